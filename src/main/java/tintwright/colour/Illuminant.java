@@ -1,0 +1,98 @@
+package tintwright.colour;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * Relative spectral power of a light, 380 to 780 nm every 5 nm.
+ *
+ * <p>Source: ISO/CIE 11664-2 (A, D50, D65), CIE 15:2004 table T.6 (FL), CIE 15:2018 table 12 (LED).
+ */
+public final class Illuminant {
+    static final Grid TABLE = Grid.between(380, 780, 5);
+
+    private static final Map<String, Illuminant> BY_NAME = new LinkedHashMap<>();
+
+    /** Incandescent lamp, 2856 K. */
+    public static final Illuminant A = tabulated("A", 1);
+    /** Daylight at 5003 K, the light of the graphic arts and of ICC profiles. */
+    public static final Illuminant D50 = tabulated("D50", 2);
+    /** Daylight at 6504 K, overcast sky. */
+    public static final Illuminant D65 = tabulated("D65", 3);
+    /** Cool white fluorescent tube. */
+    public static final Illuminant FL2 = tabulated("FL2", 4);
+    /** Narrow-band fluorescent tube, 4000 K: what hangs in most workshops. */
+    public static final Illuminant FL11 = tabulated("FL11", 5);
+    /** Narrow-band fluorescent tube, 3000 K. */
+    public static final Illuminant FL12 = tabulated("FL12", 6);
+    /** Phosphor LED, 2733 K. */
+    public static final Illuminant LED_B1 = tabulated("LED-B1", 7);
+    /** Phosphor LED, 4103 K: a workshop LED. */
+    public static final Illuminant LED_B3 = tabulated("LED-B3", 8);
+    /** Phosphor LED, 6598 K. */
+    public static final Illuminant LED_B5 = tabulated("LED-B5", 9);
+
+    private final String name;
+    private final double[] power;
+
+    private Illuminant(String name, double[] power) {
+        this.name = name;
+        this.power = power;
+    }
+
+    private static Illuminant tabulated(String name, int column) {
+        Illuminant light = new Illuminant(name, CieTable.columns("illuminants.csv", column, 1)[0]);
+        BY_NAME.put(name, light);
+        return light;
+    }
+
+    /**
+     * @param name a CIE name such as {@code D65}, {@code FL11} or {@code LED-B3}; case does not matter
+     * @throws IllegalArgumentException when the name is not one of {@link #names()}
+     */
+    public static Illuminant named(String name) {
+        Illuminant light = BY_NAME.get(name.trim().toUpperCase(Locale.ROOT));
+        if (light == null) {
+            throw new IllegalArgumentException("illuminant must be one of " + String.join(", ", names())
+                    + ", was \"" + name + "\"");
+        }
+        return light;
+    }
+
+    /** @return the names that {@link #named(String)} knows */
+    public static Iterable<String> names() {
+        return java.util.Collections.unmodifiableSet(BY_NAME.keySet());
+    }
+
+    public String name() {
+        return name;
+    }
+
+    /** @return relative power at a wavelength from 380 to 780 nm, straight lines between the 5 nm values */
+    public double power(double nm) {
+        if (nm < TABLE.firstNm() || nm > TABLE.lastNm()) {
+            return 0;
+        }
+        double position = (nm - TABLE.firstNm()) / TABLE.stepNm();
+        int left = Math.min((int) position, TABLE.count() - 2);
+        double part = position - left;
+        return power[left] * (1 - part) + power[left + 1] * part;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Illuminant that && name.equals(that.name)
+                && java.util.Arrays.equals(power, that.power);
+    }
+
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+}

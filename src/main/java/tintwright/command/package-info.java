@@ -1,0 +1,4 @@
+/**
+ * The command line: words and options in, text or JSON out. Knows the bench and no window.
+ */
+package tintwright.command;

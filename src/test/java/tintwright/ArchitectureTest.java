@@ -1,0 +1,121 @@
+package tintwright;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.Set;
+
+/** The rooms of the house and which may look into which: the picture in DEVELOPERS.md, held by a test. */
+@AnalyzeClasses(packages = "tintwright", importOptions = DoNotIncludeTests.class)
+class ArchitectureTest {
+    private static final Set<String> RECORDS = Set.of("colour", "optics", "units", "reading", "reading.photo", "shelf",
+            "match", "cup", "fill");
+
+    /** For each room the rooms it may use; the face rooms (command, window) may use every room but each other. */
+    private static final Map<String, Set<String>> MAY_USE = Map.ofEntries(
+            Map.entry("colour", Set.of()),
+            Map.entry("units", Set.of()),
+            Map.entry("optics", Set.of("colour")),
+            Map.entry("reading", Set.of("colour")),
+            Map.entry("reading.photo", Set.of("colour", "reading")),
+            Map.entry("shelf", Set.of("colour", "optics", "reading")),
+            Map.entry("match", Set.of("colour", "optics", "reading", "shelf")),
+            Map.entry("cup", Set.of("colour", "optics", "reading", "shelf", "match")),
+            Map.entry("fill", Set.of("units")),
+            Map.entry("files", RECORDS),
+            Map.entry("logbook", plus(RECORDS, "files")),
+            Map.entry("paper", plus(RECORDS, "files", "logbook")),
+            Map.entry("bench", plus(RECORDS, "files", "logbook", "paper")),
+            Map.entry("command", plus(RECORDS, "files", "logbook", "paper", "bench")),
+            Map.entry("window", plus(RECORDS, "files", "logbook", "paper", "bench")));
+
+    private static Set<String> plus(Set<String> some, String... more) {
+        Set<String> all = new TreeSet<>(some);
+        all.addAll(List.of(more));
+        return all;
+    }
+
+    @ArchTest
+    static void everyClassStandsInARoomOfTheDesign(JavaClasses classes) {
+        Set<String> strangers = new TreeSet<>();
+        for (JavaClass type : classes) {
+            String room = roomOf(type.getPackageName());
+            if (!room.isEmpty() && !MAY_USE.containsKey(room)) {
+                strangers.add(type.getName());
+            }
+        }
+        assertEquals(Set.of(), strangers, "classes outside the rooms of the design");
+    }
+
+    @ArchTest
+    static void roomsLookOnlyWhereTheyMay(JavaClasses classes) {
+        Set<String> trespasses = new TreeSet<>();
+        for (JavaClass type : classes) {
+            String room = roomOf(type.getPackageName());
+            type.getDirectDependenciesFromSelf().forEach(dependency -> {
+                String other = dependency.getTargetClass().getPackageName();
+                if (!room.isEmpty() && other.startsWith("tintwright") && !roomOf(other).equals(room)
+                        && !MAY_USE.getOrDefault(room, Set.of()).contains(roomOf(other))) {
+                    trespasses.add(type.getName() + " -> " + dependency.getTargetClass().getName());
+                }
+            });
+        }
+        assertEquals(Set.of(), trespasses, "rooms that look where they may not");
+    }
+
+    /** The room a package belongs to: the longest room name it starts with; empty for the root package. */
+    private static String roomOf(String packageName) {
+        if (packageName.equals("tintwright")) {
+            return "";
+        }
+        String path = packageName.substring("tintwright.".length());
+        while (!MAY_USE.containsKey(path) && path.contains(".")) {
+            path = path.substring(0, path.lastIndexOf('.'));
+        }
+        return path;
+    }
+
+    @ArchTest
+    static void onlyTheWindowKnowsTheScreenToolkit(JavaClasses classes) {
+        noClasses().that().resideOutsideOfPackages("tintwright.window..", "tintwright").should()
+                .dependOnClassesThat().resideInAPackage("javafx..")
+                .because("the engine and the command line must run where there is no screen").check(classes);
+    }
+
+    @ArchTest
+    static void viewModelsKnowNoControls(JavaClasses classes) {
+        noClasses().that().haveSimpleNameEndingWith("Model").and().resideInAPackage("tintwright.window..").should()
+                .dependOnClassesThat().resideInAnyPackage("javafx.scene..", "javafx.stage..")
+                .allowEmptyShould(true)
+                .because("tests drive the view models without a window").check(classes);
+    }
+
+    @ArchTest
+    static void onlyTheDiskRoomsKnowJson(JavaClasses classes) {
+        noClasses().that().resideInAnyPackage("tintwright.colour..", "tintwright.optics..", "tintwright.reading..",
+                "tintwright.shelf..", "tintwright.match..", "tintwright.cup..", "tintwright.fill..").should()
+                .dependOnClassesThat().resideInAPackage("com.fasterxml..")
+                .because("the engine knows no file").check(classes);
+    }
+
+    @ArchTest
+    static void theEngineKnowsNoClockAndNoFile(JavaClasses classes) {
+        noClasses().that().resideInAnyPackage("tintwright.optics..", "tintwright.shelf..", "tintwright.match..",
+                "tintwright.cup..", "tintwright.fill..").should()
+                .dependOnClassesThat().haveFullyQualifiedName("java.nio.file.Files")
+                .orShould().dependOnClassesThat().haveFullyQualifiedName("java.io.File")
+                .orShould().dependOnClassesThat().haveFullyQualifiedName("java.time.Clock")
+                .orShould().callMethod(System.class, "currentTimeMillis")
+                .orShould().callMethod(java.time.LocalDate.class, "now")
+                .orShould().callMethod(java.time.Instant.class, "now")
+                .because("the same entries must always give the same answer").check(classes);
+    }
+}
