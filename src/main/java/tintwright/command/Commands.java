@@ -1,0 +1,113 @@
+package tintwright.command;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import tintwright.files.FileProblem;
+
+/**
+ * The command line: finds the command word, runs it, and turns whatever happens into an exit code and, when it
+ * went wrong, one sentence on the error stream.
+ */
+public final class Commands {
+    /** Exit code: done. */
+    public static final int DONE = 0;
+    /** Exit code: anything else than unusable input, such as a full disk. */
+    public static final int FAILED = 1;
+    /** Exit code: the input cannot be used. */
+    public static final int UNUSABLE = 2;
+
+    /** Wide enough that an example stays on one line. */
+    private static final int HELP_WIDTH = 118;
+
+    private Commands() {
+    }
+
+    /** @return a fresh object for every command word, in the order of the job */
+    static List<Command> all() {
+        List<Command> all = new ArrayList<>();
+        return all;
+    }
+
+    /**
+     * @param out  for the answer, written as UTF-8
+     * @param err  for what went wrong, written as UTF-8
+     * @param args a command word and its options, or options of the program itself
+     * @return the exit code
+     */
+    public static int run(PrintStream out, PrintStream err, String... args) {
+        return run(all(), out, err, args);
+    }
+
+    static int run(List<Command> commands, PrintStream out, PrintStream err, String... args) {
+        PrintWriter answers = new PrintWriter(out, true, StandardCharsets.UTF_8);
+        PrintWriter complaints = new PrintWriter(err, true, StandardCharsets.UTF_8);
+        int code = line(commands).setOut(answers).setErr(complaints).execute(args);
+        answers.flush();
+        complaints.flush();
+        return code;
+    }
+
+    static CommandLine line(List<Command> commands) {
+        CommandLine line = new CommandLine(new Program());
+        commands.forEach(line::addSubcommand);
+        line.registerConverter(Double.class, Figures::parse);
+        line.registerConverter(double.class, Figures::parse);
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        line.setUsageHelpWidth(HELP_WIDTH);
+        line.setParameterExceptionHandler((problem, args) -> {
+            say(problem.getCommandLine().getErr(), wordsFor(problem));
+            return UNUSABLE;
+        });
+        line.setExecutionExceptionHandler((problem, command, parsed) -> {
+            say(command.getErr(), wordsFor(problem));
+            return codeFor(problem);
+        });
+        return line;
+    }
+
+    private static int codeFor(Exception problem) {
+        if (problem instanceof FileProblem file) {
+            return file.isAboutInput() ? UNUSABLE : FAILED;
+        }
+        boolean ofTheProgram = problem instanceof RuntimeException && !(problem instanceof IllegalArgumentException);
+        return ofTheProgram || problem instanceof IOException ? FAILED : UNUSABLE;
+    }
+
+    private static String wordsFor(Exception problem) {
+        if (problem instanceof IOException) {
+            return "reading or writing failed: " + problem.getMessage() + "; nothing else was changed";
+        }
+        if (problem instanceof RuntimeException && !(problem instanceof IllegalArgumentException)) {
+            return "the program itself failed (" + problem.getClass().getSimpleName() + ": " + problem.getMessage()
+                    + "): please report this with what was typed";
+        }
+        return problem.getMessage();
+    }
+
+    private static String wordsFor(ParameterException problem) {
+        CommandLine at = problem.getCommandLine();
+        String help = "\"" + at.getCommandSpec().qualifiedName() + " --help\" shows what it takes";
+        if (problem instanceof UnmatchedArgumentException unmatched && at.getParent() == null
+                && !unmatched.getUnmatched().isEmpty() && !unmatched.getUnmatched().get(0).startsWith("-")) {
+            return "there is no command \"" + unmatched.getUnmatched().get(0) + "\": the commands are "
+                    + String.join(", ", at.getSubcommands().keySet());
+        }
+        return problem.getMessage() + "; " + help;
+    }
+
+    /** One line, beginning with a capital and ending with a full stop, whatever came. */
+    private static void say(PrintWriter err, String sentence) {
+        String line = String.valueOf(sentence).strip().replaceAll("\\s+", " ");
+        String tail = line.endsWith(".") || line.endsWith("?") ? "" : ".";
+        err.print(line.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + line.substring(1) + tail + "\n");
+        err.flush();
+    }
+}

@@ -1,0 +1,32 @@
+package tintwright.command;
+
+import java.util.Locale;
+import picocli.CommandLine.TypeConversionException;
+
+/** Numbers as they are typed and shown: a decimal point in every country. */
+final class Figures {
+    private Figures() {
+    }
+
+    /**
+     * @param typed digits with an optional sign, point and exponent
+     * @throws TypeConversionException for anything else, also a decimal comma: 1,000 is a gram to one reader and
+     *         a kilogram to the other
+     */
+    static double parse(String typed) {
+        if (!typed.strip().matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?")) {
+            throw new TypeConversionException("\"" + typed + "\" is not a number such as 12.5");
+        }
+        double value = Double.parseDouble(typed.strip());
+        if (Double.isInfinite(value)) {
+            throw new TypeConversionException("\"" + typed + "\" is too large a number");
+        }
+        return value;
+    }
+
+    /** @return the value with this many decimals, never a minus before zero */
+    static String fixed(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+    }
+}

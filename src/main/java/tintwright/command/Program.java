@@ -1,0 +1,35 @@
+package tintwright.command;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The program without a command word: only its help and its version. */
+@CommandLine.Command(name = "tintwright",
+        description = {"Matches the colour of a faded fibreglass hull from a white base and a few tints.",
+            "Without a command word it opens the window, or prints the demo match where there is no display."},
+        synopsisSubcommandLabel = "COMMAND",
+        footer = {"", "\"tintwright\" stands for: java -jar target/tintwright.jar",
+            "Exit code 0: done; 2: the input cannot be used; 1: anything else."})
+final class Program implements Callable<Integer> {
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    private boolean help;
+
+    @Option(names = "--version", description = "Show the version.")
+    private boolean version;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        if (version) {
+            String number = Program.class.getPackage().getImplementationVersion();
+            spec.commandLine().getOut().print("tintwright " + (number == null ? "(not packaged)" : number) + "\n");
+            return Commands.DONE;
+        }
+        throw new CommandLine.ParameterException(spec.commandLine(), "say what to do with a command word");
+    }
+}
