@@ -1,0 +1,154 @@
+package tintwright.colour;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * How a mix differs from its target, in the words of someone who mixes paint.
+ *
+ * <p>The sizes are the parts of {@link Ciede2000}, so the word that stands first is the one the eye minds most.
+ * Below {@value #UNSEEN} nothing is said; from there to {@value #PLAIN} it is a touch, from {@value #MUCH} on it is
+ * much (common practice, no source).
+ *
+ * @param parts  target to mix, by the eye's weights: positive lightness is a mix that is too light
+ * @param said   what is worth saying, the most important first; empty when the two look alike
+ */
+public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
+    /** A part of CIEDE2000 below this is not worth a word. */
+    public static final double UNSEEN = 0.35;
+    /** From here on the difference is named without "a touch". */
+    public static final double PLAIN = 1.2;
+    /** From here on it is much. */
+    public static final double MUCH = 5;
+    /** Below this chroma hue and dirt say nothing: a white is redder, yellower, greener or bluer, not cleaner. */
+    private static final double NEARLY_GREY = 8;
+    /** A turn of hue is named after the next of red, yellow, green, blue, at least this many degrees ahead. */
+    private static final double AHEAD = 12;
+
+    /** The words for a difference. */
+    public enum Word {
+        LIGHTER("lighter"), DARKER("darker"), CLEANER("cleaner"), DIRTIER("dirtier"),
+        REDDER("redder"), YELLOWER("yellower"), GREENER("greener"), BLUER("bluer");
+
+        private final String text;
+
+        Word(String text) {
+            this.text = text;
+        }
+
+        /** @return the word as it stands in a sentence */
+        public String text() {
+            return text;
+        }
+
+        /** @return true for lighter and darker */
+        public boolean isValue() {
+            return this == LIGHTER || this == DARKER;
+        }
+    }
+
+    /**
+     * One word and how much of it.
+     *
+     * @param word what
+     * @param size how much the eye minds it, in CIEDE2000, above 0
+     */
+    public record Said(Word word, double size) {
+        /** @return such as "a touch redder", "darker", "much bluer" */
+        public String text() {
+            return size < PLAIN ? "a touch " + word.text() : size < MUCH ? word.text() : "much " + word.text();
+        }
+    }
+
+    public DifferenceWords {
+        said = List.copyOf(said);
+    }
+
+    /** @return how the mix looks beside the target; both under the same light and observer */
+    public static DifferenceWords of(Lab mix, Lab target) {
+        Ciede2000.Parts parts = Ciede2000.parts(target, mix);
+        List<Said> said = new ArrayList<>();
+        say(said, parts.lightness() > 0 ? Word.LIGHTER : Word.DARKER, Math.abs(parts.lightness()));
+        if ((mix.chroma() + target.chroma()) / 2 < NEARLY_GREY) {
+            sayTints(said, mix, target, Math.sqrt(Math.max(0, parts.chroma() * parts.chroma()
+                    + parts.hue() * parts.hue() + parts.rotation())));
+        } else {
+            say(said, parts.chroma() > 0 ? Word.CLEANER : Word.DIRTIER, Math.abs(parts.chroma()));
+            say(said, turn(target, mix, parts.hue() > 0), Math.abs(parts.hue()));
+        }
+        said.sort(Comparator.comparingDouble(Said::size).reversed());
+        return new DifferenceWords(parts, said);
+    }
+
+    /** Near grey: straight along the red-green and the yellow-blue axis, each with its share. */
+    private static void sayTints(List<Said> said, Lab mix, Lab target, double size) {
+        double da = mix.a() - target.a();
+        double db = mix.b() - target.b();
+        double length = Math.hypot(da, db);
+        if (length > 0) {
+            say(said, da > 0 ? Word.REDDER : Word.GREENER, size * Math.abs(da) / length);
+            say(said, db > 0 ? Word.YELLOWER : Word.BLUER, size * Math.abs(db) / length);
+        }
+    }
+
+    private static void say(List<Said> said, Word word, double size) {
+        if (size >= UNSEEN) {
+            said.add(new Said(word, size));
+        }
+    }
+
+    /** The next of red, yellow, green, blue that the hue turns toward. */
+    private static Word turn(Lab from, Lab to, boolean anticlockwise) {
+        double hue = Math.toDegrees(Math.atan2(from.b() / from.chroma() + to.b() / to.chroma(),
+                from.a() / from.chroma() + to.a() / to.chroma()));
+        Word[] round = {Word.REDDER, Word.YELLOWER, Word.GREENER, Word.BLUER};
+        Word nearest = Word.REDDER;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < 4; i++) {
+            double ahead = anticlockwise ? 90 * i - hue : hue - 90 * i;
+            double positive = ((ahead - AHEAD) % 360 + 360) % 360;
+            if (positive < least) {
+                least = positive;
+                nearest = round[i];
+            }
+        }
+        return nearest;
+    }
+
+    /** @return CIEDE2000 between the two */
+    public double total() {
+        return parts.total();
+    }
+
+    /** @return such as "darker and a touch redder"; "no difference to see" when nothing is worth a word */
+    public String phrase() {
+        if (said.isEmpty()) {
+            return parts.total() < UNSEEN ? "no difference to see" : "hardly a difference to see";
+        }
+        List<String> texts = new ArrayList<>();
+        for (Said one : said) {
+            texts.add(one.text());
+        }
+        int last = texts.size() - 1;
+        return last == 0 ? texts.get(0) : String.join(", ", texts.subList(0, last)) + " and " + texts.get(last);
+    }
+
+    /** @return a whole sentence, the part that matters most named when there are several */
+    public String sentence() {
+        if (said.isEmpty()) {
+            return "Beside the target there is " + phrase() + ".";
+        }
+        String start = "The mix is " + phrase() + " than the target";
+        return said.size() == 1 ? start + "." : start + "; " + first() + " is what the eye sees first.";
+    }
+
+    private String first() {
+        Word word = said.get(0).word();
+        return switch (word) {
+            case LIGHTER, DARKER -> "the value";
+            case CLEANER, DIRTIER -> "how clean it is";
+            default -> "the hue";
+        };
+    }
+}

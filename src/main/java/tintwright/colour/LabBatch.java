@@ -1,0 +1,123 @@
+package tintwright.colour;
+
+/**
+ * CIELAB of many reflectances on plain arrays: one light, one observer, one grid, nothing allocated.
+ *
+ * <p>The same answers as {@link Lab#of(Spectrum, Viewing)} to 1e-9. Reflectances are not checked here: what comes
+ * from outside belongs in a {@link Spectrum} first. May be shared between threads.
+ */
+public final class LabBatch {
+    private static final double LINEAR_BELOW = 216.0 / 24389.0;
+    private static final double SLOPE = 24389.0 / 27.0;
+
+    private final Viewing viewing;
+    private final Grid grid;
+    private final int count;
+    /** Weights over the white, so that the sums are the ratios CIELAB asks for: X, then Y, then Z. */
+    private final double[] weight;
+
+    private LabBatch(Viewing viewing, Grid grid) {
+        this.viewing = viewing;
+        this.grid = grid;
+        this.count = grid.count();
+        this.weight = new double[3 * count];
+        TristimulusWeights weights = TristimulusWeights.of(viewing, grid);
+        double[][] rows = weights.toArray();
+        double[] white = {weights.white().x(), weights.white().y(), weights.white().z()};
+        for (int axis = 0; axis < 3; axis++) {
+            for (int i = 0; i < count; i++) {
+                weight[axis * count + i] = rows[axis][i] / white[axis];
+            }
+        }
+    }
+
+    public static LabBatch of(Viewing viewing, Grid grid) {
+        return new LabBatch(viewing, grid);
+    }
+
+    public Viewing viewing() {
+        return viewing;
+    }
+
+    public Grid grid() {
+        return grid;
+    }
+
+    /**
+     * One colour.
+     *
+     * @param reflectance holds the reflectances of {@link #grid()} from index {@code from} on
+     * @param lab         L*, a*, b* are written at {@code at}, {@code at + 1}, {@code at + 2}
+     */
+    public void lab(double[] reflectance, int from, double[] lab, int at) {
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        for (int i = 0; i < count; i++) {
+            double r = reflectance[from + i];
+            x += weight[i] * r;
+            y += weight[count + i] * r;
+            z += weight[2 * count + i] * r;
+        }
+        write(response(x), response(y), response(z), lab, at);
+    }
+
+    /**
+     * Many colours.
+     *
+     * @param reflectances one sample after the other, each {@code grid().count()} long
+     * @param samples      how many
+     * @param lab          filled with L*, a*, b* of one sample after the other
+     */
+    public void labs(double[] reflectances, int samples, double[] lab) {
+        for (int s = 0; s < samples; s++) {
+            lab(reflectances, s * count, lab, 3 * s);
+        }
+    }
+
+    /**
+     * One colour and how it moves with each reflectance.
+     *
+     * @param slopes filled with dL*, then da*, then db*, each by every wavelength: 3 times {@code grid().count()}
+     */
+    public void labAndSlopes(double[] reflectance, int from, double[] lab, int at, double[] slopes) {
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        for (int i = 0; i < count; i++) {
+            double r = reflectance[from + i];
+            x += weight[i] * r;
+            y += weight[count + i] * r;
+            z += weight[2 * count + i] * r;
+        }
+        double fx = response(x);
+        double fy = response(y);
+        double fz = response(z);
+        write(fx, fy, fz, lab, at);
+        double dx = slope(x, fx);
+        double dy = slope(y, fy);
+        double dz = slope(z, fz);
+        for (int i = 0; i < count; i++) {
+            double byX = dx * weight[i];
+            double byY = dy * weight[count + i];
+            double byZ = dz * weight[2 * count + i];
+            slopes[i] = 116 * byY;
+            slopes[count + i] = 500 * (byX - byY);
+            slopes[2 * count + i] = 200 * (byY - byZ);
+        }
+    }
+
+    private static void write(double fx, double fy, double fz, double[] lab, int at) {
+        lab[at] = 116 * fy - 16;
+        lab[at + 1] = 500 * (fx - fy);
+        lab[at + 2] = 200 * (fy - fz);
+    }
+
+    private static double response(double ratio) {
+        return ratio > LINEAR_BELOW ? Math.cbrt(ratio) : (SLOPE * ratio + 16) / 116;
+    }
+
+    private static double slope(double ratio, double response) {
+        return ratio > LINEAR_BELOW ? 1 / (3 * response * response) : SLOPE / 116;
+    }
+}

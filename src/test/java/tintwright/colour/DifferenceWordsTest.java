@@ -1,0 +1,75 @@
+package tintwright.colour;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import tintwright.colour.DifferenceWords.Word;
+
+class DifferenceWordsTest {
+    private static Lab lab(double l, double a, double b) {
+        return new Lab(l, a, b, Viewing.D65_10);
+    }
+
+    @Test
+    void namesTheLargestPartFirst() {
+        DifferenceWords words = DifferenceWords.of(lab(80, 1, 4), lab(84, 0.2, 4));
+        assertEquals("darker and a touch redder", words.phrase());
+        assertEquals("The mix is darker and a touch redder than the target; the value is what the eye sees first.",
+                words.sentence());
+        assertEquals(words.total(), Ciede2000.between(lab(80, 1, 4), lab(84, 0.2, 4)), 1e-12);
+    }
+
+    @Test
+    void oppositePairsGetOppositeWords() {
+        assertEquals("lighter and a touch greener",
+                DifferenceWords.of(lab(84, 0.2, 4), lab(80, 1, 4)).phrase());
+    }
+
+    @Test
+    void saysNothingOfWhatIsNotSeen() {
+        DifferenceWords words = DifferenceWords.of(lab(84, 0.2, 4), lab(84.1, 0.2, 4.1));
+        assertEquals("no difference to see", words.phrase());
+        assertEquals("Beside the target there is no difference to see.", words.sentence());
+        assertTrue(words.said().isEmpty());
+    }
+
+    @Test
+    void aTurnOfHueIsNamedAfterTheNextOfTheFourHues() {
+        assertEquals(Word.YELLOWER, turn(60, 75));
+        assertEquals(Word.REDDER, turn(75, 60));
+        assertEquals(Word.GREENER, turn(85, 100));
+        assertEquals(Word.REDDER, turn(100, 85));
+        assertEquals(Word.BLUER, turn(170, 185));
+        assertEquals(Word.YELLOWER, turn(185, 170));
+        assertEquals(Word.REDDER, turn(265, 280));
+        assertEquals(Word.GREENER, turn(280, 265));
+        assertEquals(Word.YELLOWER, turn(352, 7));
+        assertEquals(Word.BLUER, turn(7, 352));
+    }
+
+    private static Word turn(double from, double to) {
+        Lab target = new Lch(50, 40, from, Viewing.D65_10).toLab();
+        Lab mix = new Lch(50, 40, to, Viewing.D65_10).toLab();
+        return DifferenceWords.of(mix, target).said().get(0).word();
+    }
+
+    @Test
+    void moreChromaIsCleanerLessIsDirtier() {
+        assertEquals("a touch cleaner", DifferenceWords.of(lab(50, 32, 0), lab(50, 30, 0)).phrase());
+        assertEquals("dirtier", DifferenceWords.of(lab(50, 22, 0), lab(50, 30, 0)).phrase());
+    }
+
+    @Test
+    void aNearWhiteIsNeverCalledDirty() {
+        assertEquals("yellower", DifferenceWords.of(lab(90, 0, 5), lab(90, 0, 2)).phrase());
+        assertEquals("bluer", DifferenceWords.of(lab(90, 0, 0), lab(90, 0, 2)).phrase());
+    }
+
+    @Test
+    void refusesColoursUnderDifferentLights() {
+        assertThrows(IllegalArgumentException.class,
+                () -> DifferenceWords.of(lab(50, 0, 0), new Lab(50, 0, 0, Viewing.D50_2)));
+    }
+}
