@@ -1,0 +1,250 @@
+package tintwright.files;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Supplier;
+
+/**
+ * A value in a JSON file together with where it stands, such as {@code tints[2].density}, so that whatever is
+ * wrong with it can be said in one sentence with file, place and remedy.
+ */
+public final class JsonPlace {
+    private static final ObjectMapper MAPPER = new ObjectMapper()
+            .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+
+    private final String file;
+    private final String path;
+    private final JsonNode node;
+
+    private JsonPlace(String file, String path, JsonNode node) {
+        this.file = file;
+        this.path = path;
+        this.node = node;
+    }
+
+    /** @return the whole of a file */
+    public static JsonPlace read(Path file) throws FileProblem {
+        return parse(file.toString(), TextFile.read(file));
+    }
+
+    /**
+     * @param file how the text is called in a complaint
+     * @param text the JSON
+     */
+    public static JsonPlace parse(String file, String text) throws FileProblem {
+        JsonNode node;
+        try {
+            node = MAPPER.readTree(text);
+        } catch (JsonProcessingException e) {
+            JsonLocation at = e.getLocation();
+            String where = at == null ? "" : ", line " + at.getLineNr() + ", column " + at.getColumnNr();
+            throw FileProblem.unusable(file + where + ": this is not JSON as it should be ("
+                    + firstLine(e.getOriginalMessage()) + "); correct it there or take a copy that works", e);
+        }
+        if (node == null || node.isMissingNode()) {
+            throw FileProblem.unusable(file + ": the file is empty; take a copy that holds something");
+        }
+        return new JsonPlace(file, "", node);
+    }
+
+    private static String firstLine(String message) {
+        return message.lines().findFirst().orElse("").strip();
+    }
+
+    /**
+     * Checks what the file says about itself.
+     *
+     * @param kind   what the field {@code kind} must be
+     * @param newest the newest {@code formatVersion} this program reads
+     * @return the version of the file, 1 to {@code newest}
+     */
+    public int version(String kind, int newest) throws FileProblem {
+        mustBeObject();
+        double version = at("formatVersion").number();
+        if (version > newest) {
+            throw at("formatVersion").problem("the file is of format " + JsonText.of(version).strip()
+                    + " and this program reads up to " + newest
+                    + "; open it with a newer Tintwright (the file was left as it was)");
+        }
+        if (version < 1 || version != Math.rint(version)) {
+            throw at("formatVersion").problem("must be a whole number from 1 to " + newest + ", was "
+                    + at("formatVersion").shown());
+        }
+        String found = at("kind").text();
+        if (!found.equals(kind)) {
+            throw at("kind").problem("a " + kind + " file was wanted, this is a " + found + " file; name another");
+        }
+        return (int) version;
+    }
+
+    /** @throws FileProblem when this is not an object, or has a field other than these */
+    public void only(String... known) throws FileProblem {
+        mustBeObject();
+        for (Map.Entry<String, JsonNode> field : node.properties()) {
+            if (!Set.of(known).contains(field.getKey())) {
+                throw new JsonPlace(file, deeper(field.getKey()), field.getValue()).problem(
+                        "no such field is known here; correct its name to one of " + String.join(", ",
+                                new TreeSet<>(Set.of(known))) + ", or take it out");
+            }
+        }
+    }
+
+    private void mustBeObject() throws FileProblem {
+        if (!node.isObject()) {
+            throw problem("must be an object in braces { }, was " + shown());
+        }
+    }
+
+    /** @return whether the field is there and not null */
+    public boolean has(String field) {
+        return node.hasNonNull(field);
+    }
+
+    /** @return the field, which must be there */
+    public JsonPlace at(String field) throws FileProblem {
+        mustBeObject();
+        if (!has(field)) {
+            throw problem("the field \"" + field + "\" is missing; add it");
+        }
+        return new JsonPlace(file, deeper(field), node.get(field));
+    }
+
+    public Optional<JsonPlace> optional(String field) throws FileProblem {
+        return has(field) ? Optional.of(at(field)) : Optional.empty();
+    }
+
+    /** @return the things of a list, in order */
+    public List<JsonPlace> list() throws FileProblem {
+        if (!node.isArray()) {
+            throw problem("must be a list in brackets [ ], was " + shown());
+        }
+        List<JsonPlace> list = new ArrayList<>();
+        for (JsonNode child : node) {
+            list.add(new JsonPlace(file, path + "[" + list.size() + "]", child));
+        }
+        return list;
+    }
+
+    /** @return the things of a list; none when the field is not there */
+    public List<JsonPlace> list(String field) throws FileProblem {
+        return has(field) ? at(field).list() : List.of();
+    }
+
+    /** @return the fields of an object, in the order of the file */
+    public Map<String, JsonPlace> fields() throws FileProblem {
+        mustBeObject();
+        Map<String, JsonPlace> fields = new LinkedHashMap<>();
+        for (Map.Entry<String, JsonNode> field : node.properties()) {
+            fields.put(field.getKey(), new JsonPlace(file, deeper(field.getKey()), field.getValue()));
+        }
+        return fields;
+    }
+
+    public String text() throws FileProblem {
+        if (!node.isTextual()) {
+            throw problem("must be a text in quotes, was " + shown());
+        }
+        return node.textValue();
+    }
+
+    /** @return a finite number */
+    public double number() throws FileProblem {
+        if (!node.isNumber() || !Double.isFinite(node.doubleValue())) {
+            throw problem("must be a number such as 1.25, was " + shown());
+        }
+        return node.doubleValue();
+    }
+
+    public int whole() throws FileProblem {
+        if (!node.isNumber() || !node.canConvertToInt() || node.doubleValue() != node.intValue()) {
+            throw problem("must be a whole number, was " + shown());
+        }
+        return node.intValue();
+    }
+
+    public boolean truth() throws FileProblem {
+        if (!node.isBoolean()) {
+            throw problem("must be true or false, was " + shown());
+        }
+        return node.booleanValue();
+    }
+
+    public LocalDate date() throws FileProblem {
+        try {
+            return LocalDate.parse(text());
+        } catch (DateTimeParseException e) {
+            throw problem("must be a date such as 2026-05-31, was " + shown());
+        }
+    }
+
+    /** @return finite numbers */
+    public double[] numbers() throws FileProblem {
+        if (!node.isArray()) {
+            throw problem("must be a list in brackets [ ], was " + shown());
+        }
+        double[] numbers = new double[node.size()];
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = node.get(i).doubleValue();
+            if (!node.get(i).isNumber() || !Double.isFinite(numbers[i])) {
+                return new double[] {list().get(i).number()};
+            }
+        }
+        return numbers;
+    }
+
+    public String text(String field, String otherwise) throws FileProblem {
+        return has(field) ? at(field).text() : otherwise;
+    }
+
+    public double number(String field, double otherwise) throws FileProblem {
+        return has(field) ? at(field).number() : otherwise;
+    }
+
+    public OptionalDouble optionalNumber(String field) throws FileProblem {
+        return has(field) ? OptionalDouble.of(at(field).number()) : OptionalDouble.empty();
+    }
+
+    public Optional<LocalDate> optionalDate(String field) throws FileProblem {
+        return has(field) ? Optional.of(at(field).date()) : Optional.empty();
+    }
+
+    /** @return the value made here; what its maker refuses becomes a sentence with this place */
+    public <T> T make(Supplier<T> maker) throws FileProblem {
+        try {
+            return maker.get();
+        } catch (IllegalArgumentException e) {
+            // What concerns the whole file says its own remedy.
+            throw problem(e.getMessage() + (path.isEmpty() ? "" : "; correct it there"));
+        }
+    }
+
+    /** @return a complaint about this place: what was wrong and what to do, without a full stop */
+    public FileProblem problem(String what) {
+        return FileProblem.unusable(file + (path.isEmpty() ? "" : ", " + path) + ": " + what);
+    }
+
+    /** @return the value as it stands in the file, cut when it is long */
+    private String shown() {
+        String text = node.toString();
+        return text.length() > 40 ? text.substring(0, 37) + "..." : text;
+    }
+
+    private String deeper(String field) {
+        return path.isEmpty() ? field : path + "." + field;
+    }
+}

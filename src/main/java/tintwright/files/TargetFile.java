@@ -1,0 +1,48 @@
+package tintwright.files;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tintwright.reading.PlaceReadings;
+import tintwright.reading.Reading;
+
+/** A target on disk: what was read at one place of a boat. The shape is written down in docs/formats.md. */
+public final class TargetFile {
+    private static final String KIND = "target";
+    private static final int VERSION = 1;
+
+    private TargetFile() {
+    }
+
+    /** @throws FileProblem when it is missing, malformed, of a newer version, or holds no reading that can be used */
+    public static PlaceReadings read(Path file) throws FileProblem {
+        return from(JsonPlace.read(file));
+    }
+
+    /** @throws FileProblem when it cannot be written; what stood there still stands */
+    public static void write(Path file, PlaceReadings target) throws FileProblem {
+        TextFile.write(file, text(target));
+    }
+
+    static String text(PlaceReadings target) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("formatVersion", VERSION);
+        tree.put("kind", KIND);
+        tree.put("boat", target.boat());
+        tree.put("place", target.place());
+        tree.put("note", target.note());
+        tree.put("readings", ReadingShape.toTree(target.readings()));
+        return JsonText.of(tree);
+    }
+
+    static PlaceReadings from(JsonPlace root) throws FileProblem {
+        root.version(KIND, VERSION);
+        root.only("formatVersion", "kind", "boat", "place", "note", "readings");
+        String boat = root.text("boat", "");
+        String place = root.at("place").text();
+        String note = root.text("note", "");
+        List<Reading> readings = ReadingShape.from(root.at("readings").list());
+        return root.make(() -> new PlaceReadings(boat, place, readings, note));
+    }
+}

@@ -1,0 +1,107 @@
+package tintwright.files;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
+
+/** Text on disk: read whole, or replaced whole. */
+public final class TextFile {
+    /** Far more than ten thousand chips take. */
+    private static final long LARGEST = 200_000_000;
+
+    private TextFile() {
+    }
+
+    /** @return the text of a UTF-8 file, without a byte-order mark */
+    public static String read(Path file) throws FileProblem {
+        try {
+            if (Files.isDirectory(file)) {
+                throw FileProblem.unusable(file + " is a folder; name a file in it");
+            }
+            if (Files.size(file) > LARGEST) {
+                throw FileProblem.unusable(file + " is larger than 200 MB; it cannot be one of our files");
+            }
+            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+                    .toString();
+            return text.startsWith("\uFEFF") ? text.substring(1) : text;
+        } catch (NoSuchFileException e) {
+            throw FileProblem.unusable(file + " is not there; check the name and the folder", e);
+        } catch (AccessDeniedException e) {
+            throw FileProblem.unusable(file + " may not be read; change its permissions or name another", e);
+        } catch (CharacterCodingException e) {
+            throw FileProblem.unusable(file + " is not UTF-8 text; save it as UTF-8 or name another", e);
+        } catch (IOException e) {
+            throw FileProblem.unusable(file + " cannot be read (" + reason(e) + "); check the disk", e);
+        }
+    }
+
+    /**
+     * Replaces a file whole: a draft beside it, forced to the disk, then moved over it. Whatever goes wrong, what
+     * stood there before still stands.
+     */
+    public static void write(Path file, String text) throws FileProblem {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Replaces a file whole, like {@link #write(Path, String)}. */
+    public static void write(Path file, byte[] bytes) throws FileProblem {
+        Path whole = file.toAbsolutePath();
+        if (Files.isDirectory(whole)) {
+            throw FileProblem.unusable(file + " is a folder; name a file in it");
+        }
+        if (!Files.isDirectory(whole.getParent())) {
+            throw FileProblem.unusable(file + " cannot be written: there is no folder " + whole.getParent()
+                    + "; make it first");
+        }
+        // Not a temporary file of the system: that would be for this person's eyes only, also after the move.
+        Path draft = whole.resolveSibling("." + whole.getFileName() + "." + UUID.randomUUID() + ".draft");
+        try {
+            try (FileChannel channel = FileChannel.open(draft, StandardOpenOption.CREATE_NEW,
+                    StandardOpenOption.WRITE)) {
+                ByteBuffer buffer = ByteBuffer.wrap(bytes);
+                while (buffer.hasRemaining()) {
+                    channel.write(buffer);
+                }
+                channel.force(true);
+            }
+            move(draft, whole);
+        } catch (IOException e) {
+            discard(draft, e);
+            throw FileProblem.notWritten(file + " could not be written (" + reason(e)
+                    + "); what stood there was left as it was: free some room or choose another folder", e);
+        }
+    }
+
+    private static void move(Path draft, Path file) throws IOException {
+        try {
+            Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static void discard(Path draft, IOException because) {
+        try {
+            Files.deleteIfExists(draft);
+        } catch (IOException e) {
+            because.addSuppressed(e);
+        }
+    }
+
+    private static String reason(IOException e) {
+        if (e instanceof AccessDeniedException) {
+            return "no permission";
+        }
+        return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    }
+}

@@ -1,0 +1,35 @@
+package tintwright.files;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** The examples in docs/formats.md are read by the program as they stand there. */
+class FormatsDocumentTest {
+    @Test
+    void everyExampleOfAFileCanBeRead() throws Exception {
+        String document = Files.readString(Path.of("docs/formats.md"));
+        Matcher block = Pattern.compile("```json\\n(.*?)```", Pattern.DOTALL).matcher(document);
+        Set<String> read = new TreeSet<>();
+        while (block.find()) {
+            JsonPlace example = JsonPlace.parse("docs/formats.md", block.group(1));
+            String kind = example.text("kind", example.has("film") ? "reading" : "other");
+            switch (kind) {
+                case "shelf" -> ShelfFile.from(example);
+                case "target" -> TargetFile.from(example);
+                case "reading" -> ReadingShape.from(example);
+                default -> {
+                    continue;
+                }
+            }
+            read.add(kind);
+        }
+        assertEquals(Set.of("reading", "shelf", "target"), read);
+    }
+}
