@@ -23,6 +23,7 @@ class FormatsDocumentTest {
             switch (kind) {
                 case "shelf" -> ShelfFile.from(example);
                 case "target" -> TargetFile.from(example);
+                case "chips" -> ChipsFile.from(example);
                 case "reading" -> ReadingShape.from(example);
                 default -> {
                     continue;
@@ -30,6 +31,6 @@ class FormatsDocumentTest {
             }
             read.add(kind);
         }
-        assertEquals(Set.of("reading", "shelf", "target"), read);
+        assertEquals(Set.of("chips", "reading", "shelf", "target"), read);
     }
 }

@@ -1,0 +1,43 @@
+package tintwright.files;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tintwright.shelf.Chip;
+
+/** Chips on disk, apart from a shelf: what is to be learned next. The shape is written down in docs/formats.md. */
+public final class ChipsFile {
+    private static final String KIND = "chips";
+    private static final int VERSION = 1;
+
+    private ChipsFile() {
+    }
+
+    /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
+    public static List<Chip> read(Path file) throws FileProblem {
+        return from(JsonPlace.read(file));
+    }
+
+    /** @throws FileProblem when it cannot be written; what stood there still stands */
+    public static void write(Path file, List<Chip> chips) throws FileProblem {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("formatVersion", VERSION);
+        tree.put("kind", KIND);
+        List<Object> list = new ArrayList<>();
+        chips.forEach(chip -> list.add(ChipShape.toTree(chip)));
+        tree.put("chips", list);
+        TextFile.write(file, JsonText.of(tree));
+    }
+
+    static List<Chip> from(JsonPlace root) throws FileProblem {
+        root.version(KIND, VERSION);
+        root.only("formatVersion", "kind", "chips");
+        List<Chip> chips = new ArrayList<>();
+        for (JsonPlace place : root.at("chips").list()) {
+            chips.add(ChipShape.from(place));
+        }
+        return chips;
+    }
+}

@@ -1,0 +1,55 @@
+package tintwright.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import tintwright.reading.PlaceReadings;
+import tintwright.shelf.Shelf;
+
+/** The invented shop and boat that travel inside the program: {@code swatches/} in the project. */
+public final class Demo {
+    private static final List<String> PLACES = List.of("aldernese/port-bow.json", "aldernese/stern-quarter.json");
+
+    private Demo() {
+    }
+
+    /** @return the demo shelf: one white base, its tints, chips of each, one leftover */
+    public static Shelf shelf() {
+        try {
+            return ShelfFile.from(open("shelf.json"));
+        } catch (FileProblem e) {
+            throw broken(e);
+        }
+    }
+
+    /** @return what was read on the demo boat, one entry for each place; the first is the one to begin with */
+    public static List<PlaceReadings> places() {
+        return PLACES.stream().map(Demo::place).toList();
+    }
+
+    private static PlaceReadings place(String name) {
+        try {
+            return TargetFile.from(open(name));
+        } catch (FileProblem e) {
+            throw broken(e);
+        }
+    }
+
+    private static JsonPlace open(String name) throws FileProblem {
+        String resource = "/swatches/" + name;
+        try (InputStream in = Demo.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw FileProblem.unusable(resource + " is not in the program");
+            }
+            return JsonPlace.parse(resource, new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw FileProblem.unusable(resource + " cannot be read", e);
+        }
+    }
+
+    /** The tests read these files; only a damaged program gets here. */
+    private static IllegalStateException broken(FileProblem e) {
+        return new IllegalStateException("the program is damaged: " + e.getMessage(), e);
+    }
+}
