@@ -1,0 +1,45 @@
+package tintwright.fill;
+
+/**
+ * How much catalyst, as a share of gel coat and paste together. There is no such value outside the published range of
+ * 1.2 to 3 %, and none without its basis.
+ *
+ * @param percent 1.2 to 3
+ * @param basis   by mass or by volume
+ */
+public record CatalystShare(double percent, Basis basis) {
+    /** The short caution that goes with every catalyst figure; {@link Caution#PEROXIDE} says it in full. */
+    public static final String CAUTION = "goggles and gloves, never with accelerator or acetone";
+
+    public CatalystShare {
+        if (basis == null) {
+            throw new IllegalArgumentException("a catalyst percentage must say whether it is by mass or by volume");
+        }
+        if (!Published.CATALYST_RANGE.holds(percent)) {
+            throw new IllegalArgumentException("catalyst must be " + limitWords() + ", was " + Sizes.plain(percent)
+                    + " % " + basis.words() + "; " + (percent > Published.CATALYST_RANGE.high()
+                    ? "more makes the fill hot, brittle and yellow" : "less never cures through"));
+        }
+    }
+
+    /** @return the share, its basis, its limit and the caution in one breath */
+    public String words() {
+        return Sizes.plain(Math.round(percent * 100) / 100.0) + " % " + basis.words() + ", limit " + limitWords()
+                + "; " + CAUTION;
+    }
+
+    static String limitWords() {
+        return Sizes.plain(Published.CATALYST_RANGE.low()) + " to " + Sizes.plain(Published.CATALYST_RANGE.high())
+                + " %";
+    }
+
+    /** @return millilitres of catalyst per 100 ml of the mix */
+    double percentByVolume(Mix mix, Densities densities) {
+        return basis == Basis.VOLUME ? percent : percent * mix.density(densities) / densities.catalyst();
+    }
+
+    @Override
+    public String toString() {
+        return words();
+    }
+}

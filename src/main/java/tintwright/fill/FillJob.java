@@ -1,0 +1,34 @@
+package tintwright.fill;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Everything that is known before the first cup is mixed.
+ *
+ * @param lines      the repairs, at least one, in the order they will be done; no name twice
+ * @param materials  what is filled with
+ * @param conditions the weather at the hull
+ * @param catalyst   where the share of catalyst comes from
+ * @param allowances what is mixed beyond the hole itself
+ * @param tools      the person's tools and hand
+ * @param supply     what stands on the bench, if the person wants to know whether it is enough
+ * @param surface    how the surface will look before sanding; empty to take it from the repairs
+ * @param oldFilmMm  thickness of the old gel coat around the repairs, mm; empty when not measured
+ */
+public record FillJob(List<RepairLine> lines, Materials materials, Conditions conditions, CatalystChoice catalyst,
+        Allowances allowances, Tools tools, Optional<Supply> supply, Optional<GritLadder.Surface> surface,
+        OptionalDouble oldFilmMm) {
+    public FillJob {
+        if (lines.isEmpty()) {
+            throw new IllegalArgumentException("a fill job needs at least one repair");
+        }
+        lines = List.copyOf(lines);
+        if (lines.stream().map(RepairLine::name).distinct().count() < lines.size()) {
+            throw new IllegalArgumentException("two repairs have the same name; give each its own, such as "
+                    + "\"cleat holes, port\"");
+        }
+        oldFilmMm.ifPresent(mm -> Sizes.aboveZero("old gel coat", mm, 10, "mm"));
+    }
+}

@@ -1,0 +1,46 @@
+package tintwright.fill;
+
+/**
+ * A gouge, deepest in its middle: half an ellipsoid.
+ *
+ * @param lengthMm longest way across the opening
+ * @param widthMm  the other way across
+ * @param depthMm  at the deepest place
+ */
+public record Gouge(double lengthMm, double widthMm, double depthMm) implements Repair {
+    public Gouge {
+        Sizes.length("length of the gouge", lengthMm);
+        Sizes.length("width of the gouge", widthMm);
+        Sizes.depth("depth of the gouge", depthMm);
+    }
+
+    @Override
+    public double volumeMm3() {
+        return Math.PI / 6 * lengthMm * widthMm * depthMm;
+    }
+
+    @Override
+    public double openingMm2() {
+        return Math.PI / 4 * lengthMm * widthMm;
+    }
+
+    @Override
+    public double acrossMm() {
+        return lengthMm;
+    }
+
+    @Override
+    public double thickestMm() {
+        return depthMm;
+    }
+
+    @Override
+    public boolean divisible() {
+        return false;
+    }
+
+    @Override
+    public String kind() {
+        return "gouge";
+    }
+}

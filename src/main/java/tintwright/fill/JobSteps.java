@@ -1,0 +1,67 @@
+package tintwright.fill;
+
+import java.util.ArrayList;
+import java.util.List;
+import tintwright.units.UnitSystem;
+
+/** The job as steps to tick, in order, for paper, phone and screen alike. */
+public final class JobSteps {
+    private JobSteps() {
+    }
+
+    /** @return the steps in plain words */
+    public static List<String> of(FillPlan plan, UnitSystem units) {
+        List<String> steps = new ArrayList<>();
+        steps.add("Clean and dry the places, roughen every edge, tape around them: about "
+                + units.length(plan.finish().tapeMm()) + " of tape.");
+        steps.add("Weigh gel coat and paste of all batches first; the catalyst goes in cup by cup.");
+        Stage.Kind before = null;
+        for (Batch batch : plan.batches()) {
+            Stage.Kind kind = batch.stage().kind();
+            if (before != null && kind != before) {
+                steps.add(between(plan, kind));
+            }
+            before = kind;
+            steps.add("Batch " + batch.number() + ", " + batch.stage().words() + ": stir the catalyst in for two "
+                    + "minutes, start the timer, use it up. " + closing(batch));
+        }
+        steps.add("Sand after " + timer(plan, "sand") + ", once a thumbnail leaves no mark: " + ladder(plan)
+                + ". It takes about " + units.film(plan.finish().ladder().takesLeastMm()) + " to "
+                + units.film(plan.finish().ladder().takesMostMm()) + " off the gel coat around.");
+        steps.add("Write down what was used, and let leftovers cure outdoors in a thin layer.");
+        return steps;
+    }
+
+    private static String between(FillPlan plan, Stage.Kind next) {
+        return switch (next) {
+            case FIRST_FILL, SECOND_FILL -> waxedInTheCan(plan)
+                    ? "Wait " + timer(plan, "sand") + ", sand the wax off with P150, wipe, then fill the low spots."
+                    : "Wait " + timer(plan, "second coat") + " until tacky, then fill the low spots.";
+            case SPRAY -> "Wait " + timer(plan, "sand") + ", sand the fill level with P150 and P220, wipe, tape the "
+                    + "area to spray.";
+        };
+    }
+
+    private static boolean waxedInTheCan(FillPlan plan) {
+        return plan.warnings().stream().anyMatch(w -> w.kind() == Warning.Kind.WAX_BETWEEN_COATS);
+    }
+
+    private static String closing(Batch batch) {
+        if (batch.wax().isPresent()) {
+            return "The wax lets it cure in air: leave it uncovered.";
+        }
+        if (batch.stage().kind() == Stage.Kind.SPRAY) {
+            return "Let the pass turn tacky before the next.";
+        }
+        return batch.stage().kind() == Stage.Kind.FIRST_FILL ? "Leave it a little proud and pull the tape as it gels."
+                : "Pull the tape as it gels.";
+    }
+
+    private static String timer(FillPlan plan, String cue) {
+        return plan.timers().stream().filter(timer -> timer.cue().equals(cue)).findFirst().orElseThrow().words();
+    }
+
+    private static String ladder(FillPlan plan) {
+        return String.join(", ", plan.finish().ladder().steps().stream().map(GritLadder.Step::words).toList());
+    }
+}

@@ -1,0 +1,46 @@
+package tintwright.fill;
+
+/**
+ * A scratch opened to a V with the corner of a scraper: a prism on a triangle.
+ *
+ * @param lengthMm along the scratch
+ * @param widthMm  across the V at the surface
+ * @param depthMm  at the bottom of the V
+ */
+public record ScratchGroove(double lengthMm, double widthMm, double depthMm) implements Repair {
+    public ScratchGroove {
+        Sizes.length("length of the scratch", lengthMm);
+        Sizes.length("width of the scratch", widthMm);
+        Sizes.depth("depth of the scratch", depthMm);
+    }
+
+    @Override
+    public double volumeMm3() {
+        return lengthMm * widthMm * depthMm / 2;
+    }
+
+    @Override
+    public double openingMm2() {
+        return lengthMm * widthMm;
+    }
+
+    @Override
+    public double acrossMm() {
+        return lengthMm;
+    }
+
+    @Override
+    public double thickestMm() {
+        return depthMm;
+    }
+
+    @Override
+    public boolean divisible() {
+        return true;
+    }
+
+    @Override
+    public String kind() {
+        return "scratch groove";
+    }
+}

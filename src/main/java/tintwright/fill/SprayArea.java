@@ -1,0 +1,52 @@
+package tintwright.fill;
+
+/**
+ * An area to spray with unthickened gel coat: a rectangle under a film.
+ *
+ * @param lengthMm length
+ * @param widthMm  width
+ * @param filmMm   wet film to put on in all passes together
+ */
+public record SprayArea(double lengthMm, double widthMm, double filmMm) implements Repair {
+    public SprayArea {
+        Sizes.length("length of the area to spray", lengthMm);
+        Sizes.length("width of the area to spray", widthMm);
+        Sizes.aboveZero("sprayed film", filmMm, 3, "mm");
+    }
+
+    /** The area under the film that hides, and never under less than gel coat needs to cure. */
+    public static SprayArea toHide(double lengthMm, double widthMm, double hidingFilmMm) {
+        Sizes.aboveZero("hiding film", hidingFilmMm, 3, "mm");
+        return new SprayArea(lengthMm, widthMm, Math.max(hidingFilmMm, Published.LEAST_FILM_MM.low()));
+    }
+
+    @Override
+    public double volumeMm3() {
+        return lengthMm * widthMm * filmMm;
+    }
+
+    @Override
+    public double openingMm2() {
+        return lengthMm * widthMm;
+    }
+
+    @Override
+    public double acrossMm() {
+        return lengthMm;
+    }
+
+    @Override
+    public double thickestMm() {
+        return filmMm;
+    }
+
+    @Override
+    public boolean divisible() {
+        return true;
+    }
+
+    @Override
+    public String kind() {
+        return "area to spray";
+    }
+}

@@ -1,0 +1,141 @@
+package tintwright.fill;
+
+import java.util.ArrayList;
+import java.util.List;
+import tintwright.fill.Warning.Kind;
+
+/** Looks through a job for what the person must know before the catalyst goes in. */
+final class Warnings {
+    /** Above this, damp spoils bond and gloss; common practice, no source. */
+    private static final double DAMP_PERCENT = 80;
+    /** Deeper than this in the cup, catalysed gel coat heats itself; common practice, no source. */
+    private static final double DEEP_CUP_MM = 25;
+    /** Deeper than this, a fill is built in layers or on a filler; common practice, no source. */
+    private static final double DEEP_FILL_MM = 6;
+    /** Deeper than this overhead, the ordinary stiff mix sags; common practice, no source. */
+    private static final double DEEP_OVERHEAD_MM = 4;
+    /** Less time than this to spread in is a scramble; common practice, no source. */
+    private static final double SHORT_TIME_MINUTES = 8;
+
+    private final FillJob job;
+    private final List<Warning> found = new ArrayList<>();
+
+    private Warnings(FillJob job) {
+        this.job = job;
+    }
+
+    static List<Warning> of(FillJob job, CatalystShare share, WorkingTime time, List<Batch> batches,
+            GritLadder ladder) {
+        Warnings warnings = new Warnings(job);
+        warnings.weather();
+        warnings.cure(share, time);
+        job.lines().forEach(warnings::line);
+        job.lines().forEach(line -> warnings.pace(line, FillPlanner.spreadingMinutes(time)));
+        batches.forEach(warnings::batch);
+        warnings.paste(batches);
+        warnings.oldFilm(ladder);
+        return warnings.found;
+    }
+
+    private void add(Kind kind, String where, double value, double limit) {
+        found.add(new Warning(kind, where, value, limit));
+    }
+
+    private void weather() {
+        double celsius = job.conditions().celsius();
+        if (celsius < Published.WORKING_CELSIUS.low()) {
+            add(Kind.TOO_COLD, "", celsius, Published.WORKING_CELSIUS.low());
+        }
+        if (celsius > Published.WORKING_CELSIUS.high()) {
+            add(Kind.TOO_HOT, "", celsius, Published.WORKING_CELSIUS.high());
+        }
+        if (job.conditions().humidityPercent().isEmpty()) {
+            add(Kind.HUMIDITY_UNKNOWN, "", 0, DAMP_PERCENT);
+        } else if (job.conditions().humidityPercent().getAsDouble() > DAMP_PERCENT) {
+            add(Kind.TOO_HUMID, "", job.conditions().humidityPercent().getAsDouble(), DAMP_PERCENT);
+        }
+    }
+
+    private void cure(CatalystShare share, WorkingTime time) {
+        if (time.leastMinutes() < SHORT_TIME_MINUTES) {
+            add(Kind.SHORT_TIME, "", time.leastMinutes(), SHORT_TIME_MINUTES);
+        }
+        Densities densities = job.materials().densities();
+        for (Mix mix : job.lines().stream().map(RepairLine::mix).distinct().toList()) {
+            double byVolume = share.percentByVolume(mix, densities);
+            double byMass = byVolume * densities.catalyst() / mix.density(densities);
+            double other = share.basis() == Basis.MASS ? byVolume : byMass;
+            if (!Published.CATALYST_RANGE.holds(other)) {
+                add(Kind.OTHER_BASIS, "", other, Published.CATALYST_RANGE.high());
+                return;
+            }
+        }
+    }
+
+    private void line(RepairLine line) {
+        double thickest = line.repair().thickestMm();
+        boolean film = line.sprayed() || line.repair() instanceof WornArea;
+        if (film && thickest < Published.LEAST_FILM_MM.low() - 1e-9) {
+            add(Kind.FILM_TOO_THIN, line.name(), thickest, Published.LEAST_FILM_MM.low());
+        }
+        if (film && thickest > Published.USUAL_FILM_MM.high() + 1e-9) {
+            add(Kind.FILM_TOO_THICK, line.name(), thickest, Published.USUAL_FILM_MM.high());
+        }
+        if (!film && thickest > DEEP_FILL_MM) {
+            add(Kind.DEEP_FILL, line.name(), thickest, DEEP_FILL_MM);
+        }
+        if (!line.sprayed() && line.lie() == Lie.OVERHEAD && thickest > DEEP_OVERHEAD_MM) {
+            add(Kind.DEEP_OVERHEAD, line.name(), thickest, DEEP_OVERHEAD_MM);
+        }
+        job.materials().hidingFilmMm().ifPresent(hiding -> {
+            double hides = line.mix().hidingFilmMm(hiding);
+            if (thickest < hides - 1e-9) {
+                add(Kind.SHOWS_THROUGH, line.name(), thickest, hides);
+            }
+        });
+    }
+
+    private void pace(RepairLine line, double spreading) {
+        double minutes = job.tools().minutes(line.repair());
+        if (!line.repair().divisible() && minutes > spreading) {
+            add(Kind.PIECE_TOO_LONG, line.name(), minutes, spreading);
+        }
+    }
+
+    private void batch(Batch batch) {
+        double depth = job.tools().depthMm(batch.mixMl());
+        if (depth > DEEP_CUP_MM) {
+            add(Kind.DEEP_CUP, "Batch " + batch.number(), depth, DEEP_CUP_MM);
+        }
+        // A little more than wanted is nobody's loss; a cup that doubles is.
+        if (batch.surplusMl() > 0.2 * batch.mixMl()) {
+            add(Kind.TOPPED_UP, "Batch " + batch.number(), batch.surplusMl(), batch.mixMl());
+        }
+    }
+
+    private void paste(List<Batch> batches) {
+        if (job.materials().hidingFilmMm().isEmpty()) {
+            add(Kind.HIDING_UNKNOWN, "", 0, 0);
+        }
+        if (job.materials().waxed() && batches.size() > 1) {
+            add(Kind.WAX_BETWEEN_COATS, "", 0, 0);
+        }
+        double needed = batches.stream().mapToDouble(Batch::pasteGrams).sum();
+        job.supply().ifPresent(supply -> supply.paste().ifPresent(there -> {
+            if (there < needed) {
+                add(Kind.TOO_LITTLE_PASTE, "", there, needed);
+            }
+        }));
+    }
+
+    private void oldFilm(GritLadder ladder) {
+        if (job.oldFilmMm().isEmpty()) {
+            add(Kind.OLD_FILM_UNKNOWN, "", ladder.takesMostMm(), Published.USUAL_FILM_MM.high());
+            return;
+        }
+        double left = Math.max(0, job.oldFilmMm().getAsDouble() - ladder.takesMostMm());
+        if (left < Published.LEAST_FILM_MM.low()) {
+            add(Kind.OLD_FILM_THIN, "", left, Published.LEAST_FILM_MM.low());
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package tintwright.fill;
+
+import java.util.Locale;
+import tintwright.units.UnitSystem;
+
+/**
+ * Wax solution for a last coat that must cure dry in air.
+ *
+ * @param percentByVolume of gel coat and paste
+ * @param ml              millilitres
+ * @param grams           grams
+ */
+public record WaxDose(double percentByVolume, double ml, double grams) {
+    /** Common practice, no source; the published range stands beside it wherever it is shown. */
+    static final double USUAL_PERCENT = 3;
+
+    static WaxDose of(double mixMl, Densities densities) {
+        double ml = USUAL_PERCENT / 100 * mixMl;
+        return new WaxDose(USUAL_PERCENT, ml, ml * densities.wax());
+    }
+
+    /** @return the dose with the published range beside it */
+    public String words(UnitSystem units) {
+        return String.format(Locale.ROOT, "%.2f ml = %s (%s %% by volume; published %.1f to %.1f %%)", ml,
+                units.mass(grams), Sizes.plain(percentByVolume), Published.WAX_RANGE.low(),
+                Published.WAX_RANGE.high());
+    }
+}

@@ -1,0 +1,46 @@
+package tintwright.fill;
+
+/**
+ * A strip or patch worn thin, to be built up again: a rectangle of even thickness.
+ *
+ * @param lengthMm length
+ * @param widthMm  width
+ * @param depthMm  the thickness that is missing, on average
+ */
+public record WornArea(double lengthMm, double widthMm, double depthMm) implements Repair {
+    public WornArea {
+        Sizes.length("length of the worn area", lengthMm);
+        Sizes.length("width of the worn area", widthMm);
+        Sizes.depth("missing thickness of the worn area", depthMm);
+    }
+
+    @Override
+    public double volumeMm3() {
+        return lengthMm * widthMm * depthMm;
+    }
+
+    @Override
+    public double openingMm2() {
+        return lengthMm * widthMm;
+    }
+
+    @Override
+    public double acrossMm() {
+        return lengthMm;
+    }
+
+    @Override
+    public double thickestMm() {
+        return depthMm;
+    }
+
+    @Override
+    public boolean divisible() {
+        return true;
+    }
+
+    @Override
+    public String kind() {
+        return "worn area";
+    }
+}
