@@ -1,0 +1,67 @@
+package tintwright.logbook;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The sole right of one window to append to one file. The lock lies beside the bench's own settings, on a disk of
+ * this machine: locks on shared folders are not to be relied on, and nobody else appends to our files.
+ *
+ * <p>Within one process the held locks are remembered apart, because on some systems closing any second channel
+ * on a file gives up every lock the process holds on it (see {@link FileLock}).
+ */
+final class Claim implements Closeable {
+    private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
+
+    private final Path file;
+    private final FileChannel channel;
+
+    private Claim(Path file, FileChannel channel) {
+        this.file = file;
+        this.channel = channel;
+    }
+
+    /** @return the claim, or empty when another window has it */
+    static Optional<Claim> tryOn(Path lockFile) throws IOException {
+        Files.createDirectories(lockFile.toAbsolutePath().getParent());
+        Path file = lockFile.toAbsolutePath().getParent().toRealPath().resolve(lockFile.getFileName());
+        if (!HELD.add(file)) {
+            return Optional.empty();
+        }
+        FileChannel channel = null;
+        try {
+            channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            if (channel.tryLock() != null) {
+                return Optional.of(new Claim(file, channel));
+            }
+            giveUp(file, channel);
+            return Optional.empty();
+        } catch (IOException e) {
+            giveUp(file, channel);
+            throw e;
+        }
+    }
+
+    private static void giveUp(Path file, FileChannel channel) throws IOException {
+        try {
+            if (channel != null) {
+                channel.close();
+            }
+        } finally {
+            HELD.remove(file);
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        giveUp(file, channel);
+    }
+}

@@ -1,0 +1,61 @@
+package tintwright.logbook;
+
+import java.time.Clock;
+import java.util.Comparator;
+import java.util.UUID;
+import java.util.random.RandomGenerator;
+
+/**
+ * New names for entries: unique without asking anybody, and sorted by the time they were given.
+ *
+ * <p>Source: RFC 9562, 5.7 (UUID version 7) and 6.2, method 2 (monotonic random). Within one process the names
+ * only grow, also when the clock is set back.
+ */
+final class EntryIds {
+    private final Clock clock;
+    private final RandomGenerator random;
+    private UUID last = new UUID(0, 0);
+
+    EntryIds(Clock clock, RandomGenerator random) {
+        this.clock = clock;
+        this.random = random;
+    }
+
+    /** @return a name later than every name given before */
+    synchronized UUID next() {
+        return nextAfter(last);
+    }
+
+    /**
+     * @param earlier a name that the new one must follow, so that a correction counts also when the clock of the
+     *                bench that wrote the first word was ahead
+     */
+    synchronized UUID nextAfter(UUID earlier) {
+        UUID floor = ORDER.compare(earlier, last) > 0 ? earlier : last;
+        UUID fresh = name(clock.millis(), random.nextInt(1 << 12), random.nextLong());
+        if (ORDER.compare(fresh, floor) <= 0) {
+            fresh = justAfter(floor);
+        }
+        last = fresh;
+        return fresh;
+    }
+
+    private UUID justAfter(UUID floor) {
+        long millis = floor.getMostSignificantBits() >>> 16;
+        int counter = (int) (floor.getMostSignificantBits() & 0xfff) + 1;
+        // Twelve bits count the names of one millisecond; past that the name borrows from the next one.
+        return counter < 1 << 12 ? name(millis, counter, random.nextLong())
+                : name(millis + 1, 0, random.nextLong());
+    }
+
+    private static UUID name(long millis, int counter, long noise) {
+        return new UUID(millis << 16 | 0x7000 | counter, noise & 0x3fffffffffffffffL | 0x8000000000000000L);
+    }
+
+    /** As the text of the names sorts: {@link UUID#compareTo} takes the halves as signed numbers. */
+    static final Comparator<UUID> ORDER = (a, b) -> {
+        int first = Long.compareUnsigned(a.getMostSignificantBits(), b.getMostSignificantBits());
+        return first != 0 ? first
+                : Long.compareUnsigned(a.getLeastSignificantBits(), b.getLeastSignificantBits());
+    };
+}

@@ -1,0 +1,92 @@
+package tintwright.logbook;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * How many lines each file of a log had when this bench last looked. A file that vanishes, or is put back to an
+ * earlier copy of itself, looks sound by itself; only who saw it before can tell. This memory is a help, not part
+ * of the log: lost or harmed, it starts again from what is there.
+ */
+final class SeenBefore {
+    private final Path file;
+    private final Map<String, Integer> most = new TreeMap<>();
+
+    SeenBefore(Path file) {
+        this.file = file;
+        try (JsonParser json = Entry.JSON.createParser(Files.readAllBytes(file))) {
+            json.nextToken();
+            for (String name = json.nextFieldName(); name != null; name = json.nextFieldName()) {
+                if (json.nextToken() == JsonToken.VALUE_NUMBER_INT) {
+                    most.put(name, json.getIntValue());
+                } else {
+                    json.skipChildren();
+                }
+            }
+        } catch (IOException noMemory) {
+            most.clear();
+        }
+    }
+
+    /** @return a trouble for each file that has fewer lines than it had */
+    List<Trouble> missing(Map<String, Integer> linesNow) {
+        List<Trouble> missing = new ArrayList<>();
+        most.forEach((name, before) -> {
+            Integer now = linesNow.get(name);
+            if (now == null) {
+                missing.add(new Trouble(name, 0, Trouble.Kind.MISSING, "the file was there when this bench last"
+                        + " looked (" + before + " lines) and is gone. Put it back from a copy"));
+            } else if (now < before) {
+                missing.add(new Trouble(name, now, Trouble.Kind.MISSING, "the file ends here and had " + before
+                        + " lines when this bench last looked. Put it back from a newer copy"));
+            }
+        });
+        return missing;
+    }
+
+    boolean knows(String name) {
+        return most.containsKey(name);
+    }
+
+    /** Remembers what is there, but no less than was there before: a loss stays a loss until it is accepted. */
+    void remember(Map<String, Integer> linesNow) {
+        Map<String, Integer> before = Map.copyOf(most);
+        linesNow.forEach((name, lines) -> most.merge(name, lines, Math::max));
+        if (!most.equals(before)) {
+            save();
+        }
+    }
+
+    /** From now on what is there is all there ever was. */
+    void accept(Map<String, Integer> linesNow) {
+        most.clear();
+        most.putAll(linesNow);
+        save();
+    }
+
+    private void save() {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (JsonGenerator json = Entry.JSON.createGenerator(out)) {
+            json.writeStartObject();
+            for (Map.Entry<String, Integer> one : most.entrySet()) {
+                json.writeNumberField(one.getKey(), one.getValue());
+            }
+            json.writeEndObject();
+            json.flush();
+            Files.createDirectories(file.getParent());
+            Disk.REAL.place(file, out.toByteArray());
+        } catch (IOException onlyAHelp) {
+            // The log itself is on another disk and was forced there: without this memory nothing is lost.
+            return;
+        }
+    }
+}
