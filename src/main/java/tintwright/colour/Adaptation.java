@@ -1,5 +1,7 @@
 package tintwright.colour;
 
+import java.util.Arrays;
+
 /**
  * Corresponding colours under another white, by a diagonal scaling of cone-like responses.
  *
@@ -12,12 +14,19 @@ public enum Adaptation {
     CAT16(new double[][] {
         {0.401288, 0.650173, -0.051461}, {-0.250268, 1.204414, 0.045854}, {-0.002079, 0.048952, 0.953127}});
 
+    private static final double SMALLEST_WHITE = 1e-12;
+
     private final double[][] toCones;
     private final double[][] fromCones;
 
     Adaptation(double[][] toCones) {
         this.toCones = toCones;
         this.fromCones = Matrix3.inverse(toCones);
+    }
+
+    /** @return a copy of the matrix from X, Y, Z to cone-like responses */
+    double[][] responses() {
+        return new double[][] {toCones[0].clone(), toCones[1].clone(), toCones[2].clone()};
     }
 
     /** @return the colour that looks under {@code wanted} as this one does under its own light */
@@ -44,8 +53,9 @@ public enum Adaptation {
         double[] want = Matrix3.times(toCones, toWhite);
         double[][] scaled = new double[3][3];
         for (int row = 0; row < 3; row++) {
-            if (!(Math.abs(have[row]) > 1e-12) || !Double.isFinite(want[row])) {
-                throw new IllegalArgumentException("a white must have X, Y, Z above 0");
+            if (!(have[row] > SMALLEST_WHITE && want[row] > SMALLEST_WHITE && Double.isFinite(want[row]))) {
+                throw new IllegalArgumentException("a white must have X, Y, Z above 0, were "
+                        + Arrays.toString(fromWhite) + " and " + Arrays.toString(toWhite));
             }
             for (int column = 0; column < 3; column++) {
                 scaled[row][column] = toCones[row][column] * want[row] / have[row];

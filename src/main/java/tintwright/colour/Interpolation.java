@@ -1,15 +1,69 @@
 package tintwright.colour;
 
 /**
- * Lagrange interpolation on a regular grid.
+ * Between the readings of a regular grid: the smooth curve of Sprague, and the weights of Lagrange.
  *
- * <p>Source: CIE 15:2018, 7.2.3; ASTM E2022 (the same weights, used to make tables of coarser steps).
+ * <p>Source of Lagrange's weights: CIE 15:2018, 7.2.3; ASTM E2022 (used to make tables of coarser steps). Source of
+ * Sprague's curve and of the readings it supposes beyond the ends: CIE 167:2005; Westland, Ripamonti, Cheung,
+ * Computational Colour Science using MATLAB. Its numbers are written from memory and held by their laws:
+ * the curve meets its readings, with two smooth derivatives, and returns every polynomial of the fourth degree.
  */
 final class Interpolation {
     private Interpolation() {
     }
 
-    /** Value at a wavelength; the nearest end value outside the grid. */
+    /** Readings one and two steps beyond an end, from the six readings at that end, over {@link #END_SCALE}. */
+    private static final double[][] BEYOND = {
+        {508, -540, 488, -367, 144, -24}, {884, -1960, 3033, -2648, 1080, -180}};
+    private static final double END_SCALE = 209;
+    /** Coefficients of 1, t, t^2 ... t^5, over {@link #CURVE_SCALE}, from six neighbours; t runs from the third. */
+    private static final double[][] CURVE = {
+        {0, 0, 24, 0, 0, 0}, {2, -16, 0, 16, -2, 0}, {-1, 16, -30, 16, -1, 0},
+        {-9, 39, -70, 66, -33, 7}, {13, -64, 126, -124, 61, -12}, {-5, 25, -50, 50, -25, 5}};
+    private static final double CURVE_SCALE = 24;
+    /** Fewest readings for the curve. */
+    private static final int SIX = 6;
+
+    /**
+     * Value at a wavelength on the curve through the readings; the nearest end value outside the grid.
+     * With fewer than six readings the curve is Lagrange's.
+     */
+    static double smooth(Grid grid, double[] values, double nm) {
+        int last = grid.count() - 1;
+        double position = (nm - grid.firstNm()) / grid.stepNm();
+        if (last + 1 < SIX || position <= 0 || position >= last) {
+            return at(grid, values, nm);
+        }
+        int left = Math.min((int) position, last - 1);
+        double t = position - left;
+        double value = 0;
+        for (int power = SIX - 1; power >= 0; power--) {
+            double sum = 0;
+            for (int k = 0; k < SIX; k++) {
+                if (CURVE[power][k] != 0) {
+                    sum += CURVE[power][k] * reading(values, left - 2 + k);
+                }
+            }
+            value = value * t + sum / CURVE_SCALE;
+        }
+        return value;
+    }
+
+    /** A reading, or what the standard supposes up to two steps beyond an end. */
+    private static double reading(double[] values, int index) {
+        int last = values.length - 1;
+        if (index >= 0 && index <= last) {
+            return values[index];
+        }
+        double[] weight = BEYOND[index < 0 ? -index - 1 : index - last - 1];
+        double sum = 0;
+        for (int k = 0; k < SIX; k++) {
+            sum += weight[k] * values[index < 0 ? k : last - k];
+        }
+        return sum / END_SCALE;
+    }
+
+    /** Value at a wavelength by Lagrange's weights; the nearest end value outside the grid. */
     static double at(Grid grid, double[] values, double nm) {
         double[] weight = new double[4];
         int first = weights(grid, nm, weight);

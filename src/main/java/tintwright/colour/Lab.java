@@ -55,7 +55,8 @@ public record Lab(double lightness, double a, double b, Viewing viewing) {
     /** @return h, degrees from red (0) through yellow (90), green (180), blue (270), 0 up to 360; 0 for grey */
     public double hueDegrees() {
         double degrees = Math.toDegrees(Math.atan2(b, a));
-        return degrees < 0 ? degrees + 360 : degrees;
+        double turned = degrees < 0 ? degrees + 360 : degrees;
+        return turned < 360 ? turned : 0;
     }
 
     private static double response(double ratio) {

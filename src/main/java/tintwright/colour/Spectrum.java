@@ -56,9 +56,9 @@ public final class Spectrum {
     /**
      * The same reflectance on another grid.
      *
-     * <p>Between readings a cubic Lagrange polynomial through the four nearest, a quadratic in the first and the
-     * last interval; outside the measured range the end value is held.
-     * Source: CIE 167:2005 (recommended interpolation) and CIE 15:2018, 7.2.3.
+     * <p>Between readings the curve of Sprague, which the standard recommends for regular grids (Lagrange's with
+     * fewer than six readings); outside the measured range the end value is held.
+     * Source: CIE 167:2005; CIE 15:2018, 7.2.3 and 7.2.2 (outside the range).
      */
     public Spectrum resampled(Grid wanted) {
         if (wanted.equals(grid)) {
@@ -66,7 +66,7 @@ public final class Spectrum {
         }
         double[] out = new double[wanted.count()];
         for (int i = 0; i < out.length; i++) {
-            out[i] = Math.max(LEAST, Math.min(MOST, Interpolation.at(grid, values, wanted.nm(i))));
+            out[i] = Math.max(LEAST, Math.min(MOST, Interpolation.smooth(grid, values, wanted.nm(i))));
         }
         return new Spectrum(wanted, out);
     }

@@ -1,0 +1,79 @@
+package tintwright.colour;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+/** What is refused at the door, and in which words. */
+class SpectrumTest {
+    private static final Grid THREE = new Grid(400, 10, 3);
+
+    private static String refused(double... values) {
+        return assertThrows(IllegalArgumentException.class, () -> Spectrum.of(THREE, values)).getMessage();
+    }
+
+    @Test
+    void reflectanceOutsideWhatAnInstrumentShows() {
+        assertEquals("reflectance must be -0.02 to 1.5, was 1.6 at 410 nm", refused(0.1, 1.6, 0.2));
+        assertEquals("reflectance must be -0.02 to 1.5, was -0.03 at 400 nm", refused(-0.03, 0.6, 0.2));
+        assertTrue(refused(0.1, 0.2, Double.NaN).contains("NaN at 420 nm"));
+        assertEquals(-0.02, Spectrum.of(THREE, -0.02, 1.5, 0).at(0), 0);
+    }
+
+    @Test
+    void unequalLengths() {
+        assertEquals("expected 3 reflectances, 400 to 420 nm every 10 nm, got 2", refused(0.1, 0.2));
+    }
+
+    @Test
+    void irregularOrUnsortedWavelengths() {
+        assertThrows(IllegalArgumentException.class, () -> new Grid(400, 25, 10));
+        assertThrows(IllegalArgumentException.class, () -> new Grid(400, 0, 10));
+        assertThrows(IllegalArgumentException.class, () -> new Grid(400, 10, 1));
+        assertThrows(IllegalArgumentException.class, () -> Grid.between(700, 400, 10));
+        assertThrows(IllegalArgumentException.class, () -> Grid.between(400, 705, 10));
+        String why = assertThrows(IllegalArgumentException.class, () -> Grid.of(400, 410, 425)).getMessage();
+        assertEquals("wavelengths must rise in equal steps of 1 to 20 nm; after 410 came 425 nm, expected 420", why);
+        assertThrows(IllegalArgumentException.class, () -> Grid.of(400, 390, 380));
+        assertThrows(IllegalArgumentException.class, () -> Grid.of(400));
+        assertThrows(IllegalArgumentException.class, () -> Grid.of(400, Double.NaN));
+        assertEquals(Grid.INSIDE, Grid.of(Grid.INSIDE.toArray()));
+    }
+
+    @Test
+    void namesThatAreNoLight() {
+        String why = assertThrows(IllegalArgumentException.class, () -> Illuminant.named("D60")).getMessage();
+        assertTrue(why.contains("LED-B3") && why.contains("\"D60\""), why);
+        assertThrows(IllegalArgumentException.class, () -> Illuminant.daylight(3999));
+        assertThrows(IllegalArgumentException.class, () -> Illuminant.daylight(Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> Illuminant.named("D2K"));
+        assertThrows(IllegalArgumentException.class, () -> Observer.ofDegrees(5));
+    }
+
+    @Test
+    void whitesOfZero() {
+        assertThrows(IllegalArgumentException.class,
+                () -> Adaptation.BRADFORD.matrix(new double[] {0, 0, 0}, new double[] {96, 100, 82}));
+        assertThrows(IllegalArgumentException.class,
+                () -> Adaptation.BRADFORD.matrix(new double[] {96, 100, 82}, new double[] {0, 0, 0}));
+        assertThrows(IllegalArgumentException.class,
+                () -> Adaptation.CAT16.matrix(new double[] {96, 100, 82}, new double[] {Double.NaN, 1, 1}));
+    }
+
+    @Test
+    void doesNotShareItsArray() {
+        double[] mine = {0.1, 0.2, 0.3};
+        Spectrum spectrum = Spectrum.of(THREE, mine);
+        mine[0] = 9;
+        spectrum.toArray()[1] = 9;
+        assertEquals(Spectrum.of(THREE, 0.1, 0.2, 0.3), spectrum);
+    }
+
+    @Test
+    void aSumWantsItsOwnGrid() {
+        assertThrows(IllegalArgumentException.class,
+                () -> TristimulusWeights.of(Viewing.D65_10, Grid.INSIDE).xyz(Spectrum.of(THREE, 0.1, 0.2, 0.3)));
+    }
+}
