@@ -1,0 +1,62 @@
+package tintwright.shelf;
+
+import java.util.List;
+import tintwright.colour.Geometry;
+import tintwright.colour.Grid;
+import tintwright.colour.LabProjection;
+import tintwright.optics.KubelkaMunk;
+import tintwright.optics.Surface;
+
+/**
+ * Equally likely versions of the whole shelf, drawn from what is known: each with K and S of every part. What a
+ * mix does in all of them is how sure its colour is, without assuming that colours go wrong in straight lines.
+ * The draws are fixed, so the same knowledge always gives the same answer.
+ */
+public final class Ensemble {
+    private static final int N = Grid.INSIDE.count();
+
+    private final List<String> ids;
+    private final double[][][] k;
+    private final double[][][] s;
+
+    Ensemble(List<String> ids, double[][][] k, double[][][] s) {
+        this.ids = ids;
+        this.k = k;
+        this.s = s;
+    }
+
+    /** @return how many versions there are */
+    public int size() {
+        return k.length;
+    }
+
+    /**
+     * The cured colour of a mix in one version.
+     *
+     * @param version   0 to {@link #size()} - 1
+     * @param partIndex which bases and tints are in it, by their place in {@link Knowledge#ids()}
+     * @param shares    share of each by mass, together 1
+     * @param lab       filled with L*, a*, b*
+     * @param work      31 values to work in
+     */
+    public void colour(int version, int[] partIndex, double[] shares, LabProjection projection, Geometry geometry,
+            double[] lab, double[] work) {
+        double[][] absorb = k[version];
+        double[][] scatter = s[version];
+        for (int w = 0; w < N; w++) {
+            double sumK = 0;
+            double sumS = 0;
+            for (int i = 0; i < partIndex.length; i++) {
+                sumK += shares[i] * absorb[partIndex[i]][w];
+                sumS += shares[i] * scatter[partIndex[i]][w];
+            }
+            work[w] = Surface.RESIN.measured(KubelkaMunk.reflectance(sumK / sumS), geometry);
+        }
+        projection.lab(work, lab);
+    }
+
+    /** @return the bases and tints, in the order of their places */
+    public List<String> ids() {
+        return ids;
+    }
+}

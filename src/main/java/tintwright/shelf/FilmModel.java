@@ -1,0 +1,105 @@
+package tintwright.shelf;
+
+import tintwright.colour.Geometry;
+import tintwright.optics.KubelkaMunk;
+import tintwright.optics.Surface;
+
+/**
+ * Reflectance of a mix as read, and its slope against every unknown of its parts: Kubelka-Munk over mass-weighted
+ * K and S, with the surface of a resin. The film is taken to hide.
+ */
+final class FilmModel {
+    private static final int N = Unknowns.WAVELENGTHS;
+    private static final Surface SURFACE = Surface.RESIN;
+
+    private final Unknowns unknowns;
+    private final int[] parts;
+    private final int[] columns;
+    private final double[] reflectance = new double[N];
+    private final double[] slopeOfRatio = new double[N];
+    private final double[] k = new double[N];
+    private final double[] s = new double[N];
+    private final double[][] slope;
+
+    /** @param parts which parts of the shelf are in the mix */
+    FilmModel(Unknowns unknowns, int[] parts) {
+        this.unknowns = unknowns;
+        this.parts = parts;
+        int count = 1;
+        for (int part : parts) {
+            count += unknowns.end(part) - unknowns.start(part);
+        }
+        columns = new int[count];
+        int next = 0;
+        for (int part : parts) {
+            for (int z = unknowns.start(part); z < unknowns.end(part); z++) {
+                columns[next++] = z;
+            }
+        }
+        columns[next] = unknowns.sharedStrength();
+        slope = new double[N][count];
+    }
+
+    /** Fills {@link #reflectance()} and {@link #slope()} for these shares by mass, which sum to 1. */
+    void evaluate(Unknowns.Curves curves, double[] shares, Geometry geometry) {
+        for (int w = 0; w < N; w++) {
+            double sumK = 0;
+            double sumS = 0;
+            for (int i = 0; i < parts.length; i++) {
+                sumK += shares[i] * curves.k()[parts[i]][w];
+                sumS += shares[i] * curves.s()[parts[i]][w];
+            }
+            k[w] = sumK;
+            s[w] = sumS;
+            double q = sumK / sumS;
+            double internal = KubelkaMunk.reflectance(q);
+            reflectance[w] = SURFACE.measured(internal, geometry);
+            slopeOfRatio[w] = -internal / Math.sqrt(q * (q + 2)) * SURFACE.slope(internal);
+            fillSlope(w, curves, shares, q);
+        }
+    }
+
+    private void fillSlope(int w, Unknowns.Curves curves, double[] shares, double q) {
+        int next = 0;
+        double shared = 0;
+        for (int i = 0; i < parts.length; i++) {
+            PartPrior prior = unknowns.prior(parts[i]);
+            double byK = slopeOfRatio[w] * shares[i] * curves.k()[parts[i]][w] / s[w];
+            double byS = -slopeOfRatio[w] * q * shares[i] * curves.s()[parts[i]][w] / s[w];
+            for (double b : prior.absorption().basis(w)) {
+                slope[w][next++] = byK * b;
+            }
+            for (double b : prior.scattering().basis(w)) {
+                slope[w][next++] = byS * b;
+            }
+            shared += prior.paste() ? (byK + byS) * PartPrior.SHARED_STRENGTH : 0;
+        }
+        slope[w][next] = shared;
+    }
+
+    /** Change of the reflectance for one more gram of a part in a mix of {@code total} grams. */
+    double slopeOfMass(int w, int i, Unknowns.Curves curves, double total) {
+        double dK = (curves.k()[parts[i]][w] - k[w]) / total;
+        double dS = (curves.s()[parts[i]][w] - s[w]) / total;
+        return slopeOfRatio[w] * (dK - k[w] / s[w] * dS) / s[w];
+    }
+
+    int[] parts() {
+        return parts;
+    }
+
+    /** @return which unknown each column of the slope belongs to */
+    int[] columns() {
+        return columns;
+    }
+
+    /** @return as read, 31 values; overwritten by the next evaluation */
+    double[] reflectance() {
+        return reflectance;
+    }
+
+    /** @return rows: wavelengths; columns as in {@link #columns()}; overwritten by the next evaluation */
+    double[][] slope() {
+        return slope;
+    }
+}

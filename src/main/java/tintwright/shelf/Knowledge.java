@@ -1,0 +1,282 @@
+package tintwright.shelf;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import tintwright.colour.Geometry;
+import tintwright.colour.Grid;
+import tintwright.colour.Lab;
+import tintwright.colour.LabProjection;
+import tintwright.colour.Spectrum;
+import tintwright.colour.Viewing;
+import tintwright.reading.ColourReading;
+import tintwright.reading.Covariance;
+import tintwright.reading.FilmState;
+import tintwright.reading.Reading;
+
+/**
+ * What the chips of a shelf have taught: absorption and scattering of every base and tint, and how sure each is.
+ *
+ * <p>Derived from the chips alone, and the same bit for bit whenever it is made again from the same chips, in
+ * whatever order they stand. Immutable; safe to share between threads.
+ */
+public final class Knowledge {
+    /** How far a weighing on a pocket scale may be off, in grams: half its 0.01 g step; common practice. */
+    public static final double WEIGHING_GRAMS = 0.006;
+    private static final int VERSIONS = 160;
+    private static final long SEED = 20260101L;
+
+    private final Shelf shelf;
+    private final List<Chip> extra;
+    private final Unknowns unknowns;
+    private final List<Observation> observations;
+    private final Learning learning;
+    private final Unknowns.Curves curves;
+    private Ensemble ensemble;
+    private List<Doubt> doubts;
+
+    private Knowledge(Shelf shelf, List<Chip> extra, double[] start) {
+        this.shelf = shelf;
+        this.extra = List.copyOf(extra);
+        List<Chip> chips = new ArrayList<>(shelf.chips());
+        chips.addAll(extra);
+        chips.sort(Comparator.comparing(Chip::id));
+        this.unknowns = new Unknowns(shelf, photos(chips));
+        this.observations = observations(chips);
+        this.learning = new Learning(unknowns, observations)
+                .run(start != null && start.length == unknowns.count() ? start : null);
+        this.curves = unknowns.curves(learning.best());
+    }
+
+    /** @return what the chips on this shelf teach */
+    public static Knowledge of(Shelf shelf) {
+        return new Knowledge(shelf, List.of(), null);
+    }
+
+    /** @return what is known with these samples beside the shelf's own: readings of a cup, for instance */
+    public Knowledge with(List<Chip> more) {
+        List<Chip> all = new ArrayList<>(extra);
+        all.addAll(more);
+        return new Knowledge(shelf, all, null);
+    }
+
+    private static Set<String> photos(List<Chip> chips) {
+        Set<String> names = new LinkedHashSet<>();
+        for (Chip chip : chips) {
+            for (Reading reading : chip.readings()) {
+                if (reading instanceof ColourReading colour) {
+                    colour.photo().ifPresent(bias -> names.add(bias.photo()));
+                }
+            }
+        }
+        return names;
+    }
+
+    private List<Observation> observations(List<Chip> chips) {
+        List<Observation> list = new ArrayList<>();
+        for (Chip chip : chips) {
+            Map<Integer, Double> grams = new LinkedHashMap<>();
+            spread(chip.parts(), 1, grams);
+            for (Reading reading : chip.readings()) {
+                list.add(new Observation(chip.id(), grams, WEIGHING_GRAMS, reading, unknowns));
+            }
+        }
+        return list;
+    }
+
+    /** Grams of bases and tints alone: a leftover counts as what is in it. */
+    private void spread(Parts parts, double factor, Map<Integer, Double> grams) {
+        parts.grams().forEach((id, mass) -> {
+            if (shelf.leftover(id).isPresent()) {
+                Parts inside = shelf.leftover(id).get().parts();
+                spread(inside, factor * mass / inside.total(), grams);
+            } else if (shelf.base(id).isPresent() || shelf.tint(id).isPresent()) {
+                grams.merge(unknowns.indexOf(id), mass * factor, Double::sum);
+            } else {
+                throw new IllegalArgumentException("\"" + id + "\" is not a base, tint or leftover of this shelf");
+            }
+        });
+    }
+
+    public Shelf shelf() {
+        return shelf;
+    }
+
+    /** @return ids of the bases, then of the tints: the places of the rows of {@link #absorption()} */
+    public List<String> ids() {
+        return List.copyOf(unknowns.ids());
+    }
+
+    /** @return K of every part at 31 wavelengths, a copy; the first base's scattering is about 1 */
+    public double[][] absorption() {
+        return copy(curves.k());
+    }
+
+    /** @return S of every part at 31 wavelengths, a copy */
+    public double[][] scattering() {
+        return copy(curves.s());
+    }
+
+    private static double[][] copy(double[][] rows) {
+        double[][] out = new double[rows.length][];
+        for (int i = 0; i < rows.length; i++) {
+            out[i] = rows[i].clone();
+        }
+        return out;
+    }
+
+    /**
+     * Shares by mass of every base and tint, leftovers taken apart.
+     *
+     * @return one share for each of {@link #ids()}, together 1
+     */
+    public double[] shares(Parts parts) {
+        Map<Integer, Double> grams = new LinkedHashMap<>();
+        spread(parts, 1, grams);
+        double[] shares = new double[unknowns.ids().size()];
+        double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
+        grams.forEach((part, mass) -> shares[part] = mass / total);
+        return shares;
+    }
+
+    /** @return the cured colour of a mix, and how sure that is */
+    public Prediction predict(Parts parts, Viewing viewing, Geometry geometry) {
+        Map<Integer, Double> grams = new LinkedHashMap<>();
+        spread(parts, 1, grams);
+        Observation mix = new Observation("", grams, WEIGHING_GRAMS, placeholder(viewing, geometry), unknowns);
+        double[] reflectance = mix.film(curves);
+        double[][] slope = mix.labSlope(learning.best(), curves);
+        double[][] covariance = new double[3][3];
+        double[][] whitened = new double[3][];
+        for (int axis = 0; axis < 3; axis++) {
+            whitened[axis] = new double[unknowns.count()];
+            for (int c = 0; c < mix.columns().length; c++) {
+                whitened[axis][mix.columns()[c]] = slope[axis][c];
+            }
+            learning.curvature().forward(whitened[axis]);
+        }
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                for (int p = 0; p < unknowns.count(); p++) {
+                    covariance[i][j] += whitened[i][p] * whitened[j][p];
+                }
+            }
+        }
+        Spectrum spectrum = Spectrum.of(Grid.INSIDE, reflectance);
+        return new Prediction(spectrum, Lab.of(spectrum, viewing), Covariance.of(covariance));
+    }
+
+    private static Reading placeholder(Viewing viewing, Geometry geometry) {
+        return new ColourReading(new Lab(50, 0, 0, viewing), Covariance.same(1), geometry, FilmState.CURED,
+                java.util.Optional.empty());
+    }
+
+    /** @return equally likely versions of the shelf, made when first asked for */
+    public synchronized Ensemble ensemble() {
+        if (ensemble == null) {
+            Random random = new Random(SEED);
+            double[][][] k = new double[VERSIONS][][];
+            double[][][] s = new double[VERSIONS][][];
+            double[] draw = new double[unknowns.count()];
+            for (int version = 0; version < VERSIONS; version++) {
+                boolean mirrored = version % 2 == 1;
+                double[] z = new double[draw.length];
+                for (int i = 0; i < z.length; i++) {
+                    // Each draw is followed by its mirror image, so that the middle of all is the best estimate.
+                    draw[i] = mirrored ? -draw[i] : random.nextGaussian();
+                    z[i] = draw[i];
+                }
+                learning.curvature().backward(z);
+                for (int i = 0; i < z.length; i++) {
+                    z[i] += learning.best()[i];
+                }
+                Unknowns.Curves drawn = unknowns.curves(z);
+                k[version] = drawn.k();
+                s[version] = drawn.s();
+            }
+            ensemble = new Ensemble(ids(), k, s);
+        }
+        return ensemble;
+    }
+
+    /**
+     * How well the strength of a base or tint is known.
+     *
+     * @return standard deviation in ln of its absorption, averaged where it absorbs: 0.05 is 5 per cent; about
+     *         0.6 for a tint never seen
+     */
+    public double strengthDeviation(String id) {
+        int part = unknowns.indexOf(id);
+        PartPrior prior = unknowns.prior(part);
+        double[] direction = new double[unknowns.count()];
+        double total = java.util.Arrays.stream(curves.k()[part]).sum();
+        for (int w = 0; w < Unknowns.WAVELENGTHS; w++) {
+            double weight = curves.k()[part][w] / total;
+            double[] basis = prior.absorption().basis(w);
+            for (int i = 0; i < basis.length; i++) {
+                direction[unknowns.start(part) + i] += weight * basis[i];
+            }
+        }
+        direction[unknowns.sharedStrength()] = prior.paste() ? PartPrior.SHARED_STRENGTH : 0;
+        learning.curvature().forward(direction);
+        double sum = 0;
+        for (double d : direction) {
+            sum += d * d;
+        }
+        return Math.sqrt(sum);
+    }
+
+    /** @return how many chips hold this part */
+    public int chipsWith(String id) {
+        return (int) shelf.chips().stream().filter(chip -> chip.parts().grams(id) > 0).count();
+    }
+
+    /**
+     * The shift from cured to wet, as far as pairs have taught it.
+     *
+     * @return three pairs for L*, a*, b*: how much a wet film reads above a cured one, and its standard deviation
+     */
+    public double[][] wetShift() {
+        double[][] shift = new double[3][2];
+        for (int axis = 0; axis < 3; axis++) {
+            double scale = Unknowns.wetShiftDeviation(axis);
+            double[] direction = new double[unknowns.count()];
+            direction[unknowns.wetShift() + axis] = scale;
+            learning.curvature().forward(direction);
+            double sum = 0;
+            for (double d : direction) {
+                sum += d * d;
+            }
+            shift[axis][0] = scale * learning.best()[unknowns.wetShift() + axis];
+            shift[axis][1] = Math.sqrt(sum);
+        }
+        return shift;
+    }
+
+    /** @return chips that contradict the rest, the worst first; empty when all agree */
+    public synchronized List<Doubt> doubts() {
+        if (doubts == null) {
+            Set<String> suspects = new LinkedHashSet<>();
+            for (int i = 0; i < observations.size(); i++) {
+                if (learning.weight(i) < 0.5) {
+                    suspects.add(observations.get(i).chipId());
+                }
+            }
+            doubts = new Doubts(this, extra).about(suspects);
+        }
+        return doubts;
+    }
+
+    Unknowns unknowns() {
+        return unknowns;
+    }
+
+    Learning learning() {
+        return learning;
+    }
+}

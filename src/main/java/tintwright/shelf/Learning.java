@@ -1,0 +1,163 @@
+package tintwright.shelf;
+
+import java.util.List;
+
+/**
+ * Maximum a posteriori over the unknowns by Gauss-Newton, each observation weighted by a Student t so that one
+ * bad chip cannot drag the rest; the curvature at the end is the Laplace approximation of how sure it is.
+ *
+ * <p>Source: Bishop (2006), Pattern Recognition and Machine Learning, 4.4 (Laplace), 2.3.7 (Student t);
+ * Nocedal and Wright (2006), Numerical Optimization, 10.3 (Gauss-Newton).
+ */
+final class Learning {
+    /** Degrees of freedom of the Student t: few, so that a chip far off counts little. */
+    private static final double FREEDOM = 5;
+    private static final int MOST_STEPS = 40;
+    private static final int MOST_HALVINGS = 6;
+    /** A step shorter than this, in prior standard deviations, ends the search. */
+    private static final double STILL = 1e-4;
+
+    private final List<Observation> observations;
+    private final Unknowns unknowns;
+    private final double[] weight;
+    private double[] z;
+    private Factor curvature;
+
+    Learning(Unknowns unknowns, List<Observation> observations) {
+        this.unknowns = unknowns;
+        this.observations = observations;
+        this.weight = new double[observations.size()];
+        java.util.Arrays.fill(weight, 1);
+    }
+
+    /** @param start where to begin, or null for the middle of the prior */
+    Learning run(double[] start) {
+        z = start == null ? new double[unknowns.count()] : start.clone();
+        evaluate(z);
+        double cost = cost(z);
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double[] direction = direction();
+            double longest = 0;
+            for (double d : direction) {
+                longest = Math.max(longest, Math.abs(d));
+            }
+            if (longest < STILL) {
+                break;
+            }
+            double length = Math.min(1, 2.5 / longest);
+            boolean better = false;
+            for (int half = 0; half <= MOST_HALVINGS && !better; half++) {
+                double[] next = z.clone();
+                for (int i = 0; i < next.length; i++) {
+                    next[i] += length * direction[i];
+                }
+                evaluate(next);
+                double nextCost = cost(next);
+                better = nextCost < cost;
+                if (better) {
+                    z = next;
+                    boolean done = cost - nextCost < 1e-6 * (1 + cost);
+                    cost = nextCost;
+                    if (done) {
+                        step = MOST_STEPS;
+                    }
+                }
+                length /= 3;
+            }
+            if (!better) {
+                break;
+            }
+        }
+        evaluate(z);
+        curvature = Factor.of(hessian(new double[unknowns.count()]));
+        return this;
+    }
+
+    private void evaluate(double[] at) {
+        Unknowns.Curves curves = unknowns.curves(at);
+        for (int i = 0; i < observations.size(); i++) {
+            Observation observation = observations.get(i);
+            observation.evaluate(at, curves);
+            weight[i] = Math.min(1, (FREEDOM + observation.size()) / (FREEDOM + observation.misfit()));
+        }
+    }
+
+    /** Minus log posterior: the prior, and for each observation a Student t that is Gaussian near its middle. */
+    private double cost(double[] at) {
+        double sum = 0;
+        for (double v : at) {
+            sum += v * v / 2;
+        }
+        for (Observation observation : observations) {
+            double misfit = observation.misfit();
+            double m = observation.size();
+            // Gaussian while the weight is 1, logarithmic beyond; both meet with the same slope.
+            sum += misfit <= m ? misfit / 2
+                    : m / 2 + (FREEDOM + m) / 2 * Math.log((FREEDOM + misfit) / (FREEDOM + m));
+        }
+        return sum;
+    }
+
+    private double[] direction() {
+        double[] gradient = new double[unknowns.count()];
+        double[][] hessian = hessian(gradient);
+        for (int i = 0; i < gradient.length; i++) {
+            gradient[i] -= z[i];
+        }
+        Factor factor = Factor.of(hessian);
+        factor.forward(gradient);
+        factor.backward(gradient);
+        return gradient;
+    }
+
+    private double[][] hessian(double[] gradient) {
+        int n = unknowns.count();
+        double[][] h = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            h[i][i] = 1;
+        }
+        for (int o = 0; o < observations.size(); o++) {
+            add(observations.get(o), weight[o], h, gradient);
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < i; j++) {
+                h[j][i] = h[i][j];
+            }
+        }
+        return h;
+    }
+
+    /** Adds weight * J'J to the lower triangle and weight * J'r to the gradient. */
+    private static void add(Observation observation, double weight, double[][] h, double[] gradient) {
+        int[] columns = observation.columns();
+        for (int row = 0; row < observation.size(); row++) {
+            double[] slope = observation.slope[row];
+            double residual = observation.residual[row] * weight;
+            for (int a = 0; a < columns.length; a++) {
+                double left = slope[a] * weight;
+                if (left == 0) {
+                    continue;
+                }
+                gradient[columns[a]] += slope[a] * residual;
+                double[] target = h[columns[a]];
+                for (int b = 0; b < columns.length; b++) {
+                    if (columns[b] <= columns[a]) {
+                        target[columns[b]] += left * slope[b];
+                    }
+                }
+            }
+        }
+    }
+
+    double[] best() {
+        return z;
+    }
+
+    Factor curvature() {
+        return curvature;
+    }
+
+    double weight(int observation) {
+        return weight[observation];
+    }
+}

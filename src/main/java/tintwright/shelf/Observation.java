@@ -1,0 +1,262 @@
+package tintwright.shelf;
+
+import java.util.Map;
+import tintwright.colour.LabProjection;
+import tintwright.colour.Spectrum;
+import tintwright.colour.Grid;
+import tintwright.colour.Viewing;
+import tintwright.reading.ColourReading;
+import tintwright.reading.Covariance;
+import tintwright.reading.FilmState;
+import tintwright.reading.Reading;
+import tintwright.reading.SpectralReading;
+
+/**
+ * One reading of one mix of known parts, as an equation about the unknowns: what was read, minus what the film
+ * model says, over how sure both are.
+ */
+final class Observation {
+    private static final int N = Unknowns.WAVELENGTHS;
+    /** What the film model itself is off by, in reflectance, as a share of it; common practice, no source. */
+    private static final double MODEL_SHARE = 0.003;
+    private static final double MODEL_FLOOR = 0.0005;
+    /** The same in Lab units. */
+    private static final double MODEL_LAB = 0.1;
+    /** How far one wet reading strays from the mean shift, in Lab units; common practice, no source. */
+    private static final double WET_STRAY = 0.7;
+
+    private final String chipId;
+    private final FilmModel film;
+    private final double[] grams;
+    private final double[] shares;
+    private final double total;
+    private final double weighingGrams;
+    private final Reading reading;
+    private final double[] target;
+    private final double[] variance;
+    private final double[][] labCovariance;
+    private final LabProjection projection;
+    private final int[] columns;
+    private final Factor photoBias;
+
+    private final double[][] labSlope = new double[3][N];
+    /** Filled by {@link #evaluate}: residual and slope, both whitened. */
+    final double[] residual;
+    final double[][] slope;
+
+    Observation(String chipId, Map<Integer, Double> gramsByPart, double weighingGrams, Reading reading,
+            Unknowns unknowns) {
+        this.chipId = chipId;
+        this.weighingGrams = weighingGrams;
+        this.reading = reading;
+        int[] parts = gramsByPart.keySet().stream().mapToInt(Integer::intValue).toArray();
+        this.grams = gramsByPart.values().stream().mapToDouble(Double::doubleValue).toArray();
+        this.total = java.util.Arrays.stream(grams).sum();
+        this.shares = new double[grams.length];
+        for (int i = 0; i < grams.length; i++) {
+            shares[i] = grams[i] / total;
+        }
+        this.film = new FilmModel(unknowns, parts);
+        boolean spectral = reading instanceof SpectralReading && reading.film() == FilmState.CURED;
+        if (spectral) {
+            SpectralReading spectrum = (SpectralReading) reading;
+            target = spectrum.reflectance().resampled(Grid.INSIDE).toArray();
+            variance = new double[N];
+            for (int i = 0; i < N; i++) {
+                double model = MODEL_FLOOR + MODEL_SHARE * target[i];
+                variance[i] = spectrum.noise() * spectrum.noise() + model * model;
+            }
+            labCovariance = null;
+            projection = null;
+        } else {
+            projection = LabProjection.of(viewing(reading));
+            target = new double[3];
+            labCovariance = labTarget(reading, target).plus(Covariance.same(
+                    Math.hypot(MODEL_LAB, reading.film() == FilmState.WET ? WET_STRAY : 0))).toArray();
+            variance = null;
+        }
+        int m = target.length;
+        columns = columns(unknowns);
+        photoBias = reading instanceof ColourReading colour && colour.photo().isPresent()
+                ? Factor.of(positive(colour.photo().get().covariance())) : null;
+        residual = new double[m];
+        slope = new double[m][columns.length];
+    }
+
+    private static Viewing viewing(Reading reading) {
+        return reading instanceof ColourReading colour ? colour.lab().viewing() : Viewing.D65_10;
+    }
+
+    /** Fills the colour; gives its covariance: a wet spectrum counts by its colour, for wetting shifts colours. */
+    private Covariance labTarget(Reading reading, double[] lab) {
+        if (reading instanceof ColourReading colour) {
+            lab[0] = colour.lab().lightness();
+            lab[1] = colour.lab().a();
+            lab[2] = colour.lab().b();
+            return colour.covariance();
+        }
+        SpectralReading spectral = (SpectralReading) reading;
+        Spectrum inside = spectral.reflectance().resampled(Grid.INSIDE);
+        projection.slopes(inside.toArray(), lab, labSlope);
+        double[][] covariance = new double[3][3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                for (int w = 0; w < N; w++) {
+                    covariance[i][j] += labSlope[i][w] * labSlope[j][w] * spectral.noise() * spectral.noise();
+                }
+            }
+        }
+        return Covariance.of(covariance);
+    }
+
+    private static double[][] positive(Covariance covariance) {
+        double[][] m = covariance.toArray();
+        for (int i = 0; i < 3; i++) {
+            m[i][i] += 1e-6;
+        }
+        return m;
+    }
+
+    private int[] columns(Unknowns unknowns) {
+        int[] own = film.columns();
+        boolean wet = reading.film() == FilmState.WET;
+        boolean photo = reading instanceof ColourReading colour && colour.photo().isPresent();
+        int[] all = java.util.Arrays.copyOf(own, own.length + (wet ? 3 : 0) + (photo ? 3 : 0));
+        int next = own.length;
+        for (int axis = 0; wet && axis < 3; axis++) {
+            all[next++] = unknowns.wetShift() + axis;
+        }
+        for (int axis = 0; photo && axis < 3; axis++) {
+            all[next++] = unknowns.photo(((ColourReading) reading).photo().get().photo()) + axis;
+        }
+        return all;
+    }
+
+    String chipId() {
+        return chipId;
+    }
+
+    int[] columns() {
+        return columns;
+    }
+
+    int size() {
+        return residual.length;
+    }
+
+    /** Whitened residual and slope at these unknowns. */
+    void evaluate(double[] z, Unknowns.Curves curves) {
+        film.evaluate(curves, shares, reading.geometry());
+        if (projection == null) {
+            spectral();
+        } else {
+            colour(z);
+        }
+        whiten(curves);
+    }
+
+    private void spectral() {
+        for (int w = 0; w < N; w++) {
+            residual[w] = target[w] - film.reflectance()[w];
+            System.arraycopy(film.slope()[w], 0, slope[w], 0, columns.length);
+        }
+    }
+
+    private void colour(double[] z) {
+        double[] lab = new double[3];
+        projection.slopes(film.reflectance(), lab, labSlope);
+        int own = film.columns().length;
+        for (int axis = 0; axis < 3; axis++) {
+            double[] row = slope[axis];
+            java.util.Arrays.fill(row, 0);
+            for (int w = 0; w < N; w++) {
+                double by = labSlope[axis][w];
+                double[] filmRow = film.slope()[w];
+                for (int c = 0; c < own; c++) {
+                    row[c] += by * filmRow[c];
+                }
+            }
+            int next = own;
+            if (reading.film() == FilmState.WET) {
+                row[next + axis] = Unknowns.wetShiftDeviation(axis);
+                lab[axis] += row[next + axis] * z[columns[next + axis]];
+                next += 3;
+            }
+            for (int j = 0; photoBias != null && j < 3; j++) {
+                row[next + j] = photoBias.at(axis, j);
+                lab[axis] += row[next + j] * z[columns[next + j]];
+            }
+            residual[axis] = target[axis] - lab[axis];
+        }
+    }
+
+    /** Divides residual and slope by the factor of their covariance, errors of the scale included. */
+    private void whiten(Unknowns.Curves curves) {
+        int m = target.length;
+        double[][] covariance = new double[m][m];
+        for (int i = 0; i < m; i++) {
+            for (int j = 0; j < m; j++) {
+                covariance[i][j] = labCovariance != null ? labCovariance[i][j] : i == j ? variance[i] : 0;
+            }
+        }
+        for (int part = 0; part < grams.length; part++) {
+            double[] byMass = slopeOfMass(part, curves);
+            for (int i = 0; i < m; i++) {
+                for (int j = 0; j < m; j++) {
+                    covariance[i][j] += byMass[i] * byMass[j] * weighingGrams * weighingGrams;
+                }
+            }
+        }
+        Factor factor = Factor.of(covariance);
+        factor.forward(residual);
+        double[] column = new double[m];
+        for (int c = 0; c < columns.length; c++) {
+            for (int i = 0; i < m; i++) {
+                column[i] = slope[i][c];
+            }
+            factor.forward(column);
+            for (int i = 0; i < m; i++) {
+                slope[i][c] = column[i];
+            }
+        }
+    }
+
+    private double[] slopeOfMass(int part, Unknowns.Curves curves) {
+        double[] bySpectrum = new double[N];
+        for (int w = 0; w < N; w++) {
+            bySpectrum[w] = film.slopeOfMass(w, part, curves, total);
+        }
+        if (projection == null) {
+            return bySpectrum;
+        }
+        double[] out = new double[3];
+        for (int axis = 0; axis < 3; axis++) {
+            for (int w = 0; w < N; w++) {
+                out[axis] += labSlope[axis][w] * bySpectrum[w];
+            }
+        }
+        return out;
+    }
+
+    /** @return the reflectance the film model foretells, a copy */
+    double[] film(Unknowns.Curves curves) {
+        film.evaluate(curves, shares, reading.geometry());
+        return film.reflectance().clone();
+    }
+
+    /** @return the slope of L*, a*, b* against the columns, not whitened */
+    double[][] labSlope(double[] z, Unknowns.Curves curves) {
+        film.evaluate(curves, shares, reading.geometry());
+        colour(z);
+        return slope;
+    }
+
+    /** Squared length of the whitened residual. */
+    double misfit() {
+        double sum = 0;
+        for (double r : residual) {
+            sum += r * r;
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,135 @@
+package tintwright.shelf;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tintwright.colour.Grid;
+
+/**
+ * Everything that is not known exactly, as one list of numbers that are independent unit normals before any chip:
+ * the curves of every part, the shared strength of the shop's pastes, the shift from wet to cured, and one bias
+ * for each photo.
+ */
+final class Unknowns {
+    static final int WAVELENGTHS = Grid.INSIDE.count();
+    /** Standard deviations of the shift from wet to cured in L*, a*, b*; common practice, no source. */
+    private static final double[] WET_SHIFT = {2.5, 1.0, 1.5};
+
+    private final List<String> ids = new ArrayList<>();
+    private final List<PartPrior> priors = new ArrayList<>();
+    private final Map<String, Integer> index = new LinkedHashMap<>();
+    private final int[] start;
+    private final int sharedStrength;
+    private final int wetShift;
+    private final Map<String, Integer> photoStart = new LinkedHashMap<>();
+    private final int count;
+
+    Unknowns(Shelf shelf, Iterable<String> photos) {
+        for (Base base : shelf.bases()) {
+            add(base.id(), PartPrior.base(ids.isEmpty()));
+        }
+        for (Tint tint : shelf.tints()) {
+            add(tint.id(), PartPrior.tint(tint.family()));
+        }
+        start = new int[ids.size()];
+        int next = 0;
+        for (int i = 0; i < start.length; i++) {
+            start[i] = next;
+            next += priors.get(i).absorption().rank() + priors.get(i).scattering().rank();
+        }
+        sharedStrength = next++;
+        wetShift = next;
+        next += 3;
+        for (String photo : photos) {
+            photoStart.put(photo, next);
+            next += 3;
+        }
+        count = next;
+    }
+
+    private void add(String id, PartPrior prior) {
+        index.put(id, ids.size());
+        ids.add(id);
+        priors.add(prior);
+    }
+
+    int count() {
+        return count;
+    }
+
+    List<String> ids() {
+        return ids;
+    }
+
+    int indexOf(String id) {
+        return index.get(id);
+    }
+
+    PartPrior prior(int part) {
+        return priors.get(part);
+    }
+
+    int sharedStrength() {
+        return sharedStrength;
+    }
+
+    int wetShift() {
+        return wetShift;
+    }
+
+    /** @return the standard deviation of axis 0 (L*), 1 (a*) or 2 (b*) of the shift from wet to cured */
+    static double wetShiftDeviation(int axis) {
+        return WET_SHIFT[axis];
+    }
+
+    int photo(String name) {
+        return photoStart.get(name);
+    }
+
+    /** First unknown of a part: its ln K directions, then its ln S directions. */
+    int start(int part) {
+        return start[part];
+    }
+
+    int startOfScattering(int part) {
+        return start[part] + priors.get(part).absorption().rank();
+    }
+
+    int end(int part) {
+        return startOfScattering(part) + priors.get(part).scattering().rank();
+    }
+
+    /** K and S of every part for these numbers. */
+    Curves curves(double[] z) {
+        double[][] k = new double[ids.size()][WAVELENGTHS];
+        double[][] s = new double[ids.size()][WAVELENGTHS];
+        for (int part = 0; part < k.length; part++) {
+            PartPrior prior = priors.get(part);
+            double shared = prior.paste() ? PartPrior.SHARED_STRENGTH * z[sharedStrength] : 0;
+            for (int w = 0; w < WAVELENGTHS; w++) {
+                k[part][w] = Math.exp(shared + value(prior.absorption(), w, z, start(part)));
+                s[part][w] = Math.exp(shared + value(prior.scattering(), w, z, startOfScattering(part)));
+            }
+        }
+        return new Curves(k, s);
+    }
+
+    private static double value(CurvePrior prior, int wavelength, double[] z, int from) {
+        double[] basis = prior.basis(wavelength);
+        double sum = prior.middle(wavelength);
+        for (int i = 0; i < basis.length; i++) {
+            sum += basis[i] * z[from + i];
+        }
+        return sum;
+    }
+
+    /**
+     * K and S of every part, rows in the order of the shelf, 31 columns.
+     *
+     * @param k absorption per mass, the first base's scattering being about 1
+     * @param s scattering per mass
+     */
+    record Curves(double[][] k, double[][] s) {
+    }
+}
