@@ -78,14 +78,14 @@ public final class LabBatch {
     /**
      * One colour and how it moves with each reflectance.
      *
-     * @param slopes filled with dL*, then da*, then db*, each by every wavelength: 3 times {@code grid().count()}
+     * @param slopes filled with three rows, dL*, da*, db*, each by every wavelength
      */
-    public void labAndSlopes(double[] reflectance, int from, double[] lab, int at, double[] slopes) {
+    public void labAndSlopes(double[] reflectance, double[] lab, double[][] slopes) {
         double x = 0;
         double y = 0;
         double z = 0;
         for (int i = 0; i < count; i++) {
-            double r = reflectance[from + i];
+            double r = reflectance[i];
             x += weight[i] * r;
             y += weight[count + i] * r;
             z += weight[2 * count + i] * r;
@@ -93,7 +93,7 @@ public final class LabBatch {
         double fx = response(x);
         double fy = response(y);
         double fz = response(z);
-        write(fx, fy, fz, lab, at);
+        write(fx, fy, fz, lab, 0);
         double dx = slope(x, fx);
         double dy = slope(y, fy);
         double dz = slope(z, fz);
@@ -101,10 +101,15 @@ public final class LabBatch {
             double byX = dx * weight[i];
             double byY = dy * weight[count + i];
             double byZ = dz * weight[2 * count + i];
-            slopes[i] = 116 * byY;
-            slopes[count + i] = 500 * (byX - byY);
-            slopes[2 * count + i] = 200 * (byY - byZ);
+            slopes[0][i] = 116 * byY;
+            slopes[1][i] = 500 * (byX - byY);
+            slopes[2][i] = 200 * (byY - byZ);
         }
+    }
+
+    /** One colour from its own array, into L*, a*, b*. */
+    public void lab(double[] reflectance, double[] lab) {
+        lab(reflectance, 0, lab, 0);
     }
 
     private static void write(double fx, double fy, double fz, double[] lab, int at) {

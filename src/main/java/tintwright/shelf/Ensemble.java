@@ -3,7 +3,7 @@ package tintwright.shelf;
 import java.util.List;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
-import tintwright.colour.LabProjection;
+import tintwright.colour.LabBatch;
 import tintwright.optics.KubelkaMunk;
 import tintwright.optics.Surface;
 
@@ -39,7 +39,7 @@ public final class Ensemble {
      * @param lab       filled with L*, a*, b*
      * @param work      31 values to work in
      */
-    public void colour(int version, int[] partIndex, double[] shares, LabProjection projection, Geometry geometry,
+    public void colour(int version, int[] partIndex, double[] shares, LabBatch projection, Geometry geometry,
             double[] lab, double[] work) {
         double[][] absorb = k[version];
         double[][] scatter = s[version];

@@ -11,7 +11,9 @@ import java.util.Set;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
-import tintwright.colour.LabProjection;
+import tintwright.colour.LabBatch;
+import tintwright.optics.KubelkaMunk;
+import tintwright.optics.Surface;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
 import tintwright.reading.ColourReading;
@@ -171,6 +173,24 @@ public final class Knowledge {
         return new Prediction(spectrum, Lab.of(spectrum, viewing), Covariance.of(covariance));
     }
 
+    /** @return the cured colour of a mix by the best estimate alone: {@link #predict} without how sure it is */
+    public Lab colour(Parts parts, Viewing viewing, Geometry geometry) {
+        double[] shares = shares(parts);
+        double[] reflectance = new double[Unknowns.WAVELENGTHS];
+        for (int w = 0; w < reflectance.length; w++) {
+            double sumK = 0;
+            double sumS = 0;
+            for (int part = 0; part < shares.length; part++) {
+                sumK += shares[part] * curves.k()[part][w];
+                sumS += shares[part] * curves.s()[part][w];
+            }
+            reflectance[w] = Surface.RESIN.measured(KubelkaMunk.reflectance(sumK / sumS), geometry);
+        }
+        double[] lab = new double[3];
+        LabBatch.of(viewing, Grid.INSIDE).lab(reflectance, lab);
+        return new Lab(lab[0], lab[1], lab[2], viewing);
+    }
+
     private static Reading placeholder(Viewing viewing, Geometry geometry) {
         return new ColourReading(new Lab(50, 0, 0, viewing), Covariance.same(1), geometry, FilmState.CURED,
                 java.util.Optional.empty());
@@ -202,6 +222,22 @@ public final class Knowledge {
             ensemble = new Ensemble(ids(), k, s);
         }
         return ensemble;
+    }
+
+    /**
+     * A tint of a family as it usually is, at the strength this shop's pastes have shown.
+     *
+     * @return K and S at 31 wavelengths
+     */
+    public double[][] usual(PigmentFamily family) {
+        PartPrior prior = PartPrior.tint(family);
+        double shared = Math.exp(PartPrior.SHARED_STRENGTH * learning.best()[unknowns.sharedStrength()]);
+        double[][] out = new double[2][Unknowns.WAVELENGTHS];
+        for (int w = 0; w < Unknowns.WAVELENGTHS; w++) {
+            out[0][w] = shared * Math.exp(prior.absorption().middle(w));
+            out[1][w] = shared * Math.exp(prior.scattering().middle(w));
+        }
+        return out;
     }
 
     /**

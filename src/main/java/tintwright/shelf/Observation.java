@@ -1,7 +1,7 @@
 package tintwright.shelf;
 
 import java.util.Map;
-import tintwright.colour.LabProjection;
+import tintwright.colour.LabBatch;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Grid;
 import tintwright.colour.Viewing;
@@ -35,7 +35,7 @@ final class Observation {
     private final double[] target;
     private final double[] variance;
     private final double[][] labCovariance;
-    private final LabProjection projection;
+    private final LabBatch projection;
     private final int[] columns;
     private final Factor photoBias;
 
@@ -69,7 +69,7 @@ final class Observation {
             labCovariance = null;
             projection = null;
         } else {
-            projection = LabProjection.of(viewing(reading));
+            projection = LabBatch.of(viewing(reading), Grid.INSIDE);
             target = new double[3];
             labCovariance = labTarget(reading, target).plus(Covariance.same(
                     Math.hypot(MODEL_LAB, reading.film() == FilmState.WET ? WET_STRAY : 0))).toArray();
@@ -97,7 +97,7 @@ final class Observation {
         }
         SpectralReading spectral = (SpectralReading) reading;
         Spectrum inside = spectral.reflectance().resampled(Grid.INSIDE);
-        projection.slopes(inside.toArray(), lab, labSlope);
+        projection.labAndSlopes(inside.toArray(), lab, labSlope);
         double[][] covariance = new double[3][3];
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
@@ -164,7 +164,7 @@ final class Observation {
 
     private void colour(double[] z) {
         double[] lab = new double[3];
-        projection.slopes(film.reflectance(), lab, labSlope);
+        projection.labAndSlopes(film.reflectance(), lab, labSlope);
         int own = film.columns().length;
         for (int axis = 0; axis < 3; axis++) {
             double[] row = slope[axis];

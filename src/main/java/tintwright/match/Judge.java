@@ -1,0 +1,142 @@
+package tintwright.match;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import tintwright.colour.Ciede2000;
+import tintwright.colour.Grid;
+import tintwright.colour.Lab;
+import tintwright.colour.SmoothReflectance;
+import tintwright.colour.Spectrum;
+import tintwright.colour.Viewing;
+import tintwright.colour.Xyz;
+import tintwright.shelf.Base;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Parts;
+import tintwright.shelf.Prediction;
+import tintwright.shelf.Stock;
+import tintwright.shelf.Tint;
+
+/** Says all there is to say about one mix for one wish. */
+final class Judge {
+    private final Knowledge knowledge;
+    private final Wish wish;
+    private final Odds odds;
+    private final Spectrum targetSpectrum;
+    private final List<Viewing> lights;
+
+    Judge(Knowledge knowledge, Wish wish, Odds odds) {
+        this.knowledge = knowledge;
+        this.wish = wish;
+        this.odds = odds;
+        Target target = wish.target();
+        this.targetSpectrum = target.reflectance()
+                .orElseGet(() -> SmoothReflectance.of(target.colour()).resampled(Grid.INSIDE));
+        this.lights = new ArrayList<>(List.of(target.colour().viewing()));
+        for (Viewing other : List.of(Viewing.D65_10, Viewing.A_10, Viewing.LED_B3_10, Viewing.FL11_10)) {
+            if (!other.light().equals(target.colour().viewing().light())) {
+                lights.add(other);
+            }
+        }
+    }
+
+    /** @param exact grams for the batch wanted */
+    Recipe judge(Parts exact) {
+        Parts weighed = rounded(exact);
+        Target target = wish.target();
+        Prediction prediction = knowledge.predict(weighed, target.colour().viewing(), target.geometry());
+        Lab ideal = colour(exact);
+        double[] shares = knowledge.shares(weighed);
+        odds.play(present(shares), nonZero(shares));
+        List<UnderLight> under = underLights(prediction.reflectance());
+        double tintGrams = 0;
+        for (Map.Entry<String, Double> part : weighed.grams().entrySet()) {
+            tintGrams += knowledge.shelf().tint(part.getKey()).isPresent() ? part.getValue() : 0;
+        }
+        return new Recipe(exact, weighed, prediction, under.get(0).deltaE(), odds.expected(), odds.chanceWithin(1),
+                odds.chanceWithin(2), odds.within(0.9), Ciede2000.between(ideal, prediction.lab()),
+                stepCost(weighed, prediction.lab()), under, target.reflectance().isEmpty(),
+                metamerism(prediction.reflectance()), tintGrams, cost(weighed), List.of());
+    }
+
+    private Lab colour(Parts parts) {
+        return knowledge.colour(parts, wish.target().colour().viewing(), wish.target().geometry());
+    }
+
+    /** Rounded to the scale; the base takes what the tints leave of the batch. */
+    private Parts rounded(Parts exact) {
+        double step = wish.scaleStep();
+        Map<String, Double> grams = new LinkedHashMap<>();
+        exact.grams().forEach((id, mass) -> grams.put(id, Math.round(mass / step) * step));
+        return Parts.of(grams);
+    }
+
+    private double stepCost(Parts weighed, Lab now) {
+        double worst = 0;
+        for (String id : weighed.grams().keySet()) {
+            if (knowledge.shelf().tint(id).isPresent()) {
+                Map<String, Double> more = new LinkedHashMap<>(weighed.grams());
+                more.computeIfPresent(id, (key, mass) -> mass + wish.scaleStep());
+                worst = Math.max(worst, Ciede2000.between(now, colour(Parts.of(more))));
+            }
+        }
+        return worst;
+    }
+
+    private List<UnderLight> underLights(Spectrum mix) {
+        List<UnderLight> list = new ArrayList<>();
+        for (int i = 0; i < lights.size(); i++) {
+            Lab mixed = Lab.of(mix, lights.get(i));
+            Lab wanted = i == 0 ? wish.target().colour() : Lab.of(targetSpectrum, lights.get(i));
+            list.add(new UnderLight(mixed, wanted, Ciede2000.between(mixed, wanted)));
+        }
+        return list;
+    }
+
+    /** Largest special index of metamerism; the pair is first made to match under the first light. */
+    private double metamerism(Spectrum mix) {
+        Xyz wanted = wish.target().colour().toXyz();
+        Xyz made = Xyz.of(mix, lights.get(0));
+        double worst = 0;
+        for (Viewing light : lights.subList(1, lights.size())) {
+            Xyz other = Xyz.of(mix, light);
+            Xyz corrected = new Xyz(other.x() * wanted.x() / made.x(), other.y() * wanted.y() / made.y(),
+                    other.z() * wanted.z() / made.z(), light);
+            worst = Math.max(worst, Ciede2000.between(Lab.of(corrected), Lab.of(targetSpectrum, light)));
+        }
+        return worst;
+    }
+
+    private OptionalDouble cost(Parts weighed) {
+        double sum = 0;
+        for (Map.Entry<String, Double> part : weighed.grams().entrySet()) {
+            OptionalDouble price = knowledge.shelf().tint(part.getKey()).map(Tint::stock)
+                    .or(() -> knowledge.shelf().base(part.getKey()).map(Base::stock))
+                    .map(Stock::pricePerKg).orElse(OptionalDouble.of(0));
+            if (price.isEmpty()) {
+                return OptionalDouble.empty();
+            }
+            sum += price.getAsDouble() * part.getValue() / 1000;
+        }
+        return OptionalDouble.of(sum);
+    }
+
+    /** @return places of the parts that are in the mix at all */
+    static int[] present(double[] shares) {
+        int[] places = new int[shares.length];
+        int count = 0;
+        for (int i = 0; i < shares.length; i++) {
+            if (shares[i] > 0) {
+                places[count++] = i;
+            }
+        }
+        return java.util.Arrays.copyOf(places, count);
+    }
+
+    /** @return shares of those parts, in the same order */
+    static double[] nonZero(double[] shares) {
+        return java.util.Arrays.stream(shares).filter(share -> share > 0).toArray();
+    }
+}

@@ -1,0 +1,215 @@
+package tintwright.match;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import tintwright.colour.DifferenceWords;
+import tintwright.colour.Grid;
+import tintwright.colour.Lab;
+import tintwright.colour.LabBatch;
+import tintwright.colour.SmoothReflectance;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Leftover;
+import tintwright.shelf.Parts;
+import tintwright.shelf.PigmentFamily;
+
+/**
+ * Target to recipe: every useful set of up to four tints is fitted, the promising ones are played over all that is
+ * not known, and a short list comes out in which each is better than those above it in something.
+ */
+public final class Matcher {
+    private static final int MOST_TINTS = 4;
+    /** Sets that are played over the versions of the shelf. */
+    private static final int SHORT_LIST = 40;
+    /** What one more tint must gain in CIEDE2000 to be worth its trouble; common practice, no source. */
+    private static final double PRICE_OF_A_TINT = 0.06;
+    /** How much a family or leftover must shorten the distance to be worth naming. */
+    private static final double WORTH_NAMING = 0.8;
+
+    private final Knowledge knowledge;
+    private final double[][] k;
+    private final double[][] s;
+
+    public Matcher(Knowledge knowledge) {
+        this.knowledge = knowledge;
+        this.k = knowledge.absorption();
+        this.s = knowledge.scattering();
+    }
+
+    /** One fitted set of tints: which rows of the pool, and grams of each per gram of base. */
+    private record Candidate(int[] chosen, double[] amounts, double distance) {
+    }
+
+    /** @throws IllegalArgumentException when the base, leftover or a left-out tint is not on the shelf */
+    public MatchAnswer match(Wish wish) {
+        String baseId = baseOf(wish);
+        Pool pool = Pool.of(knowledge, wish, k, s, baseId);
+        Session session = new Session(wish, pool);
+        List<Candidate> candidates = session.search(MOST_TINTS);
+        List<Recipe> recipes = Ranking.rank(session.judged(candidates));
+        Recipe best = recipes.get(0);
+        if (best.deltaE() <= MatchAnswer.REACH) {
+            return new MatchAnswer.Reached(recipes);
+        }
+        return outOfReach(wish, baseId, recipes);
+    }
+
+    private String baseOf(Wish wish) {
+        String id = wish.base().orElse(knowledge.shelf().bases().get(0).id());
+        if (knowledge.shelf().base(id).isEmpty()) {
+            throw new IllegalArgumentException("there is no base \"" + id + "\" on the shelf");
+        }
+        for (String tint : wish.leaveOut()) {
+            if (knowledge.shelf().tint(tint).isEmpty()) {
+                throw new IllegalArgumentException("there is no tint \"" + tint + "\" on the shelf to leave out");
+            }
+        }
+        return id;
+    }
+
+    private MatchAnswer outOfReach(Wish wish, String baseId, List<Recipe> recipes) {
+        Recipe best = recipes.get(0);
+        double nearest = best.deltaE();
+        Optional<PigmentFamily> family = Optional.empty();
+        double withFamily = nearest;
+        for (PigmentFamily candidate : PigmentFamily.values()) {
+            if (candidate == PigmentFamily.UNKNOWN) {
+                continue;
+            }
+            Pool pool = Pool.of(knowledge, wish, k, s, baseId).withUsual(knowledge, candidate);
+            double reached = new Session(wish, pool).nearestWith(pool.size() - 1);
+            if (reached < withFamily - 0.01) {
+                withFamily = reached;
+                family = Optional.of(candidate);
+            }
+        }
+        if (withFamily > nearest * WORTH_NAMING) {
+            family = Optional.empty();
+            withFamily = nearest;
+        }
+        Optional<String> leftover = Optional.empty();
+        double withLeftover = nearest;
+        if (wish.leftover().isEmpty()) {
+            for (Leftover each : knowledge.shelf().leftovers()) {
+                Wish from = new Wish(wish.target(), wish.grams(), wish.scaleStep(), wish.leaveOut(), wish.base(),
+                        Optional.of(each.id()));
+                Pool pool = Pool.of(knowledge, from, k, s, baseId);
+                double reached = new Session(from, pool).nearestWith(pool.size() - 1);
+                if (reached < withLeftover * WORTH_NAMING) {
+                    withLeftover = reached;
+                    leftover = Optional.of(each.id());
+                }
+            }
+        }
+        return new MatchAnswer.OutOfReach(recipes, nearest,
+                DifferenceWords.of(best.prediction().lab(), wish.target().colour()), family, withFamily, leftover,
+                withLeftover);
+    }
+
+    /** One match being worked on: the fit, the odds and the judge share one target. */
+    private final class Session {
+        private final Wish wish;
+        private final Pool pool;
+        private final MixFit fit;
+        private final double[] aim;
+
+        Session(Wish wish, Pool pool) {
+            this.wish = wish;
+            this.pool = pool;
+            Target target = wish.target();
+            Lab c = target.colour();
+            this.aim = new double[] {c.lightness(), c.a(), c.b()};
+            double[] reflectance = target.reflectance().orElseGet(() -> SmoothReflectance.of(c)
+                    .resampled(Grid.INSIDE)).toArray();
+            this.fit = new MixFit(pool.additions(), aim, Metric.around(c), reflectance,
+                    LabBatch.of(c.viewing(), Grid.INSIDE), target.geometry());
+        }
+
+        List<Candidate> search(int most) {
+            List<Candidate> found = new ArrayList<>();
+            int always = pool.leftoverRow();
+            int[] chosen = new int[most + 1];
+            int start = 0;
+            if (always >= 0) {
+                chosen[start++] = always;
+            }
+            grow(found, chosen, start, 0, most + start);
+            found.sort(Comparator.comparingDouble(
+                    c -> Math.sqrt(c.distance()) + PRICE_OF_A_TINT * c.chosen().length));
+            return found;
+        }
+
+        private void grow(List<Candidate> found, int[] chosen, int count, int from, int most) {
+            double[] x = new double[SmallQuadratic.MOST];
+            double distance = fit.fit(chosen, count, x);
+            boolean useful = true;
+            for (int i = 0; i < count; i++) {
+                useful &= x[i] > 0 || chosen[i] == pool.leftoverRow();
+            }
+            if (useful) {
+                found.add(new Candidate(java.util.Arrays.copyOf(chosen, count), x, distance));
+            }
+            if (count < most) {
+                for (int i = from; i < pool.size(); i++) {
+                    if (i != pool.leftoverRow()) {
+                        chosen[count] = i;
+                        grow(found, chosen, count + 1, i + 1, most);
+                    }
+                }
+            }
+        }
+
+        /** How near any set of three comes that holds this row, CIEDE2000. */
+        double nearestWith(int row) {
+            double least = Double.POSITIVE_INFINITY;
+            double[] x = new double[SmallQuadratic.MOST];
+            double[] lab = null;
+            for (int i = -1; i < pool.size(); i++) {
+                for (int j = -1; j < i; j++) {
+                    if (i == row || j == row) {
+                        continue;
+                    }
+                    int[] chosen = {row, i, j};
+                    double distance = fit.fit(chosen, 1 + (i >= 0 ? 1 : 0) + (j >= 0 ? 1 : 0), x);
+                    if (distance < least) {
+                        least = distance;
+                        lab = fit.lab();
+                    }
+                }
+            }
+            return lab == null ? Double.POSITIVE_INFINITY
+                    : tintwright.colour.Ciede2000Batch.between(lab[0], lab[1], lab[2], aim[0], aim[1], aim[2]);
+        }
+
+        List<Recipe> judged(List<Candidate> candidates) {
+            Odds odds = new Odds(knowledge.ensemble(), wish.target());
+            Judge judge = new Judge(knowledge, wish, odds);
+            List<Recipe> recipes = new ArrayList<>();
+            for (Candidate candidate : candidates.subList(0, Math.min(SHORT_LIST, candidates.size()))) {
+                double[] x = candidate.amounts().clone();
+                aimAtTheMean(odds, candidate.chosen(), x);
+                recipes.add(judge.judge(pool.parts(candidate.chosen(), x, wish.grams())));
+            }
+            return recipes;
+        }
+
+        /**
+         * What is not known bends the mean colour away from the best estimate's; aims so that the mean hits.
+         */
+        private void aimAtTheMean(Odds odds, int[] chosen, double[] x) {
+            Parts parts = pool.parts(chosen, x, 1);
+            double[] shares = knowledge.shares(parts);
+            odds.play(Judge.present(shares), Judge.nonZero(shares));
+            fit.fitFrom(chosen, chosen.length, x);
+            double[] now = fit.lab();
+            double[] moved = new double[3];
+            for (int axis = 0; axis < 3; axis++) {
+                moved[axis] = aim[axis] - (odds.meanColour()[axis] - now[axis]);
+            }
+            fit.aim(moved);
+            fit.fitFrom(chosen, chosen.length, x);
+            fit.aim(aim);
+        }
+    }
+}

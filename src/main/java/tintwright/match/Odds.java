@@ -1,0 +1,102 @@
+package tintwright.match;
+
+import java.util.Arrays;
+import java.util.Random;
+import tintwright.colour.Ciede2000Batch;
+import tintwright.colour.Grid;
+import tintwright.colour.Lab;
+import tintwright.colour.LabBatch;
+import tintwright.shelf.Ensemble;
+
+/**
+ * How a mix comes out over all equally likely versions of the shelf and of the target: what is expected, and with
+ * which chance it is close. Not for use by two threads at once.
+ */
+final class Odds {
+    private static final long SEED = 7L;
+
+    private final Ensemble ensemble;
+    private final LabBatch projection;
+    private final Target target;
+    private final double[][] targets;
+    private final double[] distance;
+    private final double[] lab = new double[3];
+    private final double[] work = new double[Grid.INSIDE.count()];
+    private final double[] mean = new double[3];
+
+    Odds(Ensemble ensemble, Target target) {
+        this.ensemble = ensemble;
+        this.target = target;
+        this.projection = LabBatch.of(target.colour().viewing(), Grid.INSIDE);
+        this.distance = new double[ensemble.size()];
+        this.targets = draws(target, ensemble.size());
+    }
+
+    private static double[][] draws(Target target, int count) {
+        Random random = new Random(SEED);
+        double[][] lower = lower(target.covariance().toArray());
+        Lab c = target.colour();
+        double[][] out = new double[count][];
+        for (int i = 0; i < count; i++) {
+            double[] n = {random.nextGaussian(), random.nextGaussian(), random.nextGaussian()};
+            out[i] = new double[] {c.lightness() + lower[0][0] * n[0],
+                c.a() + lower[1][0] * n[0] + lower[1][1] * n[1],
+                c.b() + lower[2][0] * n[0] + lower[2][1] * n[1] + lower[2][2] * n[2]};
+        }
+        return out;
+    }
+
+    private static double[][] lower(double[][] m) {
+        double[][] l = new double[3][3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j <= i; j++) {
+                double sum = m[i][j];
+                for (int k = 0; k < j; k++) {
+                    sum -= l[i][k] * l[j][k];
+                }
+                l[i][j] = i == j ? Math.sqrt(Math.max(0, sum)) : l[j][j] > 0 ? sum / l[j][j] : 0;
+            }
+        }
+        return l;
+    }
+
+    /** Plays the mix in every version; the answers below are about the mix played last. */
+    void play(int[] parts, double[] shares) {
+        Arrays.fill(mean, 0);
+        for (int v = 0; v < distance.length; v++) {
+            ensemble.colour(v, parts, shares, projection, target.geometry(), lab, work);
+            for (int axis = 0; axis < 3; axis++) {
+                mean[axis] += lab[axis] / distance.length;
+            }
+            distance[v] = Ciede2000Batch.between(targets[v][0], targets[v][1], targets[v][2], lab[0], lab[1], lab[2]);
+        }
+    }
+
+    /** @return mean L*, a*, b*; overwritten by the next play */
+    double[] meanColour() {
+        return mean;
+    }
+
+    double expected() {
+        double sum = 0;
+        for (double d : distance) {
+            sum += d;
+        }
+        return sum / distance.length;
+    }
+
+    double chanceWithin(double limit) {
+        int hits = 0;
+        for (double d : distance) {
+            hits += d <= limit ? 1 : 0;
+        }
+        return hits / (double) distance.length;
+    }
+
+    /** @return the distance that this share of all versions stays within */
+    double within(double share) {
+        double[] sorted = distance.clone();
+        Arrays.sort(sorted);
+        return sorted[Math.min(sorted.length - 1, (int) Math.ceil(share * sorted.length) - 1)];
+    }
+}

@@ -1,0 +1,116 @@
+package tintwright.match;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tintwright.colour.Grid;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Leftover;
+import tintwright.shelf.Parts;
+import tintwright.shelf.PigmentFamily;
+import tintwright.shelf.Tint;
+
+/** What a recipe may draw on: one gram of base, and the tints (and one leftover) that can be added to it. */
+final class Pool {
+    private static final int N = Grid.INSIDE.count();
+
+    private final String baseId;
+    private final double[] baseK;
+    private final double[] baseS;
+    private final List<String> ids = new ArrayList<>();
+    private final List<double[]> k = new ArrayList<>();
+    private final List<double[]> s = new ArrayList<>();
+    private final List<Double> limitWeight = new ArrayList<>();
+    private int leftoverRow = -1;
+
+    private Pool(String baseId, double[] baseK, double[] baseS) {
+        this.baseId = baseId;
+        this.baseK = baseK;
+        this.baseS = baseS;
+    }
+
+    static Pool of(Knowledge knowledge, Wish wish, double[][] k, double[][] s, String baseId) {
+        List<String> places = knowledge.ids();
+        int base = places.indexOf(baseId);
+        Pool pool = new Pool(baseId, k[base], s[base]);
+        for (Tint tint : knowledge.shelf().tints()) {
+            boolean empty = tint.stock().gramsLeft().isPresent() && tint.stock().gramsLeft().getAsDouble() == 0;
+            if (!wish.leaveOut().contains(tint.id()) && !empty) {
+                int place = places.indexOf(tint.id());
+                pool.add(tint.id(), k[place], s[place], (1 - tint.loadingLimit()) / tint.loadingLimit());
+            }
+        }
+        if (wish.leftover().isPresent()) {
+            String id = wish.leftover().get();
+            Leftover leftover = knowledge.shelf().leftover(id).orElseThrow(() ->
+                    new IllegalArgumentException("there is no leftover \"" + id + "\" on the shelf"));
+            pool.addLeftover(knowledge, leftover, k, s, wish.grams());
+        }
+        return pool;
+    }
+
+    private void add(String id, double[] absorb, double[] scatter, double weight) {
+        ids.add(id);
+        k.add(absorb);
+        s.add(scatter);
+        limitWeight.add(weight);
+    }
+
+    private void addLeftover(Knowledge knowledge, Leftover leftover, double[][] rowsK, double[][] rowsS,
+            double grams) {
+        double[] shares = knowledge.shares(leftover.parts());
+        double[] absorb = new double[N];
+        double[] scatter = new double[N];
+        for (int part = 0; part < shares.length; part++) {
+            for (int w = 0; w < N; w++) {
+                absorb[w] += shares[part] * rowsK[part][w];
+                scatter[w] += shares[part] * rowsS[part][w];
+            }
+        }
+        double share = Math.min(0.999, leftover.parts().total() / grams);
+        leftoverRow = ids.size();
+        // One limit must do: how much is left of the leftover binds long before its tints' loading does.
+        limitWeight.replaceAll(weight -> 0.0);
+        add(leftover.id(), absorb, scatter, (1 - share) / share);
+    }
+
+    /** @return this pool and a tint as its family usually is, in the last row */
+    Pool withUsual(Knowledge knowledge, PigmentFamily family) {
+        double[][] usual = knowledge.usual(family);
+        add("a tint of " + family.words(), usual[0], usual[1],
+                (1 - Tint.USUAL_LOADING_LIMIT) / Tint.USUAL_LOADING_LIMIT);
+        return this;
+    }
+
+    int size() {
+        return ids.size();
+    }
+
+    /** @return the row of the leftover to start from; -1 for none */
+    int leftoverRow() {
+        return leftoverRow;
+    }
+
+    MixFit.Additions additions() {
+        return new MixFit.Additions(k.toArray(double[][]::new), s.toArray(double[][]::new), baseK, baseS,
+                limitWeight.stream().mapToDouble(Double::doubleValue).toArray());
+    }
+
+    /** Amounts per gram of base, made into a batch: base first, then what is added, most of it first. */
+    Parts parts(int[] chosen, double[] amounts, double grams) {
+        double total = 1;
+        List<Integer> order = new ArrayList<>();
+        for (int i = 0; i < chosen.length; i++) {
+            total += amounts[i];
+            order.add(i);
+        }
+        order.sort((i, j) -> Double.compare(amounts[j], amounts[i]));
+        Map<String, Double> parts = new LinkedHashMap<>();
+        parts.put(baseId, grams / total);
+        for (int i : order) {
+            parts.put(ids.get(chosen[i]), amounts[i] / total * grams);
+        }
+        return Parts.of(parts);
+    }
+}
