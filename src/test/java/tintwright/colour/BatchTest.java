@@ -22,21 +22,21 @@ class BatchTest {
             LabBatch batch = LabBatch.of(viewing, Grid.INSIDE);
             double[] labs = new double[3 * samples];
             batch.labs(reflectances, samples, labs);
-            double[] slopes = new double[3 * 31];
+            double[][] slopes = new double[3][31];
             double[] one = new double[3];
             for (int s = 0; s < samples; s++) {
                 double[] own = java.util.Arrays.copyOfRange(reflectances, 31 * s, 31 * s + 31);
                 Lab readable = Lab.of(Spectrum.of(Grid.INSIDE, own), viewing);
                 same(readable, labs[3 * s], labs[3 * s + 1], labs[3 * s + 2]);
-                batch.labAndSlopes(reflectances, 31 * s, one, 0, slopes);
+                batch.labAndSlopes(own, one, slopes);
                 same(readable, one[0], one[1], one[2]);
                 int at = random.nextInt(31);
                 own[at] += 1e-6;
                 double[] moved = new double[3];
                 batch.lab(own, 0, moved, 0);
                 for (int axis = 0; axis < 3; axis++) {
-                    assertEquals(slopes[31 * axis + at], (moved[axis] - one[axis]) / 1e-6,
-                            1e-3 * (1 + Math.abs(slopes[31 * axis + at])));
+                    assertEquals(slopes[axis][at], (moved[axis] - one[axis]) / 1e-6,
+                            1e-3 * (1 + Math.abs(slopes[axis][at])));
                 }
             }
         }
