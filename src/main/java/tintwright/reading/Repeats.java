@@ -1,0 +1,228 @@
+package tintwright.reading;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tintwright.colour.Geometry;
+import tintwright.colour.Grid;
+import tintwright.colour.Lab;
+import tintwright.colour.Spectrum;
+import tintwright.colour.Viewing;
+
+/**
+ * Several readings of one place taken together: their mean, how sure it is, and which of them do not belong.
+ *
+ * <p>The scatter that was seen and the noise each reading states for itself are weighed together, the statement
+ * counting as much as {@value #STATED_COUNTS_AS} repeats; so two readings that happen to agree are not taken for
+ * perfect. A reading is left out when it lies more than {@value #OUTLIER} standard deviations (root of the sum of
+ * squares over L*, a*, b*) from the median, in units of the larger of stated noise and median scatter; for honest
+ * normal noise that is one in a thousand. What a photo's readings share does not shrink by repeating.
+ */
+public final class Repeats {
+    /** How many seen deviations the stated noise is worth; a judgement of ours. */
+    private static final double STATED_COUNTS_AS = 4;
+    /** Three axes: chi-square with 3 degrees of freedom passes 4 squared once in 1,100. */
+    private static final double OUTLIER = 4;
+    /** Makes the median deviation of a normal scatter its standard deviation. */
+    private static final double MEDIAN_TO_SIGMA = 1.4826;
+
+    private Repeats() {
+    }
+
+    /**
+     * What the repeats say together.
+     *
+     * @param mean       the colour
+     * @param covariance how sure the mean is
+     * @param spectrum   the mean reflectance, 400 to 700 nm every 10 nm; empty when any kept reading had none
+     * @param noise      standard deviation of one value of {@code spectrum}; 0 without one
+     * @param kept       places in the list of what was used, from 0
+     * @param leftOut    places in the list of what does not belong, from 0; never more than were kept
+     */
+    public record Combined(Lab mean, Covariance covariance, Optional<Spectrum> spectrum, double noise,
+            List<Integer> kept, List<Integer> leftOut, Geometry geometry, FilmState film) {
+        /** @return the repeats as one reading: spectral when all of them were */
+        public Reading asReading() {
+            if (spectrum.isPresent()) {
+                return new SpectralReading(spectrum.get(), Math.min(noise, 0.2), geometry, film);
+            }
+            return new ColourReading(mean, covariance, geometry, film, Optional.empty());
+        }
+    }
+
+    /**
+     * @param readings at least one, all wet or all cured, all with or all without gloss
+     * @param viewing  light and observer of the mean; a colour-only reading must have been made under it
+     * @throws IllegalArgumentException when they cannot be combined; the message says which one and why
+     */
+    public static Combined combine(List<Reading> readings, Viewing viewing) {
+        List<Lab> colours = colours(readings, viewing);
+        List<Integer> kept = new ArrayList<>();
+        List<Integer> leftOut = new ArrayList<>();
+        judge(readings, colours, kept, leftOut);
+        double[] mean = new double[3];
+        for (int i : kept) {
+            double[] lab = axes(colours.get(i));
+            for (int axis = 0; axis < 3; axis++) {
+                mean[axis] += lab[axis] / kept.size();
+            }
+        }
+        Reading first = readings.get(kept.get(0));
+        Lab middle = new Lab(mean[0], mean[1], mean[2], viewing);
+        Covariance sure = covariance(readings, colours, kept, mean);
+        boolean spectral = kept.stream().allMatch(i -> readings.get(i) instanceof SpectralReading);
+        if (!spectral) {
+            return new Combined(middle, sure, Optional.empty(), 0, kept, leftOut, first.geometry(), first.film());
+        }
+        double[][] spectra = new double[kept.size()][];
+        double stated = 0;
+        for (int i = 0; i < spectra.length; i++) {
+            SpectralReading reading = (SpectralReading) readings.get(kept.get(i));
+            spectra[i] = reading.reflectance().resampled(Grid.INSIDE).toArray();
+            stated += reading.noise() * reading.noise() / spectra.length;
+        }
+        double[] reflectance = new double[Grid.INSIDE.count()];
+        double noise = average(spectra, stated, reflectance);
+        Spectrum together = Spectrum.of(Grid.INSIDE, reflectance);
+        return new Combined(Lab.of(together, viewing), sure, Optional.of(together), noise, kept, leftOut,
+                first.geometry(), first.film());
+    }
+
+    private static List<Lab> colours(List<Reading> readings, Viewing viewing) {
+        if (readings.isEmpty()) {
+            throw new IllegalArgumentException("there is no reading to combine; take at least one");
+        }
+        Reading first = readings.get(0);
+        List<Lab> colours = new ArrayList<>();
+        for (int i = 0; i < readings.size(); i++) {
+            Reading reading = readings.get(i);
+            if (reading.film() != first.film() || reading.geometry() != first.geometry()) {
+                throw new IllegalArgumentException("reading " + (i + 1) + " cannot be combined with the first: both"
+                        + " must be wet or both cured, both with or both without gloss");
+            }
+            int number = i + 1;
+            colours.add(reading.colour(viewing).orElseThrow(() -> new IllegalArgumentException("reading " + number
+                    + " was made under another light than " + viewing + " and has no spectrum; read it again")));
+        }
+        return colours;
+    }
+
+    private static void judge(List<Reading> readings, List<Lab> colours, List<Integer> kept, List<Integer> leftOut) {
+        int n = colours.size();
+        double[] middle = new double[3];
+        double[] scale = new double[3];
+        for (int axis = 0; axis < 3; axis++) {
+            double[] values = new double[n];
+            double stated = 0;
+            for (int i = 0; i < n; i++) {
+                values[i] = axes(colours.get(i))[axis];
+                stated += Math.sqrt(stated(readings.get(i), colours.get(i))[axis][axis]) / n;
+            }
+            middle[axis] = median(values.clone());
+            for (int i = 0; i < n; i++) {
+                values[i] = Math.abs(values[i] - middle[axis]);
+            }
+            scale[axis] = Math.max(Math.max(stated, MEDIAN_TO_SIGMA * median(values)), 1e-6);
+        }
+        for (int i = 0; i < n; i++) {
+            double far = 0;
+            for (int axis = 0; axis < 3; axis++) {
+                double off = (axes(colours.get(i))[axis] - middle[axis]) / scale[axis];
+                far += off * off;
+            }
+            // Of two that differ nobody knows which one is wrong.
+            (n >= 3 && Math.sqrt(far) > OUTLIER ? leftOut : kept).add(i);
+        }
+        if (leftOut.size() >= kept.size()) {
+            kept.addAll(leftOut);
+            kept.sort(null);
+            leftOut.clear();
+        }
+    }
+
+    private static Covariance covariance(List<Reading> readings, List<Lab> colours, List<Integer> kept,
+            double[] mean) {
+        int n = kept.size();
+        double[][] sum = new double[3][3];
+        Map<String, Integer> ofPhoto = new HashMap<>();
+        Map<String, Covariance> shared = new HashMap<>();
+        for (int i : kept) {
+            double[] lab = axes(colours.get(i));
+            double[][] stated = stated(readings.get(i), colours.get(i));
+            for (int r = 0; r < 3; r++) {
+                for (int c = 0; c < 3; c++) {
+                    sum[r][c] += STATED_COUNTS_AS * stated[r][c] / n + (lab[r] - mean[r]) * (lab[c] - mean[c]);
+                }
+            }
+            if (readings.get(i) instanceof ColourReading colour && colour.photo().isPresent()) {
+                ofPhoto.merge(colour.photo().get().photo(), 1, Integer::sum);
+                shared.put(colour.photo().get().photo(), colour.photo().get().covariance());
+            }
+        }
+        double[][] sure = new double[3][3];
+        for (int r = 0; r < 3; r++) {
+            for (int c = 0; c < 3; c++) {
+                sure[r][c] = sum[r][c] / (STATED_COUNTS_AS + n - 1) / n;
+                for (Map.Entry<String, Integer> photo : ofPhoto.entrySet()) {
+                    double share = photo.getValue() / (double) n;
+                    sure[r][c] += share * share * shared.get(photo.getKey()).toArray()[r][c];
+                }
+            }
+        }
+        return Covariance.of(sure);
+    }
+
+    /** Fills in the mean and returns how sure each of its values is. */
+    private static double average(double[][] spectra, double statedVariance, double[] mean) {
+        int n = spectra.length;
+        for (double[] spectrum : spectra) {
+            for (int i = 0; i < mean.length; i++) {
+                mean[i] += spectrum[i] / n;
+            }
+        }
+        double seen = 0;
+        for (double[] spectrum : spectra) {
+            for (int i = 0; i < mean.length; i++) {
+                seen += (spectrum[i] - mean[i]) * (spectrum[i] - mean[i]) / mean.length;
+            }
+        }
+        return Math.sqrt((STATED_COUNTS_AS * statedVariance + seen) / (STATED_COUNTS_AS + n - 1) / n);
+    }
+
+    /** What a reading says of its own noise, carried from reflectance to L*, a*, b* where it is a spectrum. */
+    private static double[][] stated(Reading reading, Lab colour) {
+        if (reading instanceof ColourReading only) {
+            return only.covariance().toArray();
+        }
+        SpectralReading spectral = (SpectralReading) reading;
+        double[] values = spectral.reflectance().toArray();
+        double step = Math.max(spectral.noise(), 1e-6);
+        double[][] sum = new double[3][3];
+        for (int i = 0; i < values.length; i++) {
+            double[] moved = values.clone();
+            moved[i] = moved[i] + step > Spectrum.MOST ? moved[i] - step : moved[i] + step;
+            double[] there = axes(Lab.of(Spectrum.of(spectral.reflectance().grid(), moved), colour.viewing()));
+            double[] here = axes(colour);
+            for (int r = 0; r < 3; r++) {
+                for (int c = 0; c < 3; c++) {
+                    sum[r][c] += (there[r] - here[r]) * (there[c] - here[c])
+                            * (spectral.noise() / step) * (spectral.noise() / step);
+                }
+            }
+        }
+        return sum;
+    }
+
+    private static double[] axes(Lab lab) {
+        return new double[] {lab.lightness(), lab.a(), lab.b()};
+    }
+
+    private static double median(double[] values) {
+        Arrays.sort(values);
+        int half = values.length / 2;
+        return values.length % 2 == 1 ? values[half] : (values[half - 1] + values[half]) / 2;
+    }
+}
