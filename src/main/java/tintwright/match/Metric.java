@@ -9,14 +9,14 @@ import tintwright.colour.Lab;
  *
  * <p>Made by differences of the published formula itself, half a unit to each side.
  */
-final class Metric {
+public final class Metric {
     private static final double STEP = 0.5;
 
     private Metric() {
     }
 
     /** @return upper triangular W, rows of three */
-    static double[][] around(Lab colour) {
+    public static double[][] around(Lab colour) {
         double[][] g = new double[3][3];
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j <= i; j++) {

@@ -133,7 +133,7 @@ public final class MixFit {
     }
 
     /** Changes what to hit: L*, a*, b* near the target that the start was prepared for. */
-    void aim(double[] lab) {
+    public void aim(double[] lab) {
         System.arraycopy(lab, 0, target, 0, 3);
     }
 

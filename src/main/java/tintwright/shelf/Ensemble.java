@@ -1,11 +1,14 @@
 package tintwright.shelf;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Random;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.LabBatch;
 import tintwright.optics.KubelkaMunk;
 import tintwright.optics.Surface;
+import tintwright.reading.ColourReading;
 
 /**
  * Equally likely versions of the whole shelf, drawn from what is known: each with K and S of every part. What a
@@ -18,11 +21,13 @@ public final class Ensemble {
     private final List<String> ids;
     private final double[][][] k;
     private final double[][][] s;
+    private final Map<String, double[][]> photos;
 
-    Ensemble(List<String> ids, double[][][] k, double[][][] s) {
+    Ensemble(List<String> ids, double[][][] k, double[][][] s, Map<String, double[][]> photos) {
         this.ids = ids;
         this.k = k;
         this.s = s;
+        this.photos = photos;
     }
 
     /** @return how many versions there are */
@@ -53,6 +58,36 @@ public final class Ensemble {
             work[w] = Surface.RESIN.measured(KubelkaMunk.reflectance(sumK / sumS), geometry);
         }
         projection.lab(work, lab);
+    }
+
+    /** Adds grams of one part to sums of K and S, 31 values each, as one version has them. */
+    public void add(int version, int part, double grams, double[] sumK, double[] sumS) {
+        for (int w = 0; w < N; w++) {
+            sumK[w] += grams * k[version][part][w];
+            sumS[w] += grams * s[version][part][w];
+        }
+    }
+
+    /**
+     * What one photo shows too high in each version: as far as chips in it have taught it, otherwise as far as it
+     * may be off at all.
+     *
+     * @return a row of L*, a*, b* for every version
+     */
+    public double[][] bias(ColourReading.PhotoBias photo) {
+        Factor factor = Factor.of(Observation.positive(photo.covariance()));
+        double[][] known = photos.get(photo.photo());
+        Random random = new Random(photo.photo().hashCode());
+        double[][] out = new double[size()][];
+        double[] draw = new double[3];
+        for (int version = 0; version < out.length; version++) {
+            for (int axis = 0; axis < 3; axis++) {
+                draw[axis] = known != null ? known[version][axis]
+                        : version % 2 == 1 ? -draw[axis] : random.nextGaussian();
+            }
+            out[version] = factor.times(draw);
+        }
+        return out;
     }
 
     /** @return the bases and tints, in the order of their places */

@@ -35,6 +35,7 @@ public final class Knowledge {
 
     private final Shelf shelf;
     private final List<Chip> extra;
+    private final Map<String, Map<String, Double>> weighedWithin;
     private final Unknowns unknowns;
     private final List<Observation> observations;
     private final Learning learning;
@@ -42,9 +43,11 @@ public final class Knowledge {
     private Ensemble ensemble;
     private List<Doubt> doubts;
 
-    private Knowledge(Shelf shelf, List<Chip> extra, double[] start) {
+    private Knowledge(Shelf shelf, List<Chip> extra, Map<String, Map<String, Double>> weighedWithin,
+            double[] start) {
         this.shelf = shelf;
         this.extra = List.copyOf(extra);
+        this.weighedWithin = Map.copyOf(weighedWithin);
         List<Chip> chips = new ArrayList<>(shelf.chips());
         chips.addAll(extra);
         chips.sort(Comparator.comparing(Chip::id));
@@ -57,14 +60,26 @@ public final class Knowledge {
 
     /** @return what the chips on this shelf teach */
     public static Knowledge of(Shelf shelf) {
-        return new Knowledge(shelf, List.of(), null);
+        return new Knowledge(shelf, List.of(), Map.of(), null);
     }
 
     /** @return what is known with these samples beside the shelf's own: readings of a cup, for instance */
     public Knowledge with(List<Chip> more) {
+        return with(more, Map.of());
+    }
+
+    /**
+     * The same as {@link #with(List)}, for samples weighed better or worse than usual.
+     *
+     * @param within by chip id, then by part: standard deviation of its weighing in grams; a part that is not
+     *               named is off by {@link #WEIGHING_GRAMS}
+     */
+    public Knowledge with(List<Chip> more, Map<String, Map<String, Double>> within) {
         List<Chip> all = new ArrayList<>(extra);
         all.addAll(more);
-        return new Knowledge(shelf, all, null);
+        Map<String, Map<String, Double>> both = new LinkedHashMap<>(weighedWithin);
+        both.putAll(within);
+        return new Knowledge(shelf, all, both, null);
     }
 
     private static Set<String> photos(List<Chip> chips) {
@@ -84,8 +99,14 @@ public final class Knowledge {
         for (Chip chip : chips) {
             Map<Integer, Double> grams = new LinkedHashMap<>();
             spread(chip.parts(), 1, grams);
+            double[] off = new double[grams.size()];
+            Map<String, Double> stated = weighedWithin.getOrDefault(chip.id(), Map.of());
+            int place = 0;
+            for (int part : grams.keySet()) {
+                off[place++] = stated.getOrDefault(unknowns.ids().get(part), WEIGHING_GRAMS);
+            }
             for (Reading reading : chip.readings()) {
-                list.add(new Observation(chip.id(), grams, WEIGHING_GRAMS, reading, unknowns));
+                list.add(new Observation(chip.id(), grams, off, reading, unknowns));
             }
         }
         return list;
@@ -150,7 +171,7 @@ public final class Knowledge {
     public Prediction predict(Parts parts, Viewing viewing, Geometry geometry) {
         Map<Integer, Double> grams = new LinkedHashMap<>();
         spread(parts, 1, grams);
-        Observation mix = new Observation("", grams, WEIGHING_GRAMS, placeholder(viewing, geometry), unknowns);
+        Observation mix = new Observation("", grams, new double[grams.size()], placeholder(viewing, geometry), unknowns);
         double[] reflectance = mix.film(curves);
         double[][] slope = mix.labSlope(learning.best(), curves);
         double[][] covariance = new double[3][3];
@@ -202,6 +223,7 @@ public final class Knowledge {
             Random random = new Random(SEED);
             double[][][] k = new double[VERSIONS][][];
             double[][][] s = new double[VERSIONS][][];
+            double[][] drawnUnknowns = new double[VERSIONS][];
             double[] draw = new double[unknowns.count()];
             for (int version = 0; version < VERSIONS; version++) {
                 boolean mirrored = version % 2 == 1;
@@ -218,8 +240,9 @@ public final class Knowledge {
                 Unknowns.Curves drawn = unknowns.curves(z);
                 k[version] = drawn.k();
                 s[version] = drawn.s();
+                drawnUnknowns[version] = z;
             }
-            ensemble = new Ensemble(ids(), k, s);
+            ensemble = new Ensemble(ids(), k, s, unknowns.photos(drawnUnknowns));
         }
         return ensemble;
     }

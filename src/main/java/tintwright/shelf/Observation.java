@@ -30,7 +30,7 @@ final class Observation {
     private final double[] grams;
     private final double[] shares;
     private final double total;
-    private final double weighingGrams;
+    private final double[] weighingGrams;
     private final Reading reading;
     private final double[] target;
     private final double[] variance;
@@ -44,7 +44,7 @@ final class Observation {
     final double[] residual;
     final double[][] slope;
 
-    Observation(String chipId, Map<Integer, Double> gramsByPart, double weighingGrams, Reading reading,
+    Observation(String chipId, Map<Integer, Double> gramsByPart, double[] weighingGrams, Reading reading,
             Unknowns unknowns) {
         this.chipId = chipId;
         this.weighingGrams = weighingGrams;
@@ -109,7 +109,7 @@ final class Observation {
         return Covariance.of(covariance);
     }
 
-    private static double[][] positive(Covariance covariance) {
+    static double[][] positive(Covariance covariance) {
         double[][] m = covariance.toArray();
         for (int i = 0; i < 3; i++) {
             m[i][i] += 1e-6;
@@ -203,7 +203,7 @@ final class Observation {
             double[] byMass = slopeOfMass(part, curves);
             for (int i = 0; i < m; i++) {
                 for (int j = 0; j < m; j++) {
-                    covariance[i][j] += byMass[i] * byMass[j] * weighingGrams * weighingGrams;
+                    covariance[i][j] += byMass[i] * byMass[j] * weighingGrams[part] * weighingGrams[part];
                 }
             }
         }

@@ -87,6 +87,19 @@ final class Unknowns {
         return photoStart.get(name);
     }
 
+    /** @return for every photo its three unknowns in each of these drawings */
+    Map<String, double[][]> photos(double[][] drawn) {
+        Map<String, double[][]> out = new LinkedHashMap<>();
+        photoStart.forEach((name, from) -> {
+            double[][] rows = new double[drawn.length][];
+            for (int version = 0; version < drawn.length; version++) {
+                rows[version] = java.util.Arrays.copyOfRange(drawn[version], from, from + 3);
+            }
+            out.put(name, rows);
+        });
+        return out;
+    }
+
     /** First unknown of a part: its ln K directions, then its ln S directions. */
     int start(int part) {
         return start[part];
