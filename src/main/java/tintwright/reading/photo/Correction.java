@@ -1,0 +1,309 @@
+package tintwright.reading.photo;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.ejml.data.DMatrixRMaj;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.reading.Covariance;
+
+/**
+ * From a camera's record to colours, learned from the references of one photo.
+ *
+ * <p>Every {@link Flexibility} is fitted; each predicts every reference from the others; the one that does this
+ * best near the wanted colours is taken, a stiffer one when it is as good. A reference that the others contradict is
+ * set aside and named. How sure the answer is comes from the freest fit, widened where the references turn out to
+ * scatter more than they say.
+ */
+final class Correction {
+    /** A freer correction must predict left-out references this much better than a stiffer one. */
+    private static final double WORTH_IT = 0.97;
+    /** A reference counts in the choice with this weight however far its colour is from the wanted ones. */
+    private static final double FAR_WEIGHT = 0.25;
+    private static final double NEAR = 35;
+    /** Left out, a reference off by more than this many times its stated spread is set aside. */
+    private static final double OUTLIER = 3.6;
+    /** Exposure and white balance of a phone without any reference, in log light: a third of a stop, and a tenth. */
+    private static final double[] UNKNOWN_GAIN = {0.25, 0.10};
+    /** With references they may be anything. */
+    private static final double[] LEARNED_GAIN = {1.0, 0.5};
+    /** Below this many references the choice would rest on chance: the priors alone then say how freely to bend. */
+    private static final int ENOUGH_TO_CHOOSE = 8;
+    /** References with this weight stand for the stated spread being right. */
+    private static final double TRUST = 6;
+
+    private final CameraModel model;
+    private final Viewing viewing;
+    private final CorrectionFit fit;
+    private final Flexibility flexibility;
+    private final double widened;
+    private final double leaveOneOut;
+    private final List<String> setAside;
+    private final double[] gainWidth;
+
+    private Correction(CameraModel model, Viewing viewing, CorrectionFit fit, Flexibility flexibility,
+            double widened, double leaveOneOut, List<String> setAside, double[] gainWidth) {
+        this.model = model;
+        this.viewing = viewing;
+        this.fit = fit;
+        this.flexibility = flexibility;
+        this.widened = widened;
+        this.leaveOneOut = leaveOneOut;
+        this.setAside = setAside;
+        this.gainWidth = gainWidth;
+    }
+
+    /**
+     * Learns the correction of one photo.
+     *
+     * @param known   the references; none means plain sRGB with its true width
+     * @param wanted  what will be read, so that references of like colour count more in the choice
+     * @param viewing light and observer of the answers; the references must be stated for it
+     */
+    static Correction learn(List<KnownSample> known, List<Sample> wanted, Viewing viewing) {
+        CameraModel model = new CameraModel(viewing);
+        for (KnownSample one : known) {
+            one.colour().viewing().mustEqual(viewing);
+        }
+        double[] start = new double[CameraModel.UNKNOWNS];
+        if (known.isEmpty()) {
+            CorrectionFit fit = new CorrectionFit(model, known, Flexibility.ROOT_POLYNOMIAL, UNKNOWN_GAIN[0],
+                    UNKNOWN_GAIN[1], start, start);
+            return new Correction(model, viewing, fit, Flexibility.GAIN, 1, Double.NaN, List.of(), UNKNOWN_GAIN);
+        }
+        List<KnownSample> kept = new ArrayList<>(known);
+        List<String> aside = new ArrayList<>();
+        CorrectionFit freest = fit(model, kept, Flexibility.ROOT_POLYNOMIAL, firstGains(model, kept));
+        while (aside.size() < known.size() / 6) {
+            CorrectionFit.LeftOut[] left = freest.leaveOneOut();
+            int worst = worst(left);
+            double usual = Math.max(1, median(left));
+            if (left[worst].chance() < OUTLIER * usual) {
+                break;
+            }
+            aside.add(kept.remove(worst).name());
+            freest = fit(model, kept, Flexibility.ROOT_POLYNOMIAL, freest.unknowns);
+        }
+        CorrectionFit best = freest;
+        Flexibility chosen = Flexibility.ROOT_POLYNOMIAL;
+        double[] weights = weights(freest, wanted);
+        double error = error(freest, weights);
+        if (kept.size() >= ENOUGH_TO_CHOOSE) {
+            Flexibility[] stiffer = Flexibility.values();
+            for (int i = stiffer.length - 2; i >= 0; i--) {
+                double[] from = i >= Flexibility.CURVES_AND_MIX.ordinal() ? freest.unknowns
+                        : firstGains(model, kept);
+                CorrectionFit fit = fit(model, kept, stiffer[i], from);
+                double e = error(fit, weights);
+                if (e * WORTH_IT < error) {
+                    best = fit;
+                    chosen = stiffer[i];
+                    error = Math.min(error, e);
+                }
+            }
+        }
+        return new Correction(model, viewing, best, chosen, widening(best.leaveOneOut()), error(best, weights),
+                List.copyOf(aside), LEARNED_GAIN);
+    }
+
+    private static CorrectionFit fit(CameraModel model, List<KnownSample> known, Flexibility flexibility,
+            double[] start) {
+        return new CorrectionFit(model, known, flexibility, LEARNED_GAIN[0], LEARNED_GAIN[1],
+                firstGains(model, known), start);
+    }
+
+    /** Plain sRGB but for the gains, which follow from the middle one of the references. */
+    private static double[] firstGains(CameraModel model, List<KnownSample> known) {
+        double[][] toLight = Small.inverse(model.matrixToXyz());
+        double[] start = new double[CameraModel.UNKNOWNS];
+        List<double[]> ratios = new ArrayList<>();
+        List<double[]> rough = new ArrayList<>();
+        for (KnownSample one : known) {
+            double[] light = Small.times(toLight, shareOfWhite(one.colour()));
+            double[] ratio = new double[3];
+            boolean bright = true;
+            for (int k = 0; k < 3; k++) {
+                ratio[k] = Math.log(Math.max(light[k], 1e-3) / Math.max(one.sample().light().at(k), 1e-4));
+                bright &= light[k] > 0.02;
+            }
+            (bright ? ratios : rough).add(ratio);
+        }
+        List<double[]> use = ratios.isEmpty() ? rough : ratios;
+        for (int k = 0; k < 3; k++) {
+            double[] sorted = new double[use.size()];
+            for (int i = 0; i < sorted.length; i++) {
+                sorted[i] = use.get(i)[k];
+            }
+            Arrays.sort(sorted);
+            int n = sorted.length;
+            start[CameraModel.GAIN + k] = (sorted[(n - 1) / 2] + sorted[n / 2]) / 2;
+        }
+        return start;
+    }
+
+    private static double[] shareOfWhite(Lab colour) {
+        var xyz = colour.toXyz();
+        var white = colour.viewing().white();
+        return new double[] {xyz.x() / white.x(), xyz.y() / white.y(), xyz.z() / white.z()};
+    }
+
+    private static double[] weights(CorrectionFit fit, List<Sample> wanted) {
+        double[] weights = new double[fit.known.size()];
+        double[] lab = new double[3];
+        Arrays.fill(weights, FAR_WEIGHT);
+        for (Sample sample : wanted) {
+            fit.model.colour(fit.unknowns, sample, lab, null, null);
+            for (int i = 0; i < weights.length; i++) {
+                Lab c = fit.known.get(i).colour();
+                double apart = Math.hypot(Math.hypot(c.lightness() - lab[0], c.a() - lab[1]), c.b() - lab[2]) / NEAR;
+                weights[i] += Math.exp(-apart * apart / 2) / wanted.size();
+            }
+        }
+        return weights;
+    }
+
+    private static double error(CorrectionFit fit, double[] weights) {
+        double sum = 0;
+        double total = 0;
+        CorrectionFit.LeftOut[] left = fit.leaveOneOut();
+        for (int i = 0; i < left.length; i++) {
+            sum += weights[i] * left[i].error();
+            total += weights[i];
+        }
+        return sum / total;
+    }
+
+    private static int worst(CorrectionFit.LeftOut[] left) {
+        int worst = 0;
+        for (int i = 1; i < left.length; i++) {
+            worst = left[i].chance() > left[worst].chance() ? i : worst;
+        }
+        return worst;
+    }
+
+    private static double median(CorrectionFit.LeftOut[] left) {
+        double[] sorted = Arrays.stream(left).mapToDouble(CorrectionFit.LeftOut::chance).sorted().toArray();
+        return sorted[sorted.length / 2];
+    }
+
+    /** How much wider than stated the references scatter (Birge's ratio, held back by trust in the stated). */
+    private static double widening(CorrectionFit.LeftOut[] left) {
+        double sum = TRUST;
+        for (CorrectionFit.LeftOut one : left) {
+            sum += one.chance() * one.chance();
+        }
+        return Math.sqrt(sum / (TRUST + left.length));
+    }
+
+    /**
+     * One colour.
+     *
+     * @param colour the colour
+     * @param shared how wide the error is that all answers of this correction share
+     * @param own    how wide the error is beyond the shared one
+     */
+    record Answer(Lab colour, Covariance shared, Covariance own) {
+        Covariance total() {
+            return shared.plus(own);
+        }
+    }
+
+    List<Answer> apply(List<Sample> samples) {
+        if (samples.isEmpty()) {
+            return List.of();
+        }
+        DMatrixRMaj wide = Flexibility.ROOT_POLYNOMIAL.prior(gainWidth[0], gainWidth[1]);
+        CorrectionFit.Predicted predicted = fit.predict(samples, wide);
+        double scale = widened * widened;
+        double[][] shared = SharedError.of(predicted.covariance(), scale);
+        List<Answer> out = new ArrayList<>();
+        for (int i = 0; i < samples.size(); i++) {
+            double[][] own = new double[3][3];
+            for (int r = 0; r < 3; r++) {
+                for (int c = 0; c < 3; c++) {
+                    own[r][c] = scale * predicted.covariance().get(3 * i + r, 3 * i + c) - shared[r][c];
+                }
+            }
+            double[][] positive = SharedError.positive(own);
+            for (int r = 0; r < 3; r++) {
+                for (int c = 0; c < 3; c++) {
+                    positive[r][c] += predicted.own()[i][r][c];
+                }
+            }
+            double[] lab = predicted.lab()[i];
+            out.add(new Answer(new Lab(lab[0], lab[1], lab[2], viewing), Covariance.of(shared),
+                    Covariance.of(positive)));
+        }
+        return out;
+    }
+
+    Flexibility flexibility() {
+        return flexibility;
+    }
+
+    /** @return mean error of left-out references near the wanted colours, in CIEDE2000; NaN without references */
+    double leaveOneOut() {
+        return leaveOneOut;
+    }
+
+    /** @return how many times wider than the references claim they scatter */
+    double widened() {
+        return widened;
+    }
+
+    /** @return the references that the others contradict */
+    List<String> setAside() {
+        return setAside;
+    }
+
+    /** @return the references in use and how far each is from what the others say, worst first */
+    List<String> byMisfit() {
+        CorrectionFit.LeftOut[] left = fit.leaveOneOut();
+        List<Integer> order = new ArrayList<>();
+        for (int i = 0; i < left.length; i++) {
+            order.add(i);
+        }
+        order.sort(Comparator.comparingDouble(i -> -left[i].chance()));
+        return order.stream().map(i -> fit.known.get(i).name()).toList();
+    }
+
+    /** @return log of the light at a place of the frame, against its middle */
+    double lightAt(double x, double y) {
+        double[] t = fit.unknowns;
+        return t[CameraModel.LIGHT] * x + t[CameraModel.LIGHT + 1] * y + t[CameraModel.LIGHT + 2] * (x * x + y * y);
+    }
+
+    /** @return how many references are in use */
+    int references() {
+        return fit.known.size();
+    }
+
+    /** @return the power that carries the light of the photo, as it was decoded, to the references' known light */
+    static double steepness(List<KnownSample> known) {
+        double[] x = new double[known.size()];
+        double[] y = new double[known.size()];
+        double meanX = 0;
+        double meanY = 0;
+        for (int i = 0; i < x.length; i++) {
+            x[i] = Math.log(Math.max(known.get(i).sample().light().green(), 1e-4));
+            y[i] = Math.log(Math.max(known.get(i).colour().toXyz().y() / 100, 1e-4));
+            meanX += x[i] / x.length;
+            meanY += y[i] / x.length;
+        }
+        double xy = 0;
+        double xx = 1e-9;
+        for (int i = 0; i < x.length; i++) {
+            xy += (x[i] - meanX) * (y[i] - meanY);
+            xx += (x[i] - meanX) * (x[i] - meanX);
+        }
+        return xy / xx;
+    }
+
+    /** @return the share of light that a part of the references lacks, when they fall into two lots */
+    Optional<Double> shadowEdge() {
+        return ShadowEdge.find(fit);
+    }
+}

@@ -1,0 +1,63 @@
+package tintwright.reading.photo;
+
+import java.util.List;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+
+/** From places on a flat card to places in a photo, the camera held at any angle. */
+final class Homography {
+    private final double[] h;
+    private final double[] back;
+
+    private Homography(double[] h) {
+        this.h = h;
+        this.back = inverse(h);
+    }
+
+    /**
+     * @param from four places on the card, no three in line
+     * @param to   where they lie in the photo, no three in line
+     */
+    static Homography of(double[][] from, List<PixelPoint> to) {
+        DMatrixRMaj a = new DMatrixRMaj(8, 8);
+        DMatrixRMaj b = new DMatrixRMaj(8, 1);
+        for (int i = 0; i < 4; i++) {
+            double u = from[i][0];
+            double v = from[i][1];
+            double x = to.get(i).x();
+            double y = to.get(i).y();
+            double[][] rows = {{u, v, 1, 0, 0, 0, -u * x, -v * x}, {0, 0, 0, u, v, 1, -u * y, -v * y}};
+            for (int k = 0; k < 2; k++) {
+                for (int c = 0; c < 8; c++) {
+                    a.set(2 * i + k, c, rows[k][c]);
+                }
+                b.set(2 * i + k, k == 0 ? x : y);
+            }
+        }
+        DMatrixRMaj out = new DMatrixRMaj(8, 1);
+        if (!CommonOps_DDRM.solve(a, b, out)) {
+            throw new IllegalArgumentException("three of the four corners lie in one line");
+        }
+        double[] h = new double[9];
+        System.arraycopy(out.data, 0, h, 0, 8);
+        h[8] = 1;
+        return new Homography(h);
+    }
+
+    PixelPoint at(double u, double v) {
+        double w = h[6] * u + h[7] * v + h[8];
+        return new PixelPoint((h[0] * u + h[1] * v + h[2]) / w, (h[3] * u + h[4] * v + h[5]) / w);
+    }
+
+    /** @return the place on the card that a place in the photo shows */
+    double[] back(double x, double y) {
+        double w = back[6] * x + back[7] * y + back[8];
+        return new double[] {(back[0] * x + back[1] * y + back[2]) / w, (back[3] * x + back[4] * y + back[5]) / w};
+    }
+
+    private static double[] inverse(double[] m) {
+        double[][] i = Small.inverse(new double[][] {
+            {m[0], m[1], m[2]}, {m[3], m[4], m[5]}, {m[6], m[7], m[8]}});
+        return new double[] {i[0][0], i[0][1], i[0][2], i[1][0], i[1][1], i[1][2], i[2][0], i[2][1], i[2][2]};
+    }
+}
