@@ -4,7 +4,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import tintwright.command.Commands;
 
-/** Where the program starts: with a command word one step in the terminal. */
+/** Where the program starts: without a word the demo match, with one that step. */
 public final class Main {
     private Main() {
     }
@@ -16,7 +16,8 @@ public final class Main {
         // The names on a shelf are in any script, whatever the terminal claims to be.
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-        int code = Commands.run(out, err, args);
+        int code = args.length == 0 ? Commands.run(out, err, "match", "--place", "port bow")
+                : Commands.run(out, err, args);
         if (code != 0) {
             System.exit(code);
         }

@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
@@ -33,6 +34,7 @@ public final class Commands {
     /** @return a fresh object for every command word, in the order of the job */
     static List<Command> all() {
         List<Command> all = new ArrayList<>();
+        all.add(new MatchCommand());
         return all;
     }
 
@@ -83,13 +85,19 @@ public final class Commands {
 
     private static String wordsFor(Exception problem) {
         if (problem instanceof IOException) {
-            return "reading or writing failed: " + problem.getMessage() + "; nothing else was changed";
+            return "Reading or writing failed: " + problem.getMessage() + "; nothing else was changed";
         }
         if (problem instanceof RuntimeException && !(problem instanceof IllegalArgumentException)) {
-            return "the program itself failed (" + problem.getClass().getSimpleName() + ": " + problem.getMessage()
+            return "The program itself failed (" + problem.getClass().getSimpleName() + ": " + problem.getMessage()
                     + "): please report this with what was typed";
         }
-        return problem.getMessage();
+        // The sentence of a file begins with its name, which stays as it is.
+        return problem instanceof FileProblem ? problem.getMessage() : capital(String.valueOf(problem.getMessage()));
+    }
+
+    private static String capital(String sentence) {
+        return sentence.isEmpty() ? sentence
+                : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
     }
 
     private static String wordsFor(ParameterException problem) {
@@ -97,17 +105,17 @@ public final class Commands {
         String help = "\"" + at.getCommandSpec().qualifiedName() + " --help\" shows what it takes";
         if (problem instanceof UnmatchedArgumentException unmatched && at.getParent() == null
                 && !unmatched.getUnmatched().isEmpty() && !unmatched.getUnmatched().get(0).startsWith("-")) {
-            return "there is no command \"" + unmatched.getUnmatched().get(0) + "\": the commands are "
+            return "There is no command \"" + unmatched.getUnmatched().get(0) + "\": the commands are "
                     + String.join(", ", at.getSubcommands().keySet());
         }
-        return problem.getMessage() + "; " + help;
+        return capital(problem.getMessage()) + "; " + help;
     }
 
-    /** One line, beginning with a capital and ending with a full stop, whatever came. */
+    /** One line that ends with a full stop, whatever came. */
     private static void say(PrintWriter err, String sentence) {
         String line = String.valueOf(sentence).strip().replaceAll("\\s+", " ");
         String tail = line.endsWith(".") || line.endsWith("?") ? "" : ".";
-        err.print(line.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + line.substring(1) + tail + "\n");
+        err.print(line + tail + "\n");
         err.flush();
     }
 }

@@ -29,4 +29,15 @@ final class Figures {
         String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
         return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
     }
+
+    /** @return how many decimals show a multiple of this step, 0 to 4 */
+    static int decimalsOf(double step) {
+        int decimals = 0;
+        double scaled = step;
+        while (decimals < 4 && Math.abs(scaled - Math.rint(scaled)) > 1e-6) {
+            scaled *= 10;
+            decimals++;
+        }
+        return decimals;
+    }
 }

@@ -30,6 +30,6 @@ final class Program implements Callable<Integer> {
             spec.commandLine().getOut().print("tintwright " + (number == null ? "(not packaged)" : number) + "\n");
             return Commands.DONE;
         }
-        throw new CommandLine.ParameterException(spec.commandLine(), "say what to do with a command word");
+        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do with a command word");
     }
 }
