@@ -51,7 +51,8 @@ class ShelfFileTest {
               ],
               "chips": [
                 {"id": "chip 1", "parts": {"white": 50, "moss": 0.5}, "readings": [
-                  {"lab": [70, -20, 5], "light": "D65", "observer": 10, "geometry": "specular-excluded", "film": "cured"}
+                  {"lab": [70, -20, 5], "light": "D65", "observer": 10,
+                   "geometry": "specular-excluded", "film": "cured"}
                 ]}
               ]
             }
@@ -120,8 +121,8 @@ class ShelfFileTest {
         "`\"family\"` | `\"famly\"` | shelf.json, tints[0].famly: no such field is known here; correct its name to one"
                 + " of density, dropGrams, family, gramsLeft, id, loadingLimit, name, openedOn, pricePerKg,"
                 + " shelfLifeMonths, or take it out",
-        "`, \"family\": \"carbon-black\"` | `` | shelf.json, tints[0]: the tint \"Soot\" has neither a family nor a chip,"
-                + " so nothing is known of it; give it a \"family\" (\"unknown\" is allowed) or a chip",
+        "`, \"family\": \"carbon-black\"` | `` | shelf.json, tints[0]: the tint \"Soot\" has neither a family nor a"
+                + " chip, so nothing is known of it; give it a \"family\" (\"unknown\" is allowed) or a chip",
         "`carbon-black` | `soot` | shelf.json, tints[0].family: pigment family must be one of carbon-black,"
                 + " red-iron-oxide, brown-oxide, yellow-iron-oxide, organic-yellow, organic-red, phthalo-blue,"
                 + " phthalo-green, ultramarine, orange, violet, unknown, was \"soot\"; correct it there",
@@ -131,9 +132,10 @@ class ShelfFileTest {
                 + " | shelf.json, tints[0].openedOn: must be a date such as 2026-05-31, was \"May\"",
         "`0.5}` | `-0.5}` | shelf.json, chips[0].parts.moss: a mass must be 0 g or more, was -0.5 g; correct it there",
         "`0.5}` | `\"much\"}` | shelf.json, chips[0].parts.moss: must be a number such as 1.25, was \"much\"",
-        "`0.5}` | `0.5, \"teal\": 1}` | shelf.json: chip \"chip 1\" holds \"teal\", which is not on the shelf: add it as"
-                + " a base or tint, or correct the name",
-        "`[70, -20, 5]` | `[70, -20]` | shelf.json, chips[0].readings[0].lab: must be three numbers [L*, a*, b*], were 2",
+        "`0.5}` | `0.5, \"teal\": 1}` | shelf.json: chip \"chip 1\" holds \"teal\", which is not on the shelf: add it"
+                + " as a base or tint, or correct the name",
+        "`[70, -20, 5]` | `[70, -20]` | shelf.json, chips[0].readings[0].lab: must be three numbers [L*, a*,"
+                + " b*], were 2",
         "`[70, -20, 5]` | `[70, \"x\", 5]`"
                 + " | shelf.json, chips[0].readings[0].lab[1]: must be a number such as 1.25, was \"x\"",
         "`[70, -20, 5]` | `[270, -20, 5]`"
@@ -145,8 +147,8 @@ class ShelfFileTest {
                 + " | shelf.json, chips[0].readings[0]: observer must be 2 or 10 degrees, was 5; correct it there",
         "`\"film\": \"cured\"` | `\"film\": \"dry\"`"
                 + " | shelf.json, chips[0].readings[0].film: must be \"wet\" or \"cured\", was \"dry\"",
-        "`\"id\": \"soot\"` | `\"id\": \"moss\"` | shelf.json: two things on the shelf are called \"moss\" (a tint and a"
-                + " tint): give one of them another id",
+        "`\"id\": \"soot\"` | `\"id\": \"moss\"` | shelf.json: two things on the shelf are called \"moss\" (a tint and"
+                + " a tint): give one of them another id",
     })
     void namesFilePlaceAndRemedy(String good, String slip, String said) {
         String text = GOOD.replace(good.strip(), slip == null ? "" : slip.strip());
