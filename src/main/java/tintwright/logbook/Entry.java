@@ -2,7 +2,6 @@ package tintwright.logbook;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
@@ -10,6 +9,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.UUID;
+import tintwright.colour.Viewing;
 
 /**
  * One thing that was written down: its envelope, and its body as the bytes that are on disk. The body is taken
@@ -30,21 +30,18 @@ public final class Entry {
     private final int restFrom;
     private final int restTo;
     private final int bodyFrom;
-    private final int bodyTo;
-    private final String words;
+    private Optional<Colour> colour;
 
-    private Entry(Reader read, byte[] source, int restFrom, int restTo) {
-        this.id = read.id;
-        this.at = read.at;
-        this.kind = read.kind;
-        this.boat = read.boat;
-        this.replaces = read.replaces;
+    private Entry(EntryReader read, byte[] source, int restFrom, int restTo) {
+        this.id = read.id();
+        this.at = read.at();
+        this.kind = read.kind();
+        this.boat = read.boat();
+        this.replaces = read.replaces();
         this.source = source;
         this.restFrom = restFrom;
         this.restTo = restTo;
-        this.bodyFrom = read.bodyFrom;
-        this.bodyTo = read.bodyTo;
-        this.words = read.words.toString();
+        this.bodyFrom = read.bodyFrom();
     }
 
     /** @return the name of this entry, unique everywhere; names sort by time */
@@ -74,16 +71,42 @@ public final class Entry {
 
     /** @return the JSON object it carries */
     public String body() {
-        return new String(source, bodyFrom, bodyTo - bodyFrom, StandardCharsets.UTF_8);
+        return new String(source, bodyFrom, restTo - 1 - bodyFrom, StandardCharsets.UTF_8);
     }
 
     /** @return the words and dates in the body, for the search; no names of entries */
     String words() {
-        return words;
+        return look().map(BodyReader::words).orElse("");
     }
 
-    JsonParser openBody() throws IOException {
-        return JSON.createParser(source, bodyFrom, bodyTo - bodyFrom);
+    /** @return the colour that its body states as a summary */
+    Optional<Colour> colour() {
+        if (colour == null) {
+            colour = look().flatMap(BodyReader::colour);
+        }
+        return colour;
+    }
+
+    /** Empty for a body that is not what a body should be: there is nothing to be found in it. */
+    private Optional<BodyReader> look() {
+        try {
+            return Optional.of(readBody());
+        } catch (IOException noBody) {
+            return Optional.empty();
+        }
+    }
+
+    private BodyReader readBody() throws IOException {
+        try (JsonParser json = JSON.createParser(source, bodyFrom, restTo - 1 - bodyFrom)) {
+            return BodyReader.read(json);
+        }
+    }
+
+    /** A colour as it stands in an entry, with its conditions as they are written there. */
+    record Colour(double lightness, double a, double b, String light, int observer, String film) {
+        boolean isUnder(Viewing viewing) {
+            return observer == viewing.observer().degrees() && light.equals(viewing.light().name());
+        }
     }
 
     /** @return whether the other entry says the same, wherever it stands */
@@ -146,9 +169,7 @@ public final class Entry {
         }
         try {
             Entry entry = read(line, 0, line.length - 1);
-            if (entry.bodyTo != line.length - 2) {
-                throw new IOException("more than one value");
-            }
+            entry.readBody();
             return entry;
         } catch (IOException e) {
             throw new IllegalArgumentException("the body of an entry must be a JSON object: " + e.getMessage(), e);
@@ -168,7 +189,7 @@ public final class Entry {
      */
     static Entry read(byte[] source, int from, int to) throws IOException {
         try (JsonParser json = JSON.createParser(source, from, to - from)) {
-            Reader reader = new Reader(json, from);
+            EntryReader reader = new EntryReader(json, from);
             reader.read();
             return new Entry(reader, source, afterNumber(source, from), to);
         } catch (IllegalArgumentException | DateTimeException e) {
@@ -183,78 +204,5 @@ public final class Entry {
             at++;
         }
         return at;
-    }
-
-    /** Takes one entry apart in a single pass. */
-    private static final class Reader {
-        private final JsonParser json;
-        private final int origin;
-        private final StringBuilder words = new StringBuilder();
-        private UUID id;
-        private Instant at;
-        private String kind;
-        private UUID boat;
-        private UUID replaces;
-        private int bodyFrom;
-        private int bodyTo;
-
-        private Reader(JsonParser json, int origin) {
-            this.json = json;
-            this.origin = origin;
-        }
-
-        private void read() throws IOException {
-            json.nextToken();
-            for (String field = json.nextFieldName(); field != null; field = json.nextFieldName()) {
-                json.nextToken();
-                switch (field) {
-                    case "id" -> id = UUID.fromString(text());
-                    case "at" -> at = Instant.parse(text());
-                    case "kind" -> kind = text();
-                    case "boat" -> boat = UUID.fromString(text());
-                    case "replaces" -> replaces = UUID.fromString(text());
-                    case "body" -> readBody();
-                    default -> json.skipChildren();
-                }
-            }
-            if (id == null || at == null || kind == null || bodyTo == 0) {
-                throw new IOException("an entry needs id, at, kind and body");
-            }
-        }
-
-        private String text() throws IOException {
-            if (json.currentToken() != JsonToken.VALUE_STRING) {
-                throw new IOException("a word was expected, not " + json.currentToken());
-            }
-            return json.getText();
-        }
-
-        private void readBody() throws IOException {
-            if (json.currentToken() != JsonToken.START_OBJECT) {
-                throw new IOException("the body of an entry must be an object");
-            }
-            bodyFrom = origin + (int) json.currentTokenLocation().getByteOffset();
-            for (int depth = 1; depth > 0; ) {
-                JsonToken token = json.nextToken();
-                if (token.isStructStart()) {
-                    depth++;
-                } else if (token.isStructEnd()) {
-                    depth--;
-                } else if (token == JsonToken.VALUE_STRING && !looksLikeAName()) {
-                    words.append(json.getTextCharacters(), json.getTextOffset(), json.getTextLength()).append('\n');
-                }
-            }
-            bodyTo = origin + (int) json.currentLocation().getByteOffset();
-        }
-
-        /** Names of entries are 36 characters with dashes at fixed spots; nobody searches for those. */
-        private boolean looksLikeAName() throws IOException {
-            if (json.getTextLength() != 36) {
-                return false;
-            }
-            char[] text = json.getTextCharacters();
-            int from = json.getTextOffset();
-            return text[from + 8] == '-' && text[from + 13] == '-' && text[from + 18] == '-' && text[from + 23] == '-';
-        }
     }
 }

@@ -1,0 +1,96 @@
+package tintwright.logbook;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+
+/**
+ * Finds boats by any words in their log, while they are typed. One plain text per boat is kept in memory and
+ * looked through whole: for fifty thousand entries that is a few megabytes and takes a few milliseconds.
+ */
+final class Search {
+    private final Map<UUID, Text> texts = new HashMap<>();
+    private final Set<UUID> stale = new HashSet<>();
+
+    /** All the words of one boat, its own name first. */
+    private record Text(String name, String all, UUID newest) {
+    }
+
+    /** This boat's entries have changed; its text is made again when somebody asks. */
+    void changed(UUID boat) {
+        stale.add(boat);
+    }
+
+    /**
+     * @param query words or beginnings of words; each must be found somewhere in the log of a boat
+     * @return boats, those found by their names first, then the most recently written; all for an empty query
+     */
+    List<UUID> find(String query, int most, Ledger ledger) {
+        freshen(ledger);
+        String[] words = Plain.of(query).split(" ");
+        List<Map.Entry<UUID, Integer>> found = new ArrayList<>();
+        texts.forEach((boat, text) -> {
+            int rank = rank(text, words);
+            if (rank >= 0) {
+                found.add(Map.entry(boat, rank));
+            }
+        });
+        Comparator<Map.Entry<UUID, Integer>> order = Comparator.comparing(Map.Entry::getValue);
+        if (words.length == 1 && words[0].isEmpty()) {
+            order = order.thenComparing(one -> texts.get(one.getKey()).name());
+        }
+        found.sort(order.thenComparing(one -> texts.get(one.getKey()).newest(), EntryIds.ORDER.reversed())
+                .thenComparing(Map.Entry::getKey, EntryIds.ORDER));
+        return found.stream().limit(most).map(Map.Entry::getKey).toList();
+    }
+
+    /** @return 0 to 3, the lower the nearer to the top; -1 for not found */
+    private static int rank(Text text, String[] words) {
+        boolean allInName = true;
+        boolean beginning = true;
+        for (String word : words) {
+            if (!text.all().contains(word)) {
+                return -1;
+            }
+            allInName &= text.name().contains(word);
+            beginning &= text.all().startsWith(word) || text.all().contains(" " + word);
+        }
+        return allInName ? text.name().startsWith(words[0]) ? 0 : 1 : beginning ? 2 : 3;
+    }
+
+    private void freshen(Ledger ledger) {
+        for (UUID boat : stale) {
+            Text text = textOf(boat, ledger);
+            if (text == null) {
+                texts.remove(boat);
+            } else {
+                texts.put(boat, text);
+            }
+        }
+        stale.clear();
+    }
+
+    /** @return null for a boat that was taken back, or is not in the log yet */
+    private static Text textOf(UUID boat, Ledger ledger) {
+        Entry itself = ledger.current(boat).orElse(null);
+        if (itself == null) {
+            return null;
+        }
+        StringBuilder all = new StringBuilder(itself.words());
+        UUID newest = itself.id();
+        for (Entry entry : ledger.currentOf(boat)) {
+            if (entry != itself) {
+                all.append('\n').append(entry.words());
+            }
+            newest = EntryIds.ORDER.compare(entry.id(), newest) > 0 ? entry.id() : newest;
+        }
+        int end = itself.words().indexOf('\n');
+        return new Text(Plain.of(end < 0 ? itself.words() : itself.words().substring(0, end)),
+                Plain.of(all.toString()), newest);
+    }
+}

@@ -1,0 +1,151 @@
+package tintwright.logbook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tintwright.colour.Ciede2000;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+
+class LogBookTest {
+    @TempDir
+    Path tmp;
+
+    private LogBook open() {
+        return LogBook.open(tmp.resolve("log"), Folders.bench(tmp, "anna"), Folders.NOON,
+                new SplittableRandom(System.nanoTime()));
+    }
+
+    @Test
+    void everyPageComesBackAsItWasWritten() {
+        UUID boat;
+        try (LogBook book = open()) {
+            boat = book.begin(Samples.boat()).entry().id();
+            Samples.every().stream().skip(1).forEach(page -> book.write(Optional.of(boat), page));
+        }
+        try (LogBook again = open()) {
+            List<Page> pages = again.of(boat).stream().map(Noted::page).toList();
+            assertEquals(Samples.every().toString(), pages.toString());
+            assertEquals(PageShape.body(Samples.target()), PageShape.body(pages.get(2)));
+            assertEquals(PageShape.body(Samples.chip()), PageShape.body(pages.get(4)));
+            assertEquals(Samples.cup(60).parts(), ((Page.Cup) pages.get(3)).parts());
+        }
+    }
+
+    @Test
+    void aCorrectionChangesWhatIsReadAndKeepsTheNameAndTheHistory() {
+        try (LogBook book = open()) {
+            UUID boat = book.begin(Samples.boat()).entry().id();
+            book.correct(boat, new Page.Boat("Aldernese II", "", Optional.empty(), "", List.of()));
+            assertEquals(boat, book.boatsNamed("ALDERNESE ii").get(0).id());
+            assertEquals(List.of(), book.boatsNamed("Aldernese"));
+            assertEquals(2, book.history(boat).size());
+            book.withdraw(boat, "sold");
+            assertEquals(List.of(), book.boats());
+            assertTrue(book.find(boat).isEmpty());
+            assertThrows(IllegalArgumentException.class, () -> book.withdraw(Samples.CUP, "never was"));
+        }
+    }
+
+    @Test
+    void findsAsOneTypesWhateverTheAccentsAndTheOrder() {
+        try (LogBook book = open()) {
+            UUID aldernese = book.begin(Samples.boat()).entry().id();
+            book.write(Optional.of(aldernese), Samples.cup(60));
+            UUID other = book.begin(new Page.Boat("M\u00f8lle \u00c9lan", "dinghy", Optional.of(2001), "", List.of()))
+                    .entry().id();
+            book.write(Optional.of(other), new Page.Remark(Optional.empty(), "seen beside the Aldernese"));
+            assertEquals(List.of(aldernese, other), ids(book.search("alder", 9)));
+            assertEquals(List.of(other), ids(book.search("elan  MOLLE", 9)));
+            assertEquals(List.of(aldernese), ids(book.search("soot rod", 9)));
+            assertEquals(List.of(), ids(book.search("soot dinghy", 9)));
+            assertEquals(List.of(), ids(book.search("specular", 9)));
+            assertEquals(2, book.search("", 9).size());
+            book.write(Optional.of(other), new Page.Remark(Optional.empty(), "soot on the sail"));
+            assertEquals(List.of(other), ids(book.search("soot dinghy", 9)));
+        }
+    }
+
+    @Test
+    void findsByThePlainWordsOfAColour() {
+        try (LogBook book = open()) {
+            UUID boat = book.begin(Samples.boat()).entry().id();
+            book.write(Optional.of(boat), Samples.target());
+            String looks = Looks.of(new Lab(62.1, -3.4, 11, Viewing.D65_10));
+            assertTrue(looks.contains("greyish"), looks);
+            assertEquals(List.of(boat), ids(book.search("greyish", 9)));
+        }
+    }
+
+    @Test
+    void theNearestColoursComeFirstWithTheirDifference() {
+        try (LogBook book = open()) {
+            Optional<UUID> boat = Optional.of(book.begin(Samples.boat()).entry().id());
+            UUID far = book.write(boat, Samples.cup(40)).entry().id();
+            UUID near = book.write(boat, Samples.cup(61)).entry().id();
+            book.write(boat, Samples.target());
+            book.withdraw(book.write(boat, Samples.cup(62)).entry().id(), "wrong");
+            Lab hull = new Lab(62, -3, 10, Viewing.D65_10);
+            Nearest nearest = book.nearest(hull, 9);
+            assertEquals(List.of(near, far), nearest.found().stream().map(Nearest.Found::id).toList());
+            assertEquals(Ciede2000.between(hull, new Lab(61, -3, 10, Viewing.D65_10)),
+                    nearest.found().get(0).deltaE(), 1e-9);
+            Nearest underLampLight = book.nearest(new Lab(62, -3, 10, Viewing.A_10), 9);
+            assertEquals(List.of(), underLampLight.found());
+            assertEquals(2, underLampLight.notComparable());
+        }
+    }
+
+    @Test
+    void anotherWindowsEntriesAreFoundAfterALook() {
+        try (LogBook one = open(); LogBook two = open()) {
+            one.begin(Samples.boat());
+            assertEquals(List.of(), two.search("alder", 9));
+            two.refresh();
+            assertEquals(1, two.search("alder", 9).size());
+        }
+    }
+
+    /** Version 1 as it was frozen: it must read like this for ever. */
+    @Test
+    void theFirstVersionIsReadForEver() throws Exception {
+        Path fixture = Path.of(LogBookTest.class.getResource("v1").toURI());
+        try (LogBook book = LogBook.open(fixture, Folders.bench(tmp, "reader"), Folders.NOON,
+                new SplittableRandom(1))) {
+            assertEquals(List.of(), book.troubles());
+            UUID boat = book.boatsNamed("Aldernese").get(0).id();
+            List<Noted<Page>> pages = book.of(boat);
+            assertEquals(Samples.every().toString(),
+                    pages.stream().limit(Samples.every().size()).map(Noted::page).toList().toString());
+            Page.Unknown moisture = assertInstanceOf(Page.Unknown.class, pages.get(9).page());
+            assertEquals("moisture", moisture.kind());
+            assertTrue(moisture.body().contains("\"percent\":14"), moisture.body());
+            assertEquals("after the correction", ((Page.Remark) pages.get(10).page()).text());
+            assertEquals(11, pages.size());
+            assertEquals(1, book.nearest(new Lab(60, -3, 10, Viewing.D65_10), 1).found().size());
+        }
+    }
+
+    @Test
+    void looksSaysWhatAPersonWouldSay() {
+        assertEquals("warm white", Looks.of(new Lab(93, 0, 3, Viewing.D65_10)));
+        assertEquals("dark grey", Looks.of(new Lab(30, 0, 0, Viewing.D65_10)));
+        assertEquals("strong blue", Looks.of(new Lab(40, 5, -55, Viewing.D65_10)));
+        assertEquals("off-white, cream", Looks.of(new Lab(91, 0.5, 8, Viewing.D65_10)));
+        assertFalse(Looks.of(new Lab(60, -20, 5, Viewing.D65_10)).contains("grey"));
+    }
+
+    private static List<UUID> ids(List<Noted<Page.Boat>> boats) {
+        return boats.stream().map(Noted::id).toList();
+    }
+}
