@@ -35,6 +35,7 @@ public final class Commands {
     static List<Command> all() {
         List<Command> all = new ArrayList<>();
         all.add(new MatchCommand());
+        all.add(new FillCommand());
         return all;
     }
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import tintwright.fill.FillOrder;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Shelf;
 
@@ -31,6 +32,15 @@ public final class Demo {
     private static PlaceReadings place(String name) {
         try {
             return TargetFile.from(open(name));
+        } catch (FileProblem e) {
+            throw broken(e);
+        }
+    }
+
+    /** @return the repairs on the first place of the demo boat */
+    public static FillOrder fillOrder() {
+        try {
+            return FillJobFile.from(open("aldernese/fill-job.json"));
         } catch (FileProblem e) {
             throw broken(e);
         }

@@ -155,6 +155,11 @@ public final class JsonPlace {
         return fields;
     }
 
+    /** @return whether the value is a text in quotes */
+    public boolean isText() {
+        return node.isTextual();
+    }
+
     public String text() throws FileProblem {
         if (!node.isTextual()) {
             throw problem("must be a text in quotes, was " + shown());

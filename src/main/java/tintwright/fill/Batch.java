@@ -31,13 +31,16 @@ public record Batch(int number, Stage stage, Mix mix, List<Part> parts, double m
      * @param of     how many pieces the line has
      */
     public record Part(String line, double pieces, int of) {
-        /** @return "12 of 20 old cleat holes", "half (52 %) of ..." said plainly */
+        /** @return "all 20 of old cleat holes", "12 of the 20 of old cleat holes" or "52 % of keel strip" */
         public String words() {
             if (of == 1) {
                 return pieces > 0.995 ? line : String.format(Locale.ROOT, "%.0f %% of %s", pieces * 100, line);
             }
+            if (pieces > of - 0.005) {
+                return (of == 2 ? "both of " : "all " + of + " of ") + line;
+            }
             boolean whole = Math.abs(pieces - Math.rint(pieces)) < 0.01;
-            return String.format(Locale.ROOT, whole ? "%.0f of %d %s" : "%.1f of %d %s", pieces, of, line);
+            return String.format(Locale.ROOT, whole ? "%.0f of the %d of %s" : "%.1f of the %d of %s", pieces, of, line);
         }
     }
 

@@ -14,7 +14,8 @@ import java.util.OptionalDouble;
  * @param allowances what is mixed beyond the hole itself
  * @param tools      the person's tools and hand
  * @param supply     what stands on the bench, if the person wants to know whether it is enough
- * @param surface    how the surface will look before sanding; empty to take it from the repairs
+ * @param surface    how the fills (without fills: the sprayed areas) will look before sanding; empty for
+ *                   proud fills and orange peel
  * @param oldFilmMm  thickness of the old gel coat around the repairs, mm; empty when not measured
  */
 public record FillJob(List<RepairLine> lines, Materials materials, Conditions conditions, CatalystChoice catalyst,

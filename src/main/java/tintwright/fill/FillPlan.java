@@ -32,10 +32,27 @@ public record FillPlan(List<Amount> amounts, CatalystShare share, String origin,
     /**
      * How it is finished.
      *
-     * @param ladder the grits in order
-     * @param tapeMm masking tape to guard the old gel coat around every repair, mm
+     * @param sandings what is sanded with which grits
+     * @param tapeMm   masking tape to guard the old gel coat around every repair, mm
      */
-    public record Finish(GritLadder ladder, double tapeMm) { }
+    public record Finish(List<Sanding> sandings, double tapeMm) {
+        public Finish {
+            sandings = List.copyOf(sandings);
+        }
+
+        /** @return the most any of the ladders takes off, mm */
+        public double takesMostMm() {
+            return sandings.stream().mapToDouble(sanding -> sanding.ladder().takesMostMm()).max().orElse(0);
+        }
+    }
+
+    /**
+     * One ladder and where it goes.
+     *
+     * @param what   "the fills" or "the sprayed areas"
+     * @param ladder the grits in order
+     */
+    public record Sanding(String what, GritLadder ladder) { }
 
     public FillPlan {
         amounts = List.copyOf(amounts);

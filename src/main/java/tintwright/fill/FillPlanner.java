@@ -38,8 +38,8 @@ public final class FillPlanner {
         List<Batch> batches = batches(job, cure);
         double needed = batches.stream().mapToDouble(Batch::gelCoatGrams).sum();
         Optional<Enough> enough = job.supply().map(supply -> Enough.of(needed, job.allowances().spare(), supply));
-        FillPlan.Finish finish = new FillPlan.Finish(GritLadder.from(surface(job)), tapeMm(job));
-        List<Warning> warnings = Warnings.of(job, cure.share, cure.time, batches, finish.ladder());
+        FillPlan.Finish finish = new FillPlan.Finish(sandings(job), tapeMm(job));
+        List<Warning> warnings = Warnings.of(job, cure.share, cure.time, batches, finish);
         return new FillPlan(amounts(job), cure.share, cure.origin, cure.time, batches, enough, finish,
                 CureTimer.of(cure.time, job.conditions().celsius()), warnings, List.of(Caution.values()));
     }
@@ -57,13 +57,22 @@ public final class FillPlanner {
         WorkingTime time = GeneralCatalyst.timeAt(celsius,
                 share.percentByVolume(Mix.NEAT, job.materials().densities()));
         return new Cure(share, time, byHand ? "typed by hand"
-                : "a general table by temperature: its point at 25 °C and its limits are published, the rest is "
+                : "a general table by temperature: its point at 25 °C (77 °F) and its limits are published, the rest is "
                 + "common practice");
     }
 
-    private static GritLadder.Surface surface(FillJob job) {
-        return job.surface().orElse(job.lines().stream().allMatch(RepairLine::sprayed)
-                ? GritLadder.Surface.SPRAYED : GritLadder.Surface.PROUD);
+    /** Fills and sprayed areas start on different grits: the coarse ones would go through a sprayed film. */
+    private static List<FillPlan.Sanding> sandings(FillJob job) {
+        List<FillPlan.Sanding> sandings = new ArrayList<>();
+        if (!linesOf(job, false).isEmpty()) {
+            sandings.add(new FillPlan.Sanding("the fills",
+                    GritLadder.from(job.surface().orElse(GritLadder.Surface.PROUD))));
+        }
+        if (!linesOf(job, true).isEmpty()) {
+            sandings.add(new FillPlan.Sanding("the sprayed areas", GritLadder.from(sandings.isEmpty()
+                    ? job.surface().orElse(GritLadder.Surface.SPRAYED) : GritLadder.Surface.SPRAYED)));
+        }
+        return sandings;
     }
 
     private static double tapeMm(FillJob job) {

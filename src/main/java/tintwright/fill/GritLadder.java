@@ -64,9 +64,9 @@ public record GritLadder(List<Step> steps, double takesLeastMm, double takesMost
      * @param wet  true when it is sanded wet
      */
     public record Step(int grit, boolean wet) {
-        /** @return "P400 wet" or "compound and polish" */
+        /** @return "P400 wet", "P150 dry" or "compound and polish" */
         public String words() {
-            return grit == 0 ? "compound and polish" : "P" + grit + (wet ? " wet" : " dry, on a block");
+            return grit == 0 ? "compound and polish" : "P" + grit + (wet ? " wet" : " dry");
         }
     }
 
@@ -77,6 +77,14 @@ public record GritLadder(List<Step> steps, double takesLeastMm, double takesMost
 
     public GritLadder {
         steps = List.copyOf(steps);
+    }
+
+    /** @return the steps in one line: "P150, P220 dry; P400 wet; compound and polish" */
+    public String words() {
+        String dry = String.join(", ", steps.stream().filter(step -> step.grit() > 0 && !step.wet())
+                .map(step -> "P" + step.grit()).toList());
+        String wet = String.join(", ", steps.stream().filter(Step::wet).map(step -> "P" + step.grit()).toList());
+        return (dry.isEmpty() ? "" : dry + " dry; ") + wet + " wet; compound and polish";
     }
 
     /** @return the ladder that starts where this surface needs it */

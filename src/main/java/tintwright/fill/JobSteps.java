@@ -14,20 +14,25 @@ public final class JobSteps {
         List<String> steps = new ArrayList<>();
         steps.add("Clean and dry the places, roughen every edge, tape around them: about "
                 + units.length(plan.finish().tapeMm()) + " of tape.");
-        steps.add("Weigh gel coat and paste of all batches first; the catalyst goes in cup by cup.");
+        steps.add("Weigh gel coat and paste of all batches first. Catalyst goes in one cup at a time: stir it in for two "
+                + "minutes, start the timer, use the cup up.");
         Stage.Kind before = null;
         for (Batch batch : plan.batches()) {
             Stage.Kind kind = batch.stage().kind();
             if (before != null && kind != before) {
                 steps.add(between(plan, kind));
             }
+            if (kind == Stage.Kind.SPRAY && kind != before) {
+                steps.add(thinner());
+            }
             before = kind;
-            steps.add("Batch " + batch.number() + ", " + batch.stage().words() + ": stir the catalyst in for two "
-                    + "minutes, start the timer, use it up. " + closing(batch));
+            steps.add("Batch " + batch.number() + ", " + batch.stage().words() + ". " + closing(batch));
         }
-        steps.add("Sand after " + timer(plan, "sand") + ", once a thumbnail leaves no mark: " + ladder(plan)
-                + ". It takes about " + units.film(plan.finish().ladder().takesLeastMm()) + " to "
-                + units.film(plan.finish().ladder().takesMostMm()) + " off the gel coat around.");
+        for (FillPlan.Sanding sanding : plan.finish().sandings()) {
+            steps.add("Sand " + sanding.what() + " once a thumbnail leaves no mark, " + timer(plan, "sand") + ": "
+                    + sanding.ladder().words() + " (takes about " + units.film(sanding.ladder().takesLeastMm())
+                    + " to " + units.film(sanding.ladder().takesMostMm()) + " off).");
+        }
         steps.add("Write down what was used, and let leftovers cure outdoors in a thin layer.");
         return steps;
     }
@@ -37,9 +42,14 @@ public final class JobSteps {
             case FIRST_FILL, SECOND_FILL -> waxedInTheCan(plan)
                     ? "Wait " + timer(plan, "sand") + ", sand the wax off with P150, wipe, then fill the low spots."
                     : "Wait " + timer(plan, "second coat") + " until tacky, then fill the low spots.";
-            case SPRAY -> "Wait " + timer(plan, "sand") + ", sand the fill level with P150 and P220, wipe, tape the "
-                    + "area to spray.";
+            case SPRAY -> "Wait " + timer(plan, "sand") + ", level the fills where you will spray with P150 and "
+                    + "P220, wipe, tape the area to spray.";
         };
+    }
+
+    private static String thinner() {
+        return "Only if the gun needs it, thin with styrene, " + Sizes.plain(Published.STYRENE_RANGE.low()) + " to "
+                + Sizes.plain(Published.STYRENE_RANGE.high()) + " % by volume; never acetone.";
     }
 
     private static boolean waxedInTheCan(FillPlan plan) {
@@ -59,9 +69,5 @@ public final class JobSteps {
 
     private static String timer(FillPlan plan, String cue) {
         return plan.timers().stream().filter(timer -> timer.cue().equals(cue)).findFirst().orElseThrow().words();
-    }
-
-    private static String ladder(FillPlan plan) {
-        return String.join(", ", plan.finish().ladder().steps().stream().map(GritLadder.Step::words).toList());
     }
 }

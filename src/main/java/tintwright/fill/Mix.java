@@ -42,13 +42,13 @@ public record Mix(double gelCoat, double paste) {
         return gelCoatShare() * densities.gelCoat() + (1 - gelCoatShare()) * densities.paste();
     }
 
-    /** @return the mix in words: "2 to 1, runny" */
+    /** @return the mix in words, gel coat first: "2 to 1 by volume, runny" */
     public String words() {
         if (paste == 0) {
             return "neat gel coat";
         }
         double ratio = gelCoat / paste;
         String feel = ratio > 1.5 ? "runny" : ratio >= 1 ? "stiff" : "stiffer still";
-        return Sizes.plain(gelCoat) + " gel coat to " + Sizes.plain(paste) + " paste by volume, " + feel;
+        return Sizes.plain(gelCoat) + " to " + Sizes.plain(paste) + " by volume, " + feel;
     }
 }

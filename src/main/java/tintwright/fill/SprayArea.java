@@ -14,10 +14,15 @@ public record SprayArea(double lengthMm, double widthMm, double filmMm) implemen
         Sizes.aboveZero("sprayed film", filmMm, 3, "mm");
     }
 
-    /** The area under the film that hides, and never under less than gel coat needs to cure. */
+    /**
+     * The area under the film that hides after sanding, and never under less than gel coat needs to cure.
+     *
+     * @param hidingFilmMm film of neat gel coat that hides, mm
+     */
     public static SprayArea toHide(double lengthMm, double widthMm, double hidingFilmMm) {
         Sizes.aboveZero("hiding film", hidingFilmMm, 3, "mm");
-        return new SprayArea(lengthMm, widthMm, Math.max(hidingFilmMm, Published.LEAST_FILM_MM.low()));
+        return new SprayArea(lengthMm, widthMm, Math.max(Published.LEAST_FILM_MM.low(),
+                hidingFilmMm + GritLadder.from(GritLadder.Surface.SPRAYED).takesMostMm()));
     }
 
     @Override

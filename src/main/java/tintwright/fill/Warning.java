@@ -74,15 +74,16 @@ public record Warning(Kind kind, String where, double value, double limit) {
                     + "cracks; build up with a suitable filler, or in layers of at most " + units.length(limit) + ".";
             case DEEP_OVERHEAD -> where + ": " + units.length(value) + " deep overhead; enter it as deep overhead "
                     + "for a stiffer mix.";
-            case SHOWS_THROUGH -> where + ": " + units.film(value) + " of this mix may show what is below, it hides "
-                    + "from " + units.film(limit) + "; leave it low and finish with neat gel coat.";
+            case SHOWS_THROUGH -> where + ": " + units.film(value) + " of it may show what is below, it hides from "
+                    + units.film(limit) + "; " + (value > 0 ? "leave a fill low and finish with neat gel coat, spray "
+                    + "more." : "spray more.");
             case HIDING_UNKNOWN -> "The film that hides is not known: draw the cup down over black and white and "
                     + "look before you fill.";
             case FILM_TOO_THIN -> where + ": a film of " + units.film(value) + " is thinner than gel coat cures in, "
                     + units.film(limit) + " (12 mil).";
             case FILM_TOO_THICK -> where + ": a film of " + units.film(value) + " is thicker than gel coat usually "
                     + "is, " + units.film(limit) + "; it may sag, wrinkle or crack.";
-            case TOPPED_UP -> where + " was raised by " + units.volume(value) + " so that its catalyst can be "
+            case TOPPED_UP -> where + ": raised by " + units.volume(value) + " in all, so that the catalyst can be "
                     + "measured; a finer syringe or a finer scale would waste less.";
             case OTHER_BASIS -> "Taken on the other basis (by mass against by volume) this catalyst lies outside "
                     + CatalystShare.limitWords() + ": look in the data sheet which is meant; "

@@ -25,15 +25,16 @@ final class Warnings {
     }
 
     static List<Warning> of(FillJob job, CatalystShare share, WorkingTime time, List<Batch> batches,
-            GritLadder ladder) {
+            FillPlan.Finish finish) {
         Warnings warnings = new Warnings(job);
         warnings.weather();
         warnings.cure(share, time);
         job.lines().forEach(warnings::line);
         job.lines().forEach(line -> warnings.pace(line, FillPlanner.spreadingMinutes(time)));
         batches.forEach(warnings::batch);
+        warnings.surplus(batches);
         warnings.paste(batches);
-        warnings.oldFilm(ladder);
+        warnings.oldFilm(finish.takesMostMm());
         return warnings.found;
     }
 
@@ -89,8 +90,10 @@ final class Warnings {
         }
         job.materials().hidingFilmMm().ifPresent(hiding -> {
             double hides = line.mix().hidingFilmMm(hiding);
-            if (thickest < hides - 1e-9) {
-                add(Kind.SHOWS_THROUGH, line.name(), thickest, hides);
+            double sanded = line.sprayed()
+                    ? thickest - GritLadder.from(GritLadder.Surface.SPRAYED).takesMostMm() : thickest;
+            if (sanded < hides - 1e-9) {
+                add(Kind.SHOWS_THROUGH, line.name(), Math.max(0, sanded), hides);
             }
         });
     }
@@ -107,9 +110,16 @@ final class Warnings {
         if (depth > DEEP_CUP_MM) {
             add(Kind.DEEP_CUP, "Batch " + batch.number(), depth, DEEP_CUP_MM);
         }
+    }
+
+    private void surplus(List<Batch> batches) {
         // A little more than wanted is nobody's loss; a cup that doubles is.
-        if (batch.surplusMl() > 0.2 * batch.mixMl()) {
-            add(Kind.TOPPED_UP, "Batch " + batch.number(), batch.surplusMl(), batch.mixMl());
+        List<Batch> raised = batches.stream().filter(batch -> batch.surplusMl() > 0.2 * batch.mixMl()).toList();
+        if (!raised.isEmpty()) {
+            add(Kind.TOPPED_UP, (raised.size() == 1 ? "Batch " : "Batches ")
+                    + String.join(", ", raised.stream().map(batch -> "" + batch.number()).toList()),
+                    raised.stream().mapToDouble(Batch::surplusMl).sum(),
+                    raised.stream().mapToDouble(Batch::mixMl).sum());
         }
     }
 
@@ -128,12 +138,12 @@ final class Warnings {
         }));
     }
 
-    private void oldFilm(GritLadder ladder) {
+    private void oldFilm(double takesMostMm) {
         if (job.oldFilmMm().isEmpty()) {
-            add(Kind.OLD_FILM_UNKNOWN, "", ladder.takesMostMm(), Published.USUAL_FILM_MM.high());
+            add(Kind.OLD_FILM_UNKNOWN, "", takesMostMm, Published.USUAL_FILM_MM.high());
             return;
         }
-        double left = Math.max(0, job.oldFilmMm().getAsDouble() - ladder.takesMostMm());
+        double left = Math.max(0, job.oldFilmMm().getAsDouble() - takesMostMm);
         if (left < Published.LEAST_FILM_MM.low()) {
             add(Kind.OLD_FILM_THIN, "", left, Published.LEAST_FILM_MM.low());
         }

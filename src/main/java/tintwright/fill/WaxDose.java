@@ -19,10 +19,14 @@ public record WaxDose(double percentByVolume, double ml, double grams) {
         return new WaxDose(USUAL_PERCENT, ml, ml * densities.wax());
     }
 
-    /** @return the dose with the published range beside it */
+    /** @return the dose: "0.61 ml = 0.56 g" */
     public String words(UnitSystem units) {
-        return String.format(Locale.ROOT, "%.2f ml = %s (%s %% by volume; published %.1f to %.1f %%)", ml,
-                units.mass(grams), Sizes.plain(percentByVolume), Published.WAX_RANGE.low(),
-                Published.WAX_RANGE.high());
+        return String.format(Locale.ROOT, "%.2f ml = %s", ml, units.mass(grams));
+    }
+
+    /** @return the share with the published range beside it: "3 % by volume (published 1.6 to 3.1 %)" */
+    public static String shareWords() {
+        return String.format(Locale.ROOT, "%s %% by volume (published %.1f to %.1f %%)", Sizes.plain(USUAL_PERCENT),
+                Published.WAX_RANGE.low(), Published.WAX_RANGE.high());
     }
 }

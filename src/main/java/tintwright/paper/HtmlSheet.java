@@ -13,14 +13,14 @@ public final class HtmlSheet {
             --warn:#3a3116}}
             *{box-sizing:border-box}
             body{margin:0 auto;padding:1rem;max-width:60rem;color:var(--ink);background:var(--paper);\
-            font:1rem/1.45 system-ui,sans-serif;overflow-wrap:anywhere}
+            font:1rem/1.45 system-ui,sans-serif;overflow-wrap:break-word}
             h1{font-size:1.5rem;margin:0}h2{font-size:1.15rem;margin:1.2rem 0 .4rem}p{margin:.4rem 0}
             dl{display:flex;flex-wrap:wrap;gap:.1rem 1.4rem;margin:.5rem 0}dl div{display:flex;gap:.4rem}
-            dt{font-weight:600}dd{margin:0}
+            dt{font-weight:600;flex:none}dd{margin:0;min-width:0}
             table{border-collapse:collapse;width:100%;margin:.4rem 0}
             th,td{text-align:left;vertical-align:top;padding:.25rem .5rem;border-bottom:1px solid var(--rule);\
             white-space:pre-line}
-            th{background:var(--shade)}.n{text-align:right;font-variant-numeric:tabular-nums}
+            th{background:var(--shade)}.n{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
             .ticks{list-style:none;padding:0;margin:.4rem 0}
             .ticks label{display:flex;gap:.6rem;padding:.35rem 0;align-items:flex-start}
             .ticks input{flex:none;width:1.35rem;height:1.35rem;margin:0}
@@ -33,7 +33,8 @@ public final class HtmlSheet {
             @media (max-width:40rem){table,tbody,tr,td{display:block;width:100%}thead{display:none}
             tr{border:1px solid var(--rule);border-radius:.4rem;margin:.5rem 0;padding:.3rem}
             td,td.n{display:flex;gap:.8rem;justify-content:space-between;text-align:right;border:0}
-            td::before{content:attr(data-column);font-weight:600;text-align:left;flex:none;max-width:50%}}
+            td::before{content:attr(data-column);font-weight:600;text-align:left;flex:none;max-width:50%}
+            td:empty{display:none}}
             @media print{:root{--ink:#000;--paper:#fff;--shade:#e9eef1;--warn:#fff4d6}body{font-size:9pt;padding:0}
             tr,.notice,.ticks li{break-inside:avoid}}
             """;

@@ -13,9 +13,9 @@ public record Paper(double width, double height, double margin, double mostType,
     private static final double POINTS_PER_MM = 72 / 25.4;
 
     /** ISO 216 A4, 210 by 297 mm. */
-    public static final Paper A4 = new Paper(210 * POINTS_PER_MM, 297 * POINTS_PER_MM, 34, 10, 7.5);
+    public static final Paper A4 = new Paper(210 * POINTS_PER_MM, 297 * POINTS_PER_MM, 30, 10, 7.5);
     /** US letter, 8.5 by 11 inches. */
-    public static final Paper LETTER = new Paper(8.5 * 72, 11 * 72, 34, 10, 7.5);
+    public static final Paper LETTER = new Paper(8.5 * 72, 11 * 72, 30, 10, 7.5);
 
     public Paper {
         if (!(margin >= 0 && width > 2 * margin && height > 2 * margin && width < 14_400 && height < 14_400)) {

@@ -2,9 +2,14 @@ package tintwright.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** How wide words are: all that setting a page must know of a typeface. */
 interface Type {
+    /** Where a line may break: at white space, but not between a number and its unit. */
+    Pattern GAP = Pattern.compile("(?<![0-9])\\s+|\\s+(?!(?:%|mm|cm|m|cm²|m²|ml|g|oz|fl oz|in|ft|sq in|sq ft|mil|min|h"
+            + "|°C|°F)(?![\\p{L}²]))");
+
     /** Width of the words at this size, pt. */
     double width(String words, double size);
 
@@ -13,7 +18,7 @@ interface Type {
         List<String> lines = new ArrayList<>();
         for (String paragraph : words.split("\n", -1)) {
             StringBuilder line = new StringBuilder();
-            for (String word : paragraph.trim().split("\\s+")) {
+            for (String word : GAP.split(paragraph.trim())) {
                 String longer = line.isEmpty() ? word : line + " " + word;
                 if (width(longer, size) <= room) {
                     line.setLength(0);

@@ -7,11 +7,12 @@ import java.util.regex.Pattern;
 
 /**
  * What a person types at the bench turned into the program's metric amounts: "12", "12 mm", "3/8 in", "1 1/2 in",
- * "12 mil", "70 F", "2.5 oz". A comma counts as a decimal point. Without a unit the person's own system decides.
+ * "12 mil", "70 F", "2.5 oz". The decimal sign is a point: a comma is refused, because 1,000 is one to one reader and a
+ * thousand to the other. Without a unit the person's own system decides.
  */
 public final class Entry {
     private static final Pattern SHAPE = Pattern.compile(
-            "\\s*(-?)(?:(\\d+)\\s+)?(\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:\\s*/\\s*(\\d+))?\\s*(°?[a-z\"µ ]*?)\\s*");
+            "\\s*(-?)(?:(\\d+)\\s+)?(\\d+(?:\\.\\d*)?|\\.\\d+)(?:\\s*/\\s*(\\d+))?\\s*(°?[a-z\"µ ]*?)\\s*");
     private static final Map<String, Double> LENGTHS = Map.of("mm", 1.0, "cm", 10.0, "m", 1000.0,
             "in", Units.MM_PER_INCH, "inch", Units.MM_PER_INCH, "\"", Units.MM_PER_INCH, "ft", Units.MM_PER_FOOT,
             "mil", Units.MM_PER_MIL, "µm", 0.001, "um", 0.001);
@@ -76,7 +77,7 @@ public final class Entry {
     }
 
     private static double value(String quantity, String typed, Matcher entry) {
-        double value = Double.parseDouble(entry.group(3).replace(',', '.'));
+        double value = Double.parseDouble(entry.group(3));
         if (entry.group(4) != null) {
             double below = Double.parseDouble(entry.group(4));
             if (below == 0) {

@@ -23,6 +23,7 @@ class FormatsDocumentTest {
             switch (kind) {
                 case "shelf" -> ShelfFile.from(example);
                 case "target" -> TargetFile.from(example);
+                case "fill-job" -> FillJobFile.from(example);
                 case "chips" -> ChipsFile.from(example);
                 case "reading" -> ReadingShape.from(example);
                 default -> {
@@ -31,6 +32,6 @@ class FormatsDocumentTest {
             }
             read.add(kind);
         }
-        assertEquals(Set.of("chips", "reading", "shelf", "target"), read);
+        assertEquals(Set.of("chips", "fill-job", "reading", "shelf", "target"), read);
     }
 }

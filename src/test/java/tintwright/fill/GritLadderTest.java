@@ -69,6 +69,23 @@ class GritLadderTest {
     }
 
     @Test
+    void aSprayedFilmIsNeverStartedCoarse() {
+        assertEquals(List.of(400, 600, 800, 1000, 0), FillPlanner.plan(Jobs.all()).finish().sandings().get(1).ladder()
+                .steps().stream().map(GritLadder.Step::grit).toList());
+        assertEquals(1, FillPlanner.plan(Jobs.of(Jobs.SPRAY)).finish().sandings().size());
+    }
+
+    @Test
+    void aFilmSprayedToHideStillHidesAfterSanding() {
+        FillPlan plan = FillPlanner.plan(Jobs.of(new RepairLine("patch", SprayArea.toHide(100, 100,
+                Jobs.UNWAXED.hidingFilmMm().getAsDouble()), Lie.VERTICAL, 1)));
+        assertFalse(plan.warnings().stream().anyMatch(w -> w.kind() == Warning.Kind.SHOWS_THROUGH));
+        FillPlan bare = FillPlanner.plan(Jobs.of(new RepairLine("patch", new SprayArea(100, 100,
+                Jobs.UNWAXED.hidingFilmMm().getAsDouble()), Lie.VERTICAL, 1)));
+        assertTrue(bare.warnings().stream().anyMatch(w -> w.kind() == Warning.Kind.SHOWS_THROUGH));
+    }
+
+    @Test
     void tapeGoesAroundEveryPiece() {
         // A 10 mm hole: twice 10 + 10 mm and four laps of 25 mm, 24 times.
         assertEquals(24 * 140, FillPlanner.plan(Jobs.of(Jobs.HOLES)).finish().tapeMm(), 1e-9);

@@ -42,7 +42,7 @@ class UnitsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"12, 12", "12 mm, 12", "'1,5 cm', 15", "0.5in, 12.7", "3/8 in, 9.525", "1 1/2 in, 38.1",
+    @CsvSource({"12, 12", "12 mm, 12", "1.5 cm, 15", "0.5in, 12.7", "3/8 in, 9.525", "1 1/2 in, 38.1",
         "12 mil, 0.3048", "2 ft, 609.6", ".25 in, 6.35", "300 µm, 0.3"})
     void readsALengthAsItIsTyped(String typed, double mm) {
         assertEquals(mm, Entry.lengthMm("depth", typed, UnitSystem.METRIC), 1e-12);
@@ -59,7 +59,7 @@ class UnitsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "deep", "12 furlong", "1/0", "3 4", "1e3", "NaN", "12 mm 3"})
+    @ValueSource(strings = {"", "deep", "12 furlong", "1/0", "3 4", "1e3", "NaN", "12 mm 3", "1,5 mm"})
     void refusesWhatIsNoLengthAndNamesIt(String typed) {
         IllegalArgumentException refusal = assertThrows(IllegalArgumentException.class,
                 () -> Entry.lengthMm("depth of hole", typed, UnitSystem.METRIC));

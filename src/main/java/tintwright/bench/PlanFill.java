@@ -1,0 +1,67 @@
+package tintwright.bench;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import tintwright.files.FileProblem;
+import tintwright.files.TextFile;
+import tintwright.fill.FillOrder;
+import tintwright.fill.FillPlan;
+import tintwright.fill.FillPlanner;
+import tintwright.paper.HtmlSheet;
+import tintwright.paper.JobSheet;
+import tintwright.paper.Paper;
+import tintwright.paper.PdfSheet;
+import tintwright.paper.Sheet;
+import tintwright.paper.TextSheet;
+import tintwright.units.UnitSystem;
+
+/**
+ * Working out a fill job and handing it over: the plan, the same in words, and the job sheet as PDF or HTML.
+ *
+ * @param order the job and whose it is
+ * @param plan  the job worked out
+ */
+public record PlanFill(FillOrder order, FillPlan plan) {
+    /** Paper a job sheet is printed on. */
+    public enum PaperSize {
+        /** 210 by 297 mm. */
+        A4,
+        /** 8.5 by 11 inches. */
+        LETTER;
+
+        /** @throws IllegalArgumentException for any other name */
+        public static PaperSize named(String name) {
+            for (PaperSize size : values()) {
+                if (size.name().equals(name.trim().toUpperCase(Locale.ROOT))) {
+                    return size;
+                }
+            }
+            throw new IllegalArgumentException("the paper must be a4 or letter, was \"" + name + "\"");
+        }
+    }
+
+    /** @throws IllegalArgumentException when the job cannot be done, such as in weather where nothing cures */
+    public static PlanFill of(FillOrder order) {
+        return new PlanFill(order, FillPlanner.plan(order.job()));
+    }
+
+    /** @return the job sheet in plain lines */
+    public List<String> lines(UnitSystem units) {
+        return TextSheet.of(sheet(units));
+    }
+
+    /** Writes the job sheet as PDF; what stood there still stands when that fails. */
+    public void writePdf(Path file, PaperSize size, UnitSystem units) throws FileProblem {
+        TextFile.write(file, PdfSheet.of(sheet(units), size == PaperSize.A4 ? Paper.A4 : Paper.LETTER));
+    }
+
+    /** Writes the job sheet as one HTML page; what stood there still stands when that fails. */
+    public void writeHtml(Path file, UnitSystem units) throws FileProblem {
+        TextFile.write(file, HtmlSheet.of(sheet(units)));
+    }
+
+    private Sheet sheet(UnitSystem units) {
+        return JobSheet.of(order, plan, units);
+    }
+}

@@ -1,0 +1,184 @@
+package tintwright.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import picocli.CommandLine;
+import picocli.CommandLine.Option;
+import tintwright.bench.PlanFill;
+import tintwright.files.Demo;
+import tintwright.files.FileProblem;
+import tintwright.files.FillJobFile;
+import tintwright.files.FillPlanShape;
+import tintwright.fill.Allowances;
+import tintwright.fill.Basis;
+import tintwright.fill.CatalystChoice;
+import tintwright.fill.CatalystShare;
+import tintwright.fill.Conditions;
+import tintwright.fill.Densities;
+import tintwright.fill.FillJob;
+import tintwright.fill.FillOrder;
+import tintwright.fill.GritLadder;
+import tintwright.fill.Materials;
+import tintwright.fill.RepairLine;
+import tintwright.fill.Supply;
+import tintwright.fill.Tools;
+import tintwright.units.Entry;
+import tintwright.units.UnitSystem;
+
+/** {@code fill}: from holes to grams, catalyst, batches, times and grits. */
+@CommandLine.Command(name = "fill", description = {"From holes to grams: gel coat, paste, wax and catalyst cup by cup, "
+    + "working time, grits, cautions.", "The product's data sheet and your local rules come first."},
+        footer = {"", "A repair: kind:size=...,size=... with count=, lie= (facing-up, vertical, overhead, deep-overhead) "
+            + "and name=.", "Kinds: countersunk hole,top,depth and countersink or angle; hole hole,depth; "
+            + "gouge, scratch, worn length,width,depth; spray length,width. plug= for through holes.",
+            "Sizes without a unit are millimetres, or inches with --units us; 12mil, 3/8in and 4mm always work.", "",
+            "Examples:", "  tintwright fill --demo",
+            "  tintwright fill --celsius 20 --repair countersunk:hole=5,top=10,angle=90,depth=8,plug=3,count=12,"
+                + "lie=facing-up",
+            "  tintwright fill --job job.json --pdf sheet.pdf --html sheet.html --units us --paper letter"})
+final class FillCommand extends Command {
+    @Option(names = "--job", paramLabel = "FILE", description = "The whole job from a file (docs/formats.md).")
+    private Path job;
+
+    @Option(names = "--demo", description = "The worked job of the invented boat.")
+    private boolean demo;
+
+    @Option(names = "--repair", paramLabel = "REPAIR", description = "One line of repairs; may be given many times.")
+    private List<String> repairs = new ArrayList<>();
+
+    @Option(names = "--celsius", paramLabel = "T", description = "Coldest of hull, gel coat and air; 20C or 68F too.")
+    private String celsius;
+
+    @Option(names = "--humidity", paramLabel = "PERCENT", description = "Relative humidity.")
+    private Double humidity;
+
+    @Option(names = "--waxed", description = "The gel coat holds wax already.")
+    private boolean waxed;
+
+    @Option(names = "--hiding", paramLabel = "FILM", description = "Film of neat gel coat that hides: 0.4mm, 16mil.")
+    private String hiding;
+
+    @Option(names = "--catalyst", paramLabel = "PERCENT",
+            description = "Your own share, with --basis; limit 1.2 to 3 %%. Left out: a general table by temperature.")
+    private Double catalyst;
+
+    @Option(names = "--basis", paramLabel = "BASIS", description = "What --catalyst is a share of: mass or volume.")
+    private String basis;
+
+    @Option(names = "--gelcoat-density", paramLabel = "G/ML", description = "From the data sheet; 1.3 when left out.")
+    private Double gelCoatDensity;
+
+    @Option(names = "--paste-density", paramLabel = "G/ML", description = "From the data sheet; 1.1 when left out.")
+    private Double pasteDensity;
+
+    @Option(names = "--cup", paramLabel = "GRAMS", description = "Coloured gel coat in the cup: is it enough?")
+    private String cup;
+
+    @Option(names = "--reserve", paramLabel = "GRAMS", description = "White in reserve, with --cup.")
+    private String reserve;
+
+    @Option(names = "--old-film", paramLabel = "FILM", description = "Thickness of the old gel coat around.")
+    private String oldFilm;
+
+    @Option(names = "--surface", paramLabel = "SURFACE",
+            description = "Before sanding: proud, nearly-level, sprayed, scratched, dull.")
+    private String surface;
+
+    @Option(names = "--units", paramLabel = "UNITS", defaultValue = "metric",
+            description = "What is typed without a unit and what is shown: metric or us.")
+    private String units;
+
+    @Option(names = "--pdf", paramLabel = "FILE", description = "Write the job sheet to print.")
+    private Path pdf;
+
+    @Option(names = "--html", paramLabel = "FILE", description = "Write the job sheet for a phone.")
+    private Path html;
+
+    @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "a4", description = "For --pdf: a4 or letter.")
+    private String paper;
+
+    @Override
+    protected Answer answer() throws FileProblem {
+        UnitSystem system = UnitSystem.named(units);
+        PlanFill.PaperSize size = PlanFill.PaperSize.named(paper);
+        PlanFill fill = PlanFill.of(order(system));
+        List<String> lines = new ArrayList<>(fill.lines(system));
+        Map<String, Object> fields = FillPlanShape.toTree(fill.plan(), system);
+        if (pdf != null) {
+            fill.writePdf(pdf, size, system);
+            lines.add("Written: " + pdf);
+            fields.put("pdf", pdf.toString());
+        }
+        if (html != null) {
+            fill.writeHtml(html, system);
+            lines.add("Written: " + html);
+            fields.put("html", html.toString());
+        }
+        return new Answer(lines, fields);
+    }
+
+    private FillOrder order(UnitSystem system) throws FileProblem {
+        int ways = (job != null ? 1 : 0) + (demo ? 1 : 0) + (repairs.isEmpty() ? 0 : 1);
+        if (ways != 1) {
+            throw new IllegalArgumentException("give the repairs in one way: --job FILE, --repair ... or --demo");
+        }
+        if (job != null || demo) {
+            if (celsius != null || humidity != null || catalyst != null || cup != null || oldFilm != null || waxed
+                    || hiding != null || surface != null || gelCoatDensity != null || pasteDensity != null
+                    || reserve != null || basis != null) {
+                throw new IllegalArgumentException("with --job and --demo everything about the job stands in its file; "
+                        + "change it there, or give the repairs with --repair");
+            }
+            return demo ? Demo.fillOrder() : FillJobFile.read(job);
+        }
+        return new FillOrder("", "", "", List.of(), typed(system));
+    }
+
+    private FillJob typed(UnitSystem system) {
+        if (celsius == null) {
+            throw new IllegalArgumentException("say how warm it is with --celsius: catalyst and working time hang on it");
+        }
+        OptionalDouble hides = hiding == null ? OptionalDouble.empty()
+                : OptionalDouble.of(Entry.filmMm("--hiding", hiding, system));
+        List<RepairLine> lines = new ArrayList<>();
+        for (String words : repairs) {
+            lines.add(RepairWords.parse(words, lines.size() + 1, system, hides));
+        }
+        Densities densities = new Densities(gelCoatDensity == null ? Densities.USUAL.gelCoat() : gelCoatDensity,
+                pasteDensity == null ? Densities.USUAL.paste() : pasteDensity, Densities.USUAL.catalyst(),
+                Densities.USUAL.wax());
+        return new FillJob(lines, new Materials(densities, waxed, hides),
+                new Conditions(Entry.celsius("--celsius", celsius, UnitSystem.METRIC),
+                        humidity == null ? OptionalDouble.empty() : OptionalDouble.of(humidity)),
+                share(), Allowances.USUAL, Tools.USUAL, supply(system),
+                surface == null ? Optional.empty() : Optional.of(GritLadder.Surface.named(surface)),
+                oldFilm == null ? OptionalDouble.empty()
+                        : OptionalDouble.of(Entry.filmMm("--old-film", oldFilm, system)));
+    }
+
+    private CatalystChoice share() {
+        if (catalyst == null && basis == null) {
+            return new CatalystChoice.General();
+        }
+        if (catalyst == null || basis == null) {
+            throw new IllegalArgumentException("--catalyst and --basis go together: a percentage without mass or volume "
+                    + "can be a third off");
+        }
+        return new CatalystChoice.Typed(new CatalystShare(catalyst, Basis.named(basis)));
+    }
+
+    private Optional<Supply> supply(UnitSystem system) {
+        if (cup == null && reserve == null) {
+            return Optional.empty();
+        }
+        if (cup == null) {
+            throw new IllegalArgumentException("--reserve needs --cup beside it");
+        }
+        return Optional.of(new Supply(Entry.grams("--cup", cup, system),
+                reserve == null ? 0 : Entry.grams("--reserve", reserve, system), OptionalDouble.empty()));
+    }
+}

@@ -1,0 +1,237 @@
+package tintwright.files;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import tintwright.fill.Allowances;
+import tintwright.fill.CatalystChoice;
+import tintwright.fill.Conditions;
+import tintwright.fill.Densities;
+import tintwright.fill.FillJob;
+import tintwright.fill.FillOrder;
+import tintwright.fill.GritLadder;
+import tintwright.fill.Lie;
+import tintwright.fill.Materials;
+import tintwright.fill.RepairKind;
+import tintwright.fill.RepairLine;
+import tintwright.fill.Supply;
+import tintwright.fill.Tools;
+import tintwright.units.Entry;
+import tintwright.units.UnitSystem;
+
+/** A fill job on disk. The shape is written down in docs/formats.md. */
+public final class FillJobFile {
+    private static final String KIND = "fill-job";
+    private static final int VERSION = 1;
+
+    private FillJobFile() {
+    }
+
+    /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
+    public static FillOrder read(Path file) throws FileProblem {
+        return from(JsonPlace.read(file));
+    }
+
+    /** @throws FileProblem when it cannot be written; what stood there still stands */
+    public static void write(Path file, FillOrder order) throws FileProblem {
+        TextFile.write(file, text(order));
+    }
+
+    static String text(FillOrder order) {
+        FillJob job = order.job();
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("formatVersion", VERSION);
+        tree.put("kind", KIND);
+        tree.put("boat", order.boat());
+        tree.put("place", order.place());
+        tree.put("colour", order.colour());
+        Map<String, Object> recipe = new LinkedHashMap<>();
+        order.recipe().forEach(part -> recipe.put(part.name(), part.grams()));
+        tree.put("recipe", recipe);
+        List<Object> repairs = new ArrayList<>();
+        job.lines().forEach(line -> repairs.add(tree(line)));
+        tree.put("repairs", repairs);
+        tree.put("materials", tree(job.materials()));
+        Map<String, Object> weather = new LinkedHashMap<>();
+        weather.put("celsius", job.conditions().celsius());
+        job.conditions().humidityPercent().ifPresent(percent -> weather.put("humidityPercent", percent));
+        tree.put("conditions", weather);
+        tree.put("catalyst", CatalystShape.toTree(job.catalyst()));
+        tree.put("allowances", fields("loss", job.allowances().loss(), "sprayLoss", job.allowances().sprayLoss(),
+                "secondFill", job.allowances().secondFill(), "spare", job.allowances().spare()));
+        tree.put("tools", fields("dropsPerMl", job.tools().dropsPerMl(), "catalystStepMl",
+                job.tools().catalystStepMl(), "cup", job.tools().cupMm(), "pace", job.tools().pace()));
+        job.supply().ifPresent(supply -> {
+            Map<String, Object> there = fields("cupGrams", supply.cup(), "reserveGrams", supply.reserve());
+            supply.paste().ifPresent(grams -> there.put("pasteGrams", grams));
+            tree.put("supply", there);
+        });
+        job.surface().ifPresent(surface -> tree.put("surface", surface.name().toLowerCase(Locale.ROOT)
+                .replace('_', ' ')));
+        job.oldFilmMm().ifPresent(mm -> tree.put("oldFilm", mm));
+        return JsonText.of(tree);
+    }
+
+    private static Map<String, Object> fields(Object... namesAndValues) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            tree.put((String) namesAndValues[i], namesAndValues[i + 1]);
+        }
+        return tree;
+    }
+
+    private static Map<String, Object> tree(RepairLine line) {
+        Map<String, Object> tree = fields("name", line.name(), "kind", RepairKind.of(line.repair()).code(), "count",
+                line.count(), "lie", line.lie().words());
+        tree.putAll(RepairKind.sizes(line.repair()));
+        return tree;
+    }
+
+    private static Map<String, Object> tree(Materials materials) {
+        Map<String, Object> tree = fields("gelCoatDensity", materials.densities().gelCoat(), "pasteDensity",
+                materials.densities().paste(), "catalystDensity", materials.densities().catalyst(), "waxDensity",
+                materials.densities().wax(), "waxed", materials.waxed());
+        materials.hidingFilmMm().ifPresent(mm -> tree.put("hidingFilm", mm));
+        return tree;
+    }
+
+    static FillOrder from(JsonPlace root) throws FileProblem {
+        root.version(KIND, VERSION);
+        root.only("formatVersion", "kind", "boat", "place", "colour", "recipe", "repairs", "materials", "conditions",
+                "catalyst", "allowances", "tools", "supply", "surface", "oldFilm");
+        String boat = root.text("boat", "");
+        String spot = root.text("place", "");
+        String colour = root.text("colour", "");
+        List<FillOrder.Ingredient> recipe = recipe(root);
+        Materials materials = materials(root);
+        List<RepairLine> lines = new ArrayList<>();
+        for (JsonPlace line : root.at("repairs").list()) {
+            lines.add(line(line, materials.hidingFilmMm()));
+        }
+        Conditions conditions = conditions(root.at("conditions"));
+        CatalystChoice catalyst = CatalystShape.from(root.optional("catalyst"));
+        Allowances allowances = allowances(root);
+        Tools tools = tools(root);
+        Optional<Supply> supply = supply(root);
+        Optional<GritLadder.Surface> surface = surface(root);
+        OptionalDouble oldFilm = root.has("oldFilm") ? OptionalDouble.of(length(root, "oldFilm"))
+                : OptionalDouble.empty();
+        return root.make(() -> new FillOrder(boat, spot, colour, recipe, new FillJob(lines, materials, conditions,
+                catalyst, allowances, tools, supply, surface, oldFilm)));
+    }
+
+    /** Millimetres as a number, or any length as a text with its unit: "3/8 in". */
+    private static double length(JsonPlace place, String field) throws FileProblem {
+        JsonPlace value = place.at(field);
+        if (!value.isText()) {
+            return value.number();
+        }
+        String typed = value.text();
+        return value.make(() -> Entry.lengthMm(field, typed, UnitSystem.METRIC));
+    }
+
+    private static List<FillOrder.Ingredient> recipe(JsonPlace root) throws FileProblem {
+        List<FillOrder.Ingredient> recipe = new ArrayList<>();
+        if (root.has("recipe")) {
+            for (Map.Entry<String, JsonPlace> part : root.at("recipe").fields().entrySet()) {
+                double grams = part.getValue().number();
+                recipe.add(part.getValue().make(() -> new FillOrder.Ingredient(part.getKey(), grams)));
+            }
+        }
+        return recipe;
+    }
+
+    private static RepairLine line(JsonPlace place, OptionalDouble hiding) throws FileProblem {
+        JsonPlace kindPlace = place.at("kind");
+        String code = kindPlace.text();
+        RepairKind kind = kindPlace.make(() -> RepairKind.ofCode(code));
+        Map<String, Double> sizes = new LinkedHashMap<>();
+        for (Map.Entry<String, JsonPlace> field : place.fields().entrySet()) {
+            String name = field.getKey();
+            if (!List.of("name", "kind", "count", "lie").contains(name)) {
+                sizes.put(name, name.equals(RepairKind.ANGLE) ? field.getValue().number() : length(place, name));
+            }
+        }
+        String name = place.at("name").text();
+        int count = place.has("count") ? place.at("count").whole() : 1;
+        JsonPlace liePlace = place.at("lie");
+        String lieName = liePlace.text();
+        Lie lie = liePlace.make(() -> Lie.named(lieName));
+        return place.make(() -> new RepairLine(name, kind.make(sizes, hiding), lie, count));
+    }
+
+    private static Materials materials(JsonPlace root) throws FileProblem {
+        if (!root.has("materials")) {
+            return new Materials(Densities.USUAL, false, OptionalDouble.empty());
+        }
+        JsonPlace place = root.at("materials");
+        place.only("gelCoatDensity", "pasteDensity", "catalystDensity", "waxDensity", "waxed", "hidingFilm");
+        double gelCoat = place.number("gelCoatDensity", Densities.USUAL.gelCoat());
+        double paste = place.number("pasteDensity", Densities.USUAL.paste());
+        double catalyst = place.number("catalystDensity", Densities.USUAL.catalyst());
+        double wax = place.number("waxDensity", Densities.USUAL.wax());
+        boolean waxed = place.has("waxed") && place.at("waxed").truth();
+        OptionalDouble hiding = place.has("hidingFilm") ? OptionalDouble.of(length(place, "hidingFilm"))
+                : OptionalDouble.empty();
+        return place.make(() -> new Materials(new Densities(gelCoat, paste, catalyst, wax), waxed, hiding));
+    }
+
+    private static Conditions conditions(JsonPlace place) throws FileProblem {
+        place.only("celsius", "humidityPercent");
+        double celsius = place.at("celsius").number();
+        OptionalDouble humidity = place.optionalNumber("humidityPercent");
+        return place.make(() -> new Conditions(celsius, humidity));
+    }
+
+    private static Allowances allowances(JsonPlace root) throws FileProblem {
+        if (!root.has("allowances")) {
+            return Allowances.USUAL;
+        }
+        JsonPlace place = root.at("allowances");
+        place.only("loss", "sprayLoss", "secondFill", "spare");
+        double loss = place.number("loss", Allowances.USUAL.loss());
+        double sprayLoss = place.number("sprayLoss", Allowances.USUAL.sprayLoss());
+        double second = place.number("secondFill", Allowances.USUAL.secondFill());
+        double spare = place.number("spare", Allowances.USUAL.spare());
+        return place.make(() -> new Allowances(loss, sprayLoss, second, spare));
+    }
+
+    private static Tools tools(JsonPlace root) throws FileProblem {
+        if (!root.has("tools")) {
+            return Tools.USUAL;
+        }
+        JsonPlace place = root.at("tools");
+        place.only("dropsPerMl", "catalystStepMl", "cup", "pace");
+        double drops = place.number("dropsPerMl", Tools.USUAL.dropsPerMl());
+        double step = place.number("catalystStepMl", Tools.USUAL.catalystStepMl());
+        double cup = place.has("cup") ? length(place, "cup") : Tools.USUAL.cupMm();
+        double pace = place.number("pace", Tools.USUAL.pace());
+        return place.make(() -> new Tools(drops, step, cup, pace));
+    }
+
+    private static Optional<Supply> supply(JsonPlace root) throws FileProblem {
+        if (!root.has("supply")) {
+            return Optional.empty();
+        }
+        JsonPlace place = root.at("supply");
+        place.only("cupGrams", "reserveGrams", "pasteGrams");
+        double cup = place.at("cupGrams").number();
+        double reserve = place.number("reserveGrams", 0);
+        OptionalDouble paste = place.optionalNumber("pasteGrams");
+        return Optional.of(place.make(() -> new Supply(cup, reserve, paste)));
+    }
+
+    private static Optional<GritLadder.Surface> surface(JsonPlace root) throws FileProblem {
+        if (!root.has("surface")) {
+            return Optional.empty();
+        }
+        JsonPlace place = root.at("surface");
+        String name = place.text();
+        return Optional.of(place.make(() -> GritLadder.Surface.named(name)));
+    }
+}

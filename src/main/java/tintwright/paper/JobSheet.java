@@ -1,0 +1,126 @@
+package tintwright.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import tintwright.fill.Batch;
+import tintwright.fill.Caution;
+import tintwright.fill.CureTimer;
+import tintwright.fill.FillOrder;
+import tintwright.fill.FillPlan;
+import tintwright.fill.JobSteps;
+import tintwright.fill.RepairKind;
+import tintwright.fill.RepairLine;
+import tintwright.fill.Warning;
+import tintwright.fill.WaxDose;
+import tintwright.units.UnitSystem;
+
+/** A fill job as one page for the bench: repairs, recipe, batches, catalyst, times, boxes to tick, cautions. */
+public final class JobSheet {
+    private JobSheet() {
+    }
+
+    /** @return the page, in the person's units */
+    public static Sheet of(FillOrder order, FillPlan plan, UnitSystem units) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Facts(facts(order, plan, units)));
+        blocks.add(new Block.Text("Catalyst: " + plan.share().words() + ". It comes from " + plan.origin() + "."));
+        plan.enough().ifPresent(enough -> blocks.add(new Block.Text(enough.words(units))));
+        if (!plan.warnings().isEmpty()) {
+            blocks.add(new Block.Notice("Before you start",
+                    plan.warnings().stream().map((Warning warning) -> warning.words(units)).toList()));
+        }
+        blocks.add(new Block.Heading("Repairs"));
+        blocks.add(repairs(plan, units));
+        if (!order.recipe().isEmpty()) {
+            blocks.add(new Block.Heading("Recipe of the colour, for this job and its spare"));
+            blocks.add(recipe(order, plan, units));
+        }
+        blocks.add(new Block.Heading("Batches, in this order"));
+        blocks.add(batches(plan, units));
+        blocks.add(new Block.Heading("From \"catalysed now\""));
+        blocks.add(new Block.Facts(plan.timers().stream().map(JobSheet::time).toList()));
+        blocks.add(new Block.Heading("Step by step"));
+        blocks.add(new Block.Ticks(JobSteps.of(plan, units)));
+        blocks.add(new Block.Notice("Take care", plan.cautions().stream().map(Caution::words).toList()));
+        return new Sheet(title(order), order.colour(), blocks,
+                "Worked out with Tintwright. Times and shares are starting points; the data sheet decides.");
+    }
+
+    private static String title(FillOrder order) {
+        String where = order.boat() + (order.boat().isBlank() || order.place().isBlank() ? "" : ", ") + order.place();
+        return where.isBlank() ? "Fill job" : "Fill job: " + where;
+    }
+
+    private static List<Block.Fact> facts(FillOrder order, FillPlan plan, UnitSystem units) {
+        List<Block.Fact> facts = new ArrayList<>();
+        facts.add(new Block.Fact("At the hull", units.temperature(order.job().conditions().celsius())
+                + (order.job().conditions().humidityPercent().isPresent()
+                ? String.format(Locale.ROOT, ", %.0f %% humidity",
+                        order.job().conditions().humidityPercent().getAsDouble()) : "")));
+        facts.add(new Block.Fact("Working time", plan.time().words()));
+        facts.add(new Block.Fact("Coloured gel coat", units.mass(plan.gelCoatGrams())));
+        facts.add(new Block.Fact("Gel paste", units.mass(plan.pasteGrams())));
+        if (plan.waxMl() > 0) {
+            facts.add(new Block.Fact("Wax solution in the last coats", units.volume(plan.waxMl()) + ", "
+                    + WaxDose.shareWords()));
+        }
+        order.job().materials().hidingFilmMm()
+                .ifPresent(mm -> facts.add(new Block.Fact("Neat gel coat hides from", units.film(mm))));
+        return facts;
+    }
+
+    private static Block.Fact time(CureTimer timer) {
+        return new Block.Fact(timer.cue(), timer.words() + " (" + timer.test() + ")");
+    }
+
+    private static Block repairs(FillPlan plan, UnitSystem units) {
+        List<List<String>> rows = new ArrayList<>();
+        for (FillPlan.Amount amount : plan.amounts()) {
+            RepairLine line = amount.line();
+            rows.add(List.of(line.name(), line.count() + " × " + line.repair().kind() + ", " + line.lie().words(),
+                    sizes(line, units), line.mix().words(), units.volume(amount.netMl()),
+                    units.volume(amount.mixedMl())));
+        }
+        return new Block.Table(List.of(new Block.Column("What", 2.2, false), new Block.Column("Kind", 2.9, false),
+                new Block.Column("Size", 4.5, false), new Block.Column("Gel coat to paste", 2.3, false),
+                new Block.Column("Missing", 1.3, true), new Block.Column("To mix", 1.3, true)), rows);
+    }
+
+    private static String sizes(RepairLine line, UnitSystem units) {
+        List<String> sizes = new ArrayList<>();
+        RepairKind.sizes(line.repair()).forEach((name, mm) -> {
+            if (mm > 0) {
+                sizes.add(name + " " + (name.equals("film") ? units.film(mm) : units.length(mm)));
+            }
+        });
+        return String.join(", ", sizes);
+    }
+
+    private static Block recipe(FillOrder order, FillPlan plan, UnitSystem units) {
+        double needed = plan.gelCoatGrams() * (1 + order.job().allowances().spare());
+        List<FillOrder.Ingredient> hundred = order.recipeFor(100);
+        List<Block.Fact> facts = new ArrayList<>();
+        for (FillOrder.Ingredient part : order.recipeFor(needed)) {
+            facts.add(new Block.Fact(part.name(), String.format(Locale.ROOT, "%s (%.2f in 100)",
+                    units.mass(part.grams()), hundred.get(facts.size()).grams())));
+        }
+        return new Block.Facts(facts);
+    }
+
+    private static Block batches(FillPlan plan, UnitSystem units) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Batch batch : plan.batches()) {
+            String use = batch.stage().words() + ": "
+                    + String.join(", ", batch.parts().stream().map(Batch.Part::words).toList());
+            rows.add(List.of("" + batch.number(), use, units.mass(batch.gelCoatGrams()),
+                    batch.pasteGrams() > 0 ? units.mass(batch.pasteGrams()) : "none",
+                    batch.catalyst().words(units), batch.wax().map(wax -> wax.words(units)).orElse(""),
+                    String.format(Locale.ROOT, "%.0f min", Math.ceil(batch.minutes()))));
+        }
+        return new Block.Table(List.of(new Block.Column("No", 0.6, false), new Block.Column("For", 3.2, false),
+                new Block.Column("Gel coat", 1.4, true), new Block.Column("Paste", 1.4, true),
+                new Block.Column("Catalyst", 5.6, false), new Block.Column("Wax solution", 1.7, false),
+                new Block.Column("Takes", 1, true)), rows);
+    }
+}
