@@ -1,5 +1,8 @@
 package tintwright.colour;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
 /**
  * CIELAB of many reflectances on plain arrays: one light, one observer, one grid, nothing allocated.
  *
@@ -9,6 +12,11 @@ package tintwright.colour;
 public final class LabBatch {
     private static final double LINEAR_BELOW = 216.0 / 24389.0;
     private static final double SLOPE = 24389.0 / 27.0;
+
+    private static final Map<Key, LabBatch> MADE = new ConcurrentHashMap<>();
+
+    private record Key(Viewing viewing, Grid grid) {
+    }
 
     private final Viewing viewing;
     private final Grid grid;
@@ -31,8 +39,9 @@ public final class LabBatch {
         }
     }
 
+    /** @return the form for a light, an observer and a grid; made once and kept */
     public static LabBatch of(Viewing viewing, Grid grid) {
-        return new LabBatch(viewing, grid);
+        return MADE.computeIfAbsent(new Key(viewing, grid), key -> new LabBatch(viewing, grid));
     }
 
     public Viewing viewing() {

@@ -1,5 +1,6 @@
 package tintwright.match;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +22,9 @@ import tintwright.shelf.Tint;
 
 /** Says all there is to say about one mix for one wish. */
 final class Judge {
+    /** Every way to round up to this many tints is tried. */
+    private static final int MOST_ROUNDED = 5;
+
     private final Knowledge knowledge;
     private final Wish wish;
     private final Odds odds;
@@ -65,12 +69,37 @@ final class Judge {
         return knowledge.colour(parts, wish.target().colour().viewing(), wish.target().geometry());
     }
 
-    /** Rounded to the scale; the base takes what the tints leave of the batch. */
+    /**
+     * What the scale can show: each tint rounded up or down, whichever together come nearest to the target; the base
+     * rounded to the nearest step.
+     */
     private Parts rounded(Parts exact) {
-        double step = wish.scaleStep();
-        Map<String, Double> grams = new LinkedHashMap<>();
-        exact.grams().forEach((id, mass) -> grams.put(id, Math.round(mass / step) * step));
-        return Parts.of(grams);
+        List<String> ids = new ArrayList<>(exact.grams().keySet());
+        int choices = 1 << Math.min(ids.size() - 1, MOST_ROUNDED);
+        Parts best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (int choice = 0; choice < choices; choice++) {
+            Map<String, Double> grams = new LinkedHashMap<>();
+            for (int i = 0; i < ids.size(); i++) {
+                double steps = exact.grams(ids.get(i)) / wish.scaleStep();
+                // The first part is the base; the tints after it go up where their bit is set.
+                boolean up = i > 0 && (choice >> (i - 1) & 1) == 1;
+                grams.put(ids.get(i), onScale(i == 0 || i > MOST_ROUNDED ? Math.round(steps)
+                        : up ? Math.ceil(steps) : Math.floor(steps)));
+            }
+            Parts parts = Parts.of(grams);
+            double distance = Ciede2000.between(colour(parts), wish.target().colour());
+            if (distance < least) {
+                least = distance;
+                best = parts;
+            }
+        }
+        return best;
+    }
+
+    /** Decimal arithmetic, so that 47 steps of 0.01 g read 0.47 g. */
+    private double onScale(double steps) {
+        return BigDecimal.valueOf(wish.scaleStep()).multiply(BigDecimal.valueOf(steps)).doubleValue();
     }
 
     private double stepCost(Parts weighed, Lab now) {

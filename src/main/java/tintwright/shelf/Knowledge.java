@@ -169,29 +169,72 @@ public final class Knowledge {
 
     /** @return the cured colour of a mix, and how sure that is */
     public Prediction predict(Parts parts, Viewing viewing, Geometry geometry) {
+        Observation mix = observation(parts, viewing, geometry);
+        double[] reflectance = mix.film(curves);
+        double[][] whitened = whitenedSlope(mix);
+        Spectrum spectrum = Spectrum.of(Grid.INSIDE, reflectance);
+        return new Prediction(spectrum, Lab.of(spectrum, viewing), Covariance.of(products(whitened, whitened)));
+    }
+
+    /**
+     * How sure a mix would be once a chip of known parts had been read by an instrument: nothing is learned, the
+     * spread alone is foretold.
+     *
+     * @param mix  whose colour is asked for
+     * @param chip the chip that might be made
+     */
+    public Covariance covarianceAfter(Parts mix, Parts chip, Viewing viewing, Geometry geometry) {
+        double[][] ofMix = whitenedSlope(observation(mix, viewing, geometry));
+        double[][] ofChip = whitenedSlope(observation(chip, viewing, geometry));
+        double[][] read = products(ofChip, ofChip);
+        for (int i = 0; i < 3; i++) {
+            read[i][i] += ColourReading.USUAL_NOISE * ColourReading.USUAL_NOISE;
+        }
+        Factor factor = Factor.of(read);
+        double[][] shared = products(ofMix, ofChip);
+        for (double[] row : shared) {
+            factor.forward(row);
+        }
+        double[][] left = products(ofMix, ofMix);
+        double[][] gained = products(shared, shared);
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                left[i][j] -= gained[i][j];
+            }
+            left[i][i] = Math.max(0, left[i][i]);
+        }
+        return Covariance.of(left);
+    }
+
+    private Observation observation(Parts parts, Viewing viewing, Geometry geometry) {
         Map<Integer, Double> grams = new LinkedHashMap<>();
         spread(parts, 1, grams);
-        Observation mix = new Observation("", grams, new double[grams.size()], placeholder(viewing, geometry), unknowns);
-        double[] reflectance = mix.film(curves);
+        return new Observation("", grams, new double[grams.size()], placeholder(viewing, geometry), unknowns);
+    }
+
+    /** Slope of L*, a*, b* against all unknowns, over the factor of the curvature: its products are covariances. */
+    private double[][] whitenedSlope(Observation mix) {
         double[][] slope = mix.labSlope(learning.best(), curves);
-        double[][] covariance = new double[3][3];
-        double[][] whitened = new double[3][];
+        double[][] whitened = new double[3][unknowns.count()];
         for (int axis = 0; axis < 3; axis++) {
-            whitened[axis] = new double[unknowns.count()];
             for (int c = 0; c < mix.columns().length; c++) {
                 whitened[axis][mix.columns()[c]] = slope[axis][c];
             }
             learning.curvature().forward(whitened[axis]);
         }
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                for (int p = 0; p < unknowns.count(); p++) {
-                    covariance[i][j] += whitened[i][p] * whitened[j][p];
+        return whitened;
+    }
+
+    private static double[][] products(double[][] left, double[][] right) {
+        double[][] out = new double[left.length][right.length];
+        for (int i = 0; i < left.length; i++) {
+            for (int j = 0; j < right.length; j++) {
+                for (int p = 0; p < left[i].length; p++) {
+                    out[i][j] += left[i][p] * right[j][p];
                 }
             }
         }
-        Spectrum spectrum = Spectrum.of(Grid.INSIDE, reflectance);
-        return new Prediction(spectrum, Lab.of(spectrum, viewing), Covariance.of(covariance));
+        return out;
     }
 
     /** @return the cured colour of a mix by the best estimate alone: {@link #predict} without how sure it is */

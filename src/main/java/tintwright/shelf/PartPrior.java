@@ -25,7 +25,8 @@ record PartPrior(CurvePrior absorption, CurvePrior scattering, boolean paste) {
     private static final double SCATTER_SHAPE = 0.25;
     /** An unknown pigment may be anything. */
     private static final double UNKNOWN_STRENGTH = 1.2;
-    private static final double UNKNOWN_SHAPE = 1.2;
+    private static final double UNKNOWN_SCATTER = 0.8;
+    private static final double UNKNOWN_SHAPE = 1.6;
 
     private static final Map<PigmentFamily, PartPrior> TINTS = new EnumMap<>(PigmentFamily.class);
     private static final PartPrior BASE = makeBase(1e-3);
@@ -55,11 +56,11 @@ record PartPrior(CurvePrior absorption, CurvePrior scattering, boolean paste) {
         for (int i = 0; i < lnK.length; i++) {
             double clear = Math.min(1, Math.max(0, (most - lnK[i] - 2) / 3));
             shapeK[i] = unknown ? UNKNOWN_SHAPE : SHAPE + (SHAPE_IN_THE_CLEAR - SHAPE) * clear;
-            shapeS[i] = unknown ? 0.6 : SCATTER_SHAPE;
+            shapeS[i] = unknown ? UNKNOWN_SCATTER : SCATTER_SHAPE;
         }
         return new PartPrior(
                 CurvePrior.of(lnK, unknown ? UNKNOWN_STRENGTH : OWN_STRENGTH, shapeK, EDGE_SHIFT_NM),
-                CurvePrior.of(FamilyCurve.of(family).lnS(), unknown ? 0.8 : SCATTER_STRENGTH, shapeS, EDGE_SHIFT_NM),
+                CurvePrior.of(FamilyCurve.of(family).lnS(), unknown ? UNKNOWN_SCATTER : SCATTER_STRENGTH, shapeS, EDGE_SHIFT_NM),
                 true);
     }
 

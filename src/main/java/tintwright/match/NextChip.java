@@ -1,0 +1,82 @@
+package tintwright.match;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import tintwright.colour.Lab;
+import tintwright.reading.Covariance;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Parts;
+import tintwright.shelf.Tint;
+
+/**
+ * Which single chip would make a recipe most certain: the one whose reading is expected to shrink the spread of
+ * the recipe's colour most.
+ *
+ * @param tintId  the tint to make it of, in the recipe's base
+ * @param share   how strong: its share by mass, 0 to 1
+ * @param before  spread of the recipe's colour now: root mean square CIEDE2000
+ * @param after   spread expected once the chip is read
+ * @param words   the advice in one sentence
+ */
+public record NextChip(String tintId, double share, double before, double after, String words) {
+    private static final double[] STRENGTHS = {0.002, 0.005, 0.01, 0.02};
+    /** A chip is worth making when it takes away at least this much of the spread. */
+    private static final double WORTH_MAKING = 0.15;
+    private static final double CHIP_GRAMS = 20;
+
+    /** @return the chip to make next; empty when no chip would help enough */
+    public static Optional<NextChip> of(Knowledge knowledge, Recipe recipe, Target target) {
+        Lab colour = recipe.prediction().lab();
+        double[][] metric = Metric.around(colour);
+        double before = spread(metric, recipe.prediction().covariance());
+        String base = recipe.exact().grams().keySet().stream()
+                .filter(id -> knowledge.shelf().base(id).isPresent()).findFirst().orElseThrow();
+        NextChip best = null;
+        for (String id : recipe.exact().grams().keySet()) {
+            Optional<Tint> tint = knowledge.shelf().tint(id);
+            if (tint.isEmpty()) {
+                continue;
+            }
+            for (double share : STRENGTHS) {
+                if (share > tint.get().loadingLimit()) {
+                    continue;
+                }
+                double after = spread(metric, knowledge.covarianceAfter(recipe.exact(), chip(base, id, share),
+                        colour.viewing(), target.geometry()));
+                if (best == null || after < best.after()) {
+                    best = new NextChip(id, share, before, after, words(tint.get(), share, before, after));
+                }
+            }
+        }
+        boolean worth = best != null && best.after() < before * (1 - WORTH_MAKING) && before > 0.3;
+        return worth ? Optional.of(best) : Optional.empty();
+    }
+
+    private static Parts chip(String base, String tint, double share) {
+        Map<String, Double> parts = new LinkedHashMap<>();
+        parts.put(base, CHIP_GRAMS * (1 - share));
+        parts.put(tint, CHIP_GRAMS * share);
+        return Parts.of(parts);
+    }
+
+    private static double spread(double[][] metric, Covariance covariance) {
+        double[][] c = covariance.toArray();
+        double sum = 0;
+        for (double[] row : metric) {
+            for (int i = 0; i < 3; i++) {
+                for (int j = 0; j < 3; j++) {
+                    sum += row[i] * c[i][j] * row[j];
+                }
+            }
+        }
+        return Math.sqrt(Math.max(0, sum));
+    }
+
+    private static String words(Tint tint, double share, double before, double after) {
+        return String.format(Locale.ROOT, "Make one chip of %s next: %.2f g in %.0f g of white. It should bring "
+                + "the doubt about this recipe from %.1f down to %.1f.", tint.name(), share * CHIP_GRAMS,
+                CHIP_GRAMS * (1 - share), before, after);
+    }
+}

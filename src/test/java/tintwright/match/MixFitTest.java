@@ -1,0 +1,145 @@
+package tintwright.match;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Random;
+import org.hipparchus.exception.MathIllegalStateException;
+import org.hipparchus.linear.DiagonalMatrix;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresProblem;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
+import org.hipparchus.linear.RealVector;
+import org.hipparchus.util.Pair;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.RealMatrix;
+import org.junit.jupiter.api.Test;
+import tintwright.colour.Geometry;
+import tintwright.colour.Grid;
+import tintwright.colour.Lab;
+import tintwright.colour.LabBatch;
+import tintwright.colour.SmoothReflectance;
+import tintwright.colour.Spectrum;
+import tintwright.colour.Viewing;
+import tintwright.study.HiddenShop;
+
+/**
+ * The fit against a general-purpose optimiser: Levenberg-Marquardt of Hipparchus from several starts, the same
+ * residuals written again from the published formulas.
+ */
+class MixFitTest {
+    private static final String[] TINTS = {"carbon-black", "yellow-iron-oxide", "phthalo-blue"};
+
+    @Test
+    void endsAtTheSameOptimumAsAGeneralOptimiser() {
+        Random random = new Random(17);
+        int better = 0;
+        for (int problem = 0; problem < 150; problem++) {
+            HiddenShop shop = new HiddenShop(problem);
+            double[][] k = new double[3][];
+            double[][] s = new double[3][];
+            for (int i = 0; i < 3; i++) {
+                k[i] = shop.k(TINTS[i]);
+                s[i] = shop.s(TINTS[i]);
+            }
+            Lab wanted = new Lab(45 + 45 * random.nextDouble(), 12 * random.nextGaussian(),
+                    12 * random.nextGaussian(), Viewing.D65_10);
+            double[][] metric = Metric.around(wanted);
+            double[] aim = {wanted.lightness(), wanted.a(), wanted.b()};
+            Spectrum start = SmoothReflectance.of(wanted).resampled(Grid.INSIDE);
+            MixFit fit = new MixFit(new MixFit.Additions(k, s, shop.k("white"), shop.s("white"), new double[3]), aim,
+                    metric, start.toArray(), LabBatch.of(Viewing.D65_10, Grid.INSIDE),
+                    Geometry.SPECULAR_INCLUDED);
+            double[] x = new double[SmallQuadratic.MOST];
+            double ours = Math.sqrt(fit.fit(new int[] {0, 1, 2}, 3, x));
+            double theirs = Math.sqrt(hipparchus(shop, k, s, aim, metric));
+            assertTrue(ours <= theirs + 0.01, "problem " + problem + ": " + ours + " against " + theirs);
+            better += ours < theirs - 0.01 ? 1 : 0;
+            for (int i = 0; i < 3; i++) {
+                assertTrue(x[i] >= 0);
+            }
+        }
+        assertTrue(better < 10, "the general optimiser missed " + better + ": it is no oracle any more");
+    }
+
+    @Test
+    void keepsToItsOneLimit() {
+        HiddenShop shop = new HiddenShop(1);
+        double[][] k = {shop.k("carbon-black"), shop.k("red-iron-oxide")};
+        double[][] s = {shop.s("carbon-black"), shop.s("red-iron-oxide")};
+        Lab dark = new Lab(20, 10, 5, Viewing.D65_10);
+        MixFit fit = new MixFit(new MixFit.Additions(k, s, shop.k("white"), shop.s("white"), new double[] {100, 50}),
+                new double[] {20, 10, 5}, Metric.around(dark), SmoothReflectance.of(dark).resampled(Grid.INSIDE)
+                .toArray(), LabBatch.of(Viewing.D65_10, Grid.INSIDE), Geometry.SPECULAR_INCLUDED);
+        double[] x = new double[SmallQuadratic.MOST];
+        fit.fit(new int[] {0, 1}, 2, x);
+        assertEquals(1, 100 * x[0] + 50 * x[1], 1e-6);
+    }
+
+    /** Best of several starts; amounts are squares of what it searches, so they stay at 0 or more. */
+    private static double hipparchus(HiddenShop shop, double[][] k, double[][] s, double[] aim, double[][] metric) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double start : new double[] {0.0005, 0.003, 0.015}) {
+            double root = Math.sqrt(start);
+            LeastSquaresProblem problem = new LeastSquaresBuilder()
+                    .start(new double[] {root, root, root}).target(new double[3])
+                    .weight(new DiagonalMatrix(new double[] {1, 1, 1}))
+                    .model(p -> value(shop, k, s, aim, metric, p))
+                    .maxEvaluations(2000).maxIterations(500).build();
+            try {
+                double cost = new LevenbergMarquardtOptimizer().optimize(problem).getCost();
+                least = Math.min(least, cost * cost);
+            } catch (MathIllegalStateException stuckAtZero) {
+                // A square has no slope at zero, where it can get stuck; another start answers.
+            }
+        }
+        return least;
+    }
+
+    private static Pair<RealVector, RealMatrix> value(HiddenShop shop, double[][] k, double[][] s, double[] aim,
+            double[][] metric, RealVector p) {
+        double[] x = p.toArray();
+        double[] here = residual(shop, k, s, aim, metric, squares(x));
+        double[][] jacobian = new double[3][3];
+        for (int j = 0; j < 3; j++) {
+            double step = 1e-7;
+            double[] moved = x.clone();
+            moved[j] += step;
+            double[] there = residual(shop, k, s, aim, metric, squares(moved));
+            for (int i = 0; i < 3; i++) {
+                jacobian[i][j] = (there[i] - here[i]) / step;
+            }
+        }
+        return new Pair<>(new ArrayRealVector(here), new Array2DRowRealMatrix(jacobian));
+    }
+
+    private static double[] squares(double[] roots) {
+        return java.util.Arrays.stream(roots).map(r -> r * r).toArray();
+    }
+
+    private static double[] residual(HiddenShop shop, double[][] k, double[][] s, double[] aim, double[][] metric,
+            double[] x) {
+        double[] r = new double[31];
+        for (int w = 0; w < 31; w++) {
+            double sumK = shop.k("white")[w];
+            double sumS = shop.s("white")[w];
+            for (int i = 0; i < 3; i++) {
+                sumK += x[i] * k[i][w];
+                sumS += x[i] * s[i][w];
+            }
+            double a = 1 + sumK / sumS;
+            double inside = a - Math.sqrt(a * a - 1);
+            r[w] = 0.04 + 0.96 * 0.4 * inside / (1 - 0.6 * inside);
+        }
+        Lab lab = Lab.of(Spectrum.of(Grid.INSIDE, r), Viewing.D65_10);
+        double[] miss = {lab.lightness() - aim[0], lab.a() - aim[1], lab.b() - aim[2]};
+        double[] out = new double[3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                out[i] += metric[i][j] * miss[j];
+            }
+        }
+        return out;
+    }
+}
