@@ -1,0 +1,38 @@
+package tintwright.window.picture;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the split swatch shows.
+ *
+ * @param hullName what the hull's field is called
+ * @param mixName  what the mix's field is called, such as "Cup, as computed"
+ * @param chipName what the third field is called, when there is one
+ * @param lights   the same colours under each light, at least one
+ */
+public record SwatchState(String hullName, String mixName, String chipName, List<UnderLight> lights) {
+    /** What kind of light, for its drawn sign. */
+    public enum Lamp { DAYLIGHT, LAMP, TUBE }
+
+    /**
+     * @param light   the light in the trade's word
+     * @param lamp    which sign stands for it
+     * @param hull    the hull under this light
+     * @param mix     the mix under this light
+     * @param chip    the chip that was read, when there is one
+     * @param verdict how far apart they look, in words and a number
+     */
+    public record UnderLight(String light, Lamp lamp, Shade hull, Shade mix, Optional<Shade> chip, String verdict) {
+        boolean allShown() {
+            return hull.shown() && mix.shown() && chip.map(Shade::shown).orElse(true);
+        }
+    }
+
+    public SwatchState {
+        if (lights.isEmpty()) {
+            throw new IllegalArgumentException("the split swatch needs at least one light");
+        }
+        lights = List.copyOf(lights);
+    }
+}
