@@ -219,31 +219,33 @@ public final class DepthGauge extends Picture {
     }
 
     private void layoutSteps(double right, double em) {
-        double[] middles = new double[stepNames.size() + 1];
-        middles[0] = y(state.cup());
+        int count = stepNames.size();
+        double[] middles = new double[count + 1];
+        middles[count] = y(state.cup());
         double x = right + 0.9 * em;
-        double stride = Math.min(1.6 * em, (getWidth() - right) * 0.25 / Math.max(1, stepNames.size()));
-        List<Double> corners = new ArrayList<>(List.of(right, y(state.cup())));
-        for (int i = 0; i < stepNames.size(); i++) {
-            double level = y(state.steps().get(i).cup());
-            corners.addAll(List.of(x + i * stride, i == 0 ? y(state.cup()) : y(state.steps().get(i - 1).cup())));
-            corners.addAll(List.of(x + i * stride, level));
-            middles[i + 1] = level;
+        double stride = Math.min(1.6 * em, (getWidth() - right) * 0.25 / Math.max(1, count));
+        double level = y(state.stepsFrom());
+        List<Double> corners = new ArrayList<>(List.of(right, level));
+        for (int i = 0; i < count; i++) {
+            double next = y(state.steps().get(i).cup());
+            corners.addAll(List.of(x + i * stride, level, x + i * stride, next));
+            level = next;
+            middles[i] = next;
         }
-        if (!stepNames.isEmpty()) {
-            corners.addAll(List.of(x + stepNames.size() * stride, y(state.steps().get(stepNames.size() - 1).cup())));
+        if (count > 0) {
+            corners.addAll(List.of(x + count * stride, level));
         }
         stairs.getPoints().setAll(corners);
         spread(middles, 1.55 * em, top + 0.4 * em, bottom - 0.4 * em);
-        double names = x + stepNames.size() * stride + 0.9 * em;
-        leftAt(cupName, stepNames.isEmpty() ? right + 0.9 * em : names, middles[0]);
-        for (int i = 0; i < stepNames.size(); i++) {
-            leftAt(stepNames.get(i), names, middles[i + 1]);
+        double names = x + count * stride + 0.9 * em;
+        leftAt(cupName, count == 0 ? right + 0.9 * em : names, middles[count]);
+        for (int i = 0; i < count; i++) {
+            leftAt(stepNames.get(i), names, middles[i]);
             Line leader = leaders.get(i);
             leader.setStartX(x + (i + 1) * stride);
             leader.setStartY(y(state.steps().get(i).cup()));
             leader.setEndX(names - 0.15 * em);
-            leader.setEndY(middles[i + 1]);
+            leader.setEndY(middles[i]);
         }
     }
 

@@ -13,11 +13,12 @@ import java.util.Optional;
  * @param cupShade  the cup's colour
  * @param cupName   what the float is called, such as "Cup" or "This recipe"
  * @param unsure    half the height of the band the cup lies in with 95 %, in L*; 0 when nothing is unsure
- * @param steps     planned doses, in order
+ * @param stepsFrom L* the stairs begin at: the cup's own when the doses are still to come, white for a whole recipe
+ * @param steps     doses, in order
  * @param climb     what white would do, when it is known
  */
 public record DepthState(double white, double hull, Shade hullShade, double cup, Shade cupShade, String cupName,
-        double unsure, List<Step> steps, Optional<Climb> climb) {
+        double unsure, double stepsFrom, List<Step> steps, Optional<Climb> climb) {
     /**
      * @param words what to add, such as "0.42 g black"
      * @param cup   L* of the cup after it
@@ -34,7 +35,7 @@ public record DepthState(double white, double hull, Shade hullShade, double cup,
     }
 
     public DepthState {
-        if (!Double.isFinite(white + hull + cup) || !(unsure >= 0)) {
+        if (!Double.isFinite(white + hull + cup + stepsFrom) || !(unsure >= 0)) {
             throw new IllegalArgumentException("depths must be finite and the band 0 or more, were " + white + ", "
                     + hull + ", " + cup + ", " + unsure);
         }

@@ -214,6 +214,7 @@ public final class SplitSwatch extends Picture {
             sign.setContent(switch (light.lamp()) {
                 case DAYLIGHT -> "M12 7a5 5 0 1 0 .01 0z M11 0h2v4h-2z M11 20h2v4h-2z M0 11h4v2h-4z M20 11h4v2h-4z";
                 case LAMP -> "M12 2a7 7 0 0 0-4 12.7V18h8v-3.300A7 7 0 0 0 12 2z M8.500 19.500h7v1.500h-7z M10 22h4v1.500h-4z";
+                case LED -> "M5 4h14v9h-14z M8 15h1.500v6h-1.500z M11.250 15h1.500v7h-1.500z M14.500 15h1.500v6h-1.500z";
                 case TUBE -> "M1 8h22v5h-22z M4 15h1.500v5h-1.500z M11.250 15h1.500v7h-1.500z M18.500 15h1.500v5h-1.500z";
             });
             sign.getStyleClass().add("light-sign");

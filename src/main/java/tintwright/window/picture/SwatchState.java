@@ -13,7 +13,7 @@ import java.util.Optional;
  */
 public record SwatchState(String hullName, String mixName, String chipName, List<UnderLight> lights) {
     /** What kind of light, for its drawn sign. */
-    public enum Lamp { DAYLIGHT, LAMP, TUBE }
+    public enum Lamp { DAYLIGHT, LAMP, LED, TUBE }
 
     /**
      * @param light   the light in the trade's word

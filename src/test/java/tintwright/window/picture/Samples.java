@@ -33,14 +33,14 @@ public final class Samples {
     }
 
     public static DepthState tooLight() {
-        return new DepthState(94.6, 62.1, HULL, 78.4, shade(78.4, -1, 4), "Cup", 1.6,
+        return new DepthState(94.6, 62.1, HULL, 78.4, shade(78.4, -1, 4), "Cup", 1.6, 78.4,
                 List.of(new DepthState.Step("0.21 g black", 70.2), new DepthState.Step("0.11 g black", 65.6),
                         new DepthState.Step("0.84 g yellow", 63.5)),
                 Optional.empty());
     }
 
     public static DepthState tooDark() {
-        return new DepthState(94.6, 62.1, HULL, 58.3, shade(58.3, -3, 9), "Cup", 0.8, List.of(),
+        return new DepthState(94.6, 62.1, HULL, 58.3, shade(58.3, -3, 9), "Cup", 0.8, 58.3, List.of(),
                 Optional.of(new DepthState.Climb(58.3, 62.1, "38 g white")));
     }
 

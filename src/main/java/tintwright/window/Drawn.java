@@ -1,0 +1,194 @@
+package tintwright.window;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import tintwright.colour.DifferenceWords;
+import tintwright.colour.Lab;
+import tintwright.match.Recipe;
+import tintwright.match.Target;
+import tintwright.match.UnderLight;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Parts;
+import tintwright.shelf.Prediction;
+import tintwright.window.picture.DepthState;
+import tintwright.window.picture.RoseState;
+import tintwright.window.picture.Shade;
+import tintwright.window.picture.SwatchState;
+import tintwright.window.picture.SwatchState.Lamp;
+
+/** From what the engine knows to what the three pictures show. */
+final class Drawn {
+    /** Two standard deviations: where the cup lies with about 95 %. */
+    private static final double BAND = 2;
+    /** Share of a mix that stands for a small addition, when asking which way a tint pulls. */
+    private static final double SMALL = 0.001;
+    private static final int REACH_CORNERS = 3;
+    private static final Lamp[] LAMPS = {Lamp.DAYLIGHT, Lamp.LAMP, Lamp.LED, Lamp.TUBE};
+    private static final String[] LIGHTS = {"Daylight", "Lamp", "LED", "Tube"};
+
+    private final Knowledge knowledge;
+    private final Target target;
+
+    Drawn(Knowledge knowledge, Target target) {
+        this.knowledge = knowledge;
+        this.target = target;
+    }
+
+    /** @param lights in the order daylight, lamp light, workshop LED, workshop tube */
+    static SwatchState swatch(String mixName, List<UnderLight> lights) {
+        List<SwatchState.UnderLight> shown = new ArrayList<>();
+        for (int i = 0; i < lights.size() && i < LAMPS.length; i++) {
+            UnderLight under = lights.get(i);
+            shown.add(new SwatchState.UnderLight(LIGHTS[i], LAMPS[i], Shade.of(under.target()), Shade.of(under.mix()),
+                    Optional.empty(), verdict(under.mix(), under.target(), under.deltaE())));
+        }
+        return new SwatchState("Hull", mixName, "", shown);
+    }
+
+    static String verdict(Lab mix, Lab hull, double apart) {
+        return String.format(Locale.ROOT, "%.1f apart: %s", apart, DifferenceWords.of(mix, hull).phrase());
+    }
+
+    Prediction foretell(Parts parts) {
+        return knowledge.predict(parts, target.colour().viewing(), target.geometry());
+    }
+
+    /** Lightness after each part of a recipe, base first, then part after part. */
+    DepthState recipe(Recipe recipe) {
+        List<DepthState.Step> steps = new ArrayList<>();
+        Map<String, Double> sofar = new LinkedHashMap<>();
+        double white = 0;
+        for (Map.Entry<String, Double> part : recipe.weighed().grams().entrySet()) {
+            sofar.put(part.getKey(), part.getValue());
+            double lightness = foretell(Parts.of(sofar)).lab().lightness();
+            if (sofar.size() == 1) {
+                white = lightness;
+            } else {
+                steps.add(new DepthState.Step(grams(part.getValue()) + " " + knowledge.shelf().nameOf(part.getKey()),
+                        lightness));
+            }
+        }
+        return depth("Mix", recipe.weighed(), white, white, steps, climb(recipe.weighed()));
+    }
+
+    DepthState depth(String name, Parts cup, double white, double stepsFrom, List<DepthState.Step> steps,
+            Optional<DepthState.Climb> climb) {
+        Prediction now = foretell(cup);
+        double unsure = BAND * Math.sqrt(now.covariance().ll());
+        return new DepthState(white, target.colour().lightness(), Shade.of(target.colour()), now.lab().lightness(),
+                Shade.of(now.lab()), name, unsure, stepsFrom, steps, climb);
+    }
+
+    /** What white does: the climb back when the cup is too dark, else what one step of lightness would cost. */
+    Optional<DepthState.Climb> climb(Parts cup) {
+        double from = foretell(cup).lab().lightness();
+        double hull = target.colour().lightness();
+        if (from < hull - 0.3) {
+            return whiteFor(cup, hull).map(grams -> new DepthState.Climb(from, hull, "+" + grams(grams) + " white"));
+        }
+        return whiteFor(cup, from + 1).map(grams -> new DepthState.Climb(from, from + 1,
+                "+" + grams(grams) + " white: 1 up"));
+    }
+
+    /** @return grams of the first base in the cup, or on the shelf, that lift it to a lightness; empty if none do */
+    Optional<Double> whiteFor(Parts cup, double lightness) {
+        String base = cup.grams().keySet().stream().filter(id -> knowledge.shelf().base(id).isPresent()).findFirst()
+                .orElse(knowledge.shelf().bases().get(0).id());
+        double low = 0;
+        double high = cup.total() / 4;
+        while (lifted(cup, base, high) < lightness) {
+            high *= 2;
+            if (high > 200 * cup.total()) {
+                return Optional.empty();
+            }
+        }
+        for (int i = 0; i < 30; i++) {
+            double middle = (low + high) / 2;
+            if (lifted(cup, base, middle) < lightness) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return Optional.of(high);
+    }
+
+    private double lifted(Parts cup, String base, double grams) {
+        return foretell(cup.plus(Parts.of(Map.of(base, grams)))).lab().lightness();
+    }
+
+    /** @param tints ids of the tints that may be used today */
+    RoseState rose(String name, Parts cup, Collection<String> tints) {
+        Prediction now = foretell(cup);
+        List<RoseState.Pull> pulls = new ArrayList<>();
+        List<RoseState.Point> tips = new ArrayList<>();
+        for (String tint : tints) {
+            Lab there = foretell(cup.plus(Parts.of(Map.of(tint, SMALL * cup.total())))).lab();
+            pulls.add(new RoseState.Pull(knowledge.shelf().nameOf(tint), there.a() - now.lab().a(),
+                    there.b() - now.lab().b()));
+            level(tint).ifPresent(tips::add);
+        }
+        double unsure = BAND * Math.sqrt(Math.max(now.covariance().aa(), now.covariance().bb()));
+        Lab hull = target.colour();
+        return new RoseState(new RoseState.Point(hull.a(), hull.b()), Shade.of(hull),
+                new RoseState.Point(now.lab().a(), now.lab().b()), Shade.of(now.lab()), name, unsure, pulls,
+                tips.size() < REACH_CORNERS ? List.of() : around(tips));
+    }
+
+    /** Where one tint alone in white stands when it is as dark as the hull, within its loading. */
+    private Optional<RoseState.Point> level(String tint) {
+        String base = knowledge.shelf().bases().get(0).id();
+        double limit = knowledge.shelf().tint(tint).orElseThrow().loadingLimit();
+        double low = 0;
+        double high = limit;
+        for (int i = 0; i < 24; i++) {
+            double middle = (low + high) / 2;
+            if (alone(base, tint, middle).lightness() > target.colour().lightness()) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        Lab there = alone(base, tint, high);
+        return Optional.of(new RoseState.Point(there.a(), there.b()));
+    }
+
+    private Lab alone(String base, String tint, double share) {
+        return foretell(Parts.of(Map.of(base, 1 - share, tint, share))).lab();
+    }
+
+    /** The outline around points, anticlockwise: nothing that mixes them lies far outside it. */
+    static List<RoseState.Point> around(List<RoseState.Point> points) {
+        List<RoseState.Point> sorted = new ArrayList<>(points);
+        sorted.sort((p, q) -> p.a() == q.a() ? Double.compare(p.b(), q.b()) : Double.compare(p.a(), q.a()));
+        List<RoseState.Point> outline = new ArrayList<>();
+        for (int pass = 0; pass < 2; pass++) {
+            int start = outline.size();
+            for (RoseState.Point point : sorted) {
+                while (outline.size() >= start + 2 && turn(outline.get(outline.size() - 2),
+                        outline.get(outline.size() - 1), point) <= 0) {
+                    outline.remove(outline.size() - 1);
+                }
+                outline.add(point);
+            }
+            outline.remove(outline.size() - 1);
+            java.util.Collections.reverse(sorted);
+        }
+        return outline;
+    }
+
+    private static double turn(RoseState.Point from, RoseState.Point over, RoseState.Point to) {
+        return (over.a() - from.a()) * (to.b() - from.b()) - (over.b() - from.b()) * (to.a() - from.a());
+    }
+
+    /** @return grams as a scale shows them: two decimals below 10 g, one below 100 g, none above */
+    static String grams(double grams) {
+        String pattern = grams < 10 ? "%.2f g" : grams < 100 ? "%.1f g" : "%.0f g";
+        return String.format(Locale.ROOT, pattern, grams);
+    }
+}

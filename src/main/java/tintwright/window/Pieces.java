@@ -1,0 +1,124 @@
+package tintwright.window;
+
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The pieces every station is built from, so that they all look and read alike. */
+final class Pieces {
+    private Pieces() {
+    }
+
+    static Label heading(String words) {
+        Label label = wrapped(words, "heading");
+        return label;
+    }
+
+    static Label plain(String words) {
+        return wrapped(words, "plain");
+    }
+
+    static Label soft(String words) {
+        return wrapped(words, "soft");
+    }
+
+    static Label soft(ObservableValue<String> words) {
+        Label label = wrapped("", "soft");
+        label.textProperty().bind(words);
+        return label;
+    }
+
+    static Label bound(ObservableValue<String> words, String style) {
+        Label label = wrapped("", style);
+        label.textProperty().bind(words);
+        return label;
+    }
+
+    static Label wrapped(String words, String style) {
+        Label label = new Label(words);
+        label.getStyleClass().add(style);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        return label;
+    }
+
+    static Button button(String words, Runnable action) {
+        Button button = new Button(words);
+        button.setOnAction(event -> action.run());
+        button.setMnemonicParsing(false);
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        return button;
+    }
+
+    static Button mainButton(String words, Runnable action) {
+        Button button = button(words, action);
+        button.getStyleClass().add("main-button");
+        return button;
+    }
+
+    static Button quietButton(String words, Runnable action) {
+        Button button = button(words, action);
+        button.getStyleClass().add("quiet-button");
+        return button;
+    }
+
+    /** A sheet of its own with a title. */
+    static VBox sheet(String title, Node... content) {
+        VBox sheet = new VBox();
+        sheet.getStyleClass().add("sheet");
+        if (!title.isEmpty()) {
+            sheet.getChildren().add(heading(title));
+        }
+        sheet.getChildren().addAll(content);
+        return sheet;
+    }
+
+    static HBox row(Node... content) {
+        HBox row = new HBox(content);
+        row.getStyleClass().add("row");
+        return row;
+    }
+
+    static VBox column(Node... content) {
+        VBox column = new VBox(content);
+        column.getStyleClass().add("column");
+        return column;
+    }
+
+    /** A labelled place to type in. */
+    static VBox asked(String question, TextField field) {
+        Label label = new Label(question);
+        label.getStyleClass().add("question");
+        label.setLabelFor(field);
+        field.setAccessibleText(question);
+        VBox asked = new VBox(label, field);
+        asked.getStyleClass().add("asked");
+        return asked;
+    }
+
+    static Region gap() {
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        return gap;
+    }
+
+    /** Shows a node only while there is something to show, and takes no room otherwise. */
+    static <N extends Node> N onlyWhen(ObservableValue<Boolean> there, N node) {
+        node.visibleProperty().bind(there);
+        node.managedProperty().bind(node.visibleProperty());
+        return node;
+    }
+
+    /** Shows a label only while it says something. */
+    static Label whenSaid(Label label) {
+        label.visibleProperty().bind(label.textProperty().isNotEmpty());
+        label.managedProperty().bind(label.visibleProperty());
+        return label;
+    }
+}

@@ -1,0 +1,166 @@
+package tintwright.window;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Supplier;
+import javafx.beans.property.BooleanProperty;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** The frame around every station: which job, the stations, the one in hand, and the strip. */
+final class Shell extends BorderPane {
+    /** The usual text size in pixels; everything else is a multiple of it. */
+    static final double USUAL_TEXT = 15;
+
+    /** From this share of the usual text on, the frame gives its room to the work. */
+    private static final double LARGE = 1.5;
+
+    private final ShellModel model;
+    private final Map<Step, Supplier<Node>> stations;
+    private final Map<Step, Node> built = new EnumMap<>(Step.class);
+    private final ScrollPane middle = new ScrollPane();
+    private final VBox aside = new VBox();
+
+    /** @param stations the stations that can be worked, each built when it is first opened */
+    Shell(ShellModel model, Map<Step, Supplier<Node>> stations) {
+        this.model = model;
+        this.stations = new EnumMap<>(stations);
+        middle.setFitToWidth(true);
+        middle.getStyleClass().add("middle");
+        setTop(new VBox(head(), new Journey(model, this.stations.keySet()), aside));
+        setCenter(middle);
+        setBottom(new VBox(noticeLine(), new Strip(model)));
+        model.stepProperty().addListener((property, before, after) -> open(after));
+        model.textShareProperty().addListener((property, before, after) -> size());
+        model.darkProperty().addListener((property, before, after) -> dress());
+        addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        size();
+        dress();
+        open(model.stepProperty().get());
+    }
+
+    /** Puts something between the stations and the work, such as the first walk. */
+    void aside(Node node) {
+        aside.getChildren().setAll(node);
+    }
+
+    private Node head() {
+        Label name = new Label("Tintwright");
+        name.getStyleClass().add("wordmark");
+        Label job = Pieces.bound(model.jobProperty(), "job");
+        HBox left = new HBox(name, job);
+        left.getStyleClass().add("head-left");
+        HBox.setHgrow(left, Priority.ALWAYS);
+        HBox right = new HBox(
+                tool("Undo", model::undo, model.canUndoProperty()),
+                tool("Redo", model::redo, model.canRedoProperty()),
+                named(tool("A\u2212", model::smallerText, null), "Smaller text (Ctrl and minus)"),
+                named(tool("A+", model::largerText, null), "Larger text (Ctrl and plus)"),
+                named(tool("Dark", () -> model.darkProperty().set(!model.darkProperty().get()), null),
+                        "Light or dark window (Ctrl and L)"));
+        right.getStyleClass().add("head-right");
+        HBox head = new HBox(left, right);
+        head.getStyleClass().add("head");
+        return head;
+    }
+
+    private static Button named(Button button, String meaning) {
+        button.setAccessibleText(meaning);
+        button.setTooltip(new Tooltip(meaning));
+        return button;
+    }
+
+    private static Button tool(String words, Runnable action, BooleanProperty possible) {
+        Button button = Pieces.quietButton(words, action);
+        if (possible != null) {
+            button.disableProperty().bind(possible.not());
+        }
+        return button;
+    }
+
+    private Node noticeLine() {
+        Label words = Pieces.whenSaid(Pieces.bound(model.noticeProperty(), "notice"));
+        HBox.setHgrow(words, Priority.ALWAYS);
+        ProgressBar bar = new ProgressBar(ProgressBar.INDETERMINATE_PROGRESS);
+        bar.setAccessibleText("working");
+        HBox busy = Pieces.onlyWhen(model.busyProperty(),
+                new HBox(bar, Pieces.quietButton("Cancel", model::cancel)));
+        busy.getStyleClass().add("row");
+        HBox line = new HBox(words, busy);
+        line.getStyleClass().add("notice-line");
+        return Pieces.onlyWhen(model.noticeProperty().isNotEmpty().or(model.busyProperty()), line);
+    }
+
+    private void open(Step step) {
+        Supplier<Node> station = stations.get(step);
+        if (station == null) {
+            return;
+        }
+        StackPane frame = new StackPane(built.computeIfAbsent(step, key -> station.get()));
+        frame.getStyleClass().add("station-page");
+        middle.setContent(frame);
+        middle.setVvalue(0);
+    }
+
+    private void size() {
+        setStyle("-fx-font-size: " + USUAL_TEXT * model.textShareProperty().get() + "px;");
+        getStyleClass().remove("large");
+        if (model.textShareProperty().get() >= LARGE) {
+            getStyleClass().add("large");
+        }
+    }
+
+    private void dress() {
+        getStyleClass().remove("dark");
+        if (model.darkProperty().get()) {
+            getStyleClass().add("dark");
+        }
+    }
+
+    private void key(KeyEvent event) {
+        if (!event.isShortcutDown()) {
+            return;
+        }
+        boolean typing = event.getTarget() instanceof TextInputControl;
+        KeyCode code = event.getCode();
+        if (code.isDigitKey() && digit(code) >= 1 && digit(code) <= Step.values().length) {
+            Step step = Step.values()[digit(code) - 1];
+            if (stations.containsKey(step)) {
+                model.stepProperty().set(step);
+            }
+        } else if (code == KeyCode.PLUS || code == KeyCode.EQUALS || code == KeyCode.ADD) {
+            model.largerText();
+        } else if (code == KeyCode.MINUS || code == KeyCode.SUBTRACT) {
+            model.smallerText();
+        } else if (code == KeyCode.DIGIT0 || code == KeyCode.NUMPAD0) {
+            model.setTextShare(1);
+        } else if (code == KeyCode.ENTER) {
+            model.doNow();
+        } else if (code == KeyCode.Z && !typing && !event.isShiftDown()) {
+            model.undo();
+        } else if ((code == KeyCode.Y || code == KeyCode.Z) && !typing) {
+            model.redo();
+        } else if (code == KeyCode.L) {
+            model.darkProperty().set(!model.darkProperty().get());
+        } else {
+            return;
+        }
+        event.consume();
+    }
+
+    private static int digit(KeyCode code) {
+        return code.getChar().charAt(0) - '0';
+    }
+}

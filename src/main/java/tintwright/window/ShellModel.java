@@ -1,0 +1,180 @@
+package tintwright.window;
+
+import java.util.EnumMap;
+import java.util.Map;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleDoubleProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+
+/** What is always in sight: the job's stations, the three answers of the strip, and the settings of the window. */
+public final class ShellModel {
+    /** Smallest and largest share of the usual text size. */
+    public static final double LEAST_TEXT = 0.8;
+    public static final double MOST_TEXT = 2.0;
+    private static final double TEXT_STEP = 0.1;
+
+    private final ObjectProperty<Step> step = new SimpleObjectProperty<>(Step.CUP);
+    private final StringProperty job = new SimpleStringProperty("");
+    private final Map<Step, StringProperty> captions = new EnumMap<>(Step.class);
+    private final StringProperty close = new SimpleStringProperty("\u2013");
+    private final StringProperty closeWords = new SimpleStringProperty("");
+    private final StringProperty sure = new SimpleStringProperty("\u2013");
+    private final StringProperty sureWords = new SimpleStringProperty("");
+    private final StringProperty now = new SimpleStringProperty("");
+    private final StringProperty nowButton = new SimpleStringProperty("");
+    private final StringProperty notice = new SimpleStringProperty("");
+    private final BooleanProperty busy = new SimpleBooleanProperty(false);
+    private final DoubleProperty textShare = new SimpleDoubleProperty(1);
+    private final BooleanProperty dark = new SimpleBooleanProperty(false);
+    private final BooleanProperty canUndo = new SimpleBooleanProperty(false);
+    private final BooleanProperty canRedo = new SimpleBooleanProperty(false);
+    private Runnable nowAction = () -> { };
+    private Runnable undo = () -> { };
+    private Runnable redo = () -> { };
+    private Runnable cancel = () -> { };
+
+    public ShellModel() {
+        for (Step each : Step.values()) {
+            captions.put(each, new SimpleStringProperty(each.meaning()));
+        }
+    }
+
+    /** Says what to do now: one sentence, one button. */
+    public void next(String sentence, String button, Runnable action) {
+        now.set(sentence);
+        nowButton.set(button);
+        nowAction = action;
+    }
+
+    /** Says how near the cup is and how sure that is. */
+    public void answer(String howClose, String closeInWords, String howSure, String sureInWords) {
+        close.set(howClose);
+        closeWords.set(closeInWords);
+        sure.set(howSure);
+        sureWords.set(sureInWords);
+    }
+
+    /** Does what the strip's button says. */
+    public void doNow() {
+        nowAction.run();
+    }
+
+    /** Says what undo and redo do from here on. */
+    public void history(boolean undoable, Runnable undoIt, boolean redoable, Runnable redoIt) {
+        canUndo.set(undoable);
+        canRedo.set(redoable);
+        undo = undoIt;
+        redo = redoIt;
+    }
+
+    public void undo() {
+        if (canUndo.get()) {
+            undo.run();
+        }
+    }
+
+    public void redo() {
+        if (canRedo.get()) {
+            redo.run();
+        }
+    }
+
+    /** Shows that something takes longer, with a way out of it. */
+    public void begin(Runnable cancelIt) {
+        cancel = cancelIt;
+        busy.set(true);
+    }
+
+    public void end() {
+        busy.set(false);
+    }
+
+    public void cancel() {
+        cancel.run();
+        end();
+    }
+
+    public void largerText() {
+        setTextShare(textShare.get() + TEXT_STEP);
+    }
+
+    public void smallerText() {
+        setTextShare(textShare.get() - TEXT_STEP);
+    }
+
+    /** @param share of the usual text size; held within {@link #LEAST_TEXT} and {@link #MOST_TEXT} */
+    public void setTextShare(double share) {
+        double held = Math.max(LEAST_TEXT, Math.min(MOST_TEXT, share));
+        textShare.set(Math.round(held * 10) / 10.0);
+    }
+
+    /** Says something that needs no answer; it stays until the next thing is said. */
+    public void say(String sentence) {
+        notice.set(sentence);
+    }
+
+    public ObjectProperty<Step> stepProperty() {
+        return step;
+    }
+
+    public StringProperty jobProperty() {
+        return job;
+    }
+
+    public StringProperty captionProperty(Step of) {
+        return captions.get(of);
+    }
+
+    public StringProperty closeProperty() {
+        return close;
+    }
+
+    public StringProperty closeWordsProperty() {
+        return closeWords;
+    }
+
+    public StringProperty sureProperty() {
+        return sure;
+    }
+
+    public StringProperty sureWordsProperty() {
+        return sureWords;
+    }
+
+    public StringProperty nowProperty() {
+        return now;
+    }
+
+    public StringProperty nowButtonProperty() {
+        return nowButton;
+    }
+
+    public StringProperty noticeProperty() {
+        return notice;
+    }
+
+    public BooleanProperty busyProperty() {
+        return busy;
+    }
+
+    public DoubleProperty textShareProperty() {
+        return textShare;
+    }
+
+    public BooleanProperty darkProperty() {
+        return dark;
+    }
+
+    public BooleanProperty canUndoProperty() {
+        return canUndo;
+    }
+
+    public BooleanProperty canRedoProperty() {
+        return canRedo;
+    }
+}

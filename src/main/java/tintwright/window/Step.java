@@ -1,0 +1,29 @@
+package tintwright.window;
+
+/** The stations of one job, in the order they are worked. */
+public enum Step {
+    BOAT("Boat", "which boat, which place"),
+    HULL("Hull", "what colour it is now"),
+    SHELF("Shelf", "what there is to mix with"),
+    CUP("Cup", "weigh, read, correct"),
+    FILL("Fill", "how much, how hard, how fine"),
+    LOG("Log", "to make it again");
+
+    private final String title;
+    private final String meaning;
+
+    Step(String title, String meaning) {
+        this.title = title;
+        this.meaning = meaning;
+    }
+
+    /** @return the station's name */
+    public String title() {
+        return title;
+    }
+
+    /** @return what is done there, in a few words */
+    public String meaning() {
+        return meaning;
+    }
+}

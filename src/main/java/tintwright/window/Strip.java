@@ -1,0 +1,63 @@
+package tintwright.window;
+
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableValue;
+import javafx.geometry.HPos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The strip at the foot that is always in sight: how close, how sure, and what to do now. */
+final class Strip extends GridPane {
+    Strip(ShellModel model) {
+        getStyleClass().add("strip");
+        setAccessibleRole(AccessibleRole.PARENT);
+        add(answer("How close", model.closeProperty(), model.closeWordsProperty()), 0, 0);
+        add(answer("How sure", model.sureProperty(), model.sureWordsProperty()), 1, 0);
+        add(now(model), 2, 0);
+        double[] shares = {23, 23, 54};
+        for (double share : shares) {
+            ColumnConstraints column = new ColumnConstraints();
+            column.setPercentWidth(share);
+            column.setHalignment(HPos.LEFT);
+            getColumnConstraints().add(column);
+        }
+    }
+
+    private static VBox answer(String question, ObservableValue<String> figure, ObservableValue<String> words) {
+        Label asked = new Label(question);
+        asked.getStyleClass().add("strip-question");
+        Label big = Pieces.bound(figure, "strip-figure");
+        Label said = Pieces.bound(words, "strip-words");
+        VBox box = new VBox(asked, big, said);
+        box.getStyleClass().add("strip-cell");
+        box.setFocusTraversable(true);
+        box.setAccessibleRole(AccessibleRole.TEXT);
+        box.accessibleTextProperty().bind(Bindings.createStringBinding(
+                () -> question + ": " + figure.getValue() + ", " + words.getValue(), figure, words));
+        return box;
+    }
+
+    private static HBox now(ShellModel model) {
+        Label asked = new Label("Now");
+        asked.getStyleClass().add("strip-question");
+        Label sentence = Pieces.bound(model.nowProperty(), "strip-now");
+        VBox words = new VBox(asked, sentence);
+        words.getStyleClass().add("strip-cell");
+        HBox.setHgrow(words, Priority.ALWAYS);
+        Button button = Pieces.button("", model::doNow);
+        button.getStyleClass().add("now-button");
+        button.setId("now-button");
+        button.setWrapText(true);
+        button.textProperty().bind(model.nowButtonProperty());
+        Pieces.onlyWhen(model.nowButtonProperty().isNotEmpty(), button);
+        HBox box = new HBox(words, button);
+        box.getStyleClass().add("strip-now-cell");
+        return box;
+    }
+}

@@ -1,0 +1,51 @@
+package tintwright.window;
+
+import java.util.Locale;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.application.Application;
+
+/** Opens the window. */
+public final class WindowStart {
+    /** Kept, so that the toolkit's remark about the class path stays switched off. */
+    private static final Logger TOOLKIT = Logger.getLogger("javafx");
+
+    private WindowStart() {
+    }
+
+    /** @return false when there is surely no screen to draw on; true is no promise */
+    public static boolean likely() {
+        if (!System.getProperty("os.name", "").toLowerCase(Locale.ROOT).contains("linux")) {
+            return true;
+        }
+        return isSet("DISPLAY") || isSet("WAYLAND_DISPLAY");
+    }
+
+    private static boolean isSet(String variable) {
+        String value = System.getenv(variable);
+        return value != null && !value.isBlank();
+    }
+
+    /**
+     * Opens the window and returns when it is closed.
+     *
+     * @param args as the program was given them
+     * @throws NoScreenException when no window can be drawn here; nothing has been shown or changed
+     */
+    public static void open(String[] args) throws NoScreenException {
+        TOOLKIT.setLevel(Level.SEVERE);
+        if (!likely()) {
+            throw new NoScreenException("There is no display to open the window on. The command words work without "
+                    + "one; \"--help\" lists them.", null);
+        }
+        try {
+            Application.launch(BenchWindow.class, args);
+        } catch (UnsupportedOperationException e) {
+            throw new NoScreenException("The display cannot be opened. Check DISPLAY, or use the command words; "
+                    + "\"--help\" lists them.", e);
+        } catch (UnsatisfiedLinkError | NoClassDefFoundError | ExceptionInInitializerError e) {
+            throw new NoScreenException("A library the window is drawn with is missing (on Debian: libgtk-3-0 and "
+                    + "libxtst6). The command words work without it; \"--help\" lists them.", e);
+        }
+    }
+}
