@@ -1,0 +1,87 @@
+package tintwright.window;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import tintwright.match.Target;
+import tintwright.reading.PlaceReadings;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Shelf;
+
+/** The job in hand and what its chips have taught; every change can be undone and is handed on to be kept. */
+public final class JobModel {
+    private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Knowledge> knowledge = new ReadOnlyObjectWrapper<>();
+    private final History<Job> history = new History<>();
+    private final Latest learning;
+    private final ShellModel shell;
+    private Consumer<Job> keep = changed -> { };
+
+    JobModel(Job first, Latest learning, ShellModel shell) {
+        this.learning = learning;
+        this.shell = shell;
+        job.set(first);
+        publish(null);
+    }
+
+    /** @param keeper told every new state, to write it down */
+    void keepWith(Consumer<Job> keeper) {
+        keep = keeper;
+    }
+
+    /** Changes the job; nothing happens when the change changes nothing. */
+    void change(UnaryOperator<Job> edit) {
+        Job before = job.get();
+        Job after = edit.apply(before);
+        if (!after.equals(before)) {
+            history.leave(before);
+            job.set(after);
+            publish(before);
+        }
+    }
+
+    private void travel(UnaryOperator<Job> step) {
+        Job before = job.get();
+        job.set(step.apply(before));
+        publish(before);
+    }
+
+    private void publish(Job before) {
+        Job now = job.get();
+        shell.history(history.canUndo(), () -> travel(history::undo), history.canRedo(),
+                () -> travel(history::redo));
+        shell.jobProperty().set(now.place() < 0 ? now.boat() : now.boat() + ", " + now.places().get(now.place()).place());
+        if (before == null || !Objects.equals(before.shelf(), now.shelf())) {
+            learn(now.shelf());
+        }
+        if (before != null) {
+            keep.accept(now);
+        }
+    }
+
+    private void learn(Shelf shelf) {
+        learning.ask(() -> Knowledge.of(shelf), knowledge::set, failure -> shell.say(Said.of(failure)));
+    }
+
+    Job now() {
+        return job.get();
+    }
+
+    /** @return the place in hand; empty when the boat has none yet */
+    Optional<PlaceReadings> place() {
+        Job now = job.get();
+        return now.place() < 0 ? Optional.empty() : Optional.of(now.places().get(now.place()));
+    }
+
+    ReadOnlyObjectProperty<Job> jobProperty() {
+        return job.getReadOnlyProperty();
+    }
+
+    /** @return what the chips have taught; null until it has been learned */
+    ReadOnlyObjectProperty<Knowledge> knowledgeProperty() {
+        return knowledge.getReadOnlyProperty();
+    }
+}

@@ -1,0 +1,22 @@
+package tintwright.window;
+
+import java.lang.System.Logger.Level;
+import tintwright.files.FileProblem;
+
+/** What a failure says to a person. */
+final class Said {
+    private static final System.Logger LOG = System.getLogger(Said.class.getName());
+
+    private Said() {
+    }
+
+    /** @return one sentence; what is no slip of the person's goes to the program's log in full */
+    static String of(Exception failure) {
+        if (failure instanceof FileProblem || failure instanceof IllegalArgumentException) {
+            String words = failure.getMessage();
+            return Character.toUpperCase(words.charAt(0)) + words.substring(1) + (words.endsWith(".") ? "" : ".");
+        }
+        LOG.log(Level.ERROR, "in the window", failure);
+        return "That did not work, and nothing was changed. The details are in the program's log.";
+    }
+}
