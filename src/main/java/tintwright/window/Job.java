@@ -16,9 +16,10 @@ import tintwright.shelf.Shelf;
  * @param grams     how much of the mix is wanted
  * @param scaleStep smallest step of the scale in grams
  * @param off       ids of tints that are not to be used
+ * @param fill      what is to be filled
  */
 record Job(String boat, List<PlaceReadings> places, int place, Shelf shelf, double grams, double scaleStep,
-        Set<String> off) {
+        Set<String> off, FillDraft fill) {
     Job {
         places = List.copyOf(places);
         off = Set.copyOf(off);
@@ -28,15 +29,15 @@ record Job(String boat, List<PlaceReadings> places, int place, Shelf shelf, doub
     }
 
     Job at(int otherPlace) {
-        return new Job(boat, places, otherPlace, shelf, grams, scaleStep, off);
+        return new Job(boat, places, otherPlace, shelf, grams, scaleStep, off, fill);
     }
 
     Job of(double otherGrams) {
-        return new Job(boat, places, place, shelf, otherGrams, scaleStep, off);
+        return new Job(boat, places, place, shelf, otherGrams, scaleStep, off, fill);
     }
 
     Job weighedBy(double otherStep) {
-        return new Job(boat, places, place, shelf, grams, otherStep, off);
+        return new Job(boat, places, place, shelf, grams, otherStep, off, fill);
     }
 
     Job using(String tint, boolean used) {
@@ -46,14 +47,18 @@ record Job(String boat, List<PlaceReadings> places, int place, Shelf shelf, doub
         } else {
             others.add(tint);
         }
-        return new Job(boat, places, place, shelf, grams, scaleStep, others);
+        return new Job(boat, places, place, shelf, grams, scaleStep, others, fill);
     }
 
     Job with(Shelf other) {
-        return new Job(boat, places, place, other, grams, scaleStep, off);
+        return new Job(boat, places, place, other, grams, scaleStep, off, fill);
     }
 
     Job withPlaces(String otherBoat, List<PlaceReadings> others, int chosen) {
-        return new Job(otherBoat, others, chosen, shelf, grams, scaleStep, off);
+        return new Job(otherBoat, others, chosen, shelf, grams, scaleStep, off, fill);
+    }
+
+    Job filling(FillDraft other) {
+        return new Job(boat, places, place, shelf, grams, scaleStep, off, other);
     }
 }

@@ -18,6 +18,7 @@ public final class JobModel {
     private final History<Job> history = new History<>();
     private final Latest learning;
     private final ShellModel shell;
+    private String lastChange = "";
     private Consumer<Job> keep = changed -> { };
 
     JobModel(Job first, Latest learning, ShellModel shell) {
@@ -34,16 +35,25 @@ public final class JobModel {
 
     /** Changes the job; nothing happens when the change changes nothing. */
     void change(UnaryOperator<Job> edit) {
+        change("", edit);
+    }
+
+    /** @param what changes of one name that follow each other, such as typed figures, are undone as one */
+    void change(String what, UnaryOperator<Job> edit) {
         Job before = job.get();
         Job after = edit.apply(before);
         if (!after.equals(before)) {
-            history.leave(before);
+            if (what.isEmpty() || !what.equals(lastChange)) {
+                history.leave(before);
+            }
+            lastChange = what;
             job.set(after);
             publish(before);
         }
     }
 
     private void travel(UnaryOperator<Job> step) {
+        lastChange = "";
         Job before = job.get();
         job.set(step.apply(before));
         publish(before);

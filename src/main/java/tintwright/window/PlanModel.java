@@ -187,7 +187,7 @@ public final class PlanModel {
                 throw new IllegalArgumentException("the batch must be 1 to 100000 g, was " + typed.trim());
             }
             problem.set("");
-            job.change(before -> before.of(grams));
+            job.change("batch", before -> before.of(grams));
         } catch (IllegalArgumentException e) {
             problem.set(Said.of(e));
         }
