@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import tintwright.bench.Weighing;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.Lab;
 import tintwright.match.Recipe;
@@ -54,23 +55,26 @@ final class Drawn {
         return String.format(Locale.ROOT, "%.1f apart: %s", apart, DifferenceWords.of(mix, hull).phrase());
     }
 
+    private Lab colour(Parts parts) {
+        return knowledge.colour(parts, target.colour().viewing(), target.geometry());
+    }
+
     Prediction foretell(Parts parts) {
         return knowledge.predict(parts, target.colour().viewing(), target.geometry());
     }
 
-    /** Lightness after each part of a recipe, base first, then part after part. */
-    DepthState recipe(Recipe recipe) {
+    /** @param order what goes in first, the base before all */
+    DepthState recipe(Recipe recipe, List<Weighing> order) {
         List<DepthState.Step> steps = new ArrayList<>();
         Map<String, Double> sofar = new LinkedHashMap<>();
         double white = 0;
-        for (Map.Entry<String, Double> part : recipe.weighed().grams().entrySet()) {
-            sofar.put(part.getKey(), part.getValue());
-            double lightness = foretell(Parts.of(sofar)).lab().lightness();
-            if (sofar.size() == 1) {
-                white = lightness;
+        for (Weighing part : order) {
+            sofar.put(part.id(), part.grams());
+            double lightness = colour(Parts.of(sofar)).lightness();
+            if (part.tint()) {
+                steps.add(new DepthState.Step(grams(part.grams()) + " " + part.name(), lightness));
             } else {
-                steps.add(new DepthState.Step(grams(part.getValue()) + " " + knowledge.shelf().nameOf(part.getKey()),
-                        lightness));
+                white = lightness;
             }
         }
         return depth("Mix", recipe.weighed(), white, white, steps, climb(recipe.weighed()));
@@ -86,13 +90,13 @@ final class Drawn {
 
     /** What white does: the climb back when the cup is too dark, else what one step of lightness would cost. */
     Optional<DepthState.Climb> climb(Parts cup) {
-        double from = foretell(cup).lab().lightness();
+        double from = colour(cup).lightness();
         double hull = target.colour().lightness();
         if (from < hull - 0.3) {
-            return whiteFor(cup, hull).map(grams -> new DepthState.Climb(from, hull, "+" + grams(grams) + " white"));
+            return whiteFor(cup, hull).map(grams -> new DepthState.Climb(from, hull, grams(grams) + " white\nlifts it back"));
         }
         return whiteFor(cup, from + 1).map(grams -> new DepthState.Climb(from, from + 1,
-                "+" + grams(grams) + " white: 1 up"));
+                grams(grams) + " white\nlifts it by 1"));
     }
 
     /** @return grams of the first base in the cup, or on the shelf, that lift it to a lightness; empty if none do */
@@ -119,7 +123,7 @@ final class Drawn {
     }
 
     private double lifted(Parts cup, String base, double grams) {
-        return foretell(cup.plus(Parts.of(Map.of(base, grams)))).lab().lightness();
+        return colour(cup.plus(Parts.of(Map.of(base, grams)))).lightness();
     }
 
     /** @param tints ids of the tints that may be used today */
@@ -128,7 +132,7 @@ final class Drawn {
         List<RoseState.Pull> pulls = new ArrayList<>();
         List<RoseState.Point> tips = new ArrayList<>();
         for (String tint : tints) {
-            Lab there = foretell(cup.plus(Parts.of(Map.of(tint, SMALL * cup.total())))).lab();
+            Lab there = colour(cup.plus(Parts.of(Map.of(tint, SMALL * cup.total()))));
             pulls.add(new RoseState.Pull(knowledge.shelf().nameOf(tint), there.a() - now.lab().a(),
                     there.b() - now.lab().b()));
             level(tint).ifPresent(tips::add);
@@ -159,7 +163,7 @@ final class Drawn {
     }
 
     private Lab alone(String base, String tint, double share) {
-        return foretell(Parts.of(Map.of(base, 1 - share, tint, share))).lab();
+        return colour(Parts.of(Map.of(base, 1 - share, tint, share)));
     }
 
     /** The outline around points, anticlockwise: nothing that mixes them lies far outside it. */

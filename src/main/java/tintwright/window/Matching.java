@@ -1,8 +1,7 @@
 package tintwright.window;
 
-import tintwright.match.MatchAnswer;
+import tintwright.bench.MatchBench;
 import tintwright.match.Target;
-import tintwright.match.Wish;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Knowledge;
 
@@ -11,5 +10,6 @@ interface Matching {
     /** @return what to hit, from all that was read at a place */
     Target target(PlaceReadings place);
 
-    MatchAnswer match(Knowledge knowledge, Wish wish);
+    /** @return the bench for what is known of a shelf; kept while that stays the same */
+    MatchBench on(Knowledge knowledge);
 }

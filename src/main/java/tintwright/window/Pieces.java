@@ -72,6 +72,7 @@ final class Pieces {
     static VBox sheet(String title, Node... content) {
         VBox sheet = new VBox();
         sheet.getStyleClass().add("sheet");
+        sheet.setMinHeight(Region.USE_PREF_SIZE);
         if (!title.isEmpty()) {
             sheet.getChildren().add(heading(title));
         }

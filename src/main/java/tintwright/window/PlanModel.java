@@ -9,6 +9,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.bench.MatchBench;
 import tintwright.colour.DifferenceWords;
 import tintwright.match.MatchAnswer;
 import tintwright.match.Recipe;
@@ -90,7 +91,8 @@ public final class PlanModel {
     private Plan plan(Knowledge knowledge, Job now, int way) {
         Target target = matching.target(now.places().get(now.place()));
         Wish wish = Wish.of(target, now.grams(), now.scaleStep()).without(now.off());
-        MatchAnswer answer = matching.match(knowledge, wish);
+        MatchBench bench = matching.on(knowledge);
+        MatchAnswer answer = bench.match(wish);
         List<Recipe> recipes = answer.recipes().subList(0, Math.min(MOST_WAYS, answer.recipes().size()));
         int index = Math.min(way, recipes.size() - 1);
         Recipe recipe = recipes.get(index);
@@ -99,7 +101,7 @@ public final class PlanModel {
                 .collect(Collectors.toList());
         return new Plan(Optional.of(target), Optional.of(recipe), lines(now, recipe), ways(recipes, now), index,
                 DifferenceWords.of(recipe.prediction().lab(), target.colour()).sentence(), reach(answer),
-                Optional.of(Drawn.swatch("Mix, as computed", recipe.lights())), Optional.of(drawn.recipe(recipe)),
+                Optional.of(Drawn.swatch("Mix, as computed", recipe.lights())), Optional.of(drawn.recipe(recipe, bench.order(recipe, now.scaleStep()))),
                 Optional.of(drawn.rose("Mix", recipe.weighed(), today)),
                 say("%.1f apart", recipe.deltaE()),
                 DifferenceWords.of(recipe.prediction().lab(), target.colour()).phrase(),
@@ -195,6 +197,11 @@ public final class PlanModel {
 
     public void scaleStep(double step) {
         job.change(before -> before.weighedBy(step));
+    }
+
+    /** Puts the plan on the clipboard. */
+    public void copy() {
+        shell.copy(asText());
     }
 
     /** @return the plan as lines of text, for the clipboard */

@@ -11,8 +11,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.input.Clipboard;
-import javafx.scene.input.ClipboardContent;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
@@ -54,13 +52,15 @@ final class PlanPage {
         HBox.setHgrow(rose, Priority.ALWAYS);
         VBox pictures = new VBox(swatch, lower);
         pictures.getStyleClass().add("pictures");
+        VBox.setVgrow(swatch, Priority.ALWAYS);
+        VBox.setVgrow(lower, Priority.ALWAYS);
         VBox side = new VBox(asks(), answer());
         side.getStyleClass().addAll("column", "side");
         model.planProperty().addListener((property, before, after) -> show(after));
         model.job().jobProperty().addListener((property, before, after) -> fill(after));
         fill(model.job().now());
         show(model.planProperty().get());
-        return new Sides(pictures, side, 62);
+        return new Sides(pictures, side, false, 62);
     }
 
     private Node asks() {
@@ -80,7 +80,7 @@ final class PlanPage {
         place.getStyleClass().add("asked");
         HBox.setHgrow(place, Priority.ALWAYS);
         batch.setId("batch");
-        batch.setPrefColumnCount(5);
+        batch.setPrefColumnCount(4);
         batch.setOnAction(event -> model.batch(batch.getText(), UnitSystem.METRIC));
         batch.textProperty().addListener((property, before, after) -> {
             if (!filling && !after.isBlank()) {
@@ -97,7 +97,7 @@ final class PlanPage {
         scaleAsked.setLabelFor(scale);
         VBox step = new VBox(scaleAsked, scale);
         step.getStyleClass().add("asked");
-        HBox row = Pieces.row(place, Pieces.asked("Grams wanted", batch), step);
+        HBox row = Pieces.row(place, Pieces.asked("Grams", batch), step);
         row.getStyleClass().add("asks");
         Label problem = Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution"));
         VBox sheet = Pieces.sheet("", row, problem);
@@ -105,15 +105,9 @@ final class PlanPage {
     }
 
     private Node answer() {
-        HBox tools = Pieces.row(Pieces.quietButton("Copy as text", this::copy));
+        HBox tools = Pieces.row(Pieces.quietButton("Copy as text", model::copy));
         VBox sheet = Pieces.sheet("Weigh", recipe, verdict, reach, ways, tools);
         return sheet;
-    }
-
-    private void copy() {
-        ClipboardContent content = new ClipboardContent();
-        content.putString(model.asText());
-        Clipboard.getSystemClipboard().setContent(content);
     }
 
     private void fill(Job job) {
@@ -123,6 +117,7 @@ final class PlanPage {
             places.setItems(FXCollections.observableArrayList(names));
         }
         places.getSelectionModel().select(job.place());
+        // While a person types, their own text stands; an undo from elsewhere is shown.
         if (!batch.isFocused()) {
             batch.setText(job.grams() == Math.rint(job.grams()) ? String.format(Locale.ROOT, "%.0f", job.grams())
                     : Double.toString(job.grams()));

@@ -11,6 +11,8 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -38,6 +40,7 @@ final class Shell extends BorderPane {
         this.model = model;
         this.stations = new EnumMap<>(stations);
         middle.setFitToWidth(true);
+        middle.setFitToHeight(true);
         middle.getStyleClass().add("middle");
         setTop(new VBox(head(), new Journey(model, this.stations.keySet()), aside));
         setCenter(middle);
@@ -45,6 +48,11 @@ final class Shell extends BorderPane {
         model.stepProperty().addListener((property, before, after) -> open(after));
         model.textShareProperty().addListener((property, before, after) -> size());
         model.darkProperty().addListener((property, before, after) -> dress());
+        model.copyTo(text -> {
+            ClipboardContent content = new ClipboardContent();
+            content.putString(text);
+            Clipboard.getSystemClipboard().setContent(content);
+        });
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         size();
         dress();

@@ -2,6 +2,7 @@ package tintwright.window;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
@@ -37,6 +38,7 @@ public final class ShellModel {
     private Runnable undo = () -> { };
     private Runnable redo = () -> { };
     private Runnable cancel = () -> { };
+    private Consumer<String> clipboard = text -> { };
 
     public ShellModel() {
         for (Step each : Step.values()) {
@@ -97,6 +99,17 @@ public final class ShellModel {
     public void cancel() {
         cancel.run();
         end();
+    }
+
+    /** @param to where copied text goes */
+    void copyTo(Consumer<String> to) {
+        clipboard = to;
+    }
+
+    /** Copies text and says so. */
+    public void copy(String text) {
+        clipboard.accept(text);
+        say("Copied as text.");
     }
 
     public void largerText() {

@@ -1,8 +1,9 @@
 package tintwright.window;
 
-import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -12,6 +13,7 @@ import javafx.scene.layout.VBox;
 final class Sides extends StackPane {
     private final Region wide;
     private final Region narrow;
+    private final boolean wideScrolls;
     private final double room;
     private final Label ruler = new Label();
     private boolean stacked;
@@ -19,16 +21,17 @@ final class Sides extends StackPane {
     /**
      * @param wide   gets what is left of the width
      * @param narrow keeps its own width
+     * @param wideScrolls true when the wide side may be longer than the window; pictures are not
      * @param room   width in text sizes below which they are stacked
      */
-    Sides(Region wide, Region narrow, double room) {
+    Sides(Region wide, Region narrow, boolean wideScrolls, double room) {
+        this.wideScrolls = wideScrolls;
         this.wide = wide;
         this.narrow = narrow;
         this.room = room;
         ruler.setManaged(false);
         ruler.setVisible(false);
         getStyleClass().add("sides");
-        HBox.setHgrow(wide, Priority.ALWAYS);
         wide.setMinWidth(0);
         arrange(false);
         widthProperty().addListener((property, before, after) -> fit());
@@ -45,8 +48,23 @@ final class Sides extends StackPane {
     private void arrange(boolean tight) {
         stacked = tight;
         getChildren().clear();
-        Node box = tight ? new VBox(wide, narrow) : new HBox(wide, narrow);
+        Pane box = tight ? new VBox(wide, narrow) : new HBox(wideScrolls ? scrolling(wide) : wide, scrolling(narrow));
+        HBox.setHgrow(box.getChildren().get(0), Priority.ALWAYS);
+        if (!tight) {
+            ((ScrollPane) box.getChildren().get(1)).setMinWidth(USE_PREF_SIZE);
+        }
         box.getStyleClass().add("sides-box");
         getChildren().addAll(box, ruler);
+    }
+
+    /** Each side scrolls by itself, so that the pictures stay in sight. */
+    private static ScrollPane scrolling(Region side) {
+        ScrollPane pane = new ScrollPane(side);
+        pane.setFitToWidth(true);
+        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        pane.getStyleClass().add("middle");
+        pane.setMinHeight(0);
+        pane.setPrefHeight(0);
+        return pane;
     }
 }

@@ -39,6 +39,7 @@ public final class DepthGauge extends Picture {
     private final Polygon cupFloat = styled(new Polygon(), "outlined");
     private final List<Polygon> pointers = List.of(styled(new Polygon(), "pointer"),
             styled(new Polygon(), "pointer"));
+    private final Polyline stairsHalo = styled(new Polyline(), "stairs-halo");
     private final Polyline stairs = styled(new Polyline(), "stairs");
     private final Line climbShaft = styled(new Line(), "climb");
     private final Polygon climbHead = styled(new Polygon(), "climb-head");
@@ -67,10 +68,11 @@ public final class DepthGauge extends Picture {
         stepNames.clear();
         leaders.clear();
         if (!next.steps().isEmpty()) {
+            nodes.add(stairsHalo);
             nodes.add(stairs);
         }
         for (DepthState.Step step : next.steps()) {
-            Label name = text(step.words());
+            Label name = text(step.words(), "picture-small");
             Line leader = styled(new Line(), "leader");
             stepNames.add(name);
             leaders.add(leader);
@@ -131,13 +133,13 @@ public final class DepthGauge extends Picture {
         highest = Math.max(highest, Math.max(state.hull(), state.cup()));
         // Room below the deepest mark: the well never looks as if it ended at the hull.
         lowest = Math.max(0, Math.min(lowest - 0.18 * (highest - lowest), highest - 10));
-        double left = Math.round(Math.max(9.2 * em, getWidth() * 0.36));
+        double left = Math.round(Math.max(10.2 * em, getWidth() * 0.36));
         double right = left + Math.round(Math.max(5 * em, Math.min(11 * em, getWidth() * 0.22)));
         layoutWell(left, right);
         layoutSurface(left, right, em);
         layoutMark(left, right, em);
         layoutFloat(left, right, em);
-        layoutSteps(right, em);
+        layoutSteps(left, right, em);
         layoutLeft(left, em);
     }
 
@@ -183,7 +185,7 @@ public final class DepthGauge extends Picture {
 
     /** Where the hull's pennant is planted. */
     private static double pole(double left, double em) {
-        return left - 8.6 * em;
+        return left - 9.6 * em;
     }
 
     private void layoutFloat(double left, double right, double em) {
@@ -218,14 +220,14 @@ public final class DepthGauge extends Picture {
         line.setEndY(level);
     }
 
-    private void layoutSteps(double right, double em) {
+    private void layoutSteps(double left, double right, double em) {
         int count = stepNames.size();
         double[] middles = new double[count + 1];
         middles[count] = y(state.cup());
-        double x = right + 0.9 * em;
-        double stride = Math.min(1.6 * em, (getWidth() - right) * 0.25 / Math.max(1, count));
+        double x = left + 0.6 * em;
+        double stride = ((left + right) / 2 - x) / Math.max(1, count);
         double level = y(state.stepsFrom());
-        List<Double> corners = new ArrayList<>(List.of(right, level));
+        List<Double> corners = new ArrayList<>(List.of(left, level));
         for (int i = 0; i < count; i++) {
             double next = y(state.steps().get(i).cup());
             corners.addAll(List.of(x + i * stride, level, x + i * stride, next));
@@ -236,15 +238,16 @@ public final class DepthGauge extends Picture {
             corners.addAll(List.of(x + count * stride, level));
         }
         stairs.getPoints().setAll(corners);
-        spread(middles, 1.55 * em, top + 0.4 * em, bottom - 0.4 * em);
-        double names = x + count * stride + 0.9 * em;
-        leftAt(cupName, count == 0 ? right + 0.9 * em : names, middles[count]);
+        stairsHalo.getPoints().setAll(corners);
+        spread(middles, 1.5 * em, top + 0.4 * em, bottom - 0.4 * em);
+        double names = right + 1.3 * em;
+        leftAt(cupName, names, middles[count]);
         for (int i = 0; i < count; i++) {
             leftAt(stepNames.get(i), names, middles[i]);
             Line leader = leaders.get(i);
-            leader.setStartX(x + (i + 1) * stride);
+            leader.setStartX(right);
             leader.setStartY(y(state.steps().get(i).cup()));
-            leader.setEndX(names - 0.15 * em);
+            leader.setEndX(names - 0.2 * em);
             leader.setEndY(middles[i]);
         }
     }
@@ -257,15 +260,18 @@ public final class DepthGauge extends Picture {
         }
         DepthState.Climb climb = state.climb().get();
         double from = y(climb.from());
-        double to = y(climb.to());
+        // A short climb still needs an arrow that can be seen.
+        double to = Math.min(y(climb.to()), from - 1.4 * em);
         double x = left - 0.8 * em;
         climbShaft.setStartX(x);
         climbShaft.setEndX(x);
         climbShaft.setStartY(from);
         climbShaft.setEndY(to + 0.6 * em);
         climbHead.getPoints().setAll(x, to, x - 0.5 * em, to + 0.9 * em, x + 0.5 * em, to + 0.9 * em);
-        double beside = Math.max(level + 0.95 * em, (from + to) / 2);
-        rightAt(climbName, x - 0.9 * em, Math.min(beside, bottom - 0.5 * em));
+        size(climbName);
+        double half = climbName.getHeight() / 2;
+        double below = Math.max(level + half + 0.3 * em, (from + to) / 2);
+        rightAt(climbName, x - 0.9 * em, below + half < getHeight() - 0.3 * em ? below : level - 2 * em - half);
     }
 
     @Override
@@ -275,7 +281,7 @@ public final class DepthGauge extends Picture {
 
     @Override
     protected double computePrefHeight(double width) {
-        return 22 * em();
+        return 18 * em();
     }
 
     @Override

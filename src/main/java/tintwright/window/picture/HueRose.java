@@ -43,9 +43,10 @@ public final class HueRose extends Picture {
     private final Circle cup = styled(new Circle(), "outlined");
     private final Label hullName = text("Hull", "picture-name", "picture-clear");
     private final Label cupName = text("", "picture-name", "picture-clear");
-    private final Label[] winds = {text("redder"), text("yellower"), text("greener"), text("bluer")};
+    private final Label[] winds = {wind("redder"), wind("yellower"), wind("greener"), wind("bluer")};
     private final List<Line> shafts = new ArrayList<>();
     private final List<Polygon> heads = new ArrayList<>();
+    private final List<Line> leaders = new ArrayList<>();
     private final List<Label> tints = new ArrayList<>();
 
     public HueRose() {
@@ -58,6 +59,10 @@ public final class HueRose extends Picture {
         }
     }
 
+    private static Label wind(String word) {
+        return text(word, "picture-small", "picture-clear");
+    }
+
     public void show(RoseState next) {
         state = next;
         List<Node> nodes = new ArrayList<>(rim);
@@ -68,16 +73,19 @@ public final class HueRose extends Picture {
             nodes.add(reach);
         }
         shafts.clear();
+        leaders.clear();
         heads.clear();
         tints.clear();
         for (RoseState.Pull pull : next.pulls()) {
             Line shaft = styled(new Line(), "pull");
             Polygon head = styled(new Polygon(), "pull-head");
             Label name = text(pull.tint(), "picture-small", "picture-clear");
+            Line leader = styled(new Line(), "thread");
+            leaders.add(leader);
             shafts.add(shaft);
             heads.add(head);
             tints.add(name);
-            nodes.addAll(List.of(shaft, head, name));
+            nodes.addAll(List.of(leader, shaft, head, name));
         }
         if (next.unsure() > 0) {
             nodes.add(unsure);
@@ -132,7 +140,7 @@ public final class HueRose extends Picture {
         double em = em();
         middleX = Math.round(getWidth() / 2);
         middleY = Math.round(getHeight() / 2);
-        double outer = Math.max(4 * em, Math.min(getWidth() / 2 - 4.6 * em, getHeight() / 2 - 2.0 * em));
+        double outer = Math.max(4 * em, Math.min(getWidth() / 2 - 6.0 * em, getHeight() / 2 - 0.8 * em));
         double inner = outer - 0.9 * em;
         double far = 1;
         far = Math.max(far, Math.max(state.hull().chroma(), state.cup().chroma() + state.unsure()));
@@ -145,10 +153,11 @@ public final class HueRose extends Picture {
         layoutReach(inner);
         layoutMarks(em);
         layoutPulls(inner, em);
-        leftAt(winds[0], middleX + outer + 0.3 * em, middleY);
-        middleAt(winds[1], middleX, middleY - outer - 0.9 * em);
-        rightAt(winds[2], middleX - outer - 0.3 * em, middleY);
-        middleAt(winds[3], middleX, middleY + outer + 0.9 * em);
+        nameTints(outer, em);
+        rightAt(winds[0], middleX + inner - 0.2 * em, middleY);
+        middleAt(winds[1], middleX, middleY - inner + 0.8 * em);
+        leftAt(winds[2], middleX - inner + 0.2 * em, middleY);
+        middleAt(winds[3], middleX, middleY + inner - 0.8 * em);
     }
 
     private void layoutRim(double inner, double outer) {
@@ -296,26 +305,44 @@ public final class HueRose extends Picture {
             shafts.get(i).setVisible(visible);
             heads.get(i).setVisible(visible);
             tints.get(i).setVisible(visible);
-            size(tints.get(i));
-            double half = tints.get(i).getWidth() / 2 * Math.abs(ux) + 0.8 * em;
-            middleAt(tints.get(i), endX + ux * half, endY + uy * half);
-            nudge(i, ux, uy, em);
+            leaders.get(i).setVisible(visible);
+            leaders.get(i).setStartX(endX);
+            leaders.get(i).setStartY(endY);
         }
     }
 
-    /** Moves a tint's name further out until it covers no name placed before it. */
-    private void nudge(int index, double ux, double uy, double em) {
-        Label name = tints.get(index);
-        for (int turn = 0; turn < 8; turn++) {
-            boolean free = !overlap(name, hullName) && !overlap(name, cupName);
-            for (int other = 0; other < index && free; other++) {
-                free = !tints.get(other).isVisible() || !overlap(name, tints.get(other));
+    /** Puts the tints' names beside the rim, each on the side its arrow points to, with a line from its arrow. */
+    private void nameTints(double outer, double em) {
+        for (boolean onTheRight : new boolean[] {true, false}) {
+            List<Integer> side = new ArrayList<>();
+            for (int i = 0; i < tints.size(); i++) {
+                if (tints.get(i).isVisible() && state.pulls().get(i).a() >= 0 == onTheRight) {
+                    side.add(i);
+                }
             }
-            if (free) {
-                return;
+            double[] middles = new double[side.size()];
+            for (int k = 0; k < middles.length; k++) {
+                RoseState.Pull pull = state.pulls().get(side.get(k));
+                middles[k] = middleY - outer * pull.b() / Math.hypot(pull.a(), pull.b());
             }
-            name.relocate(name.getLayoutX() + ux * 0.5 * em, name.getLayoutY() + uy * 0.5 * em);
+            spread(middles, 1.35 * em, middleY - outer, middleY + outer);
+            for (int k = 0; k < middles.length; k++) {
+                nameTint(side.get(k), middles[k], onTheRight, outer, em);
+            }
         }
+    }
+
+    private void nameTint(int index, double level, boolean onTheRight, double outer, double em) {
+        Label name = tints.get(index);
+        double up = Math.min(outer, Math.abs(level - middleY));
+        double out = Math.sqrt(Math.max(0, outer * outer - up * up)) + 0.4 * em;
+        if (onTheRight) {
+            leftAt(name, middleX + out, level);
+        } else {
+            rightAt(name, middleX - out, level);
+        }
+        leaders.get(index).setEndX(onTheRight ? name.getLayoutX() : name.getLayoutX() + name.getWidth());
+        leaders.get(index).setEndY(level);
     }
 
     private static void head(Polygon head, double tipX, double tipY, double ux, double uy, double size) {
@@ -339,7 +366,7 @@ public final class HueRose extends Picture {
 
     @Override
     protected double computePrefHeight(double width) {
-        return 22 * em();
+        return 18 * em();
     }
 
     @Override

@@ -2,7 +2,6 @@ package tintwright.window.picture;
 
 import java.util.Comparator;
 import java.util.List;
-import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -110,11 +109,5 @@ abstract class Picture extends Region {
             wanted[i] = Math.min(wanted[i], most);
             most = wanted[i] - gap;
         }
-    }
-
-    static boolean overlap(Label one, Label other) {
-        Bounds a = one.getBoundsInParent();
-        Bounds b = other.getBoundsInParent();
-        return a.intersects(b);
     }
 }

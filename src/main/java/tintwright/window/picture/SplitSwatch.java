@@ -37,6 +37,7 @@ public final class SplitSwatch extends Picture {
 
     public SplitSwatch() {
         super("split-swatch");
+        List.of(hull, mix, chip).forEach(field -> field.setSmooth(false));
         setOnKeyPressed(event -> {
             if (state == null) {
                 return;
@@ -124,10 +125,10 @@ public final class SplitSwatch extends Picture {
         }
         double em = em();
         double keyHeight = keys.isEmpty() ? 0 : 4.2 * em;
-        double top = 2.2 * em;
+        double top = Math.round(2.2 * em);
         double bottom = getHeight() - keyHeight - 2.9 * em;
-        double left = 1.2 * em;
-        double right = getWidth() - 1.2 * em;
+        double left = Math.round(1.2 * em);
+        double right = getWidth() - left;
         Optional<Shade> third = state.lights().get(chosen).chip();
         double fields = third.isPresent() ? 3 : 2;
         // Whole pixels: a soft edge between two fields would be taken for a difference.
@@ -186,7 +187,7 @@ public final class SplitSwatch extends Picture {
 
     @Override
     protected double computeMinHeight(double width) {
-        return 13 * em();
+        return 14 * em();
     }
 
     @Override

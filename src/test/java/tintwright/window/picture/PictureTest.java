@@ -37,7 +37,7 @@ class PictureTest {
             Rectangle hull = (Rectangle) swatch.getChildrenUnmodifiable().get(0);
             Rectangle mix = (Rectangle) swatch.getChildrenUnmodifiable().get(1);
             assertEquals(hull.getX() + hull.getWidth(), mix.getX(), 0, "no gap between hull and mix");
-            assertEquals(hull.getX(), Math.rint(hull.getX()), 0.2, "the edge stands on a whole pixel");
+            assertEquals(hull.getX(), Math.rint(hull.getX()), 0, "the edge stands on a whole pixel");
             assertTrue(hull.getWidth() > 300 && hull.getHeight() > 150, "the fields are large");
             return null;
         });

@@ -1,0 +1,253 @@
+package tintwright.window;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.LinkedHashMap;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.colour.Geometry;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.files.FileProblem;
+import tintwright.files.InstrumentFile;
+import tintwright.files.LabRange;
+import tintwright.files.TargetFile;
+import tintwright.reading.ColourReading;
+import tintwright.reading.Conditions;
+import tintwright.reading.Covariance;
+import tintwright.reading.FilmState;
+import tintwright.reading.NamedReading;
+import tintwright.reading.PlaceReadings;
+import tintwright.reading.Reading;
+import tintwright.reading.Repeats;
+import tintwright.reading.SpectralReading;
+
+/** What was read on the hull at the place in hand: by typing, from an instrument's file, from a photo. */
+public final class HullModel {
+    private static final int MOST_SHOWN = 12;
+
+    private final JobModel job;
+    private final Latest reading;
+    private final ReadOnlyObjectWrapper<Hull> hull = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+
+    /**
+     * One reading as shown.
+     *
+     * @param colour what it says under the light of the mean
+     * @param words  its numbers and where they come from
+     * @param counts false when it lies far from the others and is left out
+     */
+    public record Line(Lab colour, String words, boolean counts) {
+    }
+
+    /**
+     * The place as shown.
+     *
+     * @param lines readings in the order they were taken
+     * @param mean  all that count together; empty when there are none or they cannot be combined
+     * @param sure  how sure the mean is, in words
+     * @param doubt what is odd about the readings; empty when nothing is
+     */
+    public record Hull(String place, List<Line> lines, Optional<Lab> mean, String sure, String doubt) {
+    }
+
+    HullModel(JobModel job, Latest reading) {
+        this.job = job;
+        this.reading = reading;
+        job.jobProperty().addListener((property, before, after) -> {
+            if (before.place() != after.place() || !before.places().equals(after.places())) {
+                look();
+            }
+        });
+        look();
+    }
+
+    private void look() {
+        if (job.place().isEmpty()) {
+            hull.set(new Hull("", List.of(), Optional.empty(), "", ""));
+            return;
+        }
+        PlaceReadings place = job.place().get();
+        Viewing viewing = place.readings().stream().filter(ColourReading.class::isInstance)
+                .map(each -> ((ColourReading) each).lab().viewing()).findFirst().orElse(Viewing.D65_10);
+        try {
+            Repeats.Combined all = Repeats.combine(place.readings(), viewing);
+            List<Line> lines = new ArrayList<>();
+            for (int i = 0; i < place.readings().size(); i++) {
+                Reading each = place.readings().get(i);
+                lines.add(new Line(each.colour(viewing).orElseThrow(), words(i + 1, each, viewing),
+                        !all.leftOut().contains(i)));
+            }
+            double size = Math.sqrt((all.covariance().ll() + all.covariance().aa() + all.covariance().bb()) / 3);
+            String sure = say("within about %.1f on each of L*, a*, b*, from %d %s", 2 * size, all.kept().size(),
+                    all.kept().size() == 1 ? "reading" : "readings");
+            hull.set(new Hull(place.place(), lines, Optional.of(all.mean()), sure, doubt(all)));
+        } catch (IllegalArgumentException e) {
+            hull.set(new Hull(place.place(), List.of(), Optional.empty(), "", Said.of(e)));
+        }
+    }
+
+    private static String doubt(Repeats.Combined all) {
+        if (all.leftOut().isEmpty()) {
+            return "";
+        }
+        List<String> numbers = all.leftOut().stream().map(i -> Integer.toString(i + 1)).toList();
+        return "Reading " + String.join(", ", numbers) + " lies far from the others and does not count. Read that spot "
+                + "again: clean, dry, flat.";
+    }
+
+    private static String words(int number, Reading each, Viewing viewing) {
+        Lab lab = each.colour(viewing).orElseThrow();
+        String from = each instanceof SpectralReading ? "spectrum"
+                : ((ColourReading) each).photo().map(bias -> "photo " + bias.photo()).orElse("colour only");
+        return say("%d:  L* %.1f   a* %.1f   b* %.1f   (%s, %s)", number, lab.lightness(), lab.a(), lab.b(), from,
+                viewing);
+    }
+
+    private static String say(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+
+    /**
+     * Takes a colour as typed.
+     *
+     * @return false when it cannot be; {@link #problemProperty()} says why
+     */
+    public boolean type(String lightness, String a, String b, Viewing viewing) {
+        try {
+            double l = number("L*", lightness);
+            double red = number("a*", a);
+            double yellow = number("b*", b);
+            LabRange.check(l, red, yellow);
+            add(List.of(new ColourReading(new Lab(l, red, yellow, viewing),
+                    Covariance.same(ColourReading.USUAL_NOISE), Geometry.SPECULAR_EXCLUDED, FilmState.CURED,
+                    Optional.empty())));
+            return true;
+        } catch (IllegalArgumentException e) {
+            problem.set(Said.of(e));
+            return false;
+        }
+    }
+
+    static double number(String quantity, String typed) {
+        try {
+            return Double.parseDouble(typed.trim().replace(',', '.').replace('\u2212', '-'));
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException(quantity + " must be a number such as 62.1, was \"" + typed.trim()
+                    + "\"");
+        }
+    }
+
+    /** Adds readings to the place in hand. */
+    public void add(List<? extends Reading> readings) {
+        problem.set("");
+        PlaceReadings place = job.place().orElseThrow(() -> new IllegalArgumentException(
+                "there is no place yet: name one first"));
+        List<Reading> all = new ArrayList<>(place.readings());
+        all.addAll(readings);
+        // What cannot be combined never gets onto the place.
+        Viewing viewing = all.stream().filter(ColourReading.class::isInstance)
+                .map(each -> ((ColourReading) each).lab().viewing()).findFirst().orElse(Viewing.D65_10);
+        Repeats.combine(all, viewing);
+        replace(new PlaceReadings(place.boat(), place.place(), all, place.note()));
+    }
+
+    private void replace(PlaceReadings changed) {
+        job.change(before -> {
+            List<PlaceReadings> places = new ArrayList<>(before.places());
+            places.set(before.place(), changed);
+            return before.withPlaces(before.boat(), places, before.place());
+        });
+    }
+
+    /** Takes a reading away; the last one stays, a place without any is none. */
+    public void remove(int index) {
+        PlaceReadings place = job.place().orElseThrow();
+        if (place.readings().size() == 1) {
+            problem.set("This is the only reading of the place. Add the better one first, then remove this.");
+            return;
+        }
+        List<Reading> fewer = new ArrayList<>(place.readings());
+        fewer.remove(index);
+        replace(new PlaceReadings(place.boat(), place.place(), fewer, place.note()));
+    }
+
+    /** Reads an instrument's file, or a target of our own, off the screen's thread. */
+    public void open(Path file) {
+        reading.ask(() -> read(file), this::take, failure -> problem.set(Said.of(failure)));
+    }
+
+    private static Map<String, List<Reading>> read(Path file) throws FileProblem {
+        Map<String, List<Reading>> named = new LinkedHashMap<>();
+        if (file.getFileName().toString().endsWith(".json")) {
+            PlaceReadings target = TargetFile.read(file);
+            named.put(target.place(), target.readings());
+            return named;
+        }
+        for (NamedReading each : InstrumentFile.read(file, Conditions.AS_IN_THE_FILE)) {
+            named.computeIfAbsent(each.name(), name -> new ArrayList<>()).add(each.reading());
+        }
+        return named;
+    }
+
+    /** One sample belongs to the place in hand; several are places of their own. */
+    private void take(Map<String, List<Reading>> named) {
+        try {
+            if (named.size() == 1 && job.place().isPresent()) {
+                add(named.values().iterator().next());
+                return;
+            }
+            problem.set("");
+            job.change(before -> {
+                List<PlaceReadings> places = new ArrayList<>(before.places());
+                named.forEach((name, readings) -> places.add(new PlaceReadings(before.boat(), name, readings, "")));
+                return before.withPlaces(before.boat(), places, places.size() - named.size());
+            });
+        } catch (IllegalArgumentException e) {
+            problem.set(Said.of(e));
+        }
+    }
+
+    /** Starts a place with its first reading as typed. */
+    public boolean newPlace(String name, String lightness, String a, String b, Viewing viewing) {
+        try {
+            Lab colour = new Lab(number("L*", lightness), number("a*", a), number("b*", b), viewing);
+            LabRange.check(colour.lightness(), colour.a(), colour.b());
+            PlaceReadings place = new PlaceReadings(job.now().boat(), name.trim(), List.of(new ColourReading(colour,
+                    Covariance.same(ColourReading.USUAL_NOISE), Geometry.SPECULAR_EXCLUDED, FilmState.CURED,
+                    Optional.empty())), "");
+            if (job.now().places().stream().anyMatch(other -> other.place().equals(place.place()))) {
+                throw new IllegalArgumentException("the boat has a place \"" + place.place() + "\" already");
+            }
+            problem.set("");
+            job.change(before -> {
+                List<PlaceReadings> places = new ArrayList<>(before.places());
+                places.add(place);
+                return before.withPlaces(before.boat(), places, places.size() - 1);
+            });
+            return true;
+        } catch (IllegalArgumentException e) {
+            problem.set(Said.of(e));
+            return false;
+        }
+    }
+
+    static int mostShown() {
+        return MOST_SHOWN;
+    }
+
+    ReadOnlyObjectProperty<Hull> hullProperty() {
+        return hull.getReadOnlyProperty();
+    }
+
+    ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+}

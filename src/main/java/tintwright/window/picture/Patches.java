@@ -1,0 +1,97 @@
+package tintwright.window.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.shape.Line;
+import javafx.scene.shape.Rectangle;
+
+/** Several colours side by side on neutral grey, each with its name; one that does not count is crossed out. */
+public final class Patches extends Picture {
+    private final List<Rectangle> fields = new ArrayList<>();
+    private final List<Label> names = new ArrayList<>();
+    private final List<Line> crosses = new ArrayList<>();
+    private List<Patch> shown = List.of();
+
+    /**
+     * One colour.
+     *
+     * @param shade  the colour
+     * @param name   what it is called
+     * @param counts false for a colour that was left out
+     */
+    public record Patch(Shade shade, String name, boolean counts) {
+    }
+
+    public Patches() {
+        super("patches");
+    }
+
+    /** @param words all of it for a screen reader */
+    public void show(List<Patch> patches, String words) {
+        shown = List.copyOf(patches);
+        fields.clear();
+        names.clear();
+        crosses.clear();
+        List<Node> nodes = new ArrayList<>();
+        for (Patch patch : shown) {
+            Rectangle field = new Rectangle();
+            field.setSmooth(false);
+            field.setFill(paint(patch.shade()));
+            fields.add(field);
+            nodes.add(field);
+            Label name = text(patch.shade().shown() ? patch.name() : patch.name() + " *");
+            names.add(name);
+            nodes.add(name);
+            Line cross = styled(new Line(), "mark");
+            crosses.add(cross);
+            if (!patch.counts()) {
+                nodes.add(cross);
+            }
+        }
+        draw(nodes, words);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double em = em();
+        double left = Math.round(em);
+        double each = Math.floor((getWidth() - 2 * left) / Math.max(1, shown.size()));
+        double top = Math.round(em);
+        double tall = Math.floor(getHeight() - top - 2.2 * em);
+        for (int i = 0; i < shown.size(); i++) {
+            Rectangle field = fields.get(i);
+            field.setX(left + i * each);
+            field.setY(top);
+            field.setWidth(each);
+            field.setHeight(tall);
+            middleAt(names.get(i), left + (i + 0.5) * each, top + tall + 1.0 * em);
+            Line cross = crosses.get(i);
+            cross.setStartX(field.getX() + 0.3 * em);
+            cross.setStartY(top + tall - 0.3 * em);
+            cross.setEndX(field.getX() + each - 0.3 * em);
+            cross.setEndY(top + 0.3 * em);
+        }
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return 13 * em();
+    }
+
+    @Override
+    protected double computePrefWidth(double height) {
+        return 24 * em();
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return 8 * em();
+    }
+
+    @Override
+    protected double computeMinWidth(double height) {
+        return 10 * em();
+    }
+}

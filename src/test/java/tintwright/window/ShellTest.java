@@ -1,0 +1,144 @@
+package tintwright.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import org.junit.jupiter.api.Test;
+
+/** The real scene without a display. */
+class ShellTest {
+    private static Scene open(Desk desk) {
+        Scene scene = new Scene(desk.view(), 1280, 800);
+        scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
+        return scene;
+    }
+
+    private static Desk desk() {
+        return new Desk(Desk.demo(), Runnable::run, Runnable::run, Clock.systemUTC());
+    }
+
+    private static void press(Scene scene, KeyCode code) {
+        scene.getRoot().fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, true, false, false));
+    }
+
+    @Test
+    void theStripAnswersThreeQuestionsWithoutAClick() {
+        Stagehand.onScreen(() -> {
+            Scene scene = open(desk());
+            assertTrue(scene.getRoot().lookupAll(".strip-figure").stream()
+                    .allMatch(node -> !((Label) node).getText().isBlank()));
+            Button button = (Button) scene.getRoot().lookup("#now-button");
+            assertTrue(button.isVisible() && !button.getText().isBlank());
+            assertTrue(button.getHeight() >= 40, "large enough for a glove: " + button.getHeight());
+            return null;
+        });
+    }
+
+    @Test
+    void everyStationOpensByItsNumberKey() {
+        Stagehand.onScreen(() -> {
+            Desk desk = desk();
+            Scene scene = open(desk);
+            for (Step step : desk.stations()) {
+                press(scene, KeyCode.valueOf("DIGIT" + (step.ordinal() + 1)));
+                assertEquals(step, desk.shell().stepProperty().get());
+            }
+            return null;
+        });
+    }
+
+    @Test
+    void textGrowsToTwiceItsSizeByKeysAndEverythingWithIt() {
+        Stagehand.onScreen(() -> {
+            Desk desk = desk();
+            Scene scene = open(desk);
+            double before = ((Label) scene.getRoot().lookup(".recipe-grams")).getFont().getSize();
+            for (int i = 0; i < 30; i++) {
+                press(scene, KeyCode.PLUS);
+            }
+            scene.getRoot().applyCss();
+            double after = ((Label) scene.getRoot().lookup(".recipe-grams")).getFont().getSize();
+            assertEquals(2 * before, after, 0.6);
+            press(scene, KeyCode.DIGIT0);
+            assertEquals(1, desk.shell().textShareProperty().get());
+            return null;
+        });
+    }
+
+    @Test
+    void switchingATintOffChangesTheFiguresInTheScene() {
+        Stagehand.onScreen(() -> {
+            Desk desk = desk();
+            Scene scene = open(desk);
+            String tint = desk.plan().planProperty().get().lines().stream()
+                    .filter(line -> line.isTint() && !line.grams().isEmpty()).findFirst().orElseThrow().id();
+            CheckBox box = (CheckBox) scene.getRoot().lookup("#use-" + tint);
+            assertTrue(box.isSelected());
+            box.fire();
+            assertFalse(desk.job().now().off().isEmpty());
+            assertEquals(box, scene.getRoot().lookup("#use-" + tint), "the switch stays where the finger is");
+            press(scene, KeyCode.Z);
+            assertTrue(box.isSelected());
+            return null;
+        });
+    }
+
+    /** Contrast as the accessibility guidelines of the web reckon it (WCAG 2.1, 1.4.3), from the theme itself. */
+    @Test
+    void textStandsOutFromItsGroundInBothThemes() throws Exception {
+        String css = new String(Shell.class.getResourceAsStream("bench.css").readAllBytes());
+        Map<String, double[]> light = colours(css.substring(css.indexOf(".root {"), css.indexOf(".root.dark {")));
+        Map<String, double[]> dark = new HashMap<>(light);
+        dark.putAll(colours(css.substring(css.indexOf(".root.dark {"), css.indexOf("/* pictures"))));
+        String[][] pairs = {{"-ink", "-paper"}, {"-ink", "-sheet"}, {"-soft-ink", "-paper"}, {"-soft-ink", "-sheet"},
+            {"-ink", "-press"}, {"-on-deep", "-deep"}, {"-on-deep", "-deep-hover"}, {"-on-strip", "-strip"},
+            {"-soft-on-strip", "-strip"}, {"-caution", "-caution-sheet"}, {"-caution", "-sheet"}, {"-ink", "-caution-sheet"},
+            {"-good", "-sheet"}, {"-on-field", "-field"}};
+        for (Map<String, double[]> theme : java.util.List.of(light, dark)) {
+            for (String[] pair : pairs) {
+                double contrast = contrast(theme.get(pair[0]), theme.get(pair[1]));
+                assertTrue(contrast >= 4.5, pair[0] + " on " + pair[1] + " is " + contrast);
+            }
+        }
+    }
+
+    private static Map<String, double[]> colours(String css) {
+        Map<String, double[]> found = new HashMap<>();
+        Matcher matcher = Pattern.compile("(-[a-z-]+): #([0-9a-f]{6});").matcher(css);
+        while (matcher.find()) {
+            int code = Integer.parseInt(matcher.group(2), 16);
+            found.put(matcher.group(1), new double[] {code >> 16 & 255, code >> 8 & 255, code & 255});
+        }
+        return found;
+    }
+
+    private static double contrast(double[] one, double[] other) {
+        double a = luminance(one);
+        double b = luminance(other);
+        return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+    }
+
+    private static double luminance(double[] code) {
+        double[] weights = {0.2126, 0.7152, 0.0722};
+        double sum = 0;
+        for (int i = 0; i < 3; i++) {
+            double c = code[i] / 255;
+            sum += weights[i] * (c <= 0.03928 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4));
+        }
+        return sum;
+    }
+}
