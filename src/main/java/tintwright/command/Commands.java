@@ -34,6 +34,8 @@ public final class Commands {
     /** @return a fresh object for every command word, in the order of the job */
     static List<Command> all() {
         List<Command> all = new ArrayList<>();
+        all.add(new ShelfCommand());
+        all.add(new LearnCommand());
         all.add(new MatchCommand());
         all.add(new FillCommand());
         return all;

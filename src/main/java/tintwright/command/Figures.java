@@ -1,5 +1,7 @@
 package tintwright.command;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import picocli.CommandLine.TypeConversionException;
 
@@ -39,5 +41,19 @@ final class Figures {
             decimals++;
         }
         return decimals;
+    }
+
+    /** @return six decimals: beyond that there is only the noise of arithmetic */
+    static double six(double value) {
+        return Math.rint(value * 1e6) / 1e6;
+    }
+
+    /** @throws IllegalArgumentException when it is not a date such as 2026-05-31 */
+    static LocalDate date(String option, String typed) {
+        try {
+            return LocalDate.parse(typed.strip());
+        } catch (DateTimeParseException e) {
+            throw new IllegalArgumentException(option + " must be a date such as 2026-05-31, was \"" + typed + "\"", e);
+        }
     }
 }

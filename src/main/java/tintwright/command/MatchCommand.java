@@ -16,11 +16,7 @@ import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.files.ShelfFile;
 import tintwright.match.Wish;
-import tintwright.reading.ColourReading;
-import tintwright.reading.Conditions;
-import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
-import tintwright.reading.SpectralReading;
 import tintwright.shelf.Shelf;
 
 /** What to weigh to hit a colour. */
@@ -31,23 +27,11 @@ import tintwright.shelf.Shelf;
             "  tintwright match --target swatches/aldernese/port-bow.json --shelf swatches/shelf.json --scale 0.1"})
 final class MatchCommand extends Command {
     @Option(names = "--lab", paramLabel = "L,A,B", description = "The target as L*, a*, b*; needs --light and"
-            + " --observer.")
+            + " --observer; the gloss counts as out when --gloss is not said.")
     private String lab;
 
-    @Option(names = "--light", paramLabel = "NAME", description = "Light the target was read under: A, D50, D65,"
-            + " FL2, FL11, FL12, LED-B1, LED-B3, LED-B5.")
-    private String light;
-
-    @Option(names = "--observer", paramLabel = "2|10", description = "Observer of the target, degrees.")
-    private Integer observer;
-
-    @Option(names = "--gloss", paramLabel = "in|out", description = "Whether the gloss is in the reading: in (di:8)"
-            + " or out (de:8, 45:0, photos). For --lab: out when not said.")
-    private String gloss;
-
-    @Option(names = "--sigma", paramLabel = "S", description = "How far L*, a*, b* may each be off, one standard"
-            + " deviation; 0.3 when not said.")
-    private Double sigma;
+    @CommandLine.Mixin
+    private SaidBeside said;
 
     @Option(names = "--target", paramLabel = "FILE", description = "The target in a file: our own JSON, or CSV,"
             + " CGATS or CxF3 from an instrument.")
@@ -100,15 +84,13 @@ final class MatchCommand extends Command {
             return demoPlace();
         }
         if (target != null) {
-            Conditions unsaid = new Conditions(viewing(), geometry(), FilmState.CURED, SpectralReading.USUAL_NOISE,
-                    sigma());
-            return Aim.ofFile(target, unsaid, Optional.ofNullable(sample));
+            return Aim.ofFile(target, said.conditions(), Optional.ofNullable(sample));
         }
         double[] numbers = numbers();
-        Viewing viewing = viewing().orElseThrow(() -> new IllegalArgumentException(
+        Viewing viewing = said.viewing().orElseThrow(() -> new IllegalArgumentException(
                 "say under which light and for which observer --lab was read, such as --light D65 --observer 10"));
-        return Aim.of(new Lab(numbers[0], numbers[1], numbers[2], viewing), sigma(),
-                geometry().orElse(Geometry.SPECULAR_EXCLUDED));
+        return Aim.of(new Lab(numbers[0], numbers[1], numbers[2], viewing), said.sigma(),
+                said.geometry().orElse(Geometry.SPECULAR_EXCLUDED));
     }
 
     private Aim demoPlace() {
@@ -137,35 +119,5 @@ final class MatchCommand extends Command {
             }
         }
         return numbers;
-    }
-
-    private Optional<Viewing> viewing() {
-        if (light == null && observer == null) {
-            return Optional.empty();
-        }
-        if (light == null || observer == null) {
-            throw new IllegalArgumentException("--light and --observer belong together, such as --light D65"
-                    + " --observer 10");
-        }
-        return Optional.of(Viewing.of(light, observer));
-    }
-
-    private Optional<Geometry> geometry() {
-        if (gloss == null) {
-            return Optional.empty();
-        }
-        return Optional.of(switch (gloss) {
-            case "in" -> Geometry.SPECULAR_INCLUDED;
-            case "out" -> Geometry.SPECULAR_EXCLUDED;
-            default -> throw new IllegalArgumentException("--gloss must be in or out, was \"" + gloss + "\"");
-        });
-    }
-
-    private double sigma() {
-        double value = sigma == null ? ColourReading.USUAL_NOISE : sigma;
-        if (!(value >= 0 && value <= 20)) {
-            throw new IllegalArgumentException("--sigma must be 0 to 20, was " + value);
-        }
-        return value;
     }
 }

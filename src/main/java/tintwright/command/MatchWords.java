@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import tintwright.bench.Aim;
 import tintwright.bench.Closeness;
 import tintwright.bench.MatchBench;
@@ -158,16 +157,16 @@ final class MatchWords {
         fields.put("reached", match instanceof MatchAnswer.Reached);
         if (match instanceof MatchAnswer.OutOfReach out) {
             Map<String, Object> miss = new LinkedHashMap<>();
-            miss.put("deltaE", round(out.deltaE()));
+            miss.put("deltaE", Figures.six(out.deltaE()));
             miss.put("nearestIs", out.miss().phrase());
             miss.put("wouldReach", out.wouldReach().map(family -> family.code()).orElse(null));
-            miss.put("withFamily", round(out.withFamily()));
+            miss.put("withFamily", Figures.six(out.withFamily()));
             miss.put("leftover", out.leftover().orElse(null));
-            miss.put("withLeftover", round(out.withLeftover()));
+            miss.put("withLeftover", Figures.six(out.withLeftover()));
             fields.put("outOfReach", miss);
         }
         fields.put("recipes", match.recipes().stream().map(this::recipe).toList());
-        fields.put("doubts", bench.knowledge().doubts().stream().map(MatchWords::doubt).toList());
+        fields.put("doubts", bench.knowledge().doubts().stream().map(Doubts::fields).toList());
         return fields;
     }
 
@@ -179,49 +178,39 @@ final class MatchWords {
             part.put("id", each.id());
             part.put("name", each.name());
             part.put("tint", each.tint());
-            part.put("grams", round(each.grams()));
-            part.put("exactGrams", round(each.exact()));
-            part.put("gramsPer100", round(each.per100()));
-            part.put("share", round(each.share()));
+            part.put("grams", Figures.six(each.grams()));
+            part.put("exactGrams", Figures.six(each.exact()));
+            part.put("gramsPer100", Figures.six(each.per100()));
+            part.put("share", Figures.six(each.share()));
             parts.add(part);
         }
         fields.put("parts", parts);
-        fields.put("totalGrams", round(recipe.weighed().total()));
+        fields.put("totalGrams", Figures.six(recipe.weighed().total()));
         fields.put("predicted", lab(recipe.prediction().lab()));
         fields.put("predictedReflectance", rounded(recipe.prediction().reflectance().toArray()));
-        fields.put("deltaE", round(recipe.deltaE()));
-        fields.put("expected", round(recipe.expected()));
-        fields.put("chanceWithin1", round(recipe.chanceWithin1()));
-        fields.put("chanceWithin2", round(recipe.chanceWithin2()));
-        fields.put("within90", round(recipe.within90()));
-        fields.put("roundingCost", round(recipe.roundingCost()));
-        fields.put("stepCost", round(recipe.stepCost()));
+        fields.put("deltaE", Figures.six(recipe.deltaE()));
+        fields.put("expected", Figures.six(recipe.expected()));
+        fields.put("chanceWithin1", Figures.six(recipe.chanceWithin1()));
+        fields.put("chanceWithin2", Figures.six(recipe.chanceWithin2()));
+        fields.put("within90", Figures.six(recipe.within90()));
+        fields.put("roundingCost", Figures.six(recipe.roundingCost()));
+        fields.put("stepCost", Figures.six(recipe.stepCost()));
         fields.put("lightsEstimated", recipe.lightsEstimated());
         List<Object> lights = new ArrayList<>();
         for (UnderLight light : recipe.lights()) {
             Map<String, Object> under = new LinkedHashMap<>();
             under.put("light", light.target().viewing().light().name());
             under.put("observer", light.target().viewing().observer().degrees());
-            under.put("deltaE", round(light.deltaE()));
+            under.put("deltaE", Figures.six(light.deltaE()));
             under.put("mix", axes(light.mix()));
             under.put("target", axes(light.target()));
             lights.add(under);
         }
         fields.put("lights", lights);
-        fields.put("metamerism", round(recipe.metamerism()));
-        fields.put("tintGrams", round(recipe.tintGrams()));
-        fields.put("cost", recipe.cost().isPresent() ? round(recipe.cost().getAsDouble()) : null);
+        fields.put("metamerism", Figures.six(recipe.metamerism()));
+        fields.put("tintGrams", Figures.six(recipe.tintGrams()));
+        fields.put("cost", recipe.cost().isPresent() ? Figures.six(recipe.cost().getAsDouble()) : null);
         fields.put("betterIn", recipe.betterIn());
-        return fields;
-    }
-
-    private static Map<String, Object> doubt(Doubt doubt) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("chip", doubt.chipId());
-        fields.put("part", Optional.of(doubt.partId()).filter(id -> !id.isEmpty()).orElse(null));
-        fields.put("factor", round(doubt.factor()));
-        fields.put("misfit", round(doubt.misfit()));
-        fields.put("words", doubt.words());
         return fields;
     }
 
@@ -240,13 +229,8 @@ final class MatchWords {
     private static double[] rounded(double... values) {
         double[] out = new double[values.length];
         for (int i = 0; i < out.length; i++) {
-            out[i] = round(values[i]);
+            out[i] = Figures.six(values[i]);
         }
         return out;
-    }
-
-    /** Six decimals: beyond that there is only the noise of arithmetic. */
-    private static double round(double value) {
-        return Math.rint(value * 1e6) / 1e6;
     }
 }

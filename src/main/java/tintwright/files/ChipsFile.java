@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tintwright.reading.Conditions;
 import tintwright.shelf.Chip;
 
 /** Chips on disk, apart from a shelf: what is to be learned next. The shape is written down in docs/formats.md. */
@@ -18,6 +19,18 @@ public final class ChipsFile {
     /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
     public static List<Chip> read(Path file) throws FileProblem {
         return from(JsonPlace.read(file));
+    }
+
+    /**
+     * Chips from our own JSON or from a spreadsheet's CSV; which one it is shows in its first character.
+     *
+     * @param unsaid what to assume where a spreadsheet does not say
+     * @throws FileProblem when it is missing, malformed, or says what cannot be
+     */
+    public static List<Chip> read(Path file, Conditions unsaid) throws FileProblem {
+        String text = TextFile.read(file);
+        return text.stripLeading().startsWith("{") ? from(JsonPlace.parse(file.toString(), text))
+                : ChipsCsv.parse(file.toString(), text, unsaid);
     }
 
     /** @throws FileProblem when it cannot be written; what stood there still stands */

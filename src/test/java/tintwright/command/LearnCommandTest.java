@@ -1,0 +1,118 @@
+package tintwright.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tintwright.files.ShelfFile;
+import tintwright.shelf.Shelf;
+
+class LearnCommandTest {
+    private static final Path CONTRADICTORY = Path.of("src/test/resources/tintwright/demo/contradictory-chip.json");
+
+    private static CommandLineTest.Ran run(String... args) {
+        return CommandLineTest.run(Commands.all(), args);
+    }
+
+    private static JsonNode json(String... args) throws Exception {
+        CommandLineTest.Ran ran = run(args);
+        assertEquals(0, ran.code(), ran.err());
+        return new ObjectMapper().readTree(ran.out());
+    }
+
+    @Test
+    void namesTheChipThatContradictsTheOthers() throws Exception {
+        JsonNode json = json("learn", "--chips", CONTRADICTORY.toString(), "--look", "--json");
+        assertEquals(1, json.get("doubts").size());
+        JsonNode doubt = json.get("doubts").get(0);
+        assertEquals("ink-blue again", doubt.get("chip").textValue());
+        assertEquals("ink-blue", doubt.get("part").textValue());
+        assertEquals(1.0 / 3, doubt.get("factor").doubleValue(), 0.06);
+        assertEquals(1, json.get("changes").get(0).get("strengthFactor").doubleValue(), 0.05, "it counts little");
+    }
+
+    /** Four chips in a spreadsheet, one of them read twice, on a shelf that knows the tints by family only. */
+    @Test
+    void learnsFromASpreadsheetAndWritesTheShelf(@TempDir Path folder) throws Exception {
+        Shelf demo = ShelfFile.read(Path.of("swatches/shelf.json"));
+        Path shelf = folder.resolve("shelf.json");
+        ShelfFile.write(shelf, demo.withChips(java.util.List.of()));
+        Path chips = Files.writeString(folder.resolve("chips.csv"), """
+                # invented
+                chip;made on;g harbour-white;g soot-black;g brick-red;L;a;b
+                white;2026-03-14;50;;;94,9;-1,3;2,7
+                soot 0.3 %;2026-03-14;49,85;0,15;;77,2;-0,8;-0,3
+                soot 0.3 %;2026-03-14;49,85;0,15;;77,0;-0,7;-0,2
+                brick;2026-03-14;49;;1;69,7;19,2;6,1
+                """);
+        JsonNode before = json("shelf", "--shelf", shelf.toString(), "--json");
+        JsonNode learned = json("learn", "--shelf", shelf.toString(), "--chips", chips.toString(), "--light", "D65",
+                "--observer", "10", "--gloss", "in", "--json");
+        assertEquals(3, learned.get("chips").intValue());
+        assertEquals(shelf.toString(), learned.get("written").textValue());
+        Shelf after = ShelfFile.read(shelf);
+        assertEquals(2, after.chips().get(1).readings().size());
+        JsonNode now = json("shelf", "--shelf", shelf.toString(), "--json");
+        double soot = deviation(now, "soot-black");
+        assertTrue(soot < 0.25 * deviation(before, "soot-black"), "the chip says how strong the black is: " + soot);
+        assertTrue(deviation(now, "ink-blue") > 0.3, "nobody read a blue chip");
+    }
+
+    private static double deviation(JsonNode shelf, String id) {
+        for (JsonNode item : shelf.get("items")) {
+            if (item.get("id").textValue().equals(id)) {
+                return item.get("strengthDeviation").doubleValue();
+            }
+        }
+        throw new AssertionError(id + " is not listed");
+    }
+
+    @Test
+    void saysWhatHasGrownOldAndWhatRunsLow() {
+        String old = run("shelf", "--today", "2026-09-01").out();
+        assertTrue(old.contains("past its shelf life since 2026-08-02"), old);
+        assertTrue(old.contains("berry red") && old.contains("running low"), old);
+        assertTrue(run("shelf", "--today", "2026-07-20").out().contains("shelf life ends on 2026-08-02"));
+        assertFalse(run("shelf", "--today", "2026-05-01").out().contains("shelf life"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
+        "`chip,g harbour-white,g gold,L,a,b\nk,50,1,60,0,0`"
+                + " | chip \"k\" holds \"gold\", which is not on the shelf",
+        "`chip,g harbour-white,L,a,b\nink-blue 2 %,50,60,0,0`"
+                + " | two things on the shelf are called \"ink-blue 2 %\"",
+        "`chip,g harbour-white,L,a,b\nk,-50,60,0,0` | column \"g harbour-white\": a mass must be 0 g or more",
+        "`chip,g harbour-white,L,a,b\nk,0,60,0,0` | line 2: the parts hold nothing",
+        "`chip,g harbour-white,L,a,b\nk,50,60,0,0\nk,51,60,0,0` | line 3: the chip \"k\" stands above with other parts",
+        "`chip,g harbour-white,made on,L,a,b\nk,50,May,60,0,0` | must be a date such as 2026-05-31, was \"May\"",
+        "`g harbour-white,L,a,b\n50,60,0,0` | a column \"chip\" is missing",
+        "`chip,L,a,b\nk,60,0,0` | no column says what is in the chips",
+        "`chip,g harbour-white,L,a,b\n` | there is no chip to learn from",
+    })
+    void leavesTheShelfAsItWasWhenAChipCannotBe(String csv, String said, @TempDir Path folder) throws Exception {
+        Path shelf = Files.copy(Path.of("swatches/shelf.json"), folder.resolve("shelf.json"));
+        Path chips = Files.writeString(folder.resolve("chips.csv"), csv);
+        CommandLineTest.Ran ran = run("learn", "--shelf", shelf.toString(), "--chips", chips.toString(), "--light",
+                "D65", "--observer", "10", "--gloss", "in");
+        assertEquals(2, ran.code());
+        assertEquals(1, ran.err().lines().count());
+        assertTrue(ran.err().toLowerCase(java.util.Locale.ROOT).contains(said.toLowerCase(java.util.Locale.ROOT)),
+                ran.err());
+        assertEquals(-1, Files.mismatch(shelf, Path.of("swatches/shelf.json")));
+    }
+
+    @Test
+    void doesNotWriteOverTheDemo() {
+        assertEquals(new CommandLineTest.Ran(2, "", "The demo shelf cannot be written: name yours with --shelf,"
+                + " another with --out, or use --look.\n"), run("learn", "--chips", CONTRADICTORY.toString()));
+    }
+}
