@@ -13,6 +13,7 @@ import tintwright.files.Demo;
 import tintwright.match.Target;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Knowledge;
+import tintwright.units.UnitSystem;
 
 /** Everything one window needs, put together: the models, and the stations that can be worked. */
 final class Desk {
@@ -23,6 +24,8 @@ final class Desk {
     private final JobModel job;
     private final PlanModel plan;
     private final HullModel hull;
+    private final ShelfModel shelf;
+    private final FillModel fill;
 
     /**
      * @param first  the job to open on
@@ -34,9 +37,12 @@ final class Desk {
         job = new JobModel(first, new Latest(worker, screen), shell);
         plan = new PlanModel(job, shell, engine(), new Latest(worker, screen));
         hull = new HullModel(job, new Latest(worker, screen));
+        shelf = new ShelfModel(job, plan, new Latest(worker, screen), new Latest(worker, screen), clock);
+        fill = new FillModel(job, shell, new Latest(worker, screen), clock);
         plan.planProperty().addListener((property, before, after) -> guide());
         guide();
-        shell.captionProperty(Step.SHELF).set(first.shelf().tints().size() + " tints");
+        job.jobProperty().addListener((property, before, after) -> captions(after));
+        captions(first);
     }
 
     /** @return the demo boat and shelf, ready to match */
@@ -65,6 +71,15 @@ final class Desk {
         };
     }
 
+    private void captions(Job now) {
+        int tints = now.shelf().tints().size();
+        int repairs = now.fill().lines().size();
+        shell.captionProperty(Step.SHELF).set(tints == 1 ? "1 tint" : tints + " tints");
+        shell.captionProperty(Step.HULL).set(job.place().map(PlaceReadings::place).orElse(Step.HULL.meaning()));
+        shell.captionProperty(Step.FILL).set(repairs == 0 ? Step.FILL.meaning()
+                : repairs == 1 ? "1 repair" : repairs + " repairs");
+    }
+
     private void guide() {
         plan.planProperty().get().lines().stream().filter(line -> !line.isTint()).findFirst().ifPresent(base ->
                 shell.next("Weigh " + base.grams() + " of " + base.name() + ", then the tints, least of all first.",
@@ -83,7 +98,9 @@ final class Desk {
     private Map<Step, Supplier<Node>> pages() {
         Map<Step, Supplier<Node>> stations = new EnumMap<>(Step.class);
         stations.put(Step.HULL, () -> new HullPage(hull).build());
+        stations.put(Step.SHELF, () -> new ShelfPage(shelf).build());
         stations.put(Step.CUP, () -> new PlanPage(plan).build());
+        stations.put(Step.FILL, () -> new FillPage(fill, UnitSystem.METRIC).build());
         return stations;
     }
 
@@ -97,6 +114,14 @@ final class Desk {
 
     PlanModel plan() {
         return plan;
+    }
+
+    ShelfModel shelf() {
+        return shelf;
+    }
+
+    FillModel fill() {
+        return fill;
     }
 
     HullModel hull() {

@@ -120,14 +120,14 @@ public final class HullModel {
      *
      * @return false when it cannot be; {@link #problemProperty()} says why
      */
-    public boolean type(String lightness, String a, String b, Viewing viewing) {
+    public boolean type(String lightness, String a, String b, Viewing viewing, Geometry geometry) {
         try {
             double l = number("L*", lightness);
             double red = number("a*", a);
             double yellow = number("b*", b);
             LabRange.check(l, red, yellow);
             add(List.of(new ColourReading(new Lab(l, red, yellow, viewing),
-                    Covariance.same(ColourReading.USUAL_NOISE), Geometry.SPECULAR_EXCLUDED, FilmState.CURED,
+                    Covariance.same(ColourReading.USUAL_NOISE), geometry, FilmState.CURED,
                     Optional.empty())));
             return true;
         } catch (IllegalArgumentException e) {
@@ -179,19 +179,26 @@ public final class HullModel {
         replace(new PlaceReadings(place.boat(), place.place(), fewer, place.note()));
     }
 
-    /** Reads an instrument's file, or a target of our own, off the screen's thread. */
-    public void open(Path file) {
-        reading.ask(() -> read(file), this::take, failure -> problem.set(Said.of(failure)));
+    /**
+     * Reads an instrument's file, or a target of our own, off the screen's thread.
+     *
+     * @param viewing  light and observer of its colours, where the file does not say
+     * @param geometry with or without gloss, where the file does not say
+     */
+    public void open(Path file, Viewing viewing, Geometry geometry) {
+        Conditions unsaid = new Conditions(Optional.of(viewing), Optional.of(geometry), FilmState.CURED,
+                SpectralReading.USUAL_NOISE, ColourReading.USUAL_NOISE);
+        reading.ask(() -> read(file, unsaid), this::take, failure -> problem.set(Said.of(failure)));
     }
 
-    private static Map<String, List<Reading>> read(Path file) throws FileProblem {
+    private static Map<String, List<Reading>> read(Path file, Conditions unsaid) throws FileProblem {
         Map<String, List<Reading>> named = new LinkedHashMap<>();
         if (file.getFileName().toString().endsWith(".json")) {
             PlaceReadings target = TargetFile.read(file);
             named.put(target.place(), target.readings());
             return named;
         }
-        for (NamedReading each : InstrumentFile.read(file, Conditions.AS_IN_THE_FILE)) {
+        for (NamedReading each : InstrumentFile.read(file, unsaid)) {
             named.computeIfAbsent(each.name(), name -> new ArrayList<>()).add(each.reading());
         }
         return named;
@@ -216,12 +223,12 @@ public final class HullModel {
     }
 
     /** Starts a place with its first reading as typed. */
-    public boolean newPlace(String name, String lightness, String a, String b, Viewing viewing) {
+    public boolean newPlace(String name, String lightness, String a, String b, Viewing viewing, Geometry geometry) {
         try {
             Lab colour = new Lab(number("L*", lightness), number("a*", a), number("b*", b), viewing);
             LabRange.check(colour.lightness(), colour.a(), colour.b());
             PlaceReadings place = new PlaceReadings(job.now().boat(), name.trim(), List.of(new ColourReading(colour,
-                    Covariance.same(ColourReading.USUAL_NOISE), Geometry.SPECULAR_EXCLUDED, FilmState.CURED,
+                    Covariance.same(ColourReading.USUAL_NOISE), geometry, FilmState.CURED,
                     Optional.empty())), "");
             if (job.now().places().stream().anyMatch(other -> other.place().equals(place.place()))) {
                 throw new IllegalArgumentException("the boat has a place \"" + place.place() + "\" already");

@@ -17,6 +17,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import tintwright.colour.Geometry;
 import tintwright.colour.Viewing;
 import tintwright.window.picture.Patches;
 import tintwright.window.picture.Shade;
@@ -43,6 +44,7 @@ final class HullPage {
     private final TextField b = new TextField();
     private final TextField place = new TextField();
     private final ComboBox<String> light = new ComboBox<>();
+    private final ComboBox<String> gloss = new ComboBox<>();
 
     HullPage(HullModel model) {
         this.model = model;
@@ -66,7 +68,7 @@ final class HullPage {
         });
         page.setOnDragDropped(event -> {
             List<File> files = event.getDragboard().getFiles();
-            files.forEach(file -> model.open(file.toPath()));
+            files.forEach(file -> model.open(file.toPath(), viewing(), geometry()));
             event.setDropCompleted(!files.isEmpty());
             event.consume();
         });
@@ -86,21 +88,36 @@ final class HullPage {
         light.getItems().setAll(LIGHTS.keySet());
         light.getSelectionModel().select(0);
         light.setAccessibleText("light and observer the numbers are stated for");
+        gloss.getItems().setAll("without gloss (45:0, d:8 excluded)", "with gloss (d:8 included)");
+        gloss.getSelectionModel().select(0);
+        gloss.setAccessibleText("how the instrument reads");
+        Label glossAsked = new Label("The instrument reads");
+        glossAsked.getStyleClass().add("question");
+        VBox glossy = new VBox(glossAsked, gloss);
+        glossy.getStyleClass().add("asked");
         Label lightAsked = new Label("For which light");
         lightAsked.getStyleClass().add("question");
         VBox lit = new VBox(lightAsked, light);
         lit.getStyleClass().add("asked");
         return Pieces.sheet("Type a reading", Pieces.asked("New place on the boat", place),
-                Pieces.row(Pieces.asked("L*", lightness), Pieces.asked("a*", a), Pieces.asked("b*", b)), lit,
+                Pieces.row(Pieces.asked("L*", lightness), Pieces.asked("a*", a), Pieces.asked("b*", b)), lit, glossy,
                 Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
                 Pieces.mainButton("Add the reading", this::add));
     }
 
+    private Viewing viewing() {
+        return LIGHTS.get(light.getValue());
+    }
+
+    private Geometry geometry() {
+        return gloss.getSelectionModel().getSelectedIndex() == 0 ? Geometry.SPECULAR_EXCLUDED
+                : Geometry.SPECULAR_INCLUDED;
+    }
+
     private void add() {
-        Viewing viewing = LIGHTS.get(light.getValue());
         boolean taken = place.getText().isBlank()
-                ? model.type(lightness.getText(), a.getText(), b.getText(), viewing)
-                : model.newPlace(place.getText(), lightness.getText(), a.getText(), b.getText(), viewing);
+                ? model.type(lightness.getText(), a.getText(), b.getText(), viewing(), geometry())
+                : model.newPlace(place.getText(), lightness.getText(), a.getText(), b.getText(), viewing(), geometry());
         if (taken) {
             List.of(place, lightness, a, b).forEach(TextField::clear);
             lightness.requestFocus();
@@ -109,7 +126,8 @@ final class HullPage {
 
     private Node fromFile() {
         return Pieces.sheet("From an instrument", Pieces.plain("Drop its file here, or open it: CSV, CGATS text or "
-                + "CxF. Several samples in one file become several places."),
+                + "CxF. Several samples in one file become several places. What the file "
+                + "does not say is taken from above."),
                 Pieces.button("Open a file", this::choose));
     }
 
@@ -118,7 +136,7 @@ final class HullPage {
         chooser.setTitle("Readings of an instrument");
         File chosen = chooser.showOpenDialog(patches.getScene().getWindow());
         if (chosen != null) {
-            model.open(Path.of(chosen.getPath()));
+            model.open(Path.of(chosen.getPath()), viewing(), geometry());
         }
     }
 

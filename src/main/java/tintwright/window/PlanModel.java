@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.MatchBench;
 import tintwright.colour.DifferenceWords;
 import tintwright.match.MatchAnswer;
+import tintwright.match.NextChip;
 import tintwright.match.Recipe;
 import tintwright.match.Target;
 import tintwright.match.Wish;
@@ -56,9 +57,10 @@ public final class PlanModel {
     /** Everything the plan shows, made in one piece off the screen's thread. */
     public record Plan(Optional<Target> target, Optional<Recipe> recipe, List<Line> lines, List<Way> ways, int chosen,
             String verdict, String reach, Optional<SwatchState> swatch, Optional<DepthState> depth,
-            Optional<RoseState> rose, String close, String closeWords, String sure, String sureWords) {
+            Optional<RoseState> rose, String close, String closeWords, String sure, String sureWords,
+            Optional<NextChip> nextChip) {
         static final Plan NONE = new Plan(Optional.empty(), Optional.empty(), List.of(), List.of(), 0, "", "",
-                Optional.empty(), Optional.empty(), Optional.empty(), "\u2013", "", "\u2013", "");
+                Optional.empty(), Optional.empty(), Optional.empty(), "\u2013", "", "\u2013", "", Optional.empty());
     }
 
     PlanModel(JobModel job, ShellModel shell, Matching matching, Latest asking) {
@@ -105,7 +107,8 @@ public final class PlanModel {
                 Optional.of(drawn.rose("Mix", recipe.weighed(), today)),
                 say("%.1f apart", recipe.deltaE()),
                 DifferenceWords.of(recipe.prediction().lab(), target.colour()).phrase(),
-                say("within %.1f", recipe.within90()), "nine times in ten");
+                say("within %.1f", recipe.within90()), "nine times in ten",
+                NextChip.of(knowledge, recipe, target));
     }
 
     private static List<Line> lines(Job now, Recipe recipe) {

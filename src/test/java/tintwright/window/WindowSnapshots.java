@@ -4,6 +4,10 @@ import java.time.Clock;
 import java.util.List;
 import javafx.scene.Scene;
 import org.junit.jupiter.api.Test;
+import tintwright.fill.CountersunkHole;
+import tintwright.fill.Lie;
+import tintwright.fill.RepairLine;
+import tintwright.fill.ScratchGroove;
 
 /**
  * Pictures of every station, to be looked at, in target/snapshots:
@@ -22,6 +26,9 @@ class WindowSnapshots {
             for (Size size : SIZES) {
                 for (Step step : Step.values()) {
                     Desk desk = new Desk(Desk.demo(), Runnable::run, Runnable::run, Clock.systemUTC());
+                    desk.job().change(job -> job.filling(job.fill()
+                            .plus(new RepairLine("old cleat holes", new CountersunkHole(5, 9, 2, 6, 0), Lie.VERTICAL, 8))
+                            .plus(new RepairLine("fender scratch", new ScratchGroove(300, 2, 0.6), Lie.VERTICAL, 1))));
                     desk.shell().setTextShare(size.text());
                     desk.shell().darkProperty().set(size.dark());
                     if (!desk.stations().contains(step)) {

@@ -41,7 +41,7 @@ public final class Patches extends Picture {
             field.setFill(paint(patch.shade()));
             fields.add(field);
             nodes.add(field);
-            Label name = text(patch.shade().shown() ? patch.name() : patch.name() + " *");
+            Label name = text(patch.shade().shown() ? patch.name() : patch.name() + " *", "picture-small");
             names.add(name);
             nodes.add(name);
             Line cross = styled(new Line(), "mark");
@@ -59,14 +59,20 @@ public final class Patches extends Picture {
         double left = Math.round(em);
         double each = Math.floor((getWidth() - 2 * left) / Math.max(1, shown.size()));
         double top = Math.round(em);
-        double tall = Math.floor(getHeight() - top - 2.2 * em);
+        boolean crowded = false;
+        for (Label name : names) {
+            size(name);
+            crowded |= name.getWidth() > each - 0.4 * em;
+        }
+        // Names too long to stand side by side take turns in two lines.
+        double tall = Math.floor(getHeight() - top - (crowded ? 3.4 : 2.2) * em);
         for (int i = 0; i < shown.size(); i++) {
             Rectangle field = fields.get(i);
             field.setX(left + i * each);
             field.setY(top);
             field.setWidth(each);
             field.setHeight(tall);
-            middleAt(names.get(i), left + (i + 0.5) * each, top + tall + 1.0 * em);
+            middleAt(names.get(i), left + (i + 0.5) * each, top + tall + (crowded && i % 2 == 1 ? 2.3 : 1.0) * em);
             Line cross = crosses.get(i);
             cross.setStartX(field.getX() + 0.3 * em);
             cross.setStartY(top + tall - 0.3 * em);

@@ -1,0 +1,226 @@
+package tintwright.window;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.bench.ShelfBench;
+import tintwright.colour.Geometry;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.files.LabRange;
+import tintwright.files.ShelfFile;
+import tintwright.match.NextChip;
+import tintwright.reading.ColourReading;
+import tintwright.reading.Covariance;
+import tintwright.reading.FilmState;
+import tintwright.shelf.Base;
+import tintwright.shelf.Chip;
+import tintwright.shelf.Doubt;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Parts;
+import tintwright.shelf.PigmentFamily;
+import tintwright.shelf.Shelf;
+import tintwright.shelf.Stock;
+import tintwright.shelf.Tint;
+import tintwright.window.picture.Shade;
+
+/** What stands on the shelf, how well it is known, and what chip to make next. */
+public final class ShelfModel {
+    /** Share of tint in the chip that is proposed: far from white and far from hiding the white. */
+    private static final double CHIP_SHARE = 0.01;
+    private static final double CHIP_GRAMS = 20;
+    /** A tint whose strength is known this well, in ln, needs no chip. */
+    private static final double KNOWN = 0.12;
+
+    private final JobModel job;
+    private final Clock clock;
+    private final Latest looking;
+    private final Latest files;
+    private final ReadOnlyObjectWrapper<Stand> stand = new ReadOnlyObjectWrapper<>(Stand.NONE);
+    private final ReadOnlyStringWrapper next = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+
+    /**
+     * One thing on the shelf as shown.
+     *
+     * @param look     its colour: a tint at one part in a hundred of white
+     * @param words    how well it is known and from what
+     * @param warnings what to see to; may be empty
+     */
+    public record Line(String id, String name, String kind, Optional<Shade> look, String words, String warnings) {
+    }
+
+    /** The whole shelf as shown. */
+    public record Stand(String name, List<Line> lines, String next, List<String> doubts) {
+        static final Stand NONE = new Stand("", List.of(), "", List.of());
+    }
+
+    ShelfModel(JobModel job, PlanModel plan, Latest looking, Latest files, Clock clock) {
+        this.job = job;
+        next.bind(Bindings.createStringBinding(() -> plan.planProperty().get().nextChip().map(NextChip::words)
+                .orElse(stand.get().next()), plan.planProperty(), stand));
+        this.clock = clock;
+        this.looking = looking;
+        this.files = files;
+        job.knowledgeProperty().addListener((property, before, after) -> look(after));
+        if (job.knowledgeProperty().get() != null) {
+            look(job.knowledgeProperty().get());
+        }
+    }
+
+    private void look(Knowledge knowledge) {
+        LocalDate today = LocalDate.now(clock);
+        looking.ask(() -> stand(knowledge, today), stand::set, failure -> problem.set(Said.of(failure)));
+    }
+
+    private static Stand stand(Knowledge knowledge, LocalDate today) {
+        List<Line> lines = new ArrayList<>();
+        for (ShelfBench.Item item : ShelfBench.look(knowledge, today)) {
+            String chips = item.chips() == 1 ? "1 chip" : item.chips() + " chips";
+            String words = item.deviation().isPresent()
+                    ? say("%s, %s, strength \u00b1 %.0f %%", item.known(), chips, 100 * item.deviation().getAsDouble())
+                    : item.gramsLeft().isPresent() ? say("%.0f g", item.gramsLeft().getAsDouble()) : "";
+            lines.add(new Line(item.id(), item.name(), item.kind(), shade(knowledge, item), words,
+                    String.join(", ", item.warnings())));
+        }
+        List<String> doubts = knowledge.doubts().stream().map(Doubt::words).toList();
+        return new Stand(knowledge.shelf().name(), lines, next(knowledge), doubts);
+    }
+
+    private static Optional<Shade> shade(Knowledge knowledge, ShelfBench.Item item) {
+        String base = knowledge.shelf().bases().get(0).id();
+        Map<String, Double> mix = switch (item.kind()) {
+            case "tint" -> Map.of(base, 1 - CHIP_SHARE, item.id(), CHIP_SHARE);
+            case "base", "leftover" -> Map.of(item.id(), 1.0);
+            default -> Map.of();
+        };
+        return mix.isEmpty() ? Optional.empty() : Optional.of(Shade.of(knowledge.colour(Parts.of(mix),
+                Viewing.D65_10, Geometry.SPECULAR_INCLUDED)));
+    }
+
+    private static String next(Knowledge knowledge) {
+        Optional<Tint> least = knowledge.shelf().tints().stream()
+                .max(Comparator.comparingDouble(tint -> knowledge.strengthDeviation(tint.id())));
+        if (least.isEmpty() || knowledge.strengthDeviation(least.get().id()) < KNOWN) {
+            return "Every tint is known. A chip now and then keeps it so.";
+        }
+        return say("Make a chip of %s next: it is the least known. Weigh %.2f g of it into %.1f g of white, draw it "
+                + "down, let it cure, read it.", least.get().name(), CHIP_GRAMS * CHIP_SHARE,
+                CHIP_GRAMS * (1 - CHIP_SHARE));
+    }
+
+    private static String say(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+
+    /**
+     * Puts a tint on the shelf: three fields and no more.
+     *
+     * @return false when it cannot be; {@link #problemProperty()} says why
+     */
+    public boolean addTint(String name, PigmentFamily family, String gramsLeft) {
+        return changed(() -> {
+            Stock stock = gramsLeft.isBlank() ? Stock.UNKNOWN : new Stock(
+                    java.util.OptionalDouble.of(HullModel.number("grams left", gramsLeft)),
+                    java.util.OptionalDouble.empty(), Optional.empty(), Optional.empty());
+            Shelf shelf = job.now().shelf();
+            Tint tint = new Tint(idOf(name, shelf), name.trim(), family, Tint.USUAL_LOADING_LIMIT, Tint.USUAL_DENSITY,
+                    Tint.USUAL_DROP_GRAMS, stock);
+            List<Tint> tints = new ArrayList<>(shelf.tints());
+            tints.add(tint);
+            return shelf.withTints(tints);
+        });
+    }
+
+    private static String idOf(String name, Shelf shelf) {
+        String plain = name.trim().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+        String id = plain.isBlank() ? "tint" : plain;
+        int number = 2;
+        while (shelf.tint(id).isPresent() || shelf.base(id).isPresent() || shelf.leftover(id).isPresent()) {
+            id = plain + "-" + number++;
+        }
+        return id;
+    }
+
+    /**
+     * Takes a chip as one line: "0.2 soot black in 19.8: 61.2 -0.4 -1.1", grams and name of each tint, grams of white,
+     * L*, a*, b* as read under D65 and the 10 degree observer.
+     *
+     * @return false when the line cannot be read; {@link #problemProperty()} says why
+     */
+    public boolean addChip(String line) {
+        return changed(() -> {
+            ChipLine read = ChipLine.read(line, job.now().shelf());
+            LabRange.check(read.lightness(), read.a(), read.b());
+            Lab colour = new Lab(read.lightness(), read.a(), read.b(), Viewing.D65_10);
+            Shelf shelf = job.now().shelf();
+            int number = shelf.chips().size() + 1;
+            while (taken(shelf, "chip-" + number)) {
+                number++;
+            }
+            Chip chip = new Chip("chip-" + number, Parts.of(read.grams()), List.of(new ColourReading(colour,
+                    Covariance.same(ColourReading.USUAL_NOISE), Geometry.SPECULAR_EXCLUDED, FilmState.CURED,
+                    Optional.empty())), Optional.of(LocalDate.now(clock)), "");
+            List<Chip> chips = new ArrayList<>(shelf.chips());
+            chips.add(chip);
+            return shelf.withChips(chips);
+        });
+    }
+
+    private static boolean taken(Shelf shelf, String id) {
+        return shelf.chips().stream().anyMatch(chip -> chip.id().equals(id));
+    }
+
+    /** Starts a shelf of one's own: a white and nothing else. */
+    public boolean startOwn(String white) {
+        return changed(() -> {
+            String name = white.isBlank() ? "White" : white.trim();
+            Base base = new Base("white", name, Base.USUAL_DENSITY, false, Stock.UNKNOWN);
+            return new Shelf("My shelf", List.of(base), List.of(), List.of(), List.of(), List.of());
+        });
+    }
+
+    /** Reads a shelf's file, off the screen's thread. */
+    public void open(Path file) {
+        files.ask(() -> ShelfFile.read(file), read -> {
+            problem.set("");
+            job.change(before -> before.with(read));
+        }, failure -> problem.set(Said.of(failure)));
+    }
+
+    private boolean changed(java.util.function.Supplier<Shelf> edit) {
+        try {
+            Shelf shelf = edit.get();
+            problem.set("");
+            job.change(before -> before.with(shelf));
+            return true;
+        } catch (IllegalArgumentException e) {
+            problem.set(Said.of(e));
+            return false;
+        }
+    }
+
+    ReadOnlyObjectProperty<Stand> standProperty() {
+        return stand.getReadOnlyProperty();
+    }
+
+    /** The chip that would make the plan in hand most certain; without one, the tint known least. */
+    ReadOnlyStringProperty nextProperty() {
+        return next.getReadOnlyProperty();
+    }
+
+    ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+}

@@ -1,0 +1,75 @@
+package tintwright.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import org.junit.jupiter.api.Test;
+import tintwright.shelf.PigmentFamily;
+
+/** The shelf without a window. */
+class ShelfModelTest {
+    private final Desk desk = new Desk(Desk.demo(), Runnable::run, Runnable::run, Clock.systemUTC());
+    private final ShelfModel shelf = desk.shelf();
+
+    @Test
+    void everythingThatStandsOnItIsShown() {
+        var stand = shelf.standProperty().get();
+        var job = desk.job().now().shelf();
+        assertEquals(job.bases().size() + job.tints().size() + job.pastes().size() + job.leftovers().size(),
+                stand.lines().size());
+        assertFalse(shelf.nextProperty().get().isBlank());
+    }
+
+    @Test
+    void aTintTakesThreeFieldsAndIsKnownOnlyByItsFamily() {
+        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, "120"));
+        assertEquals("rust-orange", desk.job().now().shelf().tints().get(8).id());
+        var line = shelf.standProperty().get().lines().stream().filter(each -> each.name().equals("rust orange"))
+                .findFirst().orElseThrow();
+        assertTrue(line.words().contains("guessed"), line.words());
+        assertFalse(shelf.addTint(" ", PigmentFamily.ORANGE, ""));
+        assertFalse(shelf.addTint("x", PigmentFamily.ORANGE, "much"));
+        desk.shell().undo();
+        assertEquals(8, desk.job().now().shelf().tints().size());
+    }
+
+    @Test
+    void aChipInOneLineTeachesTheTint() {
+        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, ""));
+        double before = desk.job().knowledgeProperty().get().strengthDeviation("rust-orange");
+        assertTrue(shelf.addChip("0.2 rust orange in 19.8: 78.1 22.4 31.0"), shelf.problemProperty().get());
+        double after = desk.job().knowledgeProperty().get().strengthDeviation("rust-orange");
+        assertTrue(after < 0.6 * before, before + " to " + after);
+    }
+
+    @Test
+    void aChipOfTwoTintsIsReadToo() {
+        ChipLine line = ChipLine.read("0.2 soot black, 0,1 g Straw Yellow in 19.7 g Harbour white: 61.2 \u22120.4 3.1",
+                desk.job().now().shelf());
+        assertEquals(0.2, line.grams().get("soot-black"));
+        assertEquals(0.1, line.grams().get("straw-yellow"));
+        assertEquals(19.7, line.grams().get("harbour-white"));
+        assertEquals(-0.4, line.a());
+    }
+
+    @Test
+    void aLineThatCannotBeReadSaysHowToWriteIt() {
+        for (String line : new String[] {"", "black", "0.2 moon dust in 19.8: 61 0 0", "0.2 soot black in 19.8: 61 0",
+            "0.2 soot black in 19.8 sand: 61 0 0"}) {
+            assertFalse(shelf.addChip(line), line);
+            String said = shelf.problemProperty().get();
+            assertTrue(said.contains("write it like") || said.contains("called"), line + ": " + said);
+        }
+    }
+
+    @Test
+    void ownShelfIsOneStepAwayAndTheOldOneComesBack() {
+        assertTrue(shelf.startOwn("My white"));
+        assertEquals("My white", desk.job().now().shelf().bases().get(0).name());
+        assertTrue(desk.job().now().shelf().tints().isEmpty());
+        desk.shell().undo();
+        assertEquals(8, desk.job().now().shelf().tints().size());
+    }
+}
