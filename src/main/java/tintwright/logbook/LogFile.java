@@ -37,12 +37,17 @@ final class LogFile {
             if (Files.size(file) > LARGEST) {
                 return unreadable(name, "larger than any log file (" + LARGEST / (1 << 20) + " MiB); move it away");
             }
-            LogFile read = new LogFile(name, Files.readAllBytes(file));
-            read.takeApart();
-            return read;
+            return of(name, Files.readAllBytes(file));
         } catch (IOException e) {
             return unreadable(name, LogFailure.whyNotRead(file, e));
         }
+    }
+
+    /** The same for bytes that are in memory already. */
+    static LogFile of(String name, byte[] bytes) {
+        LogFile read = new LogFile(name, bytes);
+        read.takeApart();
+        return read;
     }
 
     private static LogFile unreadable(String name, String why) {

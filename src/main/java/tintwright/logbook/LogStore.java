@@ -102,19 +102,38 @@ final class LogStore implements Closeable {
         return keep(Entry.of(id, clock.instant(), kind, first.boat().orElse(null), root, body));
     }
 
-    /** Writes an entry that was written elsewhere, as it is; one that is known already is left alone. */
-    synchronized Optional<Saved> adopt(Entry entry) {
-        if (ledger.find(entry.id()).filter(entry::saysTheSameAs).isPresent()) {
-            return Optional.empty();
+    /**
+     * What became of entries that were written elsewhere.
+     *
+     * @param added   how many were new
+     * @param waiting why they are not in the folder yet; empty when they are
+     */
+    record Adopted(int added, Optional<String> waiting) {
+    }
+
+    /** Writes entries that were written elsewhere, as they are; those that are known already are left alone. */
+    synchronized Adopted adopt(List<Entry> entries) {
+        List<Entry> fresh = entries.stream()
+                .filter(entry -> ledger.find(entry.id()).filter(entry::saysTheSameAs).isEmpty()).toList();
+        if (fresh.isEmpty()) {
+            return new Adopted(0, Optional.empty());
         }
-        return Optional.of(keep(entry));
+        fresh.forEach(entry -> enter(entry, bench.id()));
+        Optional<String> refused = tryWaiting();
+        if (refused.isEmpty()) {
+            refused = tryWrite(fresh);
+        }
+        if (refused.isPresent()) {
+            fresh.forEach(entry -> waiting.keep(entry, clock.instant()));
+        }
+        return new Adopted(fresh.size(), refused);
     }
 
     private Saved keep(Entry entry) {
         enter(entry, bench.id());
         Optional<String> refused = tryWaiting();
         if (refused.isEmpty()) {
-            refused = tryWrite(entry);
+            refused = tryWrite(List.of(entry));
         }
         return refused.isEmpty() ? new Saved.OnDisk(entry)
                 : new Saved.Waiting(entry, refused.get(), waiting.keep(entry, clock.instant()));
@@ -126,7 +145,7 @@ final class LogStore implements Closeable {
             return Optional.empty();
         }
         for (Entry entry : waiting.all()) {
-            Optional<String> refused = tryWrite(entry);
+            Optional<String> refused = tryWrite(List.of(entry));
             if (refused.isPresent()) {
                 return refused;
             }
@@ -136,13 +155,13 @@ final class LogStore implements Closeable {
         return Optional.empty();
     }
 
-    private Optional<String> tryWrite(Entry entry) {
+    private Optional<String> tryWrite(List<Entry> entries) {
         if (folder.hasNewer()) {
             return Optional.of("The log " + folder.path() + " was written by a newer Tintwright, so this one only"
                     + " reads it. Use the newer program to add to it.");
         }
         try {
-            pen().write(entry);
+            pen().write(entries);
             return Optional.empty();
         } catch (IOException | SecurityException e) {
             dropPen();

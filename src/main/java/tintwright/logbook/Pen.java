@@ -1,5 +1,6 @@
 package tintwright.logbook;
 
+import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -167,10 +168,15 @@ final class Pen implements Closeable {
         return broken || end >= FULL;
     }
 
-    /** Returns when the entry is on the disk. */
-    void write(Entry entry) throws IOException {
-        put(entry.line(nextNumber));
-        nextNumber++;
+    /** Returns when the entries are on the disk: all of them are acknowledged, or none. */
+    void write(List<Entry> entries) throws IOException {
+        ByteArrayOutputStream lines = new ByteArrayOutputStream();
+        int number = nextNumber;
+        for (Entry entry : entries) {
+            lines.write(entry.line(number++));
+        }
+        put(lines.toByteArray());
+        nextNumber = number;
     }
 
     private void put(byte[] bytes) throws IOException {

@@ -75,7 +75,7 @@ final class WaitingRoom implements Closeable {
                 dropPen();
                 pen = Pen.take(room, bench, bench.locksOfWaiting(), disk, now, name -> false);
             }
-            pen.write(entry);
+            pen.write(List.of(entry));
             return Optional.of(pen.file());
         } catch (IOException | SecurityException refused) {
             dropPen();

@@ -1,0 +1,248 @@
+package tintwright.logbook;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.regex.Pattern;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+
+/**
+ * One boat to give to another shop: a zip that holds a small log folder of its own, with every word ever written
+ * of that boat and its photos. Unpacked by hand it opens like any log.
+ *
+ * <p>What comes in is not trusted: names inside are taken from a short list of shapes, sizes are counted while
+ * unpacking and not believed, and entries may only speak of the boats in the zip.
+ */
+public final class BoatZip {
+    /** Largest zip that is looked at, bytes. */
+    public static final long LARGEST_ZIP = 1L << 28;
+    static final long LARGEST_LOG = 1L << 26;
+    static final long LARGEST_PHOTO = 1L << 26;
+    static final long LARGEST_WHOLE = 1L << 28;
+    static final int MOST_FILES = 2000;
+    static final String PHOTOS = "photos";
+    private static final String TOP = "log/";
+    private static final Pattern LOG_NAME = Pattern.compile("log/[A-Za-z0-9][A-Za-z0-9._-]{0,99}\\.jsonl");
+    private static final Pattern PHOTO_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 ._-]{0,99}\\.(?i:jpe?g|png|tiff?)");
+
+    private BoatZip() {
+    }
+
+    /**
+     * What an import did.
+     *
+     * @param boats    the boats that were in the zip
+     * @param added    how many entries were new here
+     * @param known    how many were here already
+     * @param left     what was left out and why, a sentence each
+     * @param waiting  why entries are not in the folder yet; empty when they are on disk
+     */
+    public record Imported(List<String> boats, int added, int known, List<String> left, Optional<String> waiting) {
+    }
+
+    /**
+     * @param now what the zip states as the time of its making
+     * @throws IllegalArgumentException when there is no such boat
+     * @throws LogFailure when a photo cannot be read
+     */
+    public static byte[] of(LogBook book, UUID boat, Instant now) throws LogFailure {
+        List<Entry> entries = book.store().ask(ledger -> ledger.allOf(boat));
+        if (entries.isEmpty()) {
+            throw new IllegalArgumentException("there is no boat " + boat + " in the log");
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
+            put(zip, TOP + "boat-0001" + Pen.ENDING, lines(entries, now), now);
+            for (String photo : photosOf(book, boat)) {
+                Path file = book.folder().resolve(PHOTOS).resolve(photo);
+                if (PHOTO_NAME.matcher(photo).matches() && Files.isRegularFile(file)) {
+                    put(zip, TOP + PHOTOS + "/" + photo, Files.readAllBytes(file), now);
+                }
+            }
+        } catch (IOException e) {
+            throw new LogFailure("A photo of the boat could not be read (" + e.getMessage()
+                    + "). Nothing was written; check the folder " + book.folder().resolve(PHOTOS) + ".", e);
+        }
+        return bytes.toByteArray();
+    }
+
+    private static byte[] lines(List<Entry> entries, Instant now) throws IOException {
+        ByteArrayOutputStream log = new ByteArrayOutputStream();
+        log.write(new Header(Header.VERSION, "boat", now).line());
+        int number = 1;
+        for (Entry entry : entries) {
+            log.write(entry.line(number++));
+        }
+        return log.toByteArray();
+    }
+
+    private static Set<String> photosOf(LogBook book, UUID boat) {
+        Set<String> photos = new HashSet<>();
+        book.of(boat, Page.Boat.class).forEach(one -> photos.addAll(one.page().photos()));
+        book.of(boat, Page.Place.class).forEach(one -> photos.addAll(one.page().photos()));
+        return photos;
+    }
+
+    private static void put(ZipOutputStream zip, String name, byte[] bytes, Instant now) throws IOException {
+        ZipEntry entry = new ZipEntry(name);
+        entry.setTime(now.toEpochMilli());
+        zip.putNextEntry(entry);
+        zip.write(bytes);
+        zip.closeEntry();
+    }
+
+    /**
+     * Takes the boats of a zip into a log; what is there already is left as it is, and nothing is written before
+     * the whole zip has been checked.
+     *
+     * @throws LogFailure when the zip cannot be used, saying why; nothing was taken from it then
+     */
+    public static Imported into(LogBook book, byte[] zip) throws LogFailure {
+        Map<String, byte[]> files = unpack(zip);
+        List<Entry> entries = new ArrayList<>();
+        List<String> left = new ArrayList<>();
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            if (file.getKey().endsWith(Pen.ENDING)) {
+                LogFile log = LogFile.of(file.getKey(), file.getValue());
+                if (log.header().filter(header -> header.version() > Header.VERSION).isPresent()) {
+                    throw new LogFailure("The zip was written by a newer Tintwright; import it with that one."
+                            + " Nothing was taken from it.");
+                }
+                log.troubles().forEach(trouble -> left.add(trouble.sentence()));
+                entries.addAll(log.entries());
+            }
+        }
+        List<Entry> fit = fitting(book, entries, left);
+        if (fit.isEmpty()) {
+            throw new LogFailure("The zip holds no boat of a Tintwright log. Nothing was taken from it."
+                    + (left.isEmpty() ? "" : " " + left.get(0)));
+        }
+        photos(book, files, left);
+        LogStore.Adopted adopted = book.store().adopt(fit);
+        List<String> names = fit.stream().filter(entry -> entry.kind().equals("boat")).map(PageShape::read)
+                .filter(Page.Boat.class::isInstance).map(page -> ((Page.Boat) page).name()).distinct().toList();
+        return new Imported(names, adopted.added(), fit.size() - adopted.added(), left, adopted.waiting());
+    }
+
+    /** Entries of the boats in the zip that correct nothing but entries of the same boat. */
+    private static List<Entry> fitting(LogBook book, List<Entry> entries, List<String> left) {
+        Set<UUID> boats = new HashSet<>();
+        Map<UUID, Entry> byId = new LinkedHashMap<>();
+        for (Entry entry : entries) {
+            byId.put(entry.id(), entry);
+            if (entry.kind().equals("boat") && entry.boat().filter(Ledger.rootOf(entry)::equals).isPresent()) {
+                boats.add(entry.boat().get());
+            }
+        }
+        List<Entry> fit = new ArrayList<>();
+        for (Entry entry : entries) {
+            boolean ofABoat = entry.boat().filter(boats::contains).isPresent();
+            Optional<Entry> here = entry.replaces()
+                    .flatMap(root -> book.store().ask(ledger -> ledger.find(root)))
+                    .or(() -> entry.replaces().map(byId::get));
+            boolean sameBoat = here.map(earlier -> earlier.boat().equals(entry.boat())).orElse(true);
+            if (ofABoat && sameBoat) {
+                fit.add(entry);
+            } else {
+                left.add("The entry " + entry.id() + " (" + entry.kind() + ") speaks of something outside its boat"
+                        + " and was left out.");
+            }
+        }
+        return fit;
+    }
+
+    private static void photos(LogBook book, Map<String, byte[]> files, List<String> left) throws LogFailure {
+        Path folder = book.folder().resolve(PHOTOS);
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            if (file.getKey().endsWith(Pen.ENDING)) {
+                continue;
+            }
+            Path photo = folder.resolve(file.getKey().substring(TOP.length() + PHOTOS.length() + 1));
+            try {
+                if (!Files.exists(photo)) {
+                    Files.createDirectories(folder);
+                    Disk.REAL.place(photo, file.getValue());
+                } else if (!Arrays.equals(Files.readAllBytes(photo), file.getValue())) {
+                    left.add("There is another photo called " + photo.getFileName()
+                            + " here already; it was kept, and the one in the zip was left out.");
+                }
+            } catch (IOException e) {
+                throw LogFailure.notWritten(book.folder(), e);
+            }
+        }
+    }
+
+    private static Map<String, byte[]> unpack(byte[] zip) throws LogFailure {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        long whole = 0;
+        int count = 0;
+        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip), StandardCharsets.UTF_8)) {
+            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+                count++;
+                if (count > MOST_FILES) {
+                    throw refused("it holds more than " + MOST_FILES + " files");
+                }
+                if (entry.isDirectory() && (entry.getName().equals(TOP) || entry.getName().equals(TOP + PHOTOS + "/"))) {
+                    continue;
+                }
+                boolean log = LOG_NAME.matcher(entry.getName()).matches();
+                if (!log && !isPhoto(entry.getName())) {
+                    throw refused("it holds a file that no boat has: " + shown(entry.getName()));
+                }
+                byte[] bytes = readAtMost(in, log ? LARGEST_LOG : LARGEST_PHOTO, entry.getName());
+                whole += bytes.length;
+                if (whole > LARGEST_WHOLE) {
+                    throw refused("it unpacks to more than " + LARGEST_WHOLE / (1 << 20) + " MiB");
+                }
+                if (files.put(entry.getName(), bytes) != null) {
+                    throw refused("it holds two files called " + shown(entry.getName()));
+                }
+            }
+        } catch (IOException | IllegalArgumentException e) {
+            throw new LogFailure("The zip is damaged or is no zip (" + e.getMessage()
+                    + "). Nothing was taken from it; ask for it again.", e);
+        }
+        if (count == 0) {
+            throw refused("it is empty or is no zip");
+        }
+        return files;
+    }
+
+    private static boolean isPhoto(String name) {
+        String folder = TOP + PHOTOS + "/";
+        return name.startsWith(folder) && PHOTO_NAME.matcher(name.substring(folder.length())).matches();
+    }
+
+    private static byte[] readAtMost(InputStream in, long most, String name) throws IOException, LogFailure {
+        byte[] bytes = in.readNBytes((int) most);
+        if (in.read() >= 0) {
+            throw refused(shown(name) + " unpacks to more than " + most / (1 << 20) + " MiB");
+        }
+        return bytes;
+    }
+
+    private static LogFailure refused(String why) {
+        return new LogFailure("The zip was refused: " + why + ". Nothing was taken from it.");
+    }
+
+    private static String shown(String name) {
+        String plain = name.replaceAll("\\p{Cntrl}", "?");
+        return "\"" + (plain.length() > 60 ? plain.substring(0, 60) + "..." : plain) + "\"";
+    }
+}

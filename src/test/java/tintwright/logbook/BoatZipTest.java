@@ -1,0 +1,180 @@
+package tintwright.logbook;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.UUID;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class BoatZipTest {
+    @TempDir
+    Path tmp;
+    private LogBook ours;
+    private LogBook theirs;
+    private UUID boat;
+
+    @BeforeEach
+    void twoShops() {
+        ours = LogBook.open(tmp.resolve("ours"), Folders.bench(tmp, "anna"), Folders.NOON, new SplittableRandom(1));
+        theirs = LogBook.open(tmp.resolve("theirs"), Folders.bench(tmp, "bert"), Folders.NOON,
+                new SplittableRandom(2));
+        boat = ours.begin(Samples.boat()).entry().id();
+        Samples.every().stream().skip(1).forEach(page -> ours.write(Optional.of(boat), page));
+        ours.begin(new Page.Boat("Another", "", Optional.empty(), "", List.of()));
+    }
+
+    @AfterEach
+    void close() {
+        ours.close();
+        theirs.close();
+    }
+
+    @Test
+    void aBoatGoesToAnotherShopWithEveryWordAndItsPhotos() throws Exception {
+        Path photo = tmp.resolve("ours/photos/aldernese-bow.jpg");
+        Files.createDirectories(photo.getParent());
+        Files.write(photo, new byte[] {1, 2, 3});
+        UUID note = ours.write(Optional.of(boat), new Page.Remark(Optional.empty(), "first")).entry().id();
+        ours.correct(note, new Page.Remark(Optional.empty(), "second"));
+        byte[] zip = BoatZip.of(ours, boat, Folders.NOON.instant());
+
+        BoatZip.Imported imported = BoatZip.into(theirs, zip);
+        assertEquals(List.of("Aldernese"), imported.boats());
+        assertEquals(Samples.every().size() + 2, imported.added());
+        assertEquals(List.of(), imported.left());
+        assertEquals(Optional.empty(), imported.waiting());
+        assertEquals(ours.of(boat).toString(), theirs.of(boat).toString());
+        assertEquals(2, theirs.history(note).size());
+        assertEquals(1, theirs.boats().size());
+        assertArrayEquals(new byte[] {1, 2, 3}, Files.readAllBytes(tmp.resolve("theirs/photos/aldernese-bow.jpg")));
+
+        BoatZip.Imported again = BoatZip.into(theirs, zip);
+        assertEquals(0, again.added());
+        assertEquals(Samples.every().size() + 2, again.known());
+    }
+
+    @Test
+    void unpackedByHandItOpensLikeAnyLog() throws Exception {
+        byte[] zip = BoatZip.of(ours, boat, Folders.NOON.instant());
+        Path log = Files.createDirectories(tmp.resolve("unpacked/log"));
+        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
+            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+                Files.write(tmp.resolve("unpacked").resolve(entry.getName()), in.readAllBytes());
+            }
+        }
+        try (LogBook book = LogBook.open(log, Folders.bench(tmp, "carl"), Folders.NOON, new SplittableRandom(3))) {
+            assertEquals(List.of(), book.troubles());
+            assertEquals(ours.of(boat).toString(), book.of(boat).toString());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"../evil.jsonl", "log/../../evil.jsonl", "/etc/evil.jsonl", "log/photos/../../x.jpg",
+        "log\\..\\evil.jsonl", "C:/evil.jsonl", "log/photos/.hidden.jpg", "log/photos/run.sh", "log/sub/evil.jsonl",
+        "log/photos/a/b.jpg", "log/photos/x.jpg\u0000.sh", "readme.txt"})
+    void aNameThatNoBoatHasIsRefused(String name) throws IOException {
+        LogFailure refused = assertThrows(LogFailure.class, () -> BoatZip.into(theirs, zipOf(name, new byte[3])));
+        assertTrue(refused.getMessage().contains("Nothing was taken"), refused.getMessage());
+        assertFalse(Files.exists(tmp.resolve("theirs")), "nothing was written");
+    }
+
+    @Test
+    void aZipThatUnpacksWithoutEndIsRefused() {
+        byte[] zeros = new byte[(int) BoatZip.LARGEST_PHOTO + 1];
+        LogFailure refused = assertThrows(LogFailure.class,
+                () -> BoatZip.into(theirs, zipOf("log/photos/big.jpg", zeros)));
+        assertTrue(refused.getMessage().contains("64 MiB"), refused.getMessage());
+    }
+
+    @Test
+    void tooManyFilesAreRefused() throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            for (int i = 0; i <= BoatZip.MOST_FILES; i++) {
+                zip.putNextEntry(new ZipEntry("log/photos/" + i + ".jpg"));
+            }
+        }
+        assertThrows(LogFailure.class, () -> BoatZip.into(theirs, bytes.toByteArray()));
+    }
+
+    @Test
+    void noiseAndEveryCutOffZipIsRefusedOrNamedAndNeverACrash() throws Exception {
+        SplittableRandom random = new SplittableRandom(9);
+        byte[] zip = BoatZip.of(ours, boat, Folders.NOON.instant());
+        for (int round = 0; round < 300; round++) {
+            byte[] harmed = round % 2 == 0 ? Arrays.copyOf(zip, random.nextInt(zip.length)) : zip.clone();
+            for (int hit = 0; round % 2 == 1 && hit < 3; hit++) {
+                harmed[random.nextInt(harmed.length)] ^= (byte) (1 << random.nextInt(8));
+            }
+            try (LogBook fresh = LogBook.open(tmp.resolve("fresh-" + round), Folders.bench(tmp, "dora"),
+                    Folders.NOON, new SplittableRandom(round))) {
+                BoatZip.Imported imported = BoatZip.into(fresh, harmed);
+                assertTrue(imported.added() == Samples.every().size() || !imported.left().isEmpty(), "round " + round);
+            } catch (LogFailure refused) {
+                assertTrue(refused.getMessage().endsWith(".") || refused.getMessage().contains("Nothing was taken"),
+                        refused.getMessage());
+            }
+        }
+    }
+
+    /** A zip may not rewrite what the shop knows of its own boats. */
+    @Test
+    void entriesThatSpeakOfOtherBoatsAreLeftOut() throws Exception {
+        UUID own = theirs.begin(new Page.Boat("Own boat", "", Optional.empty(), "", List.of())).entry().id();
+        String evilNote = "{\"text\":\"gone\"}";
+        Entry itself = Entry.of(UUID.fromString("019de000-0000-7000-8000-00000000000a"), Folders.NOON.instant(),
+                "boat", UUID.fromString("019de000-0000-7000-8000-00000000000a"), null, "{\"name\":\"Trojan\"}");
+        Entry takesBack = Entry.of(UUID.fromString("ffffffff-0000-7000-8000-00000000000b"), Folders.NOON.instant(),
+                Entry.WITHDRAWN, itself.id(), own, evilNote);
+        Entry foreign = Entry.of(UUID.fromString("ffffffff-0000-7000-8000-00000000000c"), Folders.NOON.instant(),
+                "note", own, null, evilNote);
+        ByteArrayOutputStream log = new ByteArrayOutputStream();
+        log.write(new Header(1, "evil", Folders.NOON.instant()).line());
+        log.write(itself.line(1));
+        log.write(takesBack.line(2));
+        log.write(foreign.line(3));
+        BoatZip.Imported imported = BoatZip.into(theirs, zipOf("log/evil-0001.jsonl", log.toByteArray()));
+        assertEquals(1, imported.added());
+        assertEquals(2, imported.left().size());
+        assertTrue(theirs.find(own).isPresent());
+        assertEquals(1, theirs.of(own).size());
+    }
+
+    @Test
+    void aNewerZipIsRefused() {
+        byte[] newer = new Header(2, "tomorrow", Folders.NOON.instant()).line();
+        LogFailure refused = assertThrows(LogFailure.class,
+                () -> BoatZip.into(theirs, zipOf("log/boat-0001.jsonl", newer)));
+        assertTrue(refused.getMessage().contains("newer Tintwright"));
+    }
+
+    private static byte[] zipOf(String name, byte[] content) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
+            zip.putNextEntry(new ZipEntry(name));
+            zip.write(content);
+        }
+        return bytes.toByteArray();
+    }
+}
