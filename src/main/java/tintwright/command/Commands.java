@@ -12,6 +12,7 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import tintwright.files.FileProblem;
+import tintwright.logbook.LogFailure;
 
 /**
  * The command line: finds the command word, runs it, and turns whatever happens into an exit code and, when it
@@ -38,6 +39,12 @@ public final class Commands {
         all.add(new LearnCommand());
         all.add(new MatchCommand());
         all.add(new FillCommand());
+        all.add(new BoatCommand());
+        all.add(new LogCommand());
+        all.add(new AgainCommand());
+        all.add(new NearCommand());
+        all.add(new ExportCommand());
+        all.add(new ImportCommand());
         return all;
     }
 
@@ -81,6 +88,9 @@ public final class Commands {
     private static int codeFor(Exception problem) {
         if (problem instanceof FileProblem file) {
             return file.isAboutInput() ? UNUSABLE : FAILED;
+        }
+        if (problem instanceof LogFailure log) {
+            return log.isAboutInput() ? UNUSABLE : FAILED;
         }
         boolean ofTheProgram = problem instanceof RuntimeException && !(problem instanceof IllegalArgumentException);
         return ofTheProgram || problem instanceof IOException ? FAILED : UNUSABLE;

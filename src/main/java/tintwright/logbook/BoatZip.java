@@ -215,8 +215,7 @@ public final class BoatZip {
                 }
             }
         } catch (IOException | IllegalArgumentException e) {
-            throw new LogFailure("The zip is damaged or is no zip (" + e.getMessage()
-                    + "). Nothing was taken from it; ask for it again.", e);
+            throw refused("it is damaged or is no zip (" + e.getMessage() + ")");
         }
         if (count == 0) {
             throw refused("it is empty or is no zip");

@@ -109,7 +109,8 @@ public final class LogCsv {
         if (page instanceof Page.ChipMade made) {
             put(row, made.chip().id(), made.chip().madeOn(), made.chip().note());
             row.put(Column.WORDS, made.cured());
-            row.put(Column.PARTS, parts(made.chip().parts(), List.of()));
+            row.put(Column.PARTS, parts(made.chip().parts(), made.cup().map(pages::get)
+                    .filter(Page.Cup.class::isInstance).map(cup -> ((Page.Cup) cup).shelf()).orElse(List.of())));
             colour(row, made.chip().readings());
         } else if (page instanceof Page.Filled fill) {
             place(row, fill.place());

@@ -14,12 +14,23 @@ import java.util.Locale;
 public final class LogFailure extends Exception {
     private static final long serialVersionUID = 1;
 
-    public LogFailure(String message) {
+    private final boolean aboutInput;
+
+    /** What was handed in cannot be used. */
+    LogFailure(String message) {
         super(message);
+        this.aboutInput = true;
     }
 
+    /** A disk or folder refused. */
     public LogFailure(String message, Throwable cause) {
         super(message, cause);
+        this.aboutInput = false;
+    }
+
+    /** @return whether what was handed in is at fault, rather than a disk or a folder */
+    public boolean isAboutInput() {
+        return aboutInput;
     }
 
     /** @return one plain sentence for why {@code folder} could not be written */

@@ -15,10 +15,10 @@ import tintwright.reading.Reading;
  * @param lab  under daylight (D65, 10 degrees) where the readings allow it, else under the light of the first
  * @param film whether what was read was wet or cured
  */
-record MeanColour(Lab lab, FilmState film) {
+public record MeanColour(Lab lab, FilmState film) {
 
     /** @return empty for no readings; cured readings win over wet ones, and lights are never mixed */
-    static Optional<MeanColour> of(List<Reading> readings) {
+    public static Optional<MeanColour> of(List<Reading> readings) {
         boolean cured = readings.stream().anyMatch(reading -> reading.film() == FilmState.CURED);
         FilmState film = cured ? FilmState.CURED : FilmState.WET;
         List<Reading> same = readings.stream().filter(reading -> reading.film() == film).toList();

@@ -1,0 +1,118 @@
+package tintwright.bench;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import tintwright.logbook.Noted;
+import tintwright.logbook.Page;
+import tintwright.logbook.Saved;
+import tintwright.reading.Reading;
+import tintwright.shelf.Base;
+import tintwright.shelf.Leftover;
+import tintwright.shelf.Parts;
+import tintwright.shelf.Shelf;
+import tintwright.shelf.Tint;
+
+/** Writes down what was read, weighed, filled and judged, as it happens. */
+public final class WriteLog {
+    private final ShopLog log;
+
+    public WriteLog(ShopLog log) {
+        this.log = log;
+    }
+
+    /** What was read at a place today. */
+    public Saved reading(Noted<Page.Boat> boat, Noted<Page.Place> place, List<Reading> readings, String note) {
+        return log.book().write(Optional.of(boat.id()), new Page.Target(place.id(), today(), readings, note));
+    }
+
+    /**
+     * A cup as it was mixed today.
+     *
+     * @param weighings what went onto the scale, in order; the parts themselves when it was weighed in one go
+     * @param readings  what was read from it; may be empty
+     * @throws IllegalArgumentException for parts that are not on the shelf
+     */
+    public Saved cup(Noted<Page.Boat> boat, Optional<Noted<Page.Place>> place, String name, Parts parts, Shelf shelf,
+            List<Page.Weighing> weighings, List<Reading> readings, String note) {
+        Parts plain = withoutLeftovers(parts, shelf);
+        return log.book().write(Optional.of(boat.id()), new Page.Cup(name, today(), place.map(Noted::id), plain,
+                ingredients(plain, shelf), weighings, readings, note));
+    }
+
+    /**
+     * A cup set aside today.
+     *
+     * @throws IllegalArgumentException for parts that are not on the shelf
+     */
+    public Saved leftover(Noted<Page.Boat> boat, Optional<UUID> cup, Leftover leftover, Shelf shelf) {
+        Parts plain = withoutLeftovers(leftover.parts(), shelf);
+        Leftover expanded = new Leftover(leftover.id(), leftover.name(), plain, leftover.readings(),
+                leftover.setAside().or(() -> Optional.of(today())));
+        return log.book().write(Optional.of(boat.id()), new Page.LeftOver(cup, expanded, ingredients(plain, shelf),
+                false));
+    }
+
+    /** How a cup, a chip or a fill came out. */
+    public Saved verdict(Noted<Page.Boat> boat, UUID of, Page.Outcome outcome, String note) {
+        return log.book().write(Optional.of(boat.id()), new Page.Verdict(of, outcome, today(), note));
+    }
+
+    /** Anything else, such as a fill or a chip; a note. */
+    public Saved page(Noted<Page.Boat> boat, Page page) {
+        return log.book().write(Optional.of(boat.id()), page);
+    }
+
+    private LocalDate today() {
+        return LocalDate.now(log.clock());
+    }
+
+    /**
+     * What a mix is made of in the end: a leftover in it counts as its own base and tints, for next year it is
+     * no longer on the shelf.
+     */
+    static Parts withoutLeftovers(Parts parts, Shelf shelf) {
+        Parts plain = parts;
+        for (int depth = 0; depth <= shelf.leftovers().size(); depth++) {
+            Optional<Leftover> inside = plain.grams().keySet().stream().flatMap(id -> shelf.leftover(id).stream())
+                    .findFirst();
+            if (inside.isEmpty()) {
+                return plain;
+            }
+            double grams = plain.grams(inside.get().id());
+            Parts own = inside.get().parts();
+            Map<String, Double> rest = new LinkedHashMap<>(plain.grams());
+            rest.remove(inside.get().id());
+            own.times(grams / own.total()).grams().forEach((id, mass) -> rest.merge(id, mass, Double::sum));
+            plain = Parts.of(rest);
+        }
+        throw new IllegalArgumentException("the leftovers on the shelf hold each other; correct their parts first");
+    }
+
+    /** @return what the parts are on this shelf */
+    static List<Page.Ingredient> ingredients(Parts parts, Shelf shelf) {
+        List<Page.Ingredient> all = new ArrayList<>();
+        for (String id : parts.grams().keySet()) {
+            Optional<Base> base = shelf.base(id);
+            Optional<Tint> tint = shelf.tint(id);
+            if (base.isEmpty() && tint.isEmpty()) {
+                throw new IllegalArgumentException("there is no \"" + id + "\" on the shelf \"" + shelf.name()
+                        + "\"; its bases and tints are " + names(shelf));
+            }
+            all.add(base.isPresent() ? new Page.Ingredient(id, base.get().name(), "base", "")
+                    : new Page.Ingredient(id, tint.get().name(), "tint", tint.get().family().code()));
+        }
+        return all;
+    }
+
+    private static String names(Shelf shelf) {
+        List<String> ids = new ArrayList<>();
+        shelf.bases().forEach(base -> ids.add(base.id()));
+        shelf.tints().forEach(tint -> ids.add(tint.id()));
+        return String.join(", ", ids);
+    }
+}

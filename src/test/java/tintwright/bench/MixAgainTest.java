@@ -1,0 +1,110 @@
+package tintwright.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import tintwright.files.Demo;
+import tintwright.logbook.Noted;
+import tintwright.logbook.Page;
+import tintwright.shelf.Leftover;
+import tintwright.shelf.Parts;
+import tintwright.shelf.Shelf;
+import tintwright.shelf.Tint;
+
+/** On the invented boat and shelf. */
+class MixAgainTest {
+    private ShopLog log;
+    private Noted<Page.Cup> cup;
+
+    @BeforeEach
+    void open() throws Exception {
+        log = ShopLog.demo(Clock.systemUTC());
+        cup = log.cup(log.boat("Aldernese"), Optional.of("bow 2"));
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        log.close();
+    }
+
+    @Test
+    void anUnchangedShelfGivesTheSamePartsAsTheScaleCanShowThem() {
+        MixAgain.SameParts same = assertInstanceOf(MixAgain.SameParts.class,
+                new MixAgain(log, Demo.shelf()).cup(cup, 60, 0.1));
+        assertEquals(60, same.parts().total(), 0.2);
+        assertEquals(0.7, same.parts().grams("soot-black"), 1e-9);
+        assertEquals(cup.page().parts().share("bottle-green"), same.parts().share("bottle-green"), 0.002);
+        assertTrue(same.moved().orElseThrow().lighter() > 1, "the hull has faded since");
+        assertTrue(same.remarks().get(0).startsWith("Opened after this cup: Harbour white"),
+                same.remarks().toString());
+    }
+
+    @Test
+    void aTintThatIsGoneMeansAMatchToTheColourRecordedThen() {
+        Shelf without = without("bottle-green");
+        MixAgain.Matched matched = assertInstanceOf(MixAgain.Matched.class,
+                new MixAgain(log, without).cup(cup, 60, 0.01));
+        assertTrue(matched.remarks().contains("There is no bottle green on the shelf any more."),
+                matched.remarks().toString());
+        assertEquals(0, matched.match().recipes().get(0).weighed().grams("bottle-green"));
+        double recorded = cup.page().readings().get(0).colour(matched.aim().target().colour().viewing())
+                .orElseThrow().lightness();
+        assertEquals(recorded, matched.aim().target().colour().lightness(), 1e-9);
+    }
+
+    @Test
+    void anotherTintUnderTheOldNameIsNoticed() {
+        Shelf today = Demo.shelf();
+        Shelf renamed = today.withTints(today.tints().stream().map(tint -> !tint.id().equals("soot-black") ? tint
+                : new Tint(tint.id(), "lamp black", tint.family(), tint.loadingLimit(), tint.density(),
+                        tint.dropGrams(), tint.stock())).toList());
+        MixAgain.Matched matched = assertInstanceOf(MixAgain.Matched.class,
+                new MixAgain(log, renamed).cup(cup, 60, 0.01));
+        assertTrue(matched.remarks().contains("What was soot black then is lamp black on the shelf now."),
+                matched.remarks().toString());
+    }
+
+    @Test
+    void followsTheHullAsItReadsToday() {
+        MixAgain.Matched matched = assertInstanceOf(MixAgain.Matched.class,
+                new MixAgain(log, Demo.shelf()).hullToday(cup, 60, 0.01));
+        double today = BoatStory.of(log, log.boat("Aldernese")).places().get(0).latest().orElseThrow().lab()
+                .lightness();
+        assertEquals(today, matched.aim().target().colour().lightness(), 0.05);
+        assertTrue(matched.moved().isPresent());
+    }
+
+    @Test
+    void refusesWhatNoScaleOrCupCanDo() {
+        MixAgain again = new MixAgain(log, Demo.shelf());
+        assertThrows(IllegalArgumentException.class, () -> again.cup(cup, 0, 0.01));
+        assertThrows(IllegalArgumentException.class, () -> again.cup(cup, 60, 0));
+    }
+
+    @Test
+    void aLeftoverInACupIsWrittenDownAsWhatIsInIt() {
+        Shelf shelf = Demo.shelf();
+        Leftover left = shelf.leftovers().get(0);
+        Parts mixed = Parts.of(Map.of(left.id(), left.parts().total() / 2, "soot-black", 0.1));
+        Parts plain = WriteLog.withoutLeftovers(mixed, shelf);
+        assertEquals(mixed.total(), plain.total(), 1e-9);
+        assertEquals(left.parts().grams("soot-black") / 2 + 0.1, plain.grams("soot-black"), 1e-9);
+        assertEquals(List.of(), plain.grams().keySet().stream().filter(id -> shelf.leftover(id).isPresent()).toList());
+    }
+
+    private static Shelf without(String tint) {
+        Shelf shelf = Demo.shelf();
+        return new Shelf(shelf.name(), shelf.bases(),
+                shelf.tints().stream().filter(one -> !one.id().equals(tint)).toList(), shelf.pastes(), List.of(),
+                shelf.chips().stream().filter(chip -> chip.parts().grams(tint) == 0).toList());
+    }
+}

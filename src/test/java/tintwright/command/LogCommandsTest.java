@@ -1,0 +1,133 @@
+package tintwright.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A season at the bench by the commands alone. */
+class LogCommandsTest {
+    @TempDir
+    Path tmp;
+
+    private CommandLineTest.Ran run(String... args) {
+        List<String> all = new ArrayList<>(List.of(args));
+        all.addAll(List.of("--log", tmp.resolve("log").toString(), "--home", tmp.resolve("home").toString()));
+        return CommandLineTest.run(Commands.all(), all.toArray(String[]::new));
+    }
+
+    private String did(String... args) {
+        CommandLineTest.Ran ran = run(args);
+        assertEquals(0, ran.code(), ran.err());
+        return ran.out();
+    }
+
+    private void refused(String words, String... args) {
+        CommandLineTest.Ran ran = run(args);
+        assertEquals(2, ran.code(), ran.out());
+        assertEquals(1, ran.err().lines().count(), ran.err());
+        assertTrue(ran.err().contains(words), ran.err());
+    }
+
+    @Test
+    void aSeasonFromTheFirstReadingToTheLabel() throws Exception {
+        assertTrue(did("boat").contains("There is no boat in the log"));
+        did("boat", "--add", "Heron", "--type", "dinghy", "--year", "1990");
+        did("boat", "--name", "heron", "--add-place", "transom", "--aged", "yellowed");
+        did("log", "--boat", "Heron", "--place", "transom", "--read", "swatches/aldernese/port-bow.json");
+        did("log", "--boat", "Heron", "--place", "transom", "--cup", "may 1", "--parts",
+                "harbour-white=58.2,soot-black=0.31,soot-black=0.1,bottle-green=0.4", "--note", "a touch warm");
+        did("log", "--boat", "Heron", "--verdict", "invisible");
+        String told = did("log", "--boat", "Heron");
+        assertTrue(told.contains("\"may 1\", transom: 58.20 g Harbour white, 0.41 g soot black"), told);
+        assertTrue(told.contains("verdict  \"may 1\": invisible"), told);
+        assertTrue(did("boat", "--find", "yellowed").contains("Heron"));
+        assertTrue(did("again", "--boat", "Heron", "--grams", "30").contains("0.21 g  soot black"));
+
+        Path csv = tmp.resolve("all.csv");
+        Path label = tmp.resolve("label.pdf");
+        Path card = tmp.resolve("card.pdf");
+        Path zip = tmp.resolve("heron.zip");
+        did("export", "--boat", "Heron", "--csv", csv.toString(), "--label", label.toString(), "--card",
+                card.toString(), "--zip", zip.toString());
+        assertEquals(6, Files.readAllLines(csv, StandardCharsets.UTF_8).size());
+        assertTrue(Files.readString(label, StandardCharsets.ISO_8859_1).startsWith("%PDF-"));
+
+        CommandLineTest.Ran other = CommandLineTest.run(Commands.all(), "import", zip.toString(), "--log",
+                tmp.resolve("other").toString(), "--home", tmp.resolve("other-home").toString());
+        assertTrue(other.out().startsWith("Taken in: Heron, 5 new entries, 0 known already."), other.out());
+    }
+
+    @Test
+    void whatWasWrittenCanBeTakenBackByTheLettersOfItsLine() {
+        did("boat", "--add", "Heron");
+        did("log", "--boat", "Heron", "--note", "on the wrong boat");
+        String line = did("log", "--boat", "Heron");
+        did("log", "--boat", "Heron", "--withdraw", line.substring(0, 8));
+        assertTrue(did("log", "--boat", "Heron").startsWith("Nothing was written down"));
+    }
+
+    @Test
+    void refusesInOneSentence() throws Exception {
+        did("boat", "--add", "Heron");
+        refused("There is a boat \"Heron\" in the log already", "boat", "--add", "HERON");
+        refused("did you mean Heron?", "log", "--boat", "Her");
+        refused("here is no place \"bow\" on the Heron; add it first", "log", "--boat", "Heron",
+                "--place", "bow", "--read", "swatches/aldernese/port-bow.json");
+        refused("o cup was written down", "again", "--boat", "Heron");
+        refused("A verdict is", "log", "--boat", "Heron", "--cup", "x", "--verdict", "fine");
+        refused("harbour-white=58.2", "log", "--boat", "Heron", "--cup", "x", "--parts", "white");
+        refused("There is no \"white\" on the shelf", "log", "--boat", "Heron", "--cup", "x", "--parts", "white=5");
+        refused("ay under which light", "near", "--lab", "60,0,0");
+        refused("ay what to hand out", "export");
+        Path noZip = Files.writeString(tmp.resolve("no.zip"), "no zip");
+        refused("The zip was refused", "import", noZip.toString());
+        refused("is not there", "import", tmp.resolve("missing.zip").toString());
+    }
+
+    @Test
+    void namesWhatIsDamagedUnderEveryAnswer() throws Exception {
+        did("boat", "--add", "Heron");
+        did("boat", "--add", "Gannet");
+        Path file;
+        try (var files = Files.list(tmp.resolve("log"))) {
+            file = files.findFirst().orElseThrow();
+        }
+        Files.writeString(file, Files.readString(file).replace("Gannet", "Gannot"));
+        String answer = did("boat");
+        assertTrue(answer.contains("Heron"), answer);
+        assertTrue(answer.contains(file.getFileName() + ", line 3: this line is not as it was written"), answer);
+        JsonNode json = new ObjectMapper().readTree(did("log", "--json"));
+        assertEquals(1, json.get("troubles").size());
+        assertEquals(1, json.get("boats").intValue());
+    }
+
+    @Test
+    void whatCannotBeWrittenWaitsAndIsSaid() throws Exception {
+        Files.writeString(tmp.resolve("log"), "a file where the folder should be");
+        String answer = did("boat", "--add", "Heron");
+        assertTrue(answer.contains("is a file, not a folder. Choose another folder."), answer);
+        assertTrue(answer.contains("kept in"), answer);
+        Files.delete(tmp.resolve("log"));
+        assertTrue(did("boat").contains("Heron"));
+    }
+
+    @Test
+    void theDemoNeedsNoFolder() {
+        CommandLineTest.Ran ran = CommandLineTest.run(Commands.all(), "boat", "--demo", "--name", "Aldernese");
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().contains("it has moved by"), ran.out());
+        CommandLineTest.Ran near = CommandLineTest.run(Commands.all(), "near", "--demo", "--target",
+                "swatches/aldernese/port-bow.json", "--count", "2");
+        assertEquals(0, near.code(), near.err());
+        assertTrue(near.out().contains("cup \"bow 2\" of the Aldernese"), near.out());
+    }
+}
