@@ -6,7 +6,12 @@ import tintwright.command.Commands;
 import tintwright.window.NoScreenException;
 import tintwright.window.WindowStart;
 
-/** Where the program starts: without a word the window on the demo, with one that step. */
+/**
+ * Where the program starts: without a word the window, or the demo match as text where no window can be drawn; with
+ * a command word one step in the terminal.
+ *
+ * <p>Not an {@code Application} itself, so that a jar on the class path is enough.
+ */
 public final class Main {
     private Main() {
     }
@@ -18,22 +23,24 @@ public final class Main {
         // The names on a shelf are in any script, whatever the terminal claims to be.
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-        int code = args.length == 0 ? withoutAWord(out, err) : Commands.run(out, err, args);
-        if (code != 0) {
+        int code = args.length == 0 ? window(out, err) : Commands.run(out, err, args);
+        if (code != Commands.DONE) {
             System.exit(code);
         }
     }
 
-    /** The window on the demo where there is a display; the same match as text where there is none. */
-    private static int withoutAWord(PrintStream out, PrintStream err) {
-        if (WindowStart.likely()) {
-            try {
-                WindowStart.open(new String[0]);
-                return 0;
-            } catch (NoScreenException e) {
-                err.println(e.getMessage());
-            }
+    private static int window(PrintStream out, PrintStream err) {
+        try {
+            WindowStart.open(new String[0]);
+            return Commands.DONE;
+        } catch (NoScreenException e) {
+            out.print(e.getMessage() + "\nHere is the demo match in words.\n\n");
+            return Commands.run(out, err, "match", "--place", "port bow");
+        } catch (RuntimeException e) {
+            Throwable cause = e.getCause() == null ? e : e.getCause();
+            err.print("The window stopped because of a mistake in the program (" + cause + "); what was saved is safe,"
+                    + " please report this.\n");
+            return Commands.FAILED;
         }
-        return Commands.run(out, err, "match", "--place", "port bow");
     }
 }

@@ -1,6 +1,7 @@
 package tintwright;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -19,6 +20,10 @@ class MainTest {
     }
 
     private static Ran run(Path folder, List<String> options, String... args) throws Exception {
+        return run(folder, "", options, args);
+    }
+
+    private static Ran run(Path folder, String display, List<String> options, String... args) throws Exception {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(options);
@@ -29,6 +34,9 @@ class MainTest {
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.environment().remove("DISPLAY");
         builder.environment().remove("WAYLAND_DISPLAY");
+        if (!display.isEmpty()) {
+            builder.environment().put("DISPLAY", display);
+        }
         builder.environment().put("HOME", "/nowhere");
         Path out = folder.resolve("out.txt");
         Path err = folder.resolve("err.txt");
@@ -48,6 +56,16 @@ class MainTest {
         assertTrue(ran.out().contains("Weigh in this order"), ran.out());
         assertTrue(ran.out().contains("Harbour white"), ran.out());
         assertEquals("", ran.err());
+    }
+
+    /** Whether the display or the libraries are at fault depends on the machine; words and a match come either way. */
+    @Test
+    void printsTheDemoMatchWhereTheDisplayCannotBeOpened(@TempDir Path folder) throws Exception {
+        Ran ran = run(folder, ":4242", List.of());
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().contains("Here is the demo match in words."), ran.out());
+        assertTrue(ran.out().contains("Weigh in this order"), ran.out());
+        assertFalse((ran.out() + ran.err()).contains("\tat "), ran.err());
     }
 
     @Test

@@ -1,5 +1,8 @@
 package tintwright.window;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -38,14 +41,34 @@ public final class WindowStart {
             throw new NoScreenException("There is no display to open the window on. The command words work without "
                     + "one; \"--help\" lists them.", null);
         }
+        unpackWhereAllowed();
         try {
             Application.launch(BenchWindow.class, args);
         } catch (UnsupportedOperationException e) {
-            throw new NoScreenException("The display cannot be opened. Check DISPLAY, or use the command words; "
-                    + "\"--help\" lists them.", e);
+            // The toolkit says the same kind of thing for both; only its words tell them apart.
+            boolean display = e.getMessage() != null && e.getMessage().contains("DISPLAY");
+            throw display ? new NoScreenException("The display cannot be opened. Check DISPLAY, or use the command "
+                    + "words; \"--help\" lists them.", e) : libraryMissing(e);
         } catch (UnsatisfiedLinkError | NoClassDefFoundError | ExceptionInInitializerError e) {
-            throw new NoScreenException("A library the window is drawn with is missing (on Debian: libgtk-3-0 and "
-                    + "libxtst6). The command words work without it; \"--help\" lists them.", e);
+            throw libraryMissing(e);
+        }
+    }
+
+    private static NoScreenException libraryMissing(Throwable e) {
+        return new NoScreenException("A library the window is drawn with is missing (on Debian: libgtk-3-0 and "
+                + "libxtst6). The command words work without it; \"--help\" lists them.", e);
+    }
+
+    /** The toolkit unpacks its own libraries into the home folder, and complains line by line where it may not. */
+    private static void unpackWhereAllowed() {
+        Path home = Path.of(System.getProperty("user.home", ""));
+        if (System.getProperty("javafx.cachedir") == null && !Files.isWritable(home)) {
+            try {
+                Path folder = Files.createTempDirectory("tintwright-window");
+                System.setProperty("javafx.cachedir", folder.toString());
+            } catch (IOException e) {
+                Logger.getLogger(WindowStart.class.getName()).log(Level.FINE, "no folder for the toolkit", e);
+            }
         }
     }
 }
