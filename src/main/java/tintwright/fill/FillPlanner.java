@@ -16,6 +16,8 @@ public final class FillPlanner {
     private static final double MOST_FILL_ML = 100;
     /** A gun's cup, emptied quickly and in a thin film; common practice, no source. */
     private static final double MOST_SPRAY_ML = 300;
+    /** A longer list is a slip of the pen, or weeks of work that nobody plans on one sheet. */
+    private static final double MOST_CUPS = 300;
     /** The second fill only touches up; common practice, no source. */
     private static final double SECOND_FILL_PACE = 0.5;
     /** Tape laps over at each of four corners, mm; common practice, no source. */
@@ -152,6 +154,12 @@ public final class FillPlanner {
         }
         double spreading = spreadingMinutes(cure.time);
         double mostMl = stage.kind() == Stage.Kind.SPRAY ? MOST_SPRAY_ML : MOST_FILL_ML;
+        double cups = pieces.stream().mapToDouble(p -> Math.max(p.minutes() / spreading, p.ml() / mostMl)).sum();
+        if (cups > MOST_CUPS) {
+            throw new IllegalArgumentException("this job would take about " + Math.round(cups) + " cups for the "
+                    + stage.words() + ", at most " + Math.round(MOST_CUPS) + " can be planned at once; work it out in "
+                    + "parts, or check the sizes");
+        }
         for (List<Portions.Share> portion : Portions.of(pieces, spreading, mostMl)) {
             batches.add(batch(batches.size() + 1, job, cure, stage, mix, portion, wax));
         }

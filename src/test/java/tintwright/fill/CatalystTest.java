@@ -107,6 +107,13 @@ class CatalystTest {
         assertTrue(GeneralCatalyst.timeAt(20, 1.5).leastMinutes() > GeneralCatalyst.timeAt(20, 2).leastMinutes());
     }
 
+    /** Ten degrees away the weaker rule doubles or halves the time once, the stronger twice. */
+    @Test
+    void theTimeFollowsTheTwoRulesOfThumb() {
+        assertEquals(new WorkingTime(10 * 2, 17 * 4), GeneralCatalyst.timeAt(15, 1.8));
+        assertEquals(new WorkingTime(10 / 4.0, 17 / 2.0), GeneralCatalyst.timeAt(35, 1.8));
+    }
+
     /** Away from the one published point we know less, and the range says so. */
     @Test
     void theRangeWidensAwayFromThePublishedPoint() {

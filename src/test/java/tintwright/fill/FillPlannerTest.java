@@ -295,6 +295,13 @@ class FillPlannerTest {
     }
 
     @Test
+    void refusesAJobOfHundredsOfCupsAtOnce() {
+        FillJob sea = Jobs.of(new RepairLine("the sea", new WornArea(20_000, 20_000, 5), Lie.FACING_UP, 1000));
+        String message = assertThrows(IllegalArgumentException.class, () -> FillPlanner.plan(sea)).getMessage();
+        assertTrue(message.contains("cups for the first fill") && message.contains("at most 300"), message);
+    }
+
+    @Test
     void theStepsFollowTheOrderOfTheBatches() {
         FillPlan plan = FillPlanner.plan(Jobs.all());
         List<String> steps = JobSteps.of(plan, UnitSystem.METRIC);

@@ -32,6 +32,14 @@ class GritLadderTest {
         }
     }
 
+    /** P400 to P1000 by ISO 6344, from memory: 35.0, 25.8, 21.8 and 18.3 micrometres of grain. */
+    @Test
+    void takesAQuarterToAHalfOfEveryGrain() {
+        double grains = (35.0 + 25.8 + 21.8 + 18.3) / 1000;
+        assertEquals(grains / 4, GritLadder.from(Surface.SPRAYED).takesLeastMm(), 1e-12);
+        assertEquals(grains / 2, GritLadder.from(Surface.SPRAYED).takesMostMm(), 1e-12);
+    }
+
     @Test
     void theCoarserTheStartTheMoreItTakesOff() {
         double before = Double.MAX_VALUE;
