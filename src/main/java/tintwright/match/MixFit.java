@@ -137,6 +137,15 @@ public final class MixFit {
         System.arraycopy(lab, 0, target, 0, 3);
     }
 
+    /**
+     * Forbids less than this: what is in cannot be taken out.
+     *
+     * @param grams of each addition, 0 or more, together within the limit
+     */
+    public void atLeast(double[] grams) {
+        System.arraycopy(grams, 0, floor, 0, floor.length);
+    }
+
     /** The same as {@link #fit}, from the amounts that stand in {@code x}. */
     public double fitFrom(int[] chosen, int count, double[] x) {
         for (int i = 0; i < count; i++) {

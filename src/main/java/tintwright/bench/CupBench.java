@@ -1,0 +1,340 @@
+package tintwright.bench;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import tintwright.colour.Lab;
+import tintwright.cup.Cup;
+import tintwright.cup.CupEntry;
+import tintwright.cup.CupSight;
+import tintwright.cup.CupState;
+import tintwright.cup.CupWords;
+import tintwright.cup.Deed;
+import tintwright.cup.DosePlanner;
+import tintwright.cup.Outlook;
+import tintwright.cup.Plan;
+import tintwright.cup.ReadingCheck;
+import tintwright.cup.Way;
+import tintwright.cup.Ways;
+import tintwright.reading.ColourReading;
+import tintwright.reading.PlaceReadings;
+import tintwright.reading.Reading;
+import tintwright.shelf.Base;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Parts;
+import tintwright.shelf.Shelf;
+import tintwright.shelf.Stock;
+import tintwright.shelf.Tint;
+
+/**
+ * Working at a cup: start it, weigh in, read, take back, put right, ask what to do. Immutable: every step gives
+ * the bench after it, so a face keeps the one it shows. The work is done when something is asked, and kept.
+ */
+public final class CupBench {
+    /** The same dose again within this time is asked about. */
+    public static final Duration AGAIN = Duration.ofSeconds(10);
+
+    private final Knowledge shelf;
+    private final Cup cup;
+    private CupSight sight;
+    private Plan plan;
+    private List<Way> ways;
+
+    private CupBench(Knowledge shelf, Cup cup) {
+        this.shelf = shelf;
+        this.cup = cup;
+    }
+
+    /**
+     * A new, empty cup.
+     *
+     * @param name  what is written on it
+     * @param hull  the place to match
+     * @param grams how much is wanted, 1 to 100000 g
+     * @param step  smallest step of the scale, 0.0001 to 10 g
+     * @param base  id of the white; empty for the first on the shelf
+     * @throws IllegalArgumentException when one of these cannot be
+     */
+    public static CupBench start(Knowledge shelf, String name, PlaceReadings hull, double grams, double step,
+            Optional<String> base) {
+        String white = base.orElse(shelf.shelf().bases().get(0).id());
+        return open(shelf, Cup.empty(name, hull, grams, step, white));
+    }
+
+    /** @throws IllegalArgumentException when the cup holds something that is not on this shelf */
+    public static CupBench open(Knowledge shelf, Cup cup) {
+        CupBench bench = new CupBench(shelf, cup);
+        bench.sight();
+        return bench;
+    }
+
+    public Cup cup() {
+        return cup;
+    }
+
+    /** @return what is in the cup, the reserve, the readings and what was set aside */
+    public CupState state() {
+        return sight().state();
+    }
+
+    public Shelf shelf() {
+        return shelf.shelf();
+    }
+
+    private synchronized CupSight sight() {
+        if (sight == null) {
+            sight = CupSight.of(shelf, cup);
+        }
+        return sight;
+    }
+
+    /** What came of an entry. */
+    public sealed interface Added {
+        /** It is written. */
+        record Done(CupBench bench) implements Added {
+        }
+
+        /**
+         * The same dose was entered a moment ago: ask whether it really went in twice.
+         *
+         * @param question what to ask
+         * @param ifMeant  the bench when it did
+         */
+        record SameAgain(String question, CupBench ifMeant) implements Added {
+        }
+    }
+
+    /** What came of a reading. */
+    public sealed interface Learned {
+        CupBench bench();
+
+        /** It is written and learned from. */
+        record Done(CupBench bench) implements Learned {
+        }
+
+        /**
+         * It cannot be this cup: it is written, but nothing is learned from it.
+         *
+         * @param why one sentence
+         */
+        record NotThisCup(CupBench bench, String why) implements Learned {
+        }
+    }
+
+    /** @see #add */
+    public Added weigh(Instant at, String part, double grams) {
+        return add(at, new Deed.Weighed(part, grams, cup.scaleStep()));
+    }
+
+    /**
+     * Writes what was done to the cup.
+     *
+     * @throws IllegalArgumentException for a part that is not on the shelf, more than its can holds, or more set
+     *         aside than there is
+     */
+    public Added add(Instant at, Deed deed) {
+        check(deed);
+        CupBench after = open(shelf, cup.add(at, deed));
+        List<CupEntry> standing = cup.standing();
+        if (!standing.isEmpty() && goesIn(deed)) {
+            CupEntry last = standing.get(standing.size() - 1);
+            if (last.deed().equals(deed) && Duration.between(last.at(), at).abs().compareTo(AGAIN) <= 0) {
+                return new Added.SameAgain(words(deed) + " was written a moment ago already: did it go in twice?", after);
+            }
+        }
+        return new Added.Done(after);
+    }
+
+    private static boolean goesIn(Deed deed) {
+        return deed instanceof Deed.Weighed || deed instanceof Deed.LetDown || deed instanceof Deed.Dropped;
+    }
+
+    /** @return a deed in few words, such as "0.31 g soot black" */
+    public String words(Deed deed) {
+        if (deed instanceof Deed.Weighed w) {
+            return grams(w.grams()) + " " + shelf().nameOf(w.part());
+        } else if (deed instanceof Deed.LetDown l) {
+            return grams(l.grams()) + " letdown 1 in " + l.oneIn() + " of " + shelf().nameOf(l.part());
+        } else if (deed instanceof Deed.Dropped d) {
+            return d.count() + " drops " + shelf().nameOf(d.part());
+        } else if (deed instanceof Deed.Held h) {
+            return grams(h.grams()) + " of white held back";
+        } else if (deed instanceof Deed.SetAside s) {
+            return grams(s.grams()) + " set aside as \"" + s.name() + "\"";
+        } else if (deed instanceof Deed.Read r) {
+            return (r.reading().film() == tintwright.reading.FilmState.WET ? "wet" : "cured") + " chip read"
+                    + (r.counts() ? "" : ", not this cup");
+        } else if (deed instanceof Deed.Found f) {
+            return "contents worked out, " + grams(f.parts().total());
+        } else if (deed instanceof Deed.Undone u) {
+            return "took back " + u.entry();
+        }
+        Deed.Corrected c = (Deed.Corrected) deed;
+        return "put right " + c.entry() + ": " + words(c.deed());
+    }
+
+    private static String grams(double grams) {
+        String text = String.format(Locale.ROOT, "%.4f", grams);
+        return text.replaceAll("0+$", "").replaceAll("\\.$", "") + " g";
+    }
+
+    private void check(Deed deed) {
+        if (deed instanceof Deed.Weighed w) {
+            mustFit(w.part(), w.grams());
+        } else if (deed instanceof Deed.LetDown l) {
+            mustBeTint(l.part());
+            mustFit(l.part(), l.grams() / l.oneIn());
+        } else if (deed instanceof Deed.Dropped d) {
+            mustBeTint(d.part());
+            mustFit(d.part(), d.count() * d.dropGrams());
+        } else if (deed instanceof Deed.SetAside s && s.grams() > state().mass() + 1e-9) {
+            throw new IllegalArgumentException("the cup holds " + grams(state().mass()) + ", so "
+                    + grams(s.grams()) + " cannot be set aside: check the number");
+        }
+    }
+
+    private void mustBeTint(String id) {
+        if (shelf().tint(id).isEmpty()) {
+            throw new IllegalArgumentException("there is no tint \"" + id + "\" on the shelf: the tints are "
+                    + String.join(", ", shelf().tints().stream().map(Tint::id).toList()));
+        }
+    }
+
+    private void mustFit(String id, double grams) {
+        OptionalDouble can = shelf().tint(id).map(Tint::stock).or(() -> shelf().base(id).map(Base::stock))
+                .map(Stock::gramsLeft).or(() -> shelf().leftover(id).map(l -> OptionalDouble.of(l.parts().total())))
+                .orElseThrow(() -> new IllegalArgumentException("there is no \"" + id + "\" on the shelf: add it as a"
+                        + " base or tint, or correct the name"));
+        if (can.isPresent() && grams > can.getAsDouble() + 1e-9) {
+            throw new IllegalArgumentException("the can of " + shelf().nameOf(id) + " holds " + grams(can.getAsDouble())
+                    + ", so " + grams(grams) + " cannot have come from it: check the decimal point, or the shelf");
+        }
+    }
+
+    /**
+     * Writes what a chip from the cup read.
+     *
+     * @param hull the hull in the same photo, when it stands there
+     */
+    public Learned read(Instant at, Reading reading, Optional<ColourReading> hull) {
+        Deed.Read counts = new Deed.Read(reading, hull, true);
+        Optional<String> why = ReadingCheck.cannotBe(sight(), counts);
+        if (why.isEmpty()) {
+            return new Learned.Done(open(shelf, cup.add(at, counts)));
+        }
+        return new Learned.NotThisCup(open(shelf, cup.add(at, new Deed.Read(reading, hull, false))), why.get());
+    }
+
+    /** @return the bench after taking the last entry back; empty when there is none */
+    public Optional<CupBench> undo(Instant at) {
+        return cup.lastToUndo().map(last -> open(shelf, cup.undo(at)));
+    }
+
+    /** @return the bench after taking one entry back, however old */
+    public CupBench undo(String entry, Instant at) {
+        return open(shelf, cup.undo(entry, at));
+    }
+
+    /** @return the bench after undoing the last undoing; empty when something was done since */
+    public Optional<CupBench> redo(Instant at) {
+        return cup.lastToRedo().map(last -> open(shelf, cup.redo(at)));
+    }
+
+    /** Puts an entry right, however old: "that was 0.31, not 0.13"; everything after it follows. */
+    public CupBench correct(String entry, Deed really, Instant at) {
+        check(really);
+        return open(shelf, cup.correct(entry, really, at));
+    }
+
+    /** @return the bench after putting only the grams of an entry right */
+    public CupBench correct(String entry, double grams, Instant at) {
+        Deed old = cup.standing().stream().filter(e -> e.id().equals(entry)).map(CupEntry::deed).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("there is no entry \"" + entry
+                        + "\" in the cup that could be corrected"));
+        if (old instanceof Deed.Weighed w) {
+            return correct(entry, new Deed.Weighed(w.part(), grams, w.step()), at);
+        } else if (old instanceof Deed.LetDown l) {
+            return correct(entry, new Deed.LetDown(l.part(), l.oneIn(), grams, l.step()), at);
+        } else if (old instanceof Deed.Held) {
+            return correct(entry, new Deed.Held(grams), at);
+        } else if (old instanceof Deed.SetAside s) {
+            return correct(entry, new Deed.SetAside(grams, s.name()), at);
+        }
+        throw new IllegalArgumentException("entry \"" + entry + "\" (" + words(old)
+                + ") has no grams to correct: undo it and write it anew");
+    }
+
+    /** @return what to do next */
+    public synchronized Plan plan() {
+        if (plan == null) {
+            plan = DosePlanner.plan(sight());
+        }
+        return plan;
+    }
+
+    /** @return the ways on from here, the one that asks least first */
+    public synchronized List<Way> ways() {
+        if (ways == null) {
+            ways = Ways.of(sight());
+        }
+        return ways;
+    }
+
+    /** @return the cup beside the hull in words, such as "Too dark and a touch red." */
+    public String verdict() {
+        return new CupWords(sight()).verdict();
+    }
+
+    /** @return {@link #plan()} in words */
+    public List<String> planWords() {
+        return new CupWords(sight()).plan(plan());
+    }
+
+    /** @return one of {@link #ways()} in words */
+    public List<String> wayWords(Way way) {
+        return new CupWords(sight()).way(way);
+    }
+
+    /**
+     * The cup on the depth gauge.
+     *
+     * @param white L* of the white alone: the surface
+     * @param hull  L* of the hull: the mark
+     * @param cup   L* of the cup: the float; empty for an empty cup
+     */
+    public record Depth(double white, double hull, OptionalDouble cup) {
+    }
+
+    /** @return where surface, mark and float stand */
+    public Depth depth() {
+        Lab hull = sight().hull();
+        Lab white = sight().knowledge().colour(Parts.of(java.util.Map.of(cup.base(), 1.0)),
+                hull.viewing(), sight().target().geometry());
+        OptionalDouble now = sight().colour().map(lab -> OptionalDouble.of(lab.lightness()))
+                .orElse(OptionalDouble.empty());
+        return new Depth(white.lightness(), hull.lightness(), now);
+    }
+
+    /** @return the hull by the best estimate */
+    public Lab hull() {
+        return sight().hull();
+    }
+
+    /** @return the cured colour of the cup by the best estimate; empty for an empty cup */
+    public Optional<Lab> colour() {
+        return sight().colour();
+    }
+
+    /** @return how near the cup is and how sure; empty for an empty cup */
+    public Optional<Outlook> outlook() {
+        return sight().outlook();
+    }
+
+    /** @return true when the cup was only read wet and the shift to cured is not known: ask for a cured chip */
+    public boolean needsCuredChip() {
+        return !sight().wetShiftKnown();
+    }
+}

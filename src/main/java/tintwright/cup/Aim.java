@@ -1,0 +1,66 @@
+package tintwright.cup;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.match.Target;
+import tintwright.reading.ColourReading;
+import tintwright.reading.ColourReading.PhotoBias;
+import tintwright.reading.Covariance;
+import tintwright.reading.PlaceReadings;
+import tintwright.reading.Reading;
+import tintwright.reading.Repeats;
+
+/**
+ * The hull as it was read, and by how much that may be off.
+ *
+ * <p>All that the reading of the hull may be off by is treated as one bias shared with every chip that is read
+ * beside the hull: in the difference of the two it cancels, whatever its size.
+ *
+ * @param target the colour as read
+ * @param bias   name and width of what it may be off by
+ */
+record Aim(Target target, PhotoBias bias) {
+    static Aim of(PlaceReadings hull) {
+        Reading first = hull.readings().get(0);
+        Viewing viewing = first instanceof ColourReading colour ? colour.lab().viewing() : Viewing.D65_10;
+        Repeats.Combined combined = Repeats.combine(hull.readings(), viewing);
+        Target target = new Target(hull.place(), combined.mean(), combined.covariance(), combined.geometry(),
+                combined.spectrum());
+        return new Aim(target, new PhotoBias(name(hull), combined.covariance()));
+    }
+
+    /** The photo's own name when all of the hull stands in one: then chips of the shelf in it share its bias. */
+    private static String name(PlaceReadings hull) {
+        List<String> photos = new ArrayList<>();
+        for (Reading reading : hull.readings()) {
+            photos.add(reading instanceof ColourReading colour
+                    ? colour.photo().map(PhotoBias::photo).orElse("") : "");
+        }
+        boolean one = photos.stream().distinct().count() == 1 && !photos.get(0).isEmpty();
+        return one ? photos.get(0) : "hull " + hull.boat() + " " + hull.place();
+    }
+
+    /**
+     * A reading as learning is to see it: one with the hull beside it becomes the hull as first read plus the
+     * difference of the two, off by what that difference may be off and by the hull's own bias.
+     */
+    Reading seen(Deed.Read read) {
+        if (read.hull().isEmpty()) {
+            return read.reading();
+        }
+        ColourReading chip = (ColourReading) read.reading();
+        ColourReading hull = read.hull().get();
+        Lab first = target.colour();
+        if (!chip.lab().viewing().equals(first.viewing()) || !hull.lab().viewing().equals(first.viewing())) {
+            return read.reading();
+        }
+        Lab moved = new Lab(first.lightness() + chip.lab().lightness() - hull.lab().lightness(),
+                first.a() + chip.lab().a() - hull.lab().a(), first.b() + chip.lab().b() - hull.lab().b(),
+                first.viewing());
+        Covariance both = chip.covariance().plus(hull.covariance());
+        return new ColourReading(moved, both, chip.geometry(), chip.film(), Optional.of(bias));
+    }
+}

@@ -1,0 +1,52 @@
+package tintwright.cup;
+
+/** How much white a cup needs to come back in range. */
+final class Climb {
+    /** A climb that comes this near, CIEDE2000, or within this of the nearest possible, takes no more white. */
+    private static final double NEAR = 0.3;
+    private static final double AS_GOOD = 0.15;
+    /** Most white that is looked at, in masses of the cup. */
+    private static final double MOST = 30;
+
+    private Climb() {
+    }
+
+    /**
+     * The least white with which tints come about as near as with any amount.
+     *
+     * @param without the answer without white
+     * @param tell    what the readings can tell, CIEDE2000: what they cannot is not worth white
+     */
+    static TintSearch.Found least(TintSearch search, double mass, TintSearch.Found without, double tell) {
+        if (without.distance() <= NEAR) {
+            return without;
+        }
+        double nearest = without.distance();
+        for (double times = 0.25; times <= MOST; times *= 2) {
+            nearest = Math.min(nearest, search.best(times * mass).distance());
+        }
+        double goal = Math.max(NEAR, nearest + Math.max(AS_GOOD, tell / 4));
+        if (without.distance() <= goal) {
+            return without;
+        }
+        double low = 0;
+        double high = 0.05 * mass;
+        TintSearch.Found found = search.best(high);
+        while (found.distance() > goal && high < MOST * mass) {
+            low = high;
+            high *= 1.6;
+            found = search.best(high);
+        }
+        for (int i = 0; i < 9; i++) {
+            double middle = (low + high) / 2;
+            TintSearch.Found trial = search.best(middle);
+            if (trial.distance() <= goal) {
+                high = middle;
+                found = trial;
+            } else {
+                low = middle;
+            }
+        }
+        return found;
+    }
+}

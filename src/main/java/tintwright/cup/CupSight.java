@@ -1,0 +1,163 @@
+package tintwright.cup;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tintwright.colour.Ciede2000;
+import tintwright.colour.Lab;
+import tintwright.match.Target;
+import tintwright.reading.FilmState;
+import tintwright.shelf.Chip;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Parts;
+
+/**
+ * A cup seen with all that is known: the shelf's chips, the chips read from the cup itself, and the hull. Plans,
+ * ways back and words are made from it. Not for use by two threads at once.
+ */
+public final class CupSight {
+    private final Knowledge shelf;
+    private final Cup cup;
+    private final CupState state;
+    private final Aim aim;
+    private final Knowledge knowledge;
+    private CupVersions versions;
+
+    private CupSight(Knowledge shelf, Cup cup) {
+        this.shelf = shelf;
+        this.cup = cup;
+        this.state = cup.state();
+        this.aim = Aim.of(cup.hull());
+        this.knowledge = learn(shelf, state, aim);
+    }
+
+    /**
+     * @param shelf what the shelf's own chips teach
+     * @throws IllegalArgumentException when the cup holds something that is not on the shelf
+     */
+    public static CupSight of(Knowledge shelf, Cup cup) {
+        if (shelf.shelf().base(cup.base()).isEmpty()) {
+            throw new IllegalArgumentException("the cup \"" + cup.name() + "\" is mixed in \"" + cup.base()
+                    + "\", which is no base of this shelf: add it, or name the right shelf");
+        }
+        for (String id : cup.state().grams().keySet()) {
+            mustStand(shelf, cup, id);
+        }
+        return new CupSight(shelf, cup);
+    }
+
+    private static void mustStand(Knowledge shelf, Cup cup, String id) {
+        boolean stands = shelf.shelf().base(id).isPresent() || shelf.shelf().tint(id).isPresent()
+                || shelf.shelf().leftover(id).isPresent();
+        if (!stands) {
+            throw new IllegalArgumentException("the cup \"" + cup.name() + "\" holds \"" + id
+                    + "\", which is not on this shelf: add it as a base or tint, or name the right shelf");
+        }
+    }
+
+    private static Knowledge learn(Knowledge shelf, CupState state, Aim aim) {
+        List<Chip> chips = new ArrayList<>();
+        Map<String, Map<String, Double>> within = new HashMap<>();
+        for (CupState.Sample sample : state.samples()) {
+            if (sample.read().counts() && sample.parts().isPresent()) {
+                // The mark keeps these apart from any chip of the shelf.
+                String id = "\u0001cup " + sample.entry();
+                chips.add(new Chip(id, sample.parts().get(), List.of(aim.seen(sample.read())), Optional.empty(), ""));
+                within.put(id, sample.off());
+            }
+        }
+        return chips.isEmpty() ? shelf : shelf.with(chips, within);
+    }
+
+    public Cup cup() {
+        return cup;
+    }
+
+    public CupState state() {
+        return state;
+    }
+
+    public Target target() {
+        return aim.target();
+    }
+
+    Aim aim() {
+        return aim;
+    }
+
+    /** @return how far the hull's reading may be off, root mean square of the three axes, Lab units */
+    double hullDoubt() {
+        var c = aim.bias().covariance();
+        return Math.sqrt((c.ll() + c.aa() + c.bb()) / 3);
+    }
+
+    /** @return what the shelf and this cup teach together */
+    public Knowledge knowledge() {
+        return knowledge;
+    }
+
+    /** @return what the shelf alone teaches */
+    Knowledge shelfAlone() {
+        return shelf;
+    }
+
+    CupVersions versions() {
+        if (versions == null) {
+            versions = new CupVersions(this);
+        }
+        return versions;
+    }
+
+    /** @return the hull by the best estimate: as read, without what readings beside it have shown to be the photo's */
+    public Lab hull() {
+        double[] mean = versions().meanHull();
+        return new Lab(mean[0], mean[1], mean[2], aim.target().colour().viewing());
+    }
+
+    /** @return the cured colour of the cup as it is by the best estimate; empty for an empty cup */
+    public Optional<Lab> colour() {
+        return state.parts().map(this::colourOf);
+    }
+
+    Lab colourOf(Parts parts) {
+        return knowledge.colour(parts, aim.target().colour().viewing(), aim.target().geometry());
+    }
+
+    /**
+     * How near the cup is by all that is known.
+     *
+     * @return empty for an empty cup
+     */
+    public Optional<Outlook> outlook() {
+        if (state.mass() == 0) {
+            return Optional.empty();
+        }
+        return Optional.of(outlook(Map.of(), 1));
+    }
+
+    /** What the cup becomes when so much of it is kept and this is added. */
+    Outlook outlook(Map<String, Double> added, double kept) {
+        versions().play(added, kept);
+        Map<String, Double> grams = new java.util.LinkedHashMap<>();
+        state.grams().forEach((id, mass) -> grams.put(id, mass * kept));
+        added.forEach((id, mass) -> grams.merge(id, mass, Double::sum));
+        Lab lab = colourOf(Parts.of(grams));
+        return new Outlook(lab, Ciede2000.between(lab, hull()), versions().expected(),
+                versions().chanceWithin(1), versions().chanceWithin(2), versions().chanceDarker());
+    }
+
+    /**
+     * Whether the shift from wet to cured is known well enough to fill by.
+     *
+     * @return true when no reading of the cup is wet, or pairs have taught the shift
+     */
+    public boolean wetShiftKnown() {
+        boolean wet = state.lastSample().map(s -> s.read().reading().film() == FilmState.WET).orElse(false);
+        return !wet || knowledge.wetShift()[0][1] < WET_KNOWN;
+    }
+
+    /** Uncertainty of the wet shift in L* below which it counts as known; common practice, no source. */
+    private static final double WET_KNOWN = 0.8;
+}

@@ -1,0 +1,154 @@
+package tintwright.cup;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tintwright.shelf.Parts;
+
+/**
+ * What is in a cup, worked out from everything that was really done to it.
+ *
+ * @param grams   grams by part, in the order they first went in; empty for an empty cup
+ * @param off     standard deviation of each of these masses in grams: errors of scale, letdown and drops
+ * @param unread  the same, of what went in since the last reading that counts
+ * @param reserve grams of white held back
+ * @param base    id of the white
+ * @param samples chips read from the cup, first to last
+ * @param aside   what was poured off, first to last
+ */
+public record CupState(Map<String, Double> grams, Map<String, Double> off, Map<String, Double> unread,
+        double reserve, String base, List<Sample> samples, List<Aside> aside) {
+    /**
+     * A chip read from the cup.
+     *
+     * @param entry id of its entry
+     * @param read  what was read
+     * @param parts what was in the cup then; empty when nothing known was in it
+     * @param off   standard deviation of those masses, grams
+     */
+    public record Sample(String entry, Deed.Read read, Optional<Parts> parts, Map<String, Double> off) {
+    }
+
+    /**
+     * What was poured off.
+     *
+     * @param name  what is written on it
+     * @param parts grams by part
+     */
+    public record Aside(String name, Parts parts) {
+    }
+
+    public CupState {
+        grams = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(grams));
+        off = Map.copyOf(off);
+        unread = Map.copyOf(unread);
+        samples = List.copyOf(samples);
+        aside = List.copyOf(aside);
+    }
+
+    static CupState of(Cup cup) {
+        Fold fold = new Fold(cup.base());
+        cup.standing().forEach(fold::take);
+        return fold.state();
+    }
+
+    /** @return grams of everything in the cup */
+    public double mass() {
+        return grams.values().stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** @return grams of white in the cup */
+    public double white() {
+        return grams.getOrDefault(base, 0.0);
+    }
+
+    /** @return what is in it; empty for an empty cup */
+    public Optional<Parts> parts() {
+        return mass() > 0 ? Optional.of(Parts.of(grams)) : Optional.empty();
+    }
+
+    /** @return the last reading that counts */
+    public Optional<Sample> lastSample() {
+        return samples.stream().filter(s -> s.read().counts() && s.parts().isPresent()).reduce((a, b) -> b);
+    }
+
+    /** Goes through the deeds and keeps the sums; variances while it runs. */
+    private static final class Fold {
+        private final String base;
+        private final Map<String, Double> grams = new LinkedHashMap<>();
+        private final Map<String, Double> variance = new LinkedHashMap<>();
+        private final Map<String, Double> unread = new LinkedHashMap<>();
+        private final List<Sample> samples = new ArrayList<>();
+        private final List<Aside> aside = new ArrayList<>();
+        private double reserve;
+
+        Fold(String base) {
+            this.base = base;
+        }
+
+        void take(CupEntry entry) {
+            Deed deed = entry.deed();
+            if (deed instanceof Deed.Weighed weighed) {
+                put(weighed.part(), weighed.grams(), weighed.step());
+                if (weighed.part().equals(base)) {
+                    reserve = Math.max(0, reserve - weighed.grams());
+                }
+            } else if (deed instanceof Deed.LetDown down) {
+                double tint = down.grams() / down.oneIn();
+                put(down.part(), tint, Math.hypot(down.step() / down.oneIn(), Deed.LetDown.OFF * tint));
+                put(base, down.grams() - tint, down.step());
+            } else if (deed instanceof Deed.Dropped drops) {
+                put(drops.part(), drops.count() * drops.dropGrams(),
+                        drops.dropGrams() * Deed.Dropped.SPREAD * Math.sqrt(drops.count()));
+            } else if (deed instanceof Deed.Held held) {
+                reserve = held.grams();
+            } else if (deed instanceof Deed.Found found) {
+                found.parts().grams().forEach((id, mass) -> put(id, mass, mass * found.off()));
+            } else if (deed instanceof Deed.SetAside away) {
+                pour(away);
+            } else if (deed instanceof Deed.Read read) {
+                samples.add(new Sample(entry.id(), read,
+                        grams.isEmpty() ? Optional.empty() : Optional.of(Parts.of(grams)), roots(variance)));
+                if (read.counts()) {
+                    unread.clear();
+                }
+            }
+        }
+
+        private void put(String part, double mass, double deviation) {
+            grams.merge(part, mass, Double::sum);
+            variance.merge(part, deviation * deviation, Double::sum);
+            unread.merge(part, deviation * deviation, Double::sum);
+        }
+
+        private void pour(Deed.SetAside away) {
+            double mass = grams.values().stream().mapToDouble(Double::doubleValue).sum();
+            // Everything poured off is an empty cup; more than there is cannot be, and counts as everything.
+            double share = mass > 0 ? Math.min(1, away.grams() / mass) : 0;
+            if (share > 0) {
+                aside.add(new Aside(away.name(), Parts.of(grams).times(share)));
+            }
+            if (share == 1) {
+                grams.clear();
+                variance.clear();
+                unread.clear();
+                return;
+            }
+            grams.replaceAll((id, m) -> m * (1 - share));
+            variance.replaceAll((id, v) -> v * (1 - share) * (1 - share));
+            unread.replaceAll((id, v) -> v * (1 - share) * (1 - share));
+        }
+
+        private static Map<String, Double> roots(Map<String, Double> variance) {
+            Map<String, Double> out = new LinkedHashMap<>();
+            variance.forEach((id, v) -> out.put(id, Math.sqrt(v)));
+            return out;
+        }
+
+        CupState state() {
+            return new CupState(grams, roots(variance), roots(unread), reserve, base, samples, aside);
+        }
+    }
+}

@@ -1,0 +1,213 @@
+package tintwright.cup;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import tintwright.colour.Ciede2000Batch;
+import tintwright.colour.Grid;
+import tintwright.colour.Lab;
+import tintwright.colour.LabBatch;
+import tintwright.match.Metric;
+import tintwright.match.MixFit;
+import tintwright.optics.KubelkaMunk;
+import tintwright.optics.Surface;
+import tintwright.shelf.Ensemble;
+import tintwright.shelf.Leftover;
+import tintwright.shelf.Parts;
+
+/**
+ * Equally likely versions of a cup and its hull: what a dose does in all of them is how safe it is. Draws are
+ * fixed, so that the same cup always gets the same advice.
+ */
+final class CupVersions {
+    /** A mix darker than the hull by more than this in L* is too dark. */
+    static final double TOO_DARK = 0.5;
+    private static final int N = Grid.INSIDE.count();
+    private static final long SEED = 4711L;
+
+    private final CupSight sight;
+    private final Ensemble ensemble;
+    private final LabBatch projection;
+    private final double[][] stockK;
+    private final double[][] stockS;
+    private final double[][] hull;
+    private final double[][] metric;
+    private final double[] sumK = new double[N];
+    private final double[] sumS = new double[N];
+    private final double[] work = new double[N];
+    private final double[][] lab;
+    private final double[] mean = new double[3];
+
+    CupVersions(CupSight sight) {
+        this.sight = sight;
+        this.ensemble = sight.knowledge().ensemble();
+        Lab aim = sight.target().colour();
+        this.projection = LabBatch.of(aim.viewing(), Grid.INSIDE);
+        this.metric = Metric.around(aim);
+        int n = ensemble.size();
+        this.lab = new double[n][3];
+        this.hull = new double[n][];
+        double[][] bias = ensemble.bias(sight.aim().bias());
+        for (int v = 0; v < n; v++) {
+            hull[v] = new double[] {aim.lightness() - bias[v][0], aim.a() - bias[v][1], aim.b() - bias[v][2]};
+        }
+        this.stockK = new double[n][N];
+        this.stockS = new double[n][N];
+        fillStock();
+    }
+
+    /** The cup in every version, with weighing errors that no reading has judged yet. */
+    private void fillStock() {
+        Random random = new Random(SEED);
+        CupState state = sight.state();
+        state.grams().forEach((id, mass) -> {
+            double off = state.unread().getOrDefault(id, 0.0);
+            for (int v = 0; v < stockK.length; v++) {
+                double real = Math.max(0, mass + off * random.nextGaussian());
+                put(v, id, real, stockK[v], stockS[v]);
+            }
+        });
+    }
+
+    private void put(int version, String id, double grams, double[] k, double[] s) {
+        int part = ensemble.ids().indexOf(id);
+        if (part >= 0) {
+            ensemble.add(version, part, grams, k, s);
+            return;
+        }
+        Parts inside = sight.knowledge().shelf().leftover(id).map(Leftover::parts).orElseThrow();
+        inside.grams().forEach((inner, mass) -> put(version, inner, grams * mass / inside.total(), k, s));
+    }
+
+    /** Plays the cup after keeping this share of it and adding these grams; the answers below are about that. */
+    void play(Map<String, Double> added, double kept) {
+        Arrays.fill(mean, 0);
+        List<String> ids = ensemble.ids();
+        Map<Integer, Double> parts = new LinkedHashMap<>();
+        added.forEach((id, grams) -> parts.put(ids.indexOf(id), grams));
+        for (int v = 0; v < lab.length; v++) {
+            for (int w = 0; w < N; w++) {
+                sumK[w] = kept * stockK[v][w];
+                sumS[w] = kept * stockS[v][w];
+            }
+            for (Map.Entry<Integer, Double> part : parts.entrySet()) {
+                ensemble.add(v, part.getKey(), part.getValue(), sumK, sumS);
+            }
+            for (int w = 0; w < N; w++) {
+                work[w] = Surface.RESIN.measured(KubelkaMunk.reflectance(sumK[w] / sumS[w]),
+                        sight.target().geometry());
+            }
+            projection.lab(work, lab[v]);
+            for (int axis = 0; axis < 3; axis++) {
+                mean[axis] += (lab[v][axis] - hull[v][axis]) / lab.length;
+            }
+        }
+    }
+
+    /** @return the hull by the best estimate: L*, a*, b*, a copy */
+    double[] meanHull() {
+        double[] out = new double[3];
+        for (double[] each : hull) {
+            for (int axis = 0; axis < 3; axis++) {
+                out[axis] += each[axis] / hull.length;
+            }
+        }
+        return out;
+    }
+
+    /** @return mean of mix minus hull in L*, a*, b*, a copy */
+    double[] meanMiss() {
+        return mean.clone();
+    }
+
+    /** @return CIEDE2000 to be expected */
+    double expected() {
+        double sum = 0;
+        for (int v = 0; v < lab.length; v++) {
+            sum += distance(v);
+        }
+        return sum / lab.length;
+    }
+
+    double chanceWithin(double limit) {
+        int hits = 0;
+        for (int v = 0; v < lab.length; v++) {
+            hits += distance(v) <= limit ? 1 : 0;
+        }
+        return hits / (double) lab.length;
+    }
+
+    private double distance(int v) {
+        return Ciede2000Batch.between(hull[v][0], hull[v][1], hull[v][2], lab[v][0], lab[v][1], lab[v][2]);
+    }
+
+    /** @return probability that the mix is darker than the hull by more than {@value #TOO_DARK} L* */
+    double chanceDarker() {
+        double variance = 0;
+        for (int v = 0; v < lab.length; v++) {
+            double d = lab[v][0] - hull[v][0] - mean[0];
+            variance += d * d / (lab.length - 1);
+        }
+        // Counting versions would move in steps of one; their spread in L* is close to normal and does not.
+        return Normal.below((-TOO_DARK - mean[0]) / Math.sqrt(variance + 1e-9));
+    }
+
+    /** @return how far mix minus hull strays from its mean, root mean square in CIEDE2000 */
+    double spread() {
+        double sum = 0;
+        for (int v = 0; v < lab.length; v++) {
+            double size = length(new double[] {lab[v][0] - hull[v][0] - mean[0], lab[v][1] - hull[v][1] - mean[1],
+                lab[v][2] - hull[v][2] - mean[2]});
+            sum += size * size / (lab.length - 1);
+        }
+        return Math.sqrt(sum);
+    }
+
+    /** @return about the CIEDE2000 of a small step in L*, a*, b* at the hull's colour */
+    double length(double[] step) {
+        double sum = 0;
+        for (int i = 0; i < 3; i++) {
+            double row = 0;
+            for (int j = i; j < 3; j++) {
+                row += metric[i][j] * step[j];
+            }
+            sum += row * row;
+        }
+        return Math.sqrt(sum);
+    }
+
+    /** @return one fit for each version: some tints into this cup with so much white, aimed at that version's hull */
+    MixFit[] fits(int[] tints, double white, double kept, double[] reflectance) {
+        int base = ensemble.ids().indexOf(sight.cup().base());
+        MixFit[] fits = new MixFit[lab.length];
+        for (int v = 0; v < fits.length; v++) {
+            double[][] k = new double[tints.length][N];
+            double[][] s = new double[tints.length][N];
+            for (int i = 0; i < tints.length; i++) {
+                ensemble.add(v, tints[i], 1, k[i], s[i]);
+            }
+            double[] baseK = new double[N];
+            double[] baseS = new double[N];
+            ensemble.add(v, base, white, baseK, baseS);
+            for (int w = 0; w < N; w++) {
+                baseK[w] += kept * stockK[v][w];
+                baseS[w] += kept * stockS[v][w];
+            }
+            fits[v] = new MixFit(new MixFit.Additions(k, s, baseK, baseS, new double[tints.length]), hull[v], metric,
+                    reflectance, projection, sight.target().geometry());
+        }
+        return fits;
+    }
+
+    /** @return L* of the hull minus L* of the mix in the version that only this share of all exceeds */
+    double darkness(double share) {
+        double[] deep = new double[lab.length];
+        for (int v = 0; v < deep.length; v++) {
+            deep[v] = hull[v][0] - lab[v][0];
+        }
+        Arrays.sort(deep);
+        return deep[(int) Math.min(deep.length - 1, Math.ceil((1 - share) * deep.length) - 1)];
+    }
+}

@@ -1,0 +1,183 @@
+package tintwright.cup;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import tintwright.colour.DifferenceWords;
+import tintwright.colour.DifferenceWords.Said;
+import tintwright.reading.FilmState;
+
+/** What a cup has to say to the person in front of it: short sentences, grams, no colour science. */
+public final class CupWords {
+    private final CupSight sight;
+    private final int decimals;
+
+    public CupWords(CupSight sight) {
+        this.sight = sight;
+        double step = sight.cup().scaleStep();
+        this.decimals = step >= 1 ? 0 : (int) Math.min(4, Math.max(1, Math.round(-Math.log10(step) + 0.2)));
+    }
+
+    /** @return how the cup as it is looks beside the hull, such as "Too dark and a touch red." */
+    public String verdict() {
+        if (sight.colour().isEmpty()) {
+            return "Nothing is in the cup yet.";
+        }
+        List<Said> said = DifferenceWords.of(sight.colour().get(), sight.hull()).said();
+        if (said.isEmpty()) {
+            return "As close as eyes can tell.";
+        }
+        List<String> words = new ArrayList<>();
+        said.forEach(one -> words.add(word(one)));
+        int last = words.size() - 1;
+        String text = last == 0 ? words.get(0)
+                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
+    }
+
+    private static String word(Said said) {
+        String plain = switch (said.word()) {
+            case LIGHTER -> "light";
+            case DARKER -> "dark";
+            case CLEANER -> "clean";
+            case DIRTIER -> "dirty";
+            case REDDER -> "red";
+            case YELLOWER -> "yellow";
+            case GREENER -> "green";
+            case BLUER -> "blue";
+        };
+        return said.size() < DifferenceWords.PLAIN ? "a touch " + plain
+                : said.size() < DifferenceWords.MUCH ? "too " + plain : "much too " + plain;
+    }
+
+    /** @return what to do next, one sentence a line */
+    public List<String> plan(Plan plan) {
+        List<String> lines = new ArrayList<>();
+        if (plan instanceof Plan.Start start) {
+            lines.add("Weigh " + grams(start.white()) + " " + name(sight.cup().base()) + " into the cup and hold back "
+                    + grams(start.reserve()) + " of it.");
+            if (start.climb() > start.reserve() * 0.95) {
+                lines.add("So much is held back because these tints are not known well: make a chip of each first.");
+            }
+        } else if (plan instanceof Plan.Doses doses) {
+            lines.add(verdict() + " Add " + list(doses.doses()) + "." + left(doses.doses()));
+            doses.doses().forEach(dose -> lines.addAll(how(dose)));
+            lines.add("Then read a cured chip: the cup should be " + near(doses.after()) + ".");
+        } else if (plan instanceof Plan.TakeChip chip) {
+            lines.add(chip.besideHull() ? "Take a cured chip of the cup and photograph it beside the hull, both in one"
+                    + " photo: what the photo is off by then cancels."
+                    : "Take a chip, let it cure and read it before anything else goes in.");
+        } else if (plan instanceof Plan.Stop stop) {
+            lines.add("Stop here: " + near(stop.now()) + ", and another dose would help less than the readings can"
+                    + " tell.");
+        } else if (plan instanceof Plan.WayBack) {
+            lines.add(verdict() + " Tints alone do not bring it back: choose a way back.");
+        } else {
+            lines.add("There is no white in the cup: weigh white in first.");
+        }
+        lines.addAll(wet());
+        return lines;
+    }
+
+    /** @return one way on, one sentence a line, the first says what to do */
+    public List<String> way(Way way) {
+        List<String> lines = new ArrayList<>();
+        if (way instanceof Way.StopHere stop) {
+            boolean close = stop.after().expected() <= 1;
+            lines.add(close ? "Stop here: " + near(stop.after()) + "."
+                    : "Stop here: " + near(stop.after()) + ", and nothing on the shelf brings it nearer.");
+        } else if (way instanceof Way.Climb climb) {
+            lines.add(verdict() + " Add " + list(climb.doses()) + "." + left(climb.doses()));
+            climb.doses().forEach(dose -> lines.addAll(how(dose)));
+            lines.add("Makes " + whole(climb.finalMass()) + ", " + near(climb.after()) + ".");
+        } else if (way instanceof Way.Split split) {
+            lines.add("Keep " + grams(split.keep()) + " in the cup, set " + grams(split.setAside()) + " aside as \""
+                    + split.name() + "\", then add " + list(split.doses()) + "." + left(split.doses()));
+            split.doses().forEach(dose -> lines.addAll(how(dose)));
+            lines.add("Makes " + whole(split.finalMass()) + ", " + near(split.after()) + "."
+                    + (split.shortBy() > 0 ? " That is " + whole(split.shortBy()) + " less than wanted." : ""));
+        } else if (way instanceof Way.Fresh fresh) {
+            lines.add("Weigh " + grams(fresh.white()) + " " + name(sight.cup().base())
+                    + " into a clean cup, stir in " + grams(fresh.darkFirst()) + " of this cup, take a chip, and go on to about "
+                    + grams(fresh.dark()) + (fresh.doses().isEmpty() ? "" : " with " + list(fresh.doses()))
+                    + "; keep the rest as \"" + fresh.name() + "\".");
+            lines.add("Makes " + whole(fresh.finalMass()) + ", " + near(fresh.after()) + ".");
+        }
+        if (way.beyondReserve() > 0) {
+            lines.add("It takes " + whole(way.beyondReserve()) + " of white beyond the reserve.");
+        }
+        if (way.beyondNeed() > 0.03 * sight.cup().wantedGrams()) {
+            lines.add("That is " + whole(way.beyondNeed()) + " more than you need.");
+        }
+        lines.addAll(wet());
+        return lines;
+    }
+
+    /** @return a warning while the cup was only read wet and the shift to cured is not known; otherwise nothing */
+    private List<String> wet() {
+        boolean wet = sight.state().lastSample().map(s -> s.read().reading().film() == FilmState.WET).orElse(false);
+        if (!wet) {
+            return List.of();
+        }
+        return List.of(sight.wetShiftKnown() ? "Read wet; the cured colour is worked out from earlier pairs. Read a cured"
+                + " chip before filling."
+                : "Read wet, and how this paint shifts when it cures is not known yet: read a cured chip before"
+                        + " filling.");
+    }
+
+    private String near(Outlook outlook) {
+        return String.format(Locale.ROOT, "about %.1f from the hull, %d in 100 to be within 1.0", outlook.expected(),
+                Math.round(100 * outlook.chanceWithin1()));
+    }
+
+    private String left(List<Dose> doses) {
+        double white = 0;
+        for (Dose dose : doses) {
+            white += dose.part().equals(sight.cup().base()) ? dose.grams() : 0;
+        }
+        double left = sight.state().reserve() - white;
+        return left >= 0.5 ? " You have " + whole(left) + " of white left." : "";
+    }
+
+    private String list(List<Dose> doses) {
+        if (doses.isEmpty()) {
+            return "nothing";
+        }
+        List<String> parts = new ArrayList<>();
+        doses.forEach(dose -> parts.add(dose.letDown().isPresent()
+                ? fine(dose.grams()) + " " + name(dose.part()) : grams(dose.grams()) + " " + name(dose.part())));
+        int last = parts.size() - 1;
+        return last == 0 ? parts.get(0) : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+    }
+
+    /** @return how to weigh a dose too small for the scale; nothing for a dose weighed straight */
+    public List<String> how(Dose dose) {
+        if (dose.letDown().isEmpty()) {
+            return List.of();
+        }
+        Dose.LetDownMix mix = dose.letDown().get();
+        double grams = ((Deed.LetDown) dose.deed()).grams();
+        String drops = dose.drops().map(d -> String.format(Locale.ROOT, " Or %d drop%s (about %.2f g, give or take"
+                + " %.2f).", d.count(), d.count() == 1 ? "" : "s", d.grams(), d.within())).orElse("");
+        return List.of("  " + fine(dose.grams()) + " " + name(dose.part()) + " as a letdown 1 in " + mix.oneIn()
+                + ": stir " + grams(mix.tintGrams()) + " of it into " + grams(mix.baseGrams()) + " "
+                + name(sight.cup().base()) + " and weigh in " + grams(grams) + " of that." + drops);
+    }
+
+    private String name(String id) {
+        return sight.knowledge().shelf().nameOf(id);
+    }
+
+    private String grams(double grams) {
+        return String.format(Locale.ROOT, "%." + decimals + "f g", grams);
+    }
+
+    /** Finer than the scale: what is in a letdown. */
+    private static String fine(double grams) {
+        return String.format(Locale.ROOT, grams < 0.01 ? "%.4f g" : "%.3f g", grams);
+    }
+
+    private static String whole(double grams) {
+        return String.format(Locale.ROOT, grams < 10 ? "%.1f g" : "%.0f g", grams);
+    }
+}

@@ -1,0 +1,77 @@
+package tintwright.cup;
+
+import java.util.Optional;
+
+/**
+ * One thing to put in, as the scale can weigh it.
+ *
+ * @param part    id of the white or tint
+ * @param grams   of the white or tint itself, without what a letdown brings along
+ * @param deed    what will be written when it is done as advised
+ * @param letDown how to mix the letdown; empty when it is weighed straight
+ * @param drops   the same dose as drops, when it is a tint; empty when under one drop
+ */
+public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> letDown, Optional<Drops> drops) {
+    /** A dose under so many steps of the scale is not weighed straight; common practice, no source. */
+    public static final int FEWEST_STEPS = 20;
+    /** A letdown of fewer steps than this is too little to be worth a dose. */
+    private static final int LEAST_STEPS = 5;
+    /** Tint in a letdown, in steps of the scale: its own weighing is then good to about 2 per cent. */
+    private static final int STEPS_IN_A_LETDOWN = 50;
+    private static final int[] LETDOWNS = {10, 20, 50};
+
+    /**
+     * How to mix a letdown: well more than the dose needs, the rest keeps in a closed jar.
+     *
+     * @param oneIn     one gram of tint in so many grams
+     * @param tintGrams grams of tint to weigh
+     * @param baseGrams grams of white to weigh to it
+     */
+    public record LetDownMix(int oneIn, double tintGrams, double baseGrams) {
+    }
+
+    /**
+     * A dose counted instead of weighed.
+     *
+     * @param count     drops
+     * @param grams     what they weigh together
+     * @param within    standard deviation of that, grams
+     */
+    public record Drops(int count, double grams, double within) {
+    }
+
+    /** @return so much white, to the nearest step that is worth watching: a tenth of a gram from 50 g on */
+    static Optional<Dose> white(String base, double grams, double step) {
+        double watched = grams >= 50 ? Math.max(step, 0.1) : step;
+        double shown = Math.round(grams / watched) * watched;
+        return shown < step / 2 ? Optional.empty()
+                : Optional.of(new Dose(base, shown, new Deed.Weighed(base, clean(shown), step), Optional.empty(),
+                        Optional.empty()));
+    }
+
+    /** @return at most so much of a tint, rounded down to what can be weighed; empty when that is too little */
+    static Optional<Dose> tint(String id, double grams, double step, double dropGrams) {
+        int count = (int) Math.floor(grams / dropGrams + 1e-9);
+        Optional<Drops> drops = count < 1 ? Optional.empty() : Optional.of(new Drops(count, count * dropGrams,
+                dropGrams * Deed.Dropped.SPREAD * Math.sqrt(count)));
+        if (grams >= FEWEST_STEPS * step) {
+            double shown = clean(Math.floor(grams / step + 1e-9) * step);
+            return Optional.of(new Dose(id, shown, new Deed.Weighed(id, shown, step), Optional.empty(), drops));
+        }
+        for (int oneIn : LETDOWNS) {
+            boolean last = oneIn == LETDOWNS[LETDOWNS.length - 1];
+            double shown = clean(Math.floor(grams * oneIn / step + 1e-9) * step);
+            if (shown >= (last ? LEAST_STEPS : FEWEST_STEPS) * step - 1e-12) {
+                double tint = Math.max(STEPS_IN_A_LETDOWN * step, Math.ceil(1.5 * grams / step) * step);
+                return Optional.of(new Dose(id, shown / oneIn, new Deed.LetDown(id, oneIn, shown, step),
+                        Optional.of(new LetDownMix(oneIn, clean(tint), clean(tint * (oneIn - 1)))), drops));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Steps of a scale have no tail of nines. */
+    private static double clean(double grams) {
+        return Math.round(grams * 1e6) / 1e6;
+    }
+}

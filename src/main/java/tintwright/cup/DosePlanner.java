@@ -1,0 +1,232 @@
+package tintwright.cup;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import tintwright.match.Matcher;
+import tintwright.match.Recipe;
+import tintwright.match.Wish;
+import tintwright.shelf.Tint;
+
+/**
+ * From a cup to its next doses. Tint cannot be taken out, so a dose is the largest share of the way that is safe;
+ * after each reading the way is looked for anew.
+ */
+public final class DosePlanner {
+    /** Least share of the white to hold back; common practice, no source. */
+    public static final double LEAST_RESERVE = 1 / 3.0;
+    /** A cup within this share of the mass wanted is full. */
+    private static final double FULL = 0.98;
+    /** Part of what the readings can tell that a dose must move the colour by. */
+    private static final double WORTH = 0.35;
+    /** A hull that may be off by more than this on each axis is first read beside a chip of the white. */
+    private static final double DOUBTFUL_HULL = 0.9;
+    /** Below this safe share the rest of the white waits for another reading. */
+    private static final double SAFE_ENOUGH_TO_FILL = 0.75;
+    /** White is taken from the reserve only for a cup that tints alone leave farther off than this, CIEDE2000. */
+    private static final double NEEDS_WHITE = 0.4;
+
+    private final CupSight sight;
+    private final CupState state;
+
+    private DosePlanner(CupSight sight) {
+        this.sight = sight;
+        this.state = sight.state();
+    }
+
+    /** @return what to do next */
+    public static Plan plan(CupSight sight) {
+        DosePlanner planner = new DosePlanner(sight);
+        if (planner.state.mass() == 0) {
+            return planner.start();
+        }
+        if (planner.state.white() <= 0) {
+            return new Plan.NoWhite();
+        }
+        return planner.next();
+    }
+
+    /** @return white to hold back of a cup that is to be started with this much, by how far doses may overshoot */
+    private Plan start() {
+        Recipe recipe = recipe();
+        double white = 0;
+        for (Map.Entry<String, Double> part : recipe.exact().grams().entrySet()) {
+            white += part.getKey().equals(sight.cup().base()) ? part.getValue() : 0;
+        }
+        double held = white * LEAST_RESERVE;
+        double climb = 0;
+        for (int round = 0; round < 2; round++) {
+            climb = climbOfFirstDoses(white - held);
+            held = Math.min(0.8 * white, Math.max(white * LEAST_RESERVE, climb));
+        }
+        double step = sight.cup().scaleStep();
+        double shown = Math.round((white - held) / step) * step;
+        Outlook after = new Outlook(recipe.prediction().lab(), recipe.deltaE(), recipe.expected(),
+                recipe.chanceWithin1(), recipe.chanceWithin2(), 0);
+        return new Plan.Start(shown, white - shown, climb, after);
+    }
+
+    /** White that brings the cup back after its first doses in the worst of a hundred cases. */
+    private double climbOfFirstDoses(double white) {
+        Cup begun = sight.cup().add(Instant.EPOCH, new Deed.Weighed(sight.cup().base(), white, sight.cup().scaleStep()));
+        CupSight ahead = CupSight.of(sight.shelfAlone(), begun);
+        DosePlanner planner = new DosePlanner(ahead);
+        TintSearch.Found way = new TintSearch(ahead, planner.firstTints()).best(0);
+        double share = SafeShare.of(ahead, way, 1);
+        CupVersions versions = ahead.versions();
+        versions.play(Map.of(), 1);
+        // Where the hull may be lighter than the white itself, no white brings that back.
+        double allowed = Math.max(0, versions.darkness(0.01) + 0.2);
+        double low = 0;
+        double high = 4 * white;
+        for (int i = 0; i < 14; i++) {
+            double middle = (low + high) / 2;
+            Map<String, Double> added = way.all(sight.cup().base(), share);
+            added.merge(sight.cup().base(), middle, Double::sum);
+            versions.play(added, 1);
+            if (versions.darkness(0.01) > allowed) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high < 0.01 * white ? 0 : high;
+    }
+
+    private Recipe recipe() {
+        return new Matcher(sight.knowledge()).match(new Wish(sight.target(), sight.cup().wantedGrams(),
+                sight.cup().scaleStep(), Set.of(), Optional.of(sight.cup().base()), Optional.empty())).best();
+    }
+
+    /** Before any reading the tints of the best recipe, and those already in. */
+    private List<String> firstTints() {
+        List<String> tints = new ArrayList<>();
+        for (String id : recipe().exact().grams().keySet()) {
+            if (sight.knowledge().shelf().tint(id).isPresent()) {
+                tints.add(id);
+            }
+        }
+        state.grams().keySet().stream().filter(id -> !tints.contains(id)).forEach(tints::add);
+        return tints;
+    }
+
+    private Plan next() {
+        Outlook now = sight.outlook().orElseThrow();
+        boolean read = state.lastSample().isPresent();
+        boolean unread = !state.unread().isEmpty();
+        boolean tinted = state.grams().keySet().stream().anyMatch(id -> !id.equals(sight.cup().base()));
+        if (!read && !tinted && sight.hullDoubt() > DOUBTFUL_HULL) {
+            return new Plan.TakeChip(now, true);
+        }
+        sight.versions().play(Map.of(), 1);
+        double tell = sight.versions().spread();
+        TintSearch search = new TintSearch(sight, read ? List.of() : firstTints());
+        TintSearch.Found way = search.best(0);
+        if (read && !unread) {
+            if (way.distance() > Math.max(NEEDS_WHITE, tell / 2) || now.chanceTooDark() > 0.5) {
+                TintSearch.Found lifted = Climb.least(search, state.mass(), way, tell);
+                if (lifted.white() > Math.max(state.reserve(), room())) {
+                    return new Plan.WayBack(now, lifted.white());
+                }
+                way = lifted;
+            }
+            if (!full()) {
+                Optional<Plan> full = fillUp(search, way, SAFE_ENOUGH_TO_FILL);
+                if (full.isPresent()) {
+                    return full.get();
+                }
+            }
+        }
+        double share = SafeShare.of(sight, way, 1);
+        List<Dose> doses = doses(sight, way, share);
+        Map<String, Double> added = sum(sight, doses);
+        if (!added.isEmpty()) {
+            double move = moveTo(added);
+            Outlook after = sight.outlook(added, 1);
+            if (move >= WORTH * tell && after.expected() < now.expected()) {
+                return new Plan.Doses(doses, after, share, false);
+            }
+        }
+        if (unread) {
+            return new Plan.TakeChip(now, !read && sight.hullDoubt() > DOUBTFUL_HULL);
+        }
+        if (!full()) {
+            Optional<Plan> full = fillUp(search, way, 0);
+            if (full.isPresent()) {
+                return full.get();
+            }
+        }
+        return new Plan.Stop(now, added.isEmpty() ? 0 : now.expected() - sight.outlook(added, 1).expected());
+    }
+
+    private boolean full() {
+        return state.mass() >= FULL * sight.cup().wantedGrams();
+    }
+
+    /** Grams that still fit under the mass wanted. */
+    private double room() {
+        return Math.max(0, sight.cup().wantedGrams() - state.mass());
+    }
+
+    /** When the rest of the white can go in with its tints, and the whole is safe. */
+    private Optional<Plan> fillUp(TintSearch search, TintSearch.Found way, double leastShare) {
+        double white = Math.max(way.white(), room());
+        TintSearch.Found full = search.best(white);
+        for (int i = 0; i < 3; i++) {
+            double tints = full.tints().values().stream().mapToDouble(Double::doubleValue).sum();
+            white = Math.max(way.white(), room() - tints);
+            full = search.best(white);
+        }
+        if (way.distance() > NEEDS_WHITE && full.distance() > way.distance() + 0.1) {
+            return Optional.empty();
+        }
+        double share = SafeShare.of(sight, full, 1);
+        if (share < leastShare) {
+            return Optional.empty();
+        }
+        List<Dose> doses = doses(sight, full, share);
+        return Optional.of(new Plan.Doses(doses, sight.outlook(sum(sight, doses), 1), share, true));
+    }
+
+    private double moveTo(Map<String, Double> added) {
+        sight.versions().play(Map.of(), 1);
+        double[] before = sight.versions().meanMiss();
+        sight.versions().play(added, 1);
+        double[] after = sight.versions().meanMiss();
+        return sight.versions().length(new double[] {after[0] - before[0], after[1] - before[1],
+            after[2] - before[2]});
+    }
+
+    /** @return this way as the scale can weigh it: all its white, then this share of its tints */
+    static List<Dose> doses(CupSight sight, TintSearch.Found way, double share) {
+        List<Dose> doses = new ArrayList<>();
+        double step = sight.cup().scaleStep();
+        for (Map.Entry<String, Double> tint : way.tints().entrySet()) {
+            double drop = sight.knowledge().shelf().tint(tint.getKey()).map(Tint::dropGrams)
+                    .orElse(Tint.USUAL_DROP_GRAMS);
+            Dose.tint(tint.getKey(), tint.getValue() * share, step, drop).ifPresent(doses::add);
+        }
+        double brought = 0;
+        for (Dose dose : doses) {
+            brought += dose.deed() instanceof Deed.LetDown down ? down.grams() - dose.grams() : 0;
+        }
+        Dose.white(sight.cup().base(), way.white() - brought, step).ifPresent(dose -> doses.add(0, dose));
+        return doses;
+    }
+
+    /** What doses put in, by part, the base of letdowns counted. */
+    static Map<String, Double> sum(CupSight sight, List<Dose> doses) {
+        Map<String, Double> added = new LinkedHashMap<>();
+        for (Dose dose : doses) {
+            added.merge(dose.part(), dose.grams(), Double::sum);
+            if (dose.deed() instanceof Deed.LetDown down) {
+                added.merge(sight.cup().base(), down.grams() - dose.grams(), Double::sum);
+            }
+        }
+        return added;
+    }
+}

@@ -1,0 +1,81 @@
+package tintwright.cup;
+
+import java.util.Locale;
+import java.util.Optional;
+import tintwright.colour.Ciede2000;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.reading.ColourReading;
+import tintwright.reading.Covariance;
+import tintwright.reading.FilmState;
+import tintwright.reading.Reading;
+import tintwright.reading.SpectralReading;
+import tintwright.shelf.Prediction;
+
+/** Whether a reading can be of this cup at all: a slip in reading must not teach the shelf nonsense. */
+public final class ReadingCheck {
+    /** Squared distance in three axes beyond which it cannot be: chance one in a million for honest normal errors. */
+    private static final double CANNOT = 30;
+    /** A smaller difference is never called impossible, CIEDE2000: models are off too. */
+    private static final double ALWAYS_POSSIBLE = 3;
+    /** What a model of paint may be off by on each axis, and a wet film more; common practice, no source. */
+    private static final double MODEL = 0.7;
+    private static final double WET_STRAY = 0.7;
+
+    private ReadingCheck() {
+    }
+
+    /** @return why this cannot be a reading of the cup; empty when it can be */
+    public static Optional<String> cannotBe(CupSight sight, Deed.Read read) {
+        if (sight.state().parts().isEmpty()) {
+            return Optional.of("nothing is in the cup yet, so nothing in it can have been read");
+        }
+        Reading reading = sight.aim().seen(read);
+        Viewing viewing = reading instanceof ColourReading colour ? colour.lab().viewing() : Viewing.D65_10;
+        Lab seen = reading.colour(viewing).orElseThrow();
+        Prediction expected = sight.knowledge().predict(sight.state().parts().get(), viewing, reading.geometry());
+        Covariance doubt = expected.covariance().plus(Covariance.same(MODEL)).plus(own(reading));
+        double[] shift = new double[3];
+        if (reading.film() == FilmState.WET) {
+            double[][] wet = sight.knowledge().wetShift();
+            doubt = doubt.plus(Covariance.of(new double[][] {{wet[0][1] * wet[0][1], 0, 0},
+                {0, wet[1][1] * wet[1][1], 0}, {0, 0, wet[2][1] * wet[2][1]}})).plus(Covariance.same(WET_STRAY));
+            for (int axis = 0; axis < 3; axis++) {
+                shift[axis] = wet[axis][0];
+            }
+        }
+        Lab lab = expected.lab();
+        Lab wanted = new Lab(lab.lightness() + shift[0], lab.a() + shift[1], lab.b() + shift[2], viewing);
+        double[] miss = {seen.lightness() - wanted.lightness(), seen.a() - wanted.a(), seen.b() - wanted.b()};
+        double difference = Ciede2000.between(seen, wanted);
+        if (difference < ALWAYS_POSSIBLE || squared(miss, doubt.toArray()) < CANNOT) {
+            return Optional.empty();
+        }
+        return Optional.of(String.format(Locale.ROOT, "this reading (L* %.1f, a* %.1f, b* %.1f) cannot be this cup,"
+                + " which by what went in is near L* %.1f, a* %.1f, b* %.1f; nothing was learned from it: read again,"
+                + " or correct the entry that was weighed differently", seen.lightness(), seen.a(), seen.b(),
+                wanted.lightness(), wanted.a(), wanted.b()));
+    }
+
+    private static Covariance own(Reading reading) {
+        if (reading instanceof ColourReading colour) {
+            return colour.covariance().plus(colour.photo().map(ColourReading.PhotoBias::covariance)
+                    .orElse(Covariance.same(0)));
+        }
+        // A spectrum's noise averages out over the wavelengths; about 100 Lab units to a reflectance of 1.
+        return Covariance.same(100 * ((SpectralReading) reading).noise());
+    }
+
+    /** Squared length of a step in units of a covariance: by its inverse, three by three. */
+    private static double squared(double[] d, double[][] m) {
+        double c00 = m[1][1] * m[2][2] - m[1][2] * m[2][1];
+        double c01 = m[1][2] * m[2][0] - m[1][0] * m[2][2];
+        double c02 = m[1][0] * m[2][1] - m[1][1] * m[2][0];
+        double det = m[0][0] * c00 + m[0][1] * c01 + m[0][2] * c02;
+        double c11 = m[0][0] * m[2][2] - m[0][2] * m[2][0];
+        double c12 = m[0][1] * m[2][0] - m[0][0] * m[2][1];
+        double c22 = m[0][0] * m[1][1] - m[0][1] * m[1][0];
+        return (d[0] * d[0] * c00 + d[1] * d[1] * c11 + d[2] * d[2] * c22
+                + 2 * (d[0] * d[1] * c01 + d[0] * d[2] * c02 + d[1] * d[2] * c12)) / det;
+    }
+}

@@ -1,0 +1,94 @@
+package tintwright.cup;
+
+import java.util.List;
+import tintwright.colour.Grid;
+import tintwright.colour.SmoothReflectance;
+import tintwright.match.MixFit;
+
+/**
+ * How much of the way is safe: what goes in cannot be taken out, neither its depth nor its hue.
+ */
+final class SafeShare {
+    /** Allowed chance of a dose that ends too dark: half of the 5 per cent of a whole job, which takes several. */
+    static final double TOO_DARK = 0.025;
+    /** Allowed chance of a dose after which white is needed to come near. */
+    static final double TOO_FAR = 0.05;
+    /** From this loss on, CIEDE2000 that tints cannot win back, a dose went too far. */
+    private static final double LOST = 0.8;
+    private static final int HALVINGS = 9;
+
+    private final CupSight sight;
+    private final TintSearch.Found way;
+    private final double kept;
+    private final double[] amounts;
+    private final MixFit[] fits;
+    private final int[] all;
+    private final double[] before;
+
+    private SafeShare(CupSight sight, TintSearch.Found way, double kept) {
+        this.sight = sight;
+        this.way = way;
+        this.kept = kept;
+        List<String> ids = sight.knowledge().ids();
+        int[] tints = way.tints().keySet().stream().mapToInt(ids::indexOf).toArray();
+        this.amounts = way.tints().values().stream().mapToDouble(Double::doubleValue).toArray();
+        this.all = new int[tints.length];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = i;
+        }
+        double[] reflectance = sight.target().reflectance()
+                .orElseGet(() -> SmoothReflectance.of(sight.hull()).resampled(Grid.INSIDE)).toArray();
+        this.fits = sight.versions().fits(tints, way.white(), kept, reflectance);
+        this.before = distances(0);
+    }
+
+    /** @return the largest safe share of the tints of this way, after its white, 0 to 1 */
+    static double of(CupSight sight, TintSearch.Found way, double kept) {
+        if (way.tints().isEmpty()) {
+            return 1;
+        }
+        SafeShare safe = new SafeShare(sight, way, kept);
+        if (safe.allows(1)) {
+            return 1;
+        }
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (safe.allows(middle)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private boolean allows(double share) {
+        sight.versions().play(way.all(sight.cup().base(), share), kept);
+        return sight.versions().chanceDarker() <= TOO_DARK && chanceTooFar(share) <= TOO_FAR;
+    }
+
+    private double chanceTooFar(double share) {
+        double[] after = distances(share);
+        int lost = 0;
+        for (int v = 0; v < after.length; v++) {
+            lost += after[v] > before[v] + LOST ? 1 : 0;
+        }
+        return lost / (double) after.length;
+    }
+
+    /** How near each version comes with more of the same tints once this share is in. */
+    private double[] distances(double share) {
+        double[] least = new double[amounts.length];
+        for (int i = 0; i < least.length; i++) {
+            least[i] = share * amounts[i];
+        }
+        double[] out = new double[fits.length];
+        for (int v = 0; v < out.length; v++) {
+            fits[v].atLeast(least);
+            out[v] = Math.sqrt(fits[v].fit(all, all.length, new double[6]));
+        }
+        return out;
+    }
+}

@@ -1,0 +1,180 @@
+package tintwright.cup;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tintwright.colour.Grid;
+import tintwright.colour.Lab;
+import tintwright.colour.LabBatch;
+import tintwright.colour.SmoothReflectance;
+import tintwright.match.Metric;
+import tintwright.match.MixFit;
+import tintwright.shelf.Tint;
+
+/** Which tints, and how much of each, bring a cup with so much white added nearest to the hull. */
+final class TintSearch {
+    private static final int N = Grid.INSIDE.count();
+    /** Three tints reach every colour that more would, but for the bounds. */
+    private static final int MOST_TINTS = 3;
+    /** What a tint that is not in the cup yet must gain in CIEDE2000; common practice, no source. */
+    private static final double PRICE_OF_A_NEW_TINT = 0.12;
+    private static final double PRICE_OF_A_TINT = 0.02;
+
+    private final CupSight sight;
+    private final double[][] k;
+    private final double[][] s;
+    private final List<Tint> tints = new ArrayList<>();
+    private final double[] aim;
+    private final double[][] metric;
+    private final double[] reflectance;
+    private final LabBatch projection;
+
+    TintSearch(CupSight sight, List<String> only) {
+        this.sight = sight;
+        this.k = sight.knowledge().absorption();
+        this.s = sight.knowledge().scattering();
+        for (Tint tint : sight.knowledge().shelf().tints()) {
+            boolean empty = tint.stock().gramsLeft().isPresent() && tint.stock().gramsLeft().getAsDouble() == 0;
+            if (!empty && (only.isEmpty() || only.contains(tint.id()))) {
+                tints.add(tint);
+            }
+        }
+        Lab c = sight.target().colour();
+        this.aim = sight.versions().meanHull();
+        this.metric = Metric.around(c);
+        this.reflectance = sight.target().reflectance()
+                .orElseGet(() -> SmoothReflectance.of(c).resampled(Grid.INSIDE)).toArray();
+        this.projection = LabBatch.of(c.viewing(), Grid.INSIDE);
+    }
+
+    /**
+     * An answer.
+     *
+     * @param white    grams of white added
+     * @param tints    grams by tint, those that darken most first
+     * @param distance CIEDE2000 left by the best estimate, about
+     */
+    record Found(double white, Map<String, Double> tints, double distance) {
+        Map<String, Double> all(String base, double fraction) {
+            Map<String, Double> added = new LinkedHashMap<>();
+            if (white > 0) {
+                added.put(base, white);
+            }
+            tints.forEach((id, grams) -> added.put(id, grams * fraction));
+            return added;
+        }
+    }
+
+    /** The best tints for the cup and this much more white; aims so that the mean of all versions hits. */
+    Found best(double white) {
+        double[] stockK = new double[N];
+        double[] stockS = new double[N];
+        double[] shares = sight.state().parts().map(sight.knowledge()::shares)
+                .orElseGet(() -> new double[k.length]);
+        int base = sight.knowledge().ids().indexOf(sight.cup().base());
+        double mass = sight.state().mass();
+        double loaded = 0;
+        for (int part = 0; part < k.length; part++) {
+            double grams = shares[part] * mass + (part == base ? white : 0);
+            loaded += sight.knowledge().shelf().tint(sight.knowledge().ids().get(part)).isPresent() ? grams : 0;
+            for (int w = 0; w < N; w++) {
+                stockK[w] += grams * k[part][w];
+                stockS[w] += grams * s[part][w];
+            }
+        }
+        MixFit fit = fit(stockK, stockS, mass + white, loaded);
+        int[] chosen = new int[MOST_TINTS];
+        Best best = new Best();
+        grow(fit, best, chosen, 0, 0);
+        return aimAtTheMean(fit, best, white);
+    }
+
+    private MixFit fit(double[] stockK, double[] stockS, double mass, double loaded) {
+        double[][] rowsK = new double[tints.size()][];
+        double[][] rowsS = new double[tints.size()][];
+        double[] weight = new double[tints.size()];
+        for (int i = 0; i < rowsK.length; i++) {
+            int part = sight.knowledge().ids().indexOf(tints.get(i).id());
+            rowsK[i] = k[part];
+            rowsS[i] = s[part];
+            double limit = tints.get(i).loadingLimit();
+            double room = (limit * mass - loaded) / (1 - limit);
+            weight[i] = 1 / Math.max(room, 1e-6);
+        }
+        return new MixFit(new MixFit.Additions(rowsK, rowsS, stockK, stockS, weight), aim, metric, reflectance,
+                projection, sight.target().geometry());
+    }
+
+    private static final class Best {
+        private int[] chosen = {};
+        private double[] grams = {};
+        private double cost = Double.POSITIVE_INFINITY;
+        private double distance = Double.POSITIVE_INFINITY;
+    }
+
+    private void grow(MixFit fit, Best best, int[] chosen, int count, int from) {
+        double[] x = new double[6];
+        double distance = Math.sqrt(fit.fit(chosen, count, x));
+        double cost = distance;
+        for (int i = 0; i < count; i++) {
+            boolean inCup = sight.state().grams().containsKey(tints.get(chosen[i]).id());
+            cost += inCup ? PRICE_OF_A_TINT : PRICE_OF_A_NEW_TINT;
+        }
+        if (cost < best.cost) {
+            best.cost = cost;
+            best.distance = distance;
+            best.chosen = java.util.Arrays.copyOf(chosen, count);
+            best.grams = java.util.Arrays.copyOf(x, count);
+        }
+        for (int i = from; count < MOST_TINTS && i < tints.size(); i++) {
+            chosen[count] = i;
+            grow(fit, best, chosen, count + 1, i + 1);
+        }
+    }
+
+    /** What is not known bends the mean colour away from the best estimate's. */
+    private Found aimAtTheMean(MixFit fit, Best best, double white) {
+        Found found = found(best, best.grams, white);
+        if (best.chosen.length == 0) {
+            return found;
+        }
+        double[] x = java.util.Arrays.copyOf(best.grams, 6);
+        fit.fitFrom(best.chosen, best.chosen.length, x);
+        double[] now = fit.lab();
+        sight.versions().play(found.all(sight.cup().base(), 1), 1);
+        double[] miss = sight.versions().meanMiss();
+        double[] moved = new double[3];
+        for (int axis = 0; axis < 3; axis++) {
+            moved[axis] = aim[axis] - (miss[axis] - (now[axis] - aim[axis]));
+        }
+        fit.aim(moved);
+        fit.fitFrom(best.chosen, best.chosen.length, x);
+        fit.aim(aim);
+        return found(best, x, white);
+    }
+
+    /** Value first: the tint that darkens most for what is to be added of it, then the next. */
+    private Found found(Best best, double[] grams, double white) {
+        List<Integer> order = new ArrayList<>();
+        for (int i = 0; i < best.chosen.length; i++) {
+            if (grams[i] > 0) {
+                order.add(i);
+            }
+        }
+        order.sort((i, j) -> Double.compare(depth(best.chosen[j]) * grams[j], depth(best.chosen[i]) * grams[i]));
+        Map<String, Double> added = new LinkedHashMap<>();
+        order.forEach(i -> added.put(tints.get(best.chosen[i]).id(), grams[i]));
+        return new Found(white, added, best.distance);
+    }
+
+    /** How much one gram takes from the lightness: its absorption in the middle of the spectrum. */
+    private double depth(int tint) {
+        double[] row = k[sight.knowledge().ids().indexOf(tints.get(tint).id())];
+        double sum = 0;
+        for (int w = 12; w <= 20; w++) {
+            sum += row[w];
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,149 @@
+package tintwright.cup;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Finds the ways on from a cup that was read. */
+public final class Ways {
+    /** From this chance on of being within 1.0 it is as close as eyes can tell. */
+    public static final double SURE = 0.9;
+    /** Below this expected CIEDE2000 nobody sees a difference edge to edge; common practice, no source. */
+    private static final double UNSEEN = 0.5;
+    /** More than this share beyond the mass wanted is worth a word and a split. */
+    private static final double MORE = 0.03;
+    /** A split to less than this share of what is wanted helps nobody. */
+    private static final double LEAST_SPLIT = 0.3;
+
+    private final CupSight sight;
+    private final CupState state;
+    private final double wanted;
+
+    private Ways(CupSight sight) {
+        this.sight = sight;
+        this.state = sight.state();
+        this.wanted = sight.cup().wantedGrams();
+    }
+
+    /**
+     * @return at least one way, the one that asks least of the person first
+     * @throws IllegalArgumentException when nothing is in the cup, or no white
+     */
+    public static List<Way> of(CupSight sight) {
+        if (sight.state().white() <= 0) {
+            throw new IllegalArgumentException(
+                    "the cup has no white in it: weigh white in before looking for a way back");
+        }
+        return new Ways(sight).all();
+    }
+
+    private List<Way> all() {
+        Outlook now = sight.outlook().orElseThrow();
+        List<Way> ways = new ArrayList<>();
+        Way.StopHere stop = new Way.StopHere(now, state.mass());
+        if (now.expected() <= UNSEEN || now.chanceWithin1() >= SURE) {
+            ways.add(stop);
+            return ways;
+        }
+        sight.versions().play(Map.of(), 1);
+        double tell = sight.versions().spread();
+        TintSearch search = new TintSearch(sight, List.of());
+        TintSearch.Found way = Climb.least(search, state.mass(), search.best(0), tell);
+        Way.Climb climb = climb(way);
+        if (climb.doses().isEmpty() || climb.after().expected() > now.expected() - 0.05) {
+            ways.add(stop);
+            return ways;
+        }
+        boolean tooMuch = climb.finalMass() > wanted * (1 + MORE);
+        if (!tooMuch) {
+            ways.add(climb);
+            return ways;
+        }
+        double toWanted = wanted / climb.finalMass();
+        if (toWanted < 1) {
+            Way.Split split = split(way, toWanted, climb);
+            if (split.beyondReserve() > 0 && state.reserve() > 0) {
+                double within = state.reserve() / climb.white();
+                if (climb.finalMass() * within >= LEAST_SPLIT * wanted && within < toWanted) {
+                    ways.add(split(way, within, climb));
+                }
+            }
+            ways.add(split);
+            ways.add(fresh(way, toWanted, climb));
+        }
+        ways.add(climb.beyondReserve() == 0 ? 0 : ways.size(), climb);
+        return ways;
+    }
+
+    private Way.Climb climb(TintSearch.Found way) {
+        double share = SafeShare.of(sight, way, 1);
+        List<Dose> doses = DosePlanner.doses(sight, way, share);
+        Map<String, Double> added = DosePlanner.sum(sight, doses);
+        double mass = state.mass() + total(added);
+        double white = added.getOrDefault(sight.cup().base(), 0.0);
+        return new Way.Climb(doses, sight.outlook(added, 1), mass, white, beyond(white), Math.max(0, mass - wanted));
+    }
+
+    /** The same climb in a cup of which only this share is kept. */
+    private Way.Split split(TintSearch.Found way, double kept, Way.Climb climb) {
+        TintSearch.Found small = scaled(way, kept);
+        double share = SafeShare.of(sight, small, kept);
+        List<Dose> doses = DosePlanner.doses(sight, small, share);
+        Map<String, Double> added = DosePlanner.sum(sight, doses);
+        double keep = kept * state.mass();
+        double mass = keep + total(added);
+        double white = added.getOrDefault(sight.cup().base(), 0.0);
+        double missing = wanted - mass;
+        return new Way.Split(keep, state.mass() - keep, leftoverName(), doses, sight.outlook(added, kept), mass, white,
+                beyond(white), Math.max(0, mass - wanted), missing > MORE * wanted ? missing : 0);
+    }
+
+    private Way.Fresh fresh(TintSearch.Found way, double kept, Way.Climb climb) {
+        TintSearch.Found small = scaled(way, kept);
+        double share = SafeShare.of(sight, small, kept);
+        List<Dose> doses = DosePlanner.doses(sight, small, share).stream()
+                .filter(dose -> !dose.part().equals(sight.cup().base())).toList();
+        Map<String, Double> added = small.all(sight.cup().base(), share);
+        double dark = kept * state.mass();
+        double white = small.white();
+        double mass = dark + total(added);
+        return new Way.Fresh(safeDark(white, dark), dark, leftoverName(), doses, sight.outlook(added, kept), mass,
+                white, beyond(white), Math.max(0, mass - wanted));
+    }
+
+    /** The most of the dark cup that the white takes without becoming too dark, by all that is not known. */
+    private double safeDark(double white, double most) {
+        double low = 0;
+        double high = most;
+        for (int i = 0; i < 12; i++) {
+            double middle = (low + high) / 2;
+            sight.versions().play(Map.of(sight.cup().base(), white), middle / state.mass());
+            if (sight.versions().chanceDarker() <= SafeShare.TOO_DARK) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private static TintSearch.Found scaled(TintSearch.Found way, double factor) {
+        Map<String, Double> tints = new LinkedHashMap<>();
+        way.tints().forEach((id, grams) -> tints.put(id, grams * factor));
+        return new TintSearch.Found(way.white() * factor, tints, way.distance());
+    }
+
+    private double beyond(double white) {
+        double over = white - state.reserve();
+        return over > sight.cup().scaleStep() ? over : 0;
+    }
+
+    private String leftoverName() {
+        return sight.cup().name() + ", set aside " + (state.aside().size() + 1);
+    }
+
+    private static double total(Map<String, Double> grams) {
+        return grams.values().stream().mapToDouble(Double::doubleValue).sum();
+    }
+}

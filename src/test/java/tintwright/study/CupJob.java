@@ -1,0 +1,165 @@
+package tintwright.study;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import tintwright.colour.Ciede2000;
+import tintwright.colour.Geometry;
+import tintwright.colour.Lab;
+import tintwright.cup.Cup;
+import tintwright.cup.Deed;
+import tintwright.cup.Dose;
+import tintwright.reading.ColourReading;
+import tintwright.reading.ColourReading.PhotoBias;
+import tintwright.reading.Covariance;
+import tintwright.reading.FilmState;
+import tintwright.reading.PlaceReadings;
+import tintwright.reading.Reading;
+import tintwright.shelf.Chip;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Parts;
+import tintwright.shelf.Tint;
+
+/**
+ * One match in a shop whose paints are hidden: what is really in the cup beside what is written down. The scale
+ * steps by 0.01 g and is off by one step (one standard deviation); letdowns are weighed on it too. All invented.
+ */
+final class CupJob {
+    static final double STEP = 0.01;
+    static final double WANTED = 100;
+    /** A photo with a card: what all of it shares, and what each patch adds, on each axis; assumed, no source. */
+    static final double PHOTO_SHARED = 1.5;
+    static final double PHOTO_PATCH = 0.5;
+
+    final HiddenShop shop;
+    final Lab truth;
+    final double limit;
+    final boolean photo;
+    final Knowledge knowledge;
+    final PlaceReadings hull;
+    private final Random random;
+    private final Map<String, Double> letdowns = new HashMap<>();
+    private int photos;
+    Cup cup;
+    Map<String, Double> real = new LinkedHashMap<>();
+    double deepest = Double.NEGATIVE_INFINITY;
+    double whiteUsed;
+    double tintUsed;
+    int doses;
+    private long seconds;
+
+    CupJob(long seed, boolean photo) {
+        this.shop = new HiddenShop(seed);
+        this.photo = photo;
+        this.random = new Random(seed * 31 + 5);
+        this.truth = shop.hull();
+        this.limit = HiddenBest.distance(shop, truth);
+        double[] first = bias();
+        double[] shelfPhoto = bias();
+        this.hull = new PlaceReadings("boat", "hull", List.of(read(truth, first, "photo 0")), "");
+        List<Chip> chips = new ArrayList<>();
+        chips.add(chip("base", Parts.of(Map.of("white", 20.0)), shelfPhoto));
+        for (Tint tint : shop.tints()) {
+            chips.add(chip("one-" + tint.id(), Parts.of(Map.of("white", 20.0, tint.id(), 0.2)), shelfPhoto));
+        }
+        this.knowledge = Knowledge.of(shop.shelf(chips));
+        this.cup = Cup.empty("cup", hull, WANTED, STEP, "white");
+    }
+
+    private Chip chip(String id, Parts wanted, double[] bias) {
+        Lab lab = shop.colour(shop.weigh(wanted));
+        return new Chip(id, wanted, List.of(read(lab, bias, "shelf photo")), Optional.empty(), "");
+    }
+
+    private double[] bias() {
+        double[] out = new double[3];
+        for (int axis = 0; axis < 3 && photo; axis++) {
+            out[axis] = PHOTO_SHARED * random.nextGaussian();
+        }
+        return out;
+    }
+
+    private ColourReading read(Lab lab, double[] bias, String name) {
+        if (!photo) {
+            return shop.read(lab);
+        }
+        Lab seen = new Lab(lab.lightness() + bias[0] + PHOTO_PATCH * random.nextGaussian(),
+                lab.a() + bias[1] + PHOTO_PATCH * random.nextGaussian(),
+                lab.b() + bias[2] + PHOTO_PATCH * random.nextGaussian(), lab.viewing());
+        return new ColourReading(seen, Covariance.same(PHOTO_PATCH), Geometry.SPECULAR_INCLUDED, FilmState.CURED,
+                Optional.of(new PhotoBias(name, Covariance.same(PHOTO_SHARED))));
+    }
+
+    private Instant now() {
+        return Instant.EPOCH.plusSeconds(seconds += 60);
+    }
+
+    double mass() {
+        return real.values().stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    private void put(String id, double grams) {
+        real.merge(id, Math.max(0, grams), Double::sum);
+        if (id.equals("white")) {
+            whiteUsed += grams;
+        } else {
+            tintUsed += grams;
+        }
+    }
+
+    /** Does what the deed says, with the errors of a real hand. */
+    void act(Deed deed) {
+        if (deed instanceof Deed.Weighed weighed) {
+            put(weighed.part(), weighed.grams() + STEP * random.nextGaussian());
+        } else if (deed instanceof Deed.LetDown down) {
+            double strength = letdowns.computeIfAbsent(down.part() + down.oneIn(), key -> mixLetDown(down.oneIn()));
+            double grams = down.grams() + STEP * random.nextGaussian();
+            put(down.part(), grams * strength);
+            put("white", grams * (1 - strength));
+        } else if (deed instanceof Deed.SetAside away) {
+            double kept = 1 - away.grams() / mass();
+            real.replaceAll((id, grams) -> grams * kept);
+        }
+        if (!(deed instanceof Deed.Held) && !(deed instanceof Deed.SetAside)) {
+            doses++;
+        }
+        cup = cup.add(now(), deed);
+        if (!real.isEmpty()) {
+            deepest = Math.max(deepest, truth.lightness() - colour().lightness());
+        }
+    }
+
+    /** Half a gram of tint and its white, each weighed on the same scale. */
+    private double mixLetDown(int oneIn) {
+        double tint = 0.5 + STEP * random.nextGaussian();
+        double base = 0.5 * (oneIn - 1) + STEP * random.nextGaussian();
+        return tint / (tint + base);
+    }
+
+    void act(List<Dose> doses) {
+        doses.forEach(dose -> act(dose.deed()));
+    }
+
+    Lab colour() {
+        return shop.colour(Parts.of(real));
+    }
+
+    /** CIEDE2000 to the true hull, above what these tints could reach. */
+    double above() {
+        return Ciede2000.between(colour(), truth) - limit;
+    }
+
+    /** A cured chip from the cup, read; in a photo the hull stands beside it. */
+    void readChip() {
+        double[] bias = bias();
+        String name = "photo " + ++photos;
+        Reading chip = read(colour(), bias, name);
+        Optional<ColourReading> beside = photo ? Optional.of(read(truth, bias, name)) : Optional.empty();
+        cup = cup.add(now(), new Deed.Read(chip, beside, true));
+    }
+}
