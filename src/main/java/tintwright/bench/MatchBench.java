@@ -1,15 +1,7 @@
 package tintwright.bench;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import tintwright.colour.Ciede2000;
-import tintwright.colour.Geometry;
-import tintwright.colour.Lab;
-import tintwright.colour.Viewing;
 import tintwright.files.Demo;
 import tintwright.match.MatchAnswer;
 import tintwright.match.Matcher;
@@ -60,43 +52,16 @@ public final class MatchBench {
     }
 
     /**
-     * The order of the trade: base, then the tint that darkens most, then the others by how much of the colour
-     * they make.
+     * What to weigh, in the order of the trade: base, then black or the strongest darkener, then the others.
      *
      * @param scaleStep smallest step of the scale in grams
      */
     public List<Weighing> order(Recipe recipe, double scaleStep) {
         Parts weighed = recipe.weighed();
-        Lab whole = colour(weighed);
-        List<Weighing> tints = new ArrayList<>();
         List<Weighing> order = new ArrayList<>();
-        Map<String, Double> darkens = new HashMap<>();
-        Map<String, Double> colours = new HashMap<>();
-        weighed.grams().forEach((id, grams) -> {
-            boolean tint = knowledge.shelf().tint(id).isPresent();
-            Weighing weighing = new Weighing(id, knowledge.shelf().nameOf(id), tint, grams, recipe.exact().grams(id),
-                    weighed.share(id), grams / scaleStep);
-            if (tint) {
-                Map<String, Double> rest = new LinkedHashMap<>(weighed.grams());
-                rest.remove(id);
-                Lab without = colour(Parts.of(rest));
-                darkens.put(id, without.lightness() - whole.lightness());
-                colours.put(id, Ciede2000.between(without, whole));
-                tints.add(weighing);
-            } else {
-                order.add(weighing);
-            }
-        });
-        tints.stream().max(Comparator.comparing(each -> darkens.get(each.id()))).ifPresent(first -> {
-            tints.remove(first);
-            order.add(first);
-        });
-        tints.sort(Comparator.comparing((Weighing each) -> colours.get(each.id())).reversed());
-        order.addAll(tints);
+        weighed.grams().forEach((id, grams) -> order.add(new Weighing(id, knowledge.shelf().nameOf(id),
+                knowledge.shelf().tint(id).isPresent(), grams, recipe.exact().grams(id), weighed.share(id),
+                grams / scaleStep)));
         return order;
-    }
-
-    private Lab colour(Parts parts) {
-        return knowledge.colour(parts, Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
     }
 }

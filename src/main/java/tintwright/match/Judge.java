@@ -70,8 +70,8 @@ final class Judge {
     }
 
     /**
-     * What the scale can show: each tint rounded up or down, whichever together come nearest to the target; the base
-     * rounded to the nearest step.
+     * What the scale can show: each tint rounded up or down, whichever together come nearest to the target; the base,
+     * which is the first part, takes what they leave of the batch.
      */
     private Parts rounded(Parts exact) {
         List<String> ids = new ArrayList<>(exact.grams().keySet());
@@ -80,13 +80,16 @@ final class Judge {
         double least = Double.POSITIVE_INFINITY;
         for (int choice = 0; choice < choices; choice++) {
             Map<String, Double> grams = new LinkedHashMap<>();
-            for (int i = 0; i < ids.size(); i++) {
+            grams.put(ids.get(0), 0.0);
+            double baseSteps = Math.round(exact.total() / wish.scaleStep());
+            for (int i = 1; i < ids.size(); i++) {
                 double steps = exact.grams(ids.get(i)) / wish.scaleStep();
-                // The first part is the base; the tints after it go up where their bit is set.
-                boolean up = i > 0 && (choice >> (i - 1) & 1) == 1;
-                grams.put(ids.get(i), onScale(i == 0 || i > MOST_ROUNDED ? Math.round(steps)
-                        : up ? Math.ceil(steps) : Math.floor(steps)));
+                boolean up = (choice >> (i - 1) & 1) == 1;
+                double shown = i > MOST_ROUNDED ? Math.round(steps) : up ? Math.ceil(steps) : Math.floor(steps);
+                grams.put(ids.get(i), onScale(shown));
+                baseSteps -= shown;
             }
+            grams.put(ids.get(0), onScale(baseSteps));
             Parts parts = Parts.of(grams);
             double distance = Ciede2000.between(colour(parts), wish.target().colour());
             if (distance < least) {

@@ -1,9 +1,12 @@
 package tintwright.match;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import tintwright.colour.Grid;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Leftover;
@@ -14,6 +17,8 @@ import tintwright.shelf.Tint;
 /** What a recipe may draw on: one gram of base, and the tints (and one leftover) that can be added to it. */
 final class Pool {
     private static final int N = Grid.INSIDE.count();
+    /** 550 nm, where the eye judges lightness. */
+    private static final int GREEN_LIGHT = 15;
 
     private final String baseId;
     private final double[] baseK;
@@ -22,6 +27,7 @@ final class Pool {
     private final List<double[]> k = new ArrayList<>();
     private final List<double[]> s = new ArrayList<>();
     private final List<Double> limitWeight = new ArrayList<>();
+    private final Set<String> blacks = new HashSet<>();
     private int leftoverRow = -1;
 
     private Pool(String baseId, double[] baseK, double[] baseS) {
@@ -38,6 +44,9 @@ final class Pool {
             boolean empty = tint.stock().gramsLeft().isPresent() && tint.stock().gramsLeft().getAsDouble() == 0;
             if (!wish.leaveOut().contains(tint.id()) && !empty) {
                 int place = places.indexOf(tint.id());
+                if (tint.family() == PigmentFamily.CARBON_BLACK) {
+                    pool.blacks.add(tint.id());
+                }
                 pool.add(tint.id(), k[place], s[place], (1 - tint.loadingLimit()) / tint.loadingLimit());
             }
         }
@@ -97,7 +106,7 @@ final class Pool {
                 limitWeight.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
-    /** Amounts per gram of base, made into a batch: base first, then what is added, most of it first. */
+    /** Amounts per gram of base, made into a batch: base first, then black or the strongest darkener. */
     Parts parts(int[] chosen, double[] amounts, double grams) {
         double total = 1;
         List<Integer> order = new ArrayList<>();
@@ -105,7 +114,8 @@ final class Pool {
             total += amounts[i];
             order.add(i);
         }
-        order.sort((i, j) -> Double.compare(amounts[j], amounts[i]));
+        order.sort(Comparator.comparing((Integer i) -> !blacks.contains(ids.get(chosen[i])))
+                .thenComparingDouble(i -> -amounts[i] * k.get(chosen[i])[GREEN_LIGHT]));
         Map<String, Double> parts = new LinkedHashMap<>();
         parts.put(baseId, grams / total);
         for (int i : order) {

@@ -11,6 +11,10 @@ final class Ranking {
     private static final double WORTH_SHOWING = 0.8;
     private static final double PRICE_OF_A_TINT = 0.06;
     private static final double PRICE_OF_METAMERISM = 0.15;
+    /** For each per cent of tint in the mix: less of it is cheaper, and touches the film less. */
+    private static final double PRICE_OF_LOADING = 0.12;
+    /** CIEDE2000 that nobody sees: to be nearer than this counts for nothing. */
+    private static final double UNSEEN = 0.3;
 
     private Ranking() {
     }
@@ -33,10 +37,11 @@ final class Ranking {
         return list;
     }
 
-    /** Lower is better: closeness first, then calm under other lights, then fewer tints. */
+    /** Lower is better: closeness as far as it is seen, then calm under other lights, then fewer and less tints. */
     private static double merit(Recipe recipe) {
-        return recipe.expected() + 0.5 * recipe.deltaE() + PRICE_OF_METAMERISM * recipe.metamerism()
-                + PRICE_OF_A_TINT * recipe.exact().grams().size();
+        return Math.max(UNSEEN, recipe.expected()) + 0.5 * Math.max(UNSEEN / 2, recipe.deltaE())
+                + PRICE_OF_METAMERISM * recipe.metamerism() + PRICE_OF_A_TINT * recipe.exact().grams().size()
+                + PRICE_OF_LOADING * 100 * recipe.tintGrams() / recipe.weighed().total();
     }
 
     private static List<String> betterThanAll(Recipe recipe, List<Recipe> above) {

@@ -8,7 +8,7 @@ import tintwright.shelf.Prediction;
 /**
  * One way to mix the colour, and what is known about it.
  *
- * @param exact          grams of each part for the batch wanted, base first, then tints, most of it first
+ * @param exact          grams of each part for the batch wanted, base first, then the strongest darkener, then the others
  * @param weighed        the same as the scale can show it
  * @param prediction     the cured colour of what is weighed
  * @param deltaE         CIEDE2000 of that colour to the target, by the best estimate

@@ -115,8 +115,8 @@ public final class DemoGenerator {
             chips.add(chip(tub.id + " 0.3 %", grams(49.85, tub.id, 0.15)));
             chips.add(chip(tub.id + " 2 %", grams(49.0, tub.id, 1.0)));
         }
-        Map<String, Double> cup = grams(61.4, "soot-black", 0.21);
-        cup.put("bottle-green", 0.12);
+        Map<String, Double> cup = grams(61.4, "soot-black", 0.18);
+        cup.put("bottle-green", 0.07);
         Leftover leftover = new Leftover("cup-2025-4", "sea grey, last autumn", Parts.of(cup),
                 List.of(reading(bench.weighed(hidden(cup)), nm -> 1)), Optional.of(LocalDate.of(2025, 10, 11)));
         return new Shelf("Demo shelf (invented)",
@@ -127,14 +127,14 @@ public final class DemoGenerator {
 
     private PlaceReadings portBow() {
         return place("port bow", "a sea green, faded towards grey; washed, read behind the cleat (invented)",
-                Map.of(HiddenPigment.WHITE, 100.0, HiddenPigment.BLACK, 1.05, HiddenPigment.GREEN, 0.95,
-                        HiddenPigment.YELLOW_OXIDE, 1.2),
+                Map.of(HiddenPigment.WHITE, 100.0, HiddenPigment.BLACK, 0.66, HiddenPigment.GREEN, 0.46,
+                        HiddenPigment.YELLOW_OXIDE, 0.8),
                 nm -> 1 + 0.004 * StrictMath.cos(2 * StrictMath.PI * (nm - 400) / 300));
     }
 
     private PlaceReadings sternQuarter() {
         return place("stern quarter", "once ivory, yellowed in the sun; washed (invented)",
-                Map.of(HiddenPigment.WHITE, 100.0, HiddenPigment.YELLOW_OXIDE, 1.0, HiddenPigment.UMBER, 0.55,
+                Map.of(HiddenPigment.WHITE, 100.0, HiddenPigment.YELLOW_OXIDE, 1.0, HiddenPigment.UMBER, 0.22,
                         HiddenPigment.RED_OXIDE, 0.04),
                 nm -> 1 + 0.003 * StrictMath.sin(2 * StrictMath.PI * (nm - 400) / 300));
     }

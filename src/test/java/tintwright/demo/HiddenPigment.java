@@ -22,12 +22,12 @@ enum HiddenPigment {
     BLACK {
         @Override
         double absorption(double nm) {
-            return 18.5 * StrictMath.pow(560 / nm, 0.35);
+            return 24 * StrictMath.pow(560 / nm, 0.35);
         }
 
         @Override
         double scattering(double nm) {
-            return 0.12;
+            return 0.2;
         }
     },
     RED_OXIDE {
@@ -66,23 +66,23 @@ enum HiddenPigment {
     GREEN {
         @Override
         double absorption(double nm) {
-            return 0.5 + 31 * hill(nm, 645, 34) + 17 * hill(nm, 698, 28) + 13 * below(nm, 437, 13);
+            return 1 + 62 * hill(nm, 645, 34) + 34 * hill(nm, 698, 28) + 26 * below(nm, 437, 13);
         }
 
         @Override
         double scattering(double nm) {
-            return 0.07;
+            return 0.14;
         }
     },
     UMBER {
         @Override
         double absorption(double nm) {
-            return 2.1 + 7.5 * StrictMath.exp((400 - nm) / 130) + 0.9 * below(nm, 520, 30);
+            return 5.2 + 19 * StrictMath.exp((400 - nm) / 130) + 2.3 * below(nm, 520, 30);
         }
 
         @Override
         double scattering(double nm) {
-            return 0.22;
+            return 0.55;
         }
     },
     ORGANIC_YELLOW {
