@@ -37,6 +37,7 @@ public final class Commands {
         List<Command> all = new ArrayList<>();
         all.add(new ShelfCommand());
         all.add(new LearnCommand());
+        all.add(new ReadCommand());
         all.add(new MatchCommand());
         all.add(new FillCommand());
         all.add(new BoatCommand());

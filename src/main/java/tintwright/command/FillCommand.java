@@ -1,18 +1,29 @@
 package tintwright.command;
 
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
+import tintwright.bench.CureClock;
+import tintwright.bench.FillColour;
 import tintwright.bench.PlanFill;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.files.FillJobFile;
 import tintwright.files.FillPlanShape;
+import tintwright.files.ShelfFile;
 import tintwright.fill.Allowances;
 import tintwright.fill.Basis;
 import tintwright.fill.CatalystChoice;
@@ -26,6 +37,9 @@ import tintwright.fill.Materials;
 import tintwright.fill.RepairLine;
 import tintwright.fill.Supply;
 import tintwright.fill.Tools;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Parts;
+import tintwright.shelf.Shelf;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
 
@@ -39,6 +53,8 @@ import tintwright.units.UnitSystem;
             "Examples:", "  tintwright fill --demo",
             "  tintwright fill --celsius 20 --repair countersunk:hole=5,top=10,angle=90,depth=8,plug=3,count=12,"
                 + "lie=facing-up",
+            "  tintwright fill --celsius 20 --recipe harbour-white=97,soot-black=0.5 --base-hides 0.5mm "
+                + "--repair gouge:length=60,width=12,depth=3,lie=vertical",
             "  tintwright fill --job job.json --pdf sheet.pdf --html sheet.html --units us --paper letter"})
 final class FillCommand extends Command {
     @Option(names = "--job", paramLabel = "FILE", description = "The whole job from a file (docs/formats.md).")
@@ -61,6 +77,20 @@ final class FillCommand extends Command {
 
     @Option(names = "--hiding", paramLabel = "FILM", description = "Film of neat gel coat that hides: 0.4mm, 16mil.")
     private String hiding;
+
+    @Option(names = "--recipe", paramLabel = "ID=G,...", split = ",",
+            description = "What is in the cup, grams by id on the shelf: density, wax and hiding come from there.")
+    private Map<String, Double> recipe = new LinkedHashMap<>();
+
+    @Option(names = "--shelf", paramLabel = "FILE", description = "Your shelf, for --recipe; the demo shelf when not said.")
+    private Path shelf;
+
+    @Option(names = "--base-hides", paramLabel = "FILM",
+            description = "Film at which the bare base hides, for --recipe: the optics do the rest.")
+    private String baseHides;
+
+    @Option(names = "--catalysed", paramLabel = "HH:MM", description = "When the catalyst went in: shows times of day.")
+    private String catalysed;
 
     @Option(names = "--catalyst", paramLabel = "PERCENT",
             description = "Your own share, with --basis; limit 1.2 to 3 %%. Left out: a general table by temperature.")
@@ -107,6 +137,7 @@ final class FillCommand extends Command {
         PlanFill.PaperSize size = PlanFill.PaperSize.named(paper);
         PlanFill fill = PlanFill.of(order(system));
         List<String> lines = new ArrayList<>(fill.lines(system));
+        lines.addAll(timesOfDay(fill));
         Map<String, Object> fields = FillPlanShape.toTree(fill.plan(), system);
         if (pdf != null) {
             fill.writePdf(pdf, size, system);
@@ -129,35 +160,86 @@ final class FillCommand extends Command {
         if (job != null || demo) {
             if (celsius != null || humidity != null || catalyst != null || cup != null || oldFilm != null || waxed
                     || hiding != null || surface != null || gelCoatDensity != null || pasteDensity != null
-                    || reserve != null || basis != null) {
+                    || reserve != null || basis != null || !recipe.isEmpty() || shelf != null || baseHides != null) {
                 throw new IllegalArgumentException("with --job and --demo everything about the job stands in its file; "
                         + "change it there, or give the repairs with --repair");
             }
             return demo ? Demo.fillOrder() : FillJobFile.read(job);
         }
-        return new FillOrder("", "", "", List.of(), typed(system));
+        Optional<FillColour> colour = colour();
+        return new FillOrder("", "", "", colour.map(FillColour::recipe).orElse(List.of()), typed(system, colour));
     }
 
-    private FillJob typed(UnitSystem system) {
+    private Optional<FillColour> colour() throws FileProblem {
+        if (recipe.isEmpty()) {
+            if (shelf != null || baseHides != null) {
+                throw new IllegalArgumentException("--shelf and --base-hides need --recipe, what is in the cup");
+            }
+            return Optional.empty();
+        }
+        if (hiding != null || gelCoatDensity != null || waxed) {
+            throw new IllegalArgumentException("with --recipe density, wax and hiding come from the shelf; leave out "
+                    + "--hiding, --gelcoat-density and --waxed");
+        }
+        Shelf stands = shelf == null ? Demo.shelf() : ShelfFile.read(shelf);
+        return Optional.of(FillColour.of(Knowledge.of(stands), Parts.of(recipe)));
+    }
+
+    private List<String> timesOfDay(PlanFill fill) {
+        if (catalysed == null) {
+            return List.of();
+        }
+        LocalTime start;
+        try {
+            start = LocalTime.parse(catalysed);
+        } catch (DateTimeParseException e) {
+            throw new IllegalArgumentException("--catalysed must be a time of day such as 14:05, was \"" + catalysed
+                    + "\"", e);
+        }
+        CureClock clock = new CureClock(start.atDate(LocalDate.EPOCH).toInstant(ZoneOffset.UTC), fill.plan().timers());
+        List<String> lines = new ArrayList<>(List.of("", "Catalysed at " + start + ":"));
+        clock.timers().forEach(timer -> lines.add("  " + timer.cue() + ": " + time(clock.opens(timer)) + " to "
+                + time(clock.closes(timer)) + " (" + timer.test() + ")"));
+        return lines;
+    }
+
+    private static String time(Instant moment) {
+        LocalDateTime time = LocalDateTime.ofInstant(moment, ZoneOffset.UTC);
+        long days = time.toLocalDate().toEpochDay();
+        return time.toLocalTime().truncatedTo(ChronoUnit.MINUTES)
+                + (days == 0 ? "" : days == 1 ? " next day" : " after " + days + " days");
+    }
+
+    private FillJob typed(UnitSystem system, Optional<FillColour> colour) {
         if (celsius == null) {
             throw new IllegalArgumentException("say how warm it is with --celsius: catalyst and working time hang on it");
         }
-        OptionalDouble hides = hiding == null ? OptionalDouble.empty()
-                : OptionalDouble.of(Entry.filmMm("--hiding", hiding, system));
+        Materials materials = materials(system, colour);
         List<RepairLine> lines = new ArrayList<>();
         for (String words : repairs) {
-            lines.add(RepairWords.parse(words, lines.size() + 1, system, hides));
+            lines.add(RepairWords.parse(words, lines.size() + 1, system, materials.hidingFilmMm()));
         }
-        Densities densities = new Densities(gelCoatDensity == null ? Densities.USUAL.gelCoat() : gelCoatDensity,
-                pasteDensity == null ? Densities.USUAL.paste() : pasteDensity, Densities.USUAL.catalyst(),
-                Densities.USUAL.wax());
-        return new FillJob(lines, new Materials(densities, waxed, hides),
+        return new FillJob(lines, materials,
                 new Conditions(Entry.celsius("--celsius", celsius, UnitSystem.METRIC),
                         humidity == null ? OptionalDouble.empty() : OptionalDouble.of(humidity)),
                 share(), Allowances.USUAL, Tools.USUAL, supply(system),
                 surface == null ? Optional.empty() : Optional.of(GritLadder.Surface.named(surface)),
-                oldFilm == null ? OptionalDouble.empty()
-                        : OptionalDouble.of(Entry.filmMm("--old-film", oldFilm, system)));
+                film("--old-film", oldFilm, system));
+    }
+
+    private Materials materials(UnitSystem system, Optional<FillColour> colour) {
+        Materials known = colour.isPresent()
+                ? colour.get().materials(film("--base-hides", baseHides, system))
+                : new Materials(new Densities(gelCoatDensity == null ? Densities.USUAL.gelCoat() : gelCoatDensity,
+                        Densities.USUAL.paste(), Densities.USUAL.catalyst(), Densities.USUAL.wax()), waxed,
+                        film("--hiding", hiding, system));
+        Densities densities = known.densities();
+        return pasteDensity == null ? known : new Materials(new Densities(densities.gelCoat(), pasteDensity,
+                densities.catalyst(), densities.wax()), known.waxed(), known.hidingFilmMm());
+    }
+
+    private static OptionalDouble film(String option, String typed, UnitSystem system) {
+        return typed == null ? OptionalDouble.empty() : OptionalDouble.of(Entry.filmMm(option, typed, system));
     }
 
     private CatalystChoice share() {

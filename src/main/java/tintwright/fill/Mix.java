@@ -49,6 +49,11 @@ public record Mix(double gelCoat, double paste) {
         }
         double ratio = gelCoat / paste;
         String feel = ratio > 1.5 ? "runny" : ratio >= 1 ? "stiff" : "stiffer still";
-        return Sizes.plain(gelCoat) + " to " + Sizes.plain(paste) + " by volume, " + feel;
+        return ratio() + " by volume, " + feel;
+    }
+
+    /** @return gel coat to paste: "2 to 1" */
+    public String ratio() {
+        return Sizes.plain(gelCoat) + " to " + Sizes.plain(paste);
     }
 }

@@ -66,8 +66,16 @@ public final class JobSheet {
                     + WaxDose.shareWords()));
         }
         order.job().materials().hidingFilmMm()
-                .ifPresent(mm -> facts.add(new Block.Fact("Neat gel coat hides from", units.film(mm))));
+                .ifPresent(mm -> facts.add(new Block.Fact("Hides from", hiding(plan, mm, units))));
         return facts;
+    }
+
+    /** What the paste does to hiding: every mix of the job with its film. */
+    private static String hiding(FillPlan plan, double neatMm, UnitSystem units) {
+        List<String> films = new ArrayList<>(List.of(units.film(neatMm) + " neat"));
+        plan.amounts().stream().map(amount -> amount.line().mix()).distinct().filter(mix -> mix.paste() > 0)
+                .forEach(mix -> films.add(units.film(mix.hidingFilmMm(neatMm)) + " at " + mix.ratio()));
+        return String.join(", ", films);
     }
 
     private static Block.Fact time(CureTimer timer) {

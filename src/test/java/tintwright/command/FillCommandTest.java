@@ -66,6 +66,23 @@ class FillCommandTest {
         assertTrue(us.out().contains(" in "), "words are in inches");
     }
 
+    @Test
+    void aRecipeBringsItsDensityItsHidingAndItsPaste() throws Exception {
+        CommandLineTest.Ran ran = fill("--celsius", "20", "--recipe", "harbour-white=97,soot-black=3", "--base-hides",
+                "0.5mm", "--repair", "hole:hole=9,depth=5,lie=vertical,count=20");
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().contains("Harbour white: ") && ran.out().contains("soot black: "), ran.out());
+        assertTrue(java.util.regex.Pattern.compile("Hides from: 0\\.[0-4]\\d mm neat").matcher(ran.out()).find(),
+                ran.out());
+    }
+
+    @Test
+    void showsTimesOfDayFromCatalysedNow() {
+        CommandLineTest.Ran ran = fill("--demo", "--catalysed", "23:55");
+        assertTrue(ran.out().contains("Catalysed at 23:55:\n  stop spreading: 00:07 next day to 00:25 next day"),
+                ran.out());
+    }
+
     private static String first(String text, String pattern) {
         return java.util.regex.Pattern.compile(pattern).matcher(text).results().findFirst().orElseThrow().group();
     }
@@ -87,6 +104,10 @@ class FillCommandTest {
         "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --catalyst 2|--catalyst and --basis go together",
         "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --gelcoat-density 0|was 0 g/ml; the data sheet gives it",
         "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --reserve 9|--reserve needs --cup beside it",
+        "--demo --catalysed noon|--catalysed must be a time of day such as 14:05",
+        "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --base-hides 0.5mm|need --recipe",
+        "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --recipe chalk=5|no base, tint or leftover",
+        "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --recipe chalk=5 --waxed|come from the shelf",
         "--demo --units imperial|Units must be metric or us",
         "--demo --paper legal|The paper must be a4 or letter",
         "--job no-such-file.json|o-such-file.json is not there"})

@@ -1,6 +1,8 @@
 package tintwright.reading.photo;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 
@@ -42,6 +44,62 @@ final class Homography {
         System.arraycopy(out.data, 0, h, 0, 8);
         h[8] = 1;
         return new Homography(h);
+    }
+
+    /** @return the map with the least squared error of four or more pairs; empty when they lie in one line */
+    static Optional<Homography> nearest(List<double[]> from, List<PixelPoint> to) {
+        int n = from.size();
+        double cx = 0;
+        double cy = 0;
+        for (PixelPoint p : to) {
+            cx += p.x() / n;
+            cy += p.y() / n;
+        }
+        double spread = 1e-9;
+        for (PixelPoint p : to) {
+            spread += Math.hypot(p.x() - cx, p.y() - cy) / n;
+        }
+        double[] weight = new double[n];
+        Arrays.fill(weight, 1);
+        double[] h = null;
+        for (int round = 0; round < 3; round++) {
+            DMatrixRMaj a = new DMatrixRMaj(2 * n, 8);
+            DMatrixRMaj b = new DMatrixRMaj(2 * n, 1);
+            for (int i = 0; i < n; i++) {
+                double u = from.get(i)[0];
+                double v = from.get(i)[1];
+                double x = (to.get(i).x() - cx) / spread;
+                double y = (to.get(i).y() - cy) / spread;
+                double[][] rows = {{u, v, 1, 0, 0, 0, -u * x, -v * x}, {0, 0, 0, u, v, 1, -u * y, -v * y}};
+                for (int k = 0; k < 2; k++) {
+                    for (int c = 0; c < 8; c++) {
+                        a.set(2 * i + k, c, weight[i] * rows[k][c]);
+                    }
+                    b.set(2 * i + k, weight[i] * (k == 0 ? x : y));
+                }
+            }
+            DMatrixRMaj out = new DMatrixRMaj(8, 1);
+            if (!CommonOps_DDRM.solve(a, b, out)) {
+                return Optional.empty();
+            }
+            h = out.data.clone();
+            for (int i = 0; i < n; i++) {
+                // The next round weighs by distance, so that errors count in pixels.
+                weight[i] = 1 / Math.max(0.2, Math.abs(h[6] * from.get(i)[0] + h[7] * from.get(i)[1] + 1));
+            }
+        }
+        double[] full = new double[9];
+        for (int c = 0; c < 3; c++) {
+            double w = c < 2 ? h[6 + c] : 1;
+            full[c] = spread * h[c] + cx * w;
+            full[3 + c] = spread * h[3 + c] + cy * w;
+            full[6 + c] = w;
+        }
+        try {
+            return Optional.of(new Homography(full));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
     }
 
     PixelPoint at(double u, double v) {

@@ -39,4 +39,16 @@ record Orientation(boolean swapped, boolean mirroredX, boolean mirroredY) {
         int down = mirroredY ? height - 1 - y : y;
         return swapped ? along : down;
     }
+
+    /** @return upright column of a stored pixel; sizes are the upright ones */
+    int uprightX(int column, int row, int width, int height) {
+        int along = swapped ? row : column;
+        return mirroredX ? width - 1 - along : along;
+    }
+
+    /** @return upright row of a stored pixel; sizes are the upright ones */
+    int uprightY(int column, int row, int width, int height) {
+        int down = swapped ? column : row;
+        return mirroredY ? height - 1 - down : down;
+    }
 }

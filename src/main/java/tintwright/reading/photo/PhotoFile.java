@@ -167,6 +167,19 @@ public final class PhotoFile {
         }
     }
 
+    /**
+     * The whole photo, small enough to look at and to find a card in.
+     *
+     * @param longestSide pixels the longer side may have at most, 100 to 8000
+     */
+    public Preview preview(int longestSide, Progress progress) throws PhotoException {
+        if (longestSide < 100 || longestSide > 8000) {
+            throw new IllegalArgumentException("the longest side of a preview must be 100 to 8000 pixels, was "
+                    + longestSide);
+        }
+        return PreviewMaker.make(this, decode(0, 0, width(), height(), progress), longestSide);
+    }
+
     /** The type that keeps the file's codes: the one in the file's own colour space, when the reader knows it. */
     private static ImageTypeSpecifier ownCodes(ImageReader reader) throws IOException {
         ImageTypeSpecifier first = null;

@@ -75,4 +75,45 @@ final class Pixels {
         System.arraycopy(pixel, 0, code, 0, 3);
         return true;
     }
+
+    /** Takes the codes of one stored row: red, green, blue of each kept pixel in turn. */
+    interface Row {
+        void take(int row, int length, int[] codes);
+    }
+
+    /** Hands over every stored row, top to bottom. */
+    void eachRow(Row taker) {
+        int length = raster.getWidth();
+        int bands = raster.getNumBands();
+        int[] all = new int[length * Math.max(3, bands)];
+        int[] codes = new int[3 * length];
+        for (int row = 0; row < raster.getHeight(); row++) {
+            if (palette != null) {
+                int[] rgb = palette.getRGB(0, row, length, 1, null, 0, length);
+                for (int i = 0; i < length; i++) {
+                    codes[3 * i] = rgb[i] >> 16 & 255;
+                    codes[3 * i + 1] = rgb[i] >> 8 & 255;
+                    codes[3 * i + 2] = rgb[i] & 255;
+                }
+            } else {
+                raster.getPixels(0, row, length, 1, all);
+                for (int i = 0; i < length; i++) {
+                    codes[3 * i] = all[bands * i];
+                    codes[3 * i + 1] = all[bands * i + 1];
+                    codes[3 * i + 2] = all[bands * i + 2];
+                }
+            }
+            taker.take(row, length, codes);
+        }
+    }
+
+    /** @return upright column of the whole photo, of a kept pixel by its place in the stored part */
+    int uprightX(int column, int row) {
+        return orientation.uprightX(left + column * step, top + row * step, width, height);
+    }
+
+    /** @return upright row of the whole photo, of a kept pixel by its place in the stored part */
+    int uprightY(int column, int row) {
+        return orientation.uprightY(left + column * step, top + row * step, width, height);
+    }
 }
