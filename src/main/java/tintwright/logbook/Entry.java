@@ -97,9 +97,13 @@ public final class Entry {
     }
 
     private BodyReader readBody() throws IOException {
-        try (JsonParser json = JSON.createParser(source, bodyFrom, restTo - 1 - bodyFrom)) {
+        try (JsonParser json = openBody()) {
             return BodyReader.read(json);
         }
+    }
+
+    JsonParser openBody() throws IOException {
+        return JSON.createParser(source, bodyFrom, restTo - 1 - bodyFrom);
     }
 
     /** A colour as it stands in an entry, with its conditions as they are written there. */

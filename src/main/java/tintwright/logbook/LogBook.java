@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.random.RandomGenerator;
@@ -77,8 +79,10 @@ public final class LogBook implements Closeable {
     public List<Noted<Page.Boat>> boats() {
         List<Noted<Page.Boat>> boats = store.ask(ledger -> new ArrayList<>(ledger.current()
                 .filter(entry -> entry.kind().equals("boat"))
-                .flatMap(entry -> as(Page.Boat.class, entry).stream()).toList()));
-        boats.sort(Comparator.comparing((Noted<Page.Boat> boat) -> Plain.of(boat.page().name()))
+                .flatMap(entry -> BoatReader.read(entry).stream().map(boat -> noted(entry, boat))).toList()));
+        Map<UUID, String> plain = new HashMap<>();
+        boats.forEach(boat -> plain.put(boat.id(), Plain.of(boat.page().name())));
+        boats.sort(Comparator.comparing((Noted<Page.Boat> boat) -> plain.get(boat.id()))
                 .thenComparing(Noted::id, EntryIds.ORDER));
         return boats;
     }
@@ -126,7 +130,7 @@ public final class LogBook implements Closeable {
     public List<Noted<Page.Boat>> search(String words, int most) {
         return store.ask(ledger -> search.find(words, most, ledger).stream()
                 .flatMap(boat -> ledger.current(boat).stream())
-                .flatMap(entry -> as(Page.Boat.class, entry).stream()).toList());
+                .flatMap(entry -> BoatReader.read(entry).stream().map(boat -> noted(entry, boat))).toList());
     }
 
     /** Makes ready for the first search; a window does this in the background once its list is shown. */
@@ -174,13 +178,16 @@ public final class LogBook implements Closeable {
     }
 
     private static Noted<Page> noted(Entry entry) {
-        return new Noted<>(Ledger.rootOf(entry), entry.at(), entry.boat(), PageShape.read(entry));
+        return noted(entry, PageShape.read(entry));
+    }
+
+    private static <P extends Page> Noted<P> noted(Entry entry, P page) {
+        return new Noted<>(Ledger.rootOf(entry), entry.at(), entry.boat(), page);
     }
 
     private static <P extends Page> Optional<Noted<P>> as(Class<P> sort, Entry entry) {
         Page page = PageShape.read(entry);
-        return sort.isInstance(page) ? Optional.of(new Noted<>(Ledger.rootOf(entry), entry.at(), entry.boat(),
-                sort.cast(page))) : Optional.empty();
+        return sort.isInstance(page) ? Optional.of(noted(entry, sort.cast(page))) : Optional.empty();
     }
 
     @Override

@@ -36,6 +36,7 @@ class LogBookTest {
         try (LogBook again = open()) {
             List<Page> pages = again.of(boat).stream().map(Noted::page).toList();
             assertEquals(Samples.every().toString(), pages.toString());
+            assertEquals(List.of(Samples.boat()), again.boats().stream().map(Noted::page).toList());
             assertEquals(PageShape.body(Samples.target()), PageShape.body(pages.get(2)));
             assertEquals(PageShape.body(Samples.chip()), PageShape.body(pages.get(4)));
             assertEquals(Samples.cup(60).parts(), ((Page.Cup) pages.get(3)).parts());
