@@ -6,11 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.colour.Ciede2000;
@@ -134,6 +137,24 @@ class LogBookTest {
             assertEquals("after the correction", ((Page.Remark) pages.get(10).page()).text());
             assertEquals(11, pages.size());
             assertEquals(1, book.nearest(new Lab(60, -3, 10, Viewing.D65_10), 1).found().size());
+        }
+    }
+
+    @Test
+    void theExampleInTheDocumentIsALog() throws Exception {
+        Matcher example = Pattern.compile("```jsonl\\n(.*?)```", Pattern.DOTALL)
+                .matcher(Files.readString(Path.of("docs/formats.md")));
+        assertTrue(example.find());
+        Files.createDirectories(tmp.resolve("log"));
+        Files.writeString(tmp.resolve("log/example-0001.jsonl"), example.group(1));
+        try (LogBook book = open()) {
+            assertEquals(List.of(), book.troubles());
+            UUID boat = book.boatsNamed("Aldernese").get(0).id();
+            List<Noted<Page.Verdict>> verdicts = book.of(boat, Page.Verdict.class);
+            assertEquals(Page.Outcome.INVISIBLE, verdicts.get(0).page().outcome());
+            assertEquals(1, verdicts.size());
+            assertEquals(List.of(), book.of(boat, Page.Remark.class));
+            assertTrue(book.of(boat).stream().noneMatch(noted -> noted.page() instanceof Page.Unknown));
         }
     }
 
