@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tintwright.bench.Aim;
 import tintwright.bench.Closeness;
 import tintwright.bench.MatchBench;
@@ -12,6 +13,7 @@ import tintwright.colour.DifferenceWords;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.match.MatchAnswer;
+import tintwright.match.NextChip;
 import tintwright.match.Recipe;
 import tintwright.match.UnderLight;
 import tintwright.match.Wish;
@@ -24,6 +26,7 @@ final class MatchWords {
     private final Wish wish;
     private final MatchAnswer match;
     private final int decimals;
+    private final Optional<NextChip> next;
     private final List<String> lines = new ArrayList<>();
 
     MatchWords(MatchBench bench, Aim aim, Wish wish, MatchAnswer match) {
@@ -31,6 +34,7 @@ final class MatchWords {
         this.aim = aim;
         this.wish = wish;
         this.match = match;
+        this.next = NextChip.of(bench.knowledge(), match.best(), aim.target());
         this.decimals = Figures.decimalsOf(wish.scaleStep());
     }
 
@@ -49,6 +53,10 @@ final class MatchWords {
         lines.add("");
         lights(best);
         others();
+        next.ifPresent(chip -> {
+            lines.add("");
+            lines.add("Surer:      " + chip.words());
+        });
         for (Doubt doubt : bench.knowledge().doubts()) {
             lines.add("");
             lines.add("Look again: " + doubt.words());
@@ -166,7 +174,18 @@ final class MatchWords {
             fields.put("outOfReach", miss);
         }
         fields.put("recipes", match.recipes().stream().map(this::recipe).toList());
+        fields.put("nextChip", next.map(this::next).orElse(null));
         fields.put("doubts", bench.knowledge().doubts().stream().map(Doubts::fields).toList());
+        return fields;
+    }
+
+    private Map<String, Object> next(NextChip chip) {
+        Map<String, Object> fields = new LinkedHashMap<>();
+        fields.put("tint", chip.tintId());
+        fields.put("share", Figures.six(chip.share()));
+        fields.put("spreadBefore", Figures.six(chip.before()));
+        fields.put("spreadAfter", Figures.six(chip.after()));
+        fields.put("words", chip.words());
         return fields;
     }
 

@@ -12,7 +12,7 @@ import tintwright.reading.SpectralReading;
 /** What a person says about readings when the file does not: options of several commands. */
 final class SaidBeside {
     @Option(names = "--light", paramLabel = "NAME", description = "Light the colour was read under: A, D50, D65, FL2,"
-            + " FL11, FL12, LED-B1, LED-B3, LED-B5.")
+            + " FL11, FL12, LED-B1, LED-B3, LED-B5 or a daylight such as D5500K.")
     private String light;
 
     @Option(names = "--observer", paramLabel = "2|10", description = "Observer of the colour, degrees.")

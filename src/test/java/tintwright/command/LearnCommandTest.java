@@ -64,6 +64,10 @@ class LearnCommandTest {
         double soot = deviation(now, "soot-black");
         assertTrue(soot < 0.25 * deviation(before, "soot-black"), "the chip says how strong the black is: " + soot);
         assertTrue(deviation(now, "ink-blue") > 0.3, "nobody read a blue chip");
+        JsonNode next = json("match", "--lab", "70,-8,-20", "--light", "D65", "--observer", "10", "--shelf",
+                shelf.toString(), "--json").get("nextChip");
+        assertEquals("ink-blue", next.get("tint").textValue(), "the blue is what the recipe hangs on");
+        assertTrue(next.get("spreadAfter").doubleValue() < next.get("spreadBefore").doubleValue());
     }
 
     private static double deviation(JsonNode shelf, String id) {
