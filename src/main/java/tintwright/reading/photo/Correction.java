@@ -13,14 +13,15 @@ import tintwright.reading.Covariance;
 /**
  * From a camera's record to colours, learned from the references of one photo.
  *
- * <p>Every {@link Flexibility} is fitted; each predicts every reference from the others; the one that does this
- * best near the wanted colours is taken, a stiffer one when it is as good. A reference that the others contradict is
+ * <p>Every {@link Flexibility} is fitted; each predicts every reference from the others; the ones that do this
+ * best near the wanted colours are listened to, nearly equal ones together. A reference that the others contradict is
  * set aside and named. How sure the answer is comes from the freest fit, widened where the references turn out to
  * scatter more than they say.
  */
 final class Correction {
-    /** A freer correction must predict left-out references this much better than a stiffer one. */
-    private static final double WORTH_IT = 0.97;
+    /** A fit whose error with left-out references is larger by this share counts a third as much. */
+    private static final double WORTH_IT = 0.08;
+    private static final double LEAST_SHARE = 0.01;
     /** A reference counts in the choice with this weight however far its colour is from the wanted ones. */
     private static final double FAR_WEIGHT = 0.25;
     private static final double NEAR = 35;
@@ -37,19 +38,26 @@ final class Correction {
 
     private final CameraModel model;
     private final Viewing viewing;
+    /** The fit that predicts best; its covariance counts. */
     private final CorrectionFit fit;
     private final Flexibility flexibility;
+    /** All fits and how much each counts in the answer. */
+    private final List<Voice> voices;
     private final double widened;
     private final double leaveOneOut;
     private final List<String> setAside;
     private final double[] gainWidth;
 
-    private Correction(CameraModel model, Viewing viewing, CorrectionFit fit, Flexibility flexibility,
-            double widened, double leaveOneOut, List<String> setAside, double[] gainWidth) {
+    /** A fit and its share in the answer. */
+    private record Voice(CorrectionFit fit, Flexibility flexibility, double error, double share) {
+    }
+
+    private Correction(CameraModel model, Viewing viewing, List<Voice> voices, double widened, double leaveOneOut, List<String> setAside, double[] gainWidth) {
         this.model = model;
         this.viewing = viewing;
-        this.fit = fit;
-        this.flexibility = flexibility;
+        this.voices = voices;
+        this.fit = voices.get(0).fit();
+        this.flexibility = voices.get(0).flexibility();
         this.widened = widened;
         this.leaveOneOut = leaveOneOut;
         this.setAside = setAside;
@@ -68,15 +76,16 @@ final class Correction {
         for (KnownSample one : known) {
             one.colour().viewing().mustEqual(viewing);
         }
-        double[] start = new double[CameraModel.UNKNOWNS];
         if (known.isEmpty()) {
-            CorrectionFit fit = new CorrectionFit(model, known, Flexibility.ROOT_POLYNOMIAL, UNKNOWN_GAIN[0],
-                    UNKNOWN_GAIN[1], start, start);
-            return new Correction(model, viewing, fit, Flexibility.GAIN, 1, Double.NaN, List.of(), UNKNOWN_GAIN);
+            double[] plain = new double[CameraModel.UNKNOWNS];
+            CorrectionFit fit = new CorrectionFit(model, known, Flexibility.PHONE, UNKNOWN_GAIN[0], UNKNOWN_GAIN[1],
+                    plain, plain);
+            return new Correction(model, viewing, List.of(new Voice(fit, Flexibility.PHONE, 0, 1)), 1, Double.NaN, List.of(), UNKNOWN_GAIN);
         }
         List<KnownSample> kept = new ArrayList<>(known);
         List<String> aside = new ArrayList<>();
-        CorrectionFit freest = fit(model, kept, Flexibility.ROOT_POLYNOMIAL, firstGains(model, kept));
+        Flexibility chosen = known.size() >= ENOUGH_TO_CHOOSE ? Flexibility.ROOT_POLYNOMIAL : Flexibility.PHONE;
+        CorrectionFit freest = fit(model, kept, chosen, firstGains(model, kept));
         while (aside.size() < known.size() / 6) {
             CorrectionFit.LeftOut[] left = freest.leaveOneOut();
             int worst = worst(left);
@@ -85,28 +94,43 @@ final class Correction {
                 break;
             }
             aside.add(kept.remove(worst).name());
-            freest = fit(model, kept, Flexibility.ROOT_POLYNOMIAL, freest.unknowns);
+            freest = fit(model, kept, chosen, freest.unknowns);
         }
-        CorrectionFit best = freest;
-        Flexibility chosen = Flexibility.ROOT_POLYNOMIAL;
         double[] weights = weights(freest, wanted);
-        double error = error(freest, weights);
+        List<Voice> voices = new ArrayList<>();
+        voices.add(new Voice(freest, chosen, error(freest, weights), 0));
         if (kept.size() >= ENOUGH_TO_CHOOSE) {
-            Flexibility[] stiffer = Flexibility.values();
-            for (int i = stiffer.length - 2; i >= 0; i--) {
-                double[] from = i >= Flexibility.CURVES_AND_MIX.ordinal() ? freest.unknowns
-                        : firstGains(model, kept);
-                CorrectionFit fit = fit(model, kept, stiffer[i], from);
-                double e = error(fit, weights);
-                if (e * WORTH_IT < error) {
-                    best = fit;
-                    chosen = stiffer[i];
-                    error = Math.min(error, e);
+            for (Flexibility stiffer : Flexibility.values()) {
+                if (stiffer != chosen) {
+                    double[] from = stiffer == Flexibility.CURVES_AND_MIX ? freest.unknowns : firstGains(model, kept);
+                    CorrectionFit fit = fit(model, kept, stiffer, from);
+                    voices.add(new Voice(fit, stiffer, error(fit, weights), 0));
                 }
             }
         }
-        return new Correction(model, viewing, best, chosen, widening(best.leaveOneOut()), error(best, weights),
+        List<Voice> shared = shared(voices);
+        Voice best = shared.get(0);
+        return new Correction(model, viewing, shared, widening(best.fit().leaveOneOut()), best.error(),
                 List.copyOf(aside), LEARNED_GAIN);
+    }
+
+    /** The best first; the share falls off with the error, so that no hair's breadth decides. */
+    private static List<Voice> shared(List<Voice> voices) {
+        double least = voices.stream().mapToDouble(Voice::error).min().orElseThrow();
+        double total = 0;
+        for (Voice one : voices) {
+            total += share(one, least);
+        }
+        List<Voice> out = new ArrayList<>();
+        for (Voice one : voices) {
+            out.add(new Voice(one.fit(), one.flexibility(), one.error(), share(one, least) / total));
+        }
+        out.sort(Comparator.comparingDouble(Voice::error));
+        return List.copyOf(out);
+    }
+
+    private static double share(Voice one, double least) {
+        return Math.exp(-(one.error() / least - 1) / WORTH_IT);
     }
 
     private static CorrectionFit fit(CameraModel model, List<KnownSample> known, Flexibility flexibility,
@@ -119,6 +143,7 @@ final class Correction {
     private static double[] firstGains(CameraModel model, List<KnownSample> known) {
         double[][] toLight = Small.inverse(model.matrixToXyz());
         double[] start = new double[CameraModel.UNKNOWNS];
+        Flexibility.expectColourful(start);
         List<double[]> ratios = new ArrayList<>();
         List<double[]> rough = new ArrayList<>();
         for (KnownSample one : known) {
@@ -215,16 +240,20 @@ final class Correction {
         if (samples.isEmpty()) {
             return List.of();
         }
-        DMatrixRMaj wide = Flexibility.ROOT_POLYNOMIAL.prior(gainWidth[0], gainWidth[1]);
+        DMatrixRMaj wide = Flexibility.PHONE.prior(gainWidth[0], gainWidth[1]);
         CorrectionFit.Predicted predicted = fit.predict(samples, wide);
         double scale = widened * widened;
         double[][] shared = SharedError.of(predicted.covariance(), scale);
+        double[][] answers = new double[samples.size()][3];
+        double[][][] apart = new double[samples.size()][3][3];
+        listen(samples, wide, predicted, answers, apart);
         List<Answer> out = new ArrayList<>();
         for (int i = 0; i < samples.size(); i++) {
             double[][] own = new double[3][3];
             for (int r = 0; r < 3; r++) {
                 for (int c = 0; c < 3; c++) {
-                    own[r][c] = scale * predicted.covariance().get(3 * i + r, 3 * i + c) - shared[r][c];
+                    own[r][c] = scale * predicted.covariance().get(3 * i + r, 3 * i + c) - shared[r][c]
+                            + apart[i][r][c];
                 }
             }
             double[][] positive = SharedError.positive(own);
@@ -233,11 +262,40 @@ final class Correction {
                     positive[r][c] += predicted.own()[i][r][c];
                 }
             }
-            double[] lab = predicted.lab()[i];
+            double[] lab = answers[i];
             out.add(new Answer(new Lab(lab[0], lab[1], lab[2], viewing), Covariance.of(shared),
                     Covariance.of(positive)));
         }
         return out;
+    }
+
+    /** The shares' mean answer for each sample, and how far the fits are apart about it. */
+    private void listen(List<Sample> samples, DMatrixRMaj wide, CorrectionFit.Predicted first, double[][] answers,
+            double[][][] apart) {
+        List<double[][]> labs = new ArrayList<>();
+        for (Voice one : voices) {
+            double[][] lab = one == voices.get(0) ? first.lab()
+                    : one.share() < LEAST_SHARE ? first.lab() : one.fit().predict(samples, wide).lab();
+            labs.add(lab);
+            for (int i = 0; i < answers.length; i++) {
+                for (int axis = 0; axis < 3; axis++) {
+                    answers[i][axis] += one.share() * lab[i][axis];
+                }
+            }
+        }
+        for (int v = 0; v < labs.size(); v++) {
+            for (int i = 0; i < answers.length; i++) {
+                double[] off = new double[3];
+                for (int axis = 0; axis < 3; axis++) {
+                    off[axis] = labs.get(v)[i][axis] - answers[i][axis];
+                }
+                for (int r = 0; r < 3; r++) {
+                    for (int c = 0; c < 3; c++) {
+                        apart[i][r][c] += voices.get(v).share() * off[r] * off[c];
+                    }
+                }
+            }
+        }
     }
 
     Flexibility flexibility() {

@@ -22,6 +22,8 @@ import org.ejml.dense.row.CommonOps_DDRM;
  * <p>The widths are ours: settled on the real photos and the simulated phones of docs/accuracy.md.
  */
 public enum Flexibility {
+    /** What phones usually do: all of it, but little of it. */
+    PHONE("gains, tone curves and little else", 0.15, 0.015, 0.004, 0.05, 0.07, 0.04, 0.30),
     /** A gain on each channel. */
     GAIN("gain on each channel", 0.02, 0.005, 0.001, 0.01, 0.03, 0.01, 0.02),
     /** Gains and tone curves, from the greys. */
@@ -39,6 +41,11 @@ public enum Flexibility {
     private static final double LIGHT_SLOPE = 0.12;
     /** Change of log light from the middle of the frame to its corner, all round. */
     private static final double LIGHT_BOWL = 0.10;
+
+    /** How much more colour phones give than they see, on average: the mix expected before any reference. */
+    private static final double TOO_COLOURFUL = 0.08;
+    /** Share of each channel in the brightness of a grey; IEC 61966-2-1. */
+    private static final double[] BRIGHTNESS = {0.2126, 0.7152, 0.0722};
 
     private final String words;
     private final double power;
@@ -64,6 +71,18 @@ public enum Flexibility {
     /** @return the name for people */
     public String words() {
         return words;
+    }
+
+    /** Puts the mix that undoes the usual excess of colour into the unknowns. */
+    static void expectColourful(double[] unknowns) {
+        int at = MIX;
+        for (int row = 0; row < 3; row++) {
+            for (int column = 0; column < 3; column++) {
+                if (row != column) {
+                    unknowns[at++] = TOO_COLOURFUL * BRIGHTNESS[column];
+                }
+            }
+        }
     }
 
     /**

@@ -22,6 +22,9 @@ final class PatchReader {
     /** Unevenness of sensor and lens over short ways, of the light. */
     private static final double PATTERN = 0.002;
 
+    /** A channel cut off at 0 may have stood this far below: a colour outside what the file can hold. */
+    private static final double BELOW_BLACK = 0.03;
+
     private final Pixels pixels;
     private final RgbProfile profile;
     private final float[][] light;
@@ -51,6 +54,7 @@ final class PatchReader {
         int count = 0;
         int clipped = 0;
         int black = 0;
+        int[] none = new int[3];
         for (int y = box.y; y < box.y + box.height; y += stride) {
             for (int x = box.x; x < box.x + box.width; x += stride) {
                 if (!region.contains(x, y) || !pixels.codes(x, y, code)) {
@@ -60,6 +64,7 @@ final class PatchReader {
                 black += code[0] == 0 || code[1] == 0 || code[2] == 0 ? 1 : 0;
                 for (int k = 0; k < 3; k++) {
                     channel[k][count] = light[k][code[k]];
+                    none[k] += code[k] == 0 ? 1 : 0;
                 }
                 bright[count] = 0.3 * channel[0][count] + 0.6 * channel[1][count] + 0.1 * channel[2][count];
                 count++;
@@ -80,11 +85,11 @@ final class PatchReader {
         }
         Arrays.sort(off);
         double spread = Math.max(1.4826 * off[count / 2], slope(middle) / 2);
-        return summary(region, channel, bright, count, inPhoto, middle, spread, clipped, black);
+        return summary(region, channel, bright, count, inPhoto, middle, spread, clipped, black, none);
     }
 
     private PatchRecord summary(Region region, double[][] channel, double[] bright, int count, int inPhoto,
-            double middle, double spread, int clipped, int black) {
+            double middle, double spread, int clipped, int black, int[] none) {
         double[] sum = new double[3];
         double[] square = new double[3];
         int kept = 0;
@@ -107,7 +112,8 @@ final class PatchReader {
             double variance = Math.max(0, square[k] / kept - mean[k] * mean[k]);
             double rounding = ROUNDING * slope(mean[k]);
             double pattern = PATTERN * mean[k];
-            sigma[k] = Math.sqrt(variance * Math.min(1, SHARE_NOISE / kept) + rounding * rounding + pattern * pattern);
+            double below = BELOW_BLACK * none[k] / count;
+            sigma[k] = Math.sqrt(below * below + variance * Math.min(1, SHARE_NOISE / kept) + rounding * rounding + pattern * pattern);
         }
         PixelPoint centre = region.centre();
         Sample sample = new Sample(profile.toSrgb(mean), profile.noiseToSrgb(sigma),

@@ -71,6 +71,7 @@ public final class PhotoFile {
                     throw new PhotoException(name(path) + " is only " + width + " by " + height
                             + " pixels: too small to read a colour from. Take the photo itself, not its thumbnail.");
                 }
+                WholeFile.check(kind, path);
                 checkColours(reader, path);
                 PhotoTags tags = PhotoTags.of(path);
                 byte[] icc = PhotoKind.profileOf(kind, path, reader);
