@@ -10,6 +10,7 @@ import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import tintwright.bench.ShopLog;
 
 /** The program's one window. */
 public final class BenchWindow extends Application {
@@ -26,7 +27,9 @@ public final class BenchWindow extends Application {
     public void start(Stage stage) {
         WindowMemory memory = new WindowMemory(Path.of(System.getProperty("user.home", "."), ".tintwright",
                 "window.properties"));
-        Desk desk = new Desk(Desk.demo(), worker, Platform::runLater, Clock.systemDefaultZone());
+        Clock clock = Clock.systemDefaultZone();
+        Desk desk = new Desk(Desk.demo(), worker, Platform::runLater, clock,
+                () -> ShopLog.demo(clock));
         desk.shell().setTextShare(memory.number("text", 1));
         desk.shell().darkProperty().set(memory.truth("dark", false));
         Scene scene = new Scene(desk.view());
@@ -36,7 +39,8 @@ public final class BenchWindow extends Application {
         place(stage, memory);
         stage.setOnCloseRequest(event -> {
             remember(stage, desk, memory);
-            worker.shutdownNow();
+            worker.execute(desk.log()::close);
+            worker.shutdown();
         });
         stage.show();
         scene.getRoot().lookup(".station-key").requestFocus();

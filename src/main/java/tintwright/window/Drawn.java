@@ -8,11 +8,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import tintwright.bench.Weighing;
+import tintwright.colour.Ciede2000;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.Lab;
+import tintwright.colour.SmoothReflectance;
+import tintwright.colour.Spectrum;
+import tintwright.colour.Viewing;
+import tintwright.cup.Deed;
+import tintwright.cup.Dose;
 import tintwright.match.Recipe;
 import tintwright.match.Target;
 import tintwright.match.UnderLight;
+import tintwright.reading.Reading;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Prediction;
@@ -51,6 +58,28 @@ final class Drawn {
         return new SwatchState("Hull", mixName, "", shown);
     }
 
+    /**
+     * A cup under the same lights.
+     *
+     * @param chip what was last read of it, when it is cured and nothing has gone in since
+     */
+    SwatchState cup(Parts cup, Optional<Reading> chip) {
+        Spectrum mix = foretell(cup).reflectance();
+        Spectrum hull = target.reflectance().orElseGet(() -> SmoothReflectance.of(target.colour()));
+        List<SwatchState.UnderLight> shown = new ArrayList<>();
+        List<Viewing> viewings = List.of(Viewing.D65_10, Viewing.A_10, Viewing.LED_B3_10, Viewing.FL11_10);
+        for (int i = 0; i < viewings.size(); i++) {
+            Viewing viewing = viewings.get(i);
+            Lab mixed = Lab.of(mix, viewing);
+            Lab wanted = target.colour().viewing().equals(viewing) ? target.colour() : Lab.of(hull, viewing);
+            Optional<Lab> read = chip.flatMap(reading -> reading.colour(viewing));
+            Lab judged = read.orElse(mixed);
+            shown.add(new SwatchState.UnderLight(LIGHTS[i], LAMPS[i], Shade.of(wanted), Shade.of(mixed),
+                    read.map(Shade::of), verdict(judged, wanted, Ciede2000.between(judged, wanted))));
+        }
+        return new SwatchState("Hull", "Cup, as computed", "Chip, as read", shown);
+    }
+
     static String verdict(Lab mix, Lab hull, double apart) {
         return String.format(Locale.ROOT, "%.1f apart: %s", apart, DifferenceWords.of(mix, hull).phrase());
     }
@@ -78,6 +107,22 @@ final class Drawn {
             }
         }
         return depth("Mix", recipe.weighed(), white, white, steps, climb(recipe.weighed()));
+    }
+
+    /** The cup as it is, with the doses that are planned. */
+    DepthState doses(Parts cup, String base, List<Dose> doses) {
+        List<DepthState.Step> steps = new ArrayList<>();
+        Parts sofar = cup;
+        for (Dose dose : doses) {
+            sofar = sofar.plus(Parts.of(Map.of(dose.part(), dose.grams())));
+            if (dose.deed() instanceof Deed.LetDown down) {
+                sofar = sofar.plus(Parts.of(Map.of(base, down.grams() - dose.grams())));
+            }
+            steps.add(new DepthState.Step(grams(dose.grams()) + " " + knowledge.shelf().nameOf(dose.part()),
+                    colour(sofar).lightness()));
+        }
+        double white = colour(Parts.of(Map.of(base, 1.0))).lightness();
+        return depth("Cup", cup, white, colour(cup).lightness(), steps, climb(cup));
     }
 
     DepthState depth(String name, Parts cup, double white, double stepsFrom, List<DepthState.Step> steps,

@@ -38,7 +38,7 @@ import tintwright.units.UnitSystem;
 public final class FillModel {
     private final JobModel job;
     private final ShellModel shell;
-    private final Latest writing;
+    private final InOrder writing;
     private final Clock clock;
     private final ReadOnlyObjectWrapper<Optional<PlanFill>> plan = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
@@ -58,7 +58,7 @@ public final class FillModel {
     public record Running(int batch, String cue, double minutes, String words, boolean due, String test) {
     }
 
-    FillModel(JobModel job, ShellModel shell, Latest writing, Clock clock) {
+    FillModel(JobModel job, ShellModel shell, InOrder writing, Clock clock) {
         this.job = job;
         this.shell = shell;
         this.writing = writing;
@@ -193,7 +193,7 @@ public final class FillModel {
     /** Writes the job sheet: PDF when the name ends so, else one HTML page. */
     public void writeSheet(Path file, UnitSystem units) {
         PlanFill made = plan.get().orElseThrow();
-        writing.ask(() -> {
+        writing.run(() -> {
             if (file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
                 made.writePdf(file, units == UnitSystem.US ? PlanFill.PaperSize.LETTER : PlanFill.PaperSize.A4, units);
             } else {

@@ -75,8 +75,7 @@ public final class HullModel {
             return;
         }
         PlaceReadings place = job.place().get();
-        Viewing viewing = place.readings().stream().filter(ColourReading.class::isInstance)
-                .map(each -> ((ColourReading) each).lab().viewing()).findFirst().orElse(Viewing.D65_10);
+        Viewing viewing = judgedUnder(place);
         try {
             Repeats.Combined all = Repeats.combine(place.readings(), viewing);
             List<Line> lines = new ArrayList<>();
@@ -92,6 +91,12 @@ public final class HullModel {
         } catch (IllegalArgumentException e) {
             hull.set(new Hull(place.place(), List.of(), Optional.empty(), "", Said.of(e)));
         }
+    }
+
+    /** @return the light a place is judged under: that of its colour-only readings, else daylight */
+    static Viewing judgedUnder(PlaceReadings place) {
+        return place.readings().stream().filter(ColourReading.class::isInstance)
+                .map(each -> ((ColourReading) each).lab().viewing()).findFirst().orElse(Viewing.D65_10);
     }
 
     private static String doubt(Repeats.Combined all) {
@@ -153,10 +158,9 @@ public final class HullModel {
         List<Reading> all = new ArrayList<>(place.readings());
         all.addAll(readings);
         // What cannot be combined never gets onto the place.
-        Viewing viewing = all.stream().filter(ColourReading.class::isInstance)
-                .map(each -> ((ColourReading) each).lab().viewing()).findFirst().orElse(Viewing.D65_10);
-        Repeats.combine(all, viewing);
-        replace(new PlaceReadings(place.boat(), place.place(), all, place.note()));
+        PlaceReadings more = new PlaceReadings(place.boat(), place.place(), all, place.note());
+        Repeats.combine(all, judgedUnder(more));
+        replace(more);
     }
 
     private void replace(PlaceReadings changed) {

@@ -1,8 +1,11 @@
 package tintwright.window;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import tintwright.cup.Cup;
+import tintwright.cup.Deed;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Shelf;
 
@@ -17,27 +20,30 @@ import tintwright.shelf.Shelf;
  * @param scaleStep smallest step of the scale in grams
  * @param off       ids of tints that are not to be used
  * @param fill      what is to be filled
+ * @param cup       the cup in hand; empty before one is begun
+ * @param ahead     what is still to be done of the way back that was chosen, in order; mostly empty
  */
 record Job(String boat, List<PlaceReadings> places, int place, Shelf shelf, double grams, double scaleStep,
-        Set<String> off, FillDraft fill) {
+        Set<String> off, FillDraft fill, Optional<Cup> cup, List<Deed> ahead) {
     Job {
         places = List.copyOf(places);
         off = Set.copyOf(off);
+        ahead = List.copyOf(ahead);
         if (place < -1 || place >= places.size()) {
             throw new IllegalArgumentException("place must be -1 to " + (places.size() - 1) + ", was " + place);
         }
     }
 
     Job at(int otherPlace) {
-        return new Job(boat, places, otherPlace, shelf, grams, scaleStep, off, fill);
+        return new Job(boat, places, otherPlace, shelf, grams, scaleStep, off, fill, cup, ahead);
     }
 
     Job of(double otherGrams) {
-        return new Job(boat, places, place, shelf, otherGrams, scaleStep, off, fill);
+        return new Job(boat, places, place, shelf, otherGrams, scaleStep, off, fill, cup, ahead);
     }
 
     Job weighedBy(double otherStep) {
-        return new Job(boat, places, place, shelf, grams, otherStep, off, fill);
+        return new Job(boat, places, place, shelf, grams, otherStep, off, fill, cup, ahead);
     }
 
     Job using(String tint, boolean used) {
@@ -47,18 +53,26 @@ record Job(String boat, List<PlaceReadings> places, int place, Shelf shelf, doub
         } else {
             others.add(tint);
         }
-        return new Job(boat, places, place, shelf, grams, scaleStep, others, fill);
+        return new Job(boat, places, place, shelf, grams, scaleStep, others, fill, cup, ahead);
     }
 
     Job with(Shelf other) {
-        return new Job(boat, places, place, other, grams, scaleStep, off, fill);
+        return new Job(boat, places, place, other, grams, scaleStep, off, fill, cup, ahead);
     }
 
     Job withPlaces(String otherBoat, List<PlaceReadings> others, int chosen) {
-        return new Job(otherBoat, others, chosen, shelf, grams, scaleStep, off, fill);
+        return new Job(otherBoat, others, chosen, shelf, grams, scaleStep, off, fill, cup, ahead);
     }
 
     Job filling(FillDraft other) {
-        return new Job(boat, places, place, shelf, grams, scaleStep, off, other);
+        return new Job(boat, places, place, shelf, grams, scaleStep, off, other, cup, ahead);
+    }
+
+    Job mixing(Optional<Cup> other) {
+        return new Job(boat, places, place, shelf, grams, scaleStep, off, fill, other, List.of());
+    }
+
+    Job after(Cup changed, List<Deed> stillToDo) {
+        return new Job(boat, places, place, shelf, grams, scaleStep, off, fill, Optional.of(changed), stillToDo);
     }
 }

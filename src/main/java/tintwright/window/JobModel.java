@@ -1,12 +1,15 @@
 package tintwright.window;
 
+import java.time.Clock;
+import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import tintwright.match.Target;
+import tintwright.cup.Cup;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
@@ -18,10 +21,12 @@ public final class JobModel {
     private final History<Job> history = new History<>();
     private final Latest learning;
     private final ShellModel shell;
+    private final Clock clock;
     private String lastChange = "";
     private Consumer<Job> keep = changed -> { };
 
-    JobModel(Job first, Latest learning, ShellModel shell) {
+    JobModel(Job first, Latest learning, ShellModel shell, Clock clock) {
+        this.clock = clock;
         this.learning = learning;
         this.shell = shell;
         job.set(first);
@@ -52,17 +57,23 @@ public final class JobModel {
         }
     }
 
-    private void travel(UnaryOperator<Job> step) {
+    private void travel(UnaryOperator<Job> step, BiFunction<Cup, Instant, Cup> cupStep) {
         lastChange = "";
         Job before = job.get();
-        job.set(step.apply(before));
+        Job after = step.apply(before);
+        // Nothing written about a cup is ever taken out: going back is one more entry about the last.
+        if (before.cup().isPresent() && after.cup().isPresent() && !before.cup().equals(after.cup())
+                && before.cup().get().name().equals(after.cup().get().name())) {
+            after = after.after(cupStep.apply(before.cup().get(), clock.instant()), after.ahead());
+        }
+        job.set(after);
         publish(before);
     }
 
     private void publish(Job before) {
         Job now = job.get();
-        shell.history(history.canUndo(), () -> travel(history::undo), history.canRedo(),
-                () -> travel(history::redo));
+        shell.history(history.canUndo(), () -> travel(history::undo, Cup::undo), history.canRedo(),
+                () -> travel(history::redo, Cup::redo));
         shell.jobProperty().set(now.place() < 0 ? now.boat() : now.boat() + ", " + now.places().get(now.place()).place());
         if (before == null || !Objects.equals(before.shelf(), now.shelf())) {
             learn(now.shelf());

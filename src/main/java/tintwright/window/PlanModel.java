@@ -86,7 +86,6 @@ public final class PlanModel {
         asking.ask(() -> plan(knowledge, now, way), made -> {
             problem.set("");
             plan.set(made);
-            answerStrip();
         }, failure -> problem.set(Said.of(failure)));
     }
 

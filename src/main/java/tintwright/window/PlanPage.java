@@ -37,10 +37,13 @@ final class PlanPage {
     private final Label verdict = Pieces.plain("");
     private final ComboBox<String> places = new ComboBox<>();
     private final TextField batch = new TextField();
+    private final Runnable begin;
     private boolean filling;
 
-    PlanPage(PlanModel model) {
+    /** @param begin begins a cup with this plan */
+    PlanPage(PlanModel model, Runnable begin) {
         this.model = model;
+        this.begin = begin;
         recipe.getStyleClass().add("recipe");
         ways.getStyleClass().add("asked");
     }
@@ -105,8 +108,9 @@ final class PlanPage {
     }
 
     private Node answer() {
-        HBox tools = Pieces.row(Pieces.quietButton("Copy as text", model::copy));
-        VBox sheet = Pieces.sheet("Weigh", recipe, verdict, reach, ways, tools);
+        HBox tools = Pieces.row(Pieces.mainButton("Begin the cup", begin),
+                Pieces.quietButton("Copy as text", model::copy));
+        VBox sheet = Pieces.sheet("Weigh", recipe, tools, verdict, reach, ways);
         return sheet;
     }
 

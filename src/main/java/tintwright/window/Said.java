@@ -2,6 +2,7 @@ package tintwright.window;
 
 import java.lang.System.Logger.Level;
 import tintwright.files.FileProblem;
+import tintwright.logbook.LogFailure;
 
 /** What a failure says to a person. */
 final class Said {
@@ -12,7 +13,7 @@ final class Said {
 
     /** @return one sentence; what is no slip of the person's goes to the program's log in full */
     static String of(Exception failure) {
-        if (failure instanceof FileProblem || failure instanceof IllegalArgumentException) {
+        if (failure instanceof FileProblem || failure instanceof LogFailure || failure instanceof IllegalArgumentException) {
             String words = failure.getMessage();
             return Character.toUpperCase(words.charAt(0)) + words.substring(1) + (words.endsWith(".") ? "" : ".");
         }

@@ -40,7 +40,7 @@ class FillModelTest {
     }
 
     private final HandClock clock = new HandClock();
-    private final Desk desk = new Desk(Desk.demo(), Runnable::run, Runnable::run, clock);
+    private final Desk desk = Desks.demo(clock);
     private final FillModel fill = desk.fill();
 
     private boolean addHoles() {

@@ -14,7 +14,7 @@ import tintwright.colour.Viewing;
 
 /** Readings of the hull without a window. */
 class HullModelTest {
-    private final Desk desk = new Desk(Desk.demo(), Runnable::run, Runnable::run, Clock.systemUTC());
+    private final Desk desk = Desks.demo(Clock.systemUTC());
     private final HullModel hull = desk.hull();
 
     private HullModel.Hull now() {

@@ -14,7 +14,7 @@ class PlanModelTest {
     /** The scale of the demo rounds every weighing to it. */
     private static final double SCALE = 0.01;
 
-    private final Desk desk = new Desk(Desk.demo(), Runnable::run, Runnable::run, Clock.systemUTC());
+    private final Desk desk = Desks.demo(Clock.systemUTC());
     private final PlanModel plan = desk.plan();
 
     private PlanModel.Plan now() {

@@ -10,7 +10,7 @@ import tintwright.shelf.PigmentFamily;
 
 /** The shelf without a window. */
 class ShelfModelTest {
-    private final Desk desk = new Desk(Desk.demo(), Runnable::run, Runnable::run, Clock.systemUTC());
+    private final Desk desk = Desks.demo(Clock.systemUTC());
     private final ShelfModel shelf = desk.shelf();
 
     @Test

@@ -28,7 +28,7 @@ class ShellTest {
     }
 
     private static Desk desk() {
-        return new Desk(Desk.demo(), Runnable::run, Runnable::run, Clock.systemUTC());
+        return Desks.demo(Clock.systemUTC());
     }
 
     private static void press(Scene scene, KeyCode code) {

@@ -25,7 +25,7 @@ class WindowSnapshots {
         Stagehand.onScreen(() -> {
             for (Size size : SIZES) {
                 for (Step step : Step.values()) {
-                    Desk desk = new Desk(Desk.demo(), Runnable::run, Runnable::run, Clock.systemUTC());
+                    Desk desk = Desks.demo(Clock.systemUTC());
                     desk.job().change(job -> job.filling(job.fill()
                             .plus(new RepairLine("old cleat holes", new CountersunkHole(5, 9, 2, 6, 0), Lie.VERTICAL, 8))
                             .plus(new RepairLine("fender scratch", new ScratchGroove(300, 2, 0.6), Lie.VERTICAL, 1))));
@@ -39,6 +39,37 @@ class WindowSnapshots {
                     scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
                     Stagehand.snapshot(scene, step.name().toLowerCase() + "-" + size.name());
                 }
+            }
+            return null;
+        });
+    }
+
+    @Test
+    void theCupOnItsWay() {
+        Stagehand.onScreen(() -> {
+            for (Size size : SIZES) {
+                Desk desk = Desks.demo(Clock.systemUTC());
+                desk.shell().setTextShare(size.text());
+                desk.shell().darkProperty().set(size.dark());
+                Scene scene = new Scene(desk.view(), size.width(), size.height());
+                scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+                desk.cup().begin();
+                Stagehand.snapshot(scene, "cup-begun-" + size.name());
+                desk.cup().accept();
+                Stagehand.snapshot(scene, "cup-white-" + size.name());
+                for (int i = 0; i < 6 && desk.cup().inHandProperty().get().orElseThrow().next().deed().isPresent(); i++) {
+                    desk.cup().accept();
+                }
+                Stagehand.snapshot(scene, "cup-dosed-" + size.name());
+                desk.cup().alsoWeighed("soot-black", "0.6");
+                desk.cup().read("57.6", "-8.2", "1.5", tintwright.colour.Viewing.D65_10,
+                        tintwright.reading.FilmState.CURED);
+                Stagehand.snapshot(scene, "cup-dark-" + size.name());
+                desk.cup().choose(0);
+                Stagehand.snapshot(scene, "cup-climb-" + size.name());
+                desk.log().writeCup();
+                desk.shell().stepProperty().set(Step.LOG);
+                Stagehand.snapshot(scene, "log-written-" + size.name());
             }
             return null;
         });

@@ -120,7 +120,7 @@ public final class DepthGauge extends Picture {
             return;
         }
         double em = em();
-        top = 2.4 * em;
+        top = 1.9 * em;
         bottom = getHeight() - 1.6 * em;
         highest = state.white();
         lowest = Math.min(state.hull(), state.cup() - state.unsure());
@@ -167,7 +167,7 @@ public final class DepthGauge extends Picture {
             surface.getElements().add(new QuadCurveTo(start + (i + 0.5) * wave, level + lift, start + (i + 1) * wave,
                     level));
         }
-        middleAt(whiteName, (left + right) / 2, level - 1.2 * em);
+        rightAt(whiteName, left - 1.6 * em, level);
         middleAt(darker, (left + right) / 2, bottom + 0.8 * em);
     }
 
@@ -281,7 +281,7 @@ public final class DepthGauge extends Picture {
 
     @Override
     protected double computePrefHeight(double width) {
-        return 18 * em();
+        return 16 * em();
     }
 
     @Override

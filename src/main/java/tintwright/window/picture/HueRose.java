@@ -90,8 +90,8 @@ public final class HueRose extends Picture {
         if (next.unsure() > 0) {
             nodes.add(unsure);
         }
-        nodes.addAll(List.of(swing, swingHead, cup, hull, hullName, cupName));
         nodes.addAll(List.of(winds));
+        nodes.addAll(List.of(swing, swingHead, cup, hull, hullName, cupName));
         hull.setFill(paint(next.hullShade()));
         cup.setFill(paint(next.cupShade()));
         cupName.setText(next.cupName());
@@ -366,7 +366,7 @@ public final class HueRose extends Picture {
 
     @Override
     protected double computePrefHeight(double width) {
-        return 18 * em();
+        return 16 * em();
     }
 
     @Override

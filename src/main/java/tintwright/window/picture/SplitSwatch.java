@@ -182,7 +182,7 @@ public final class SplitSwatch extends Picture {
 
     @Override
     protected double computePrefHeight(double width) {
-        return 20 * em();
+        return 22 * em();
     }
 
     @Override

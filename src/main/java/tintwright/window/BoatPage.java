@@ -1,0 +1,107 @@
+package tintwright.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import tintwright.window.picture.Patches;
+
+/** Which boat and which place: a list to search as you type, the places as colours, and a new boat in three fields. */
+final class BoatPage {
+    private final LogModel log;
+    private final JobModel job;
+    private final Runnable toTheHull;
+    private final Patches patches = new Patches();
+    private final Label title = Pieces.heading("");
+    private final VBox places = new VBox();
+    private final VBox boats = new VBox();
+    private final TextField search = new TextField();
+    private final TextField name = new TextField();
+    private final TextField type = new TextField();
+    private final TextField year = new TextField();
+
+    /** @param toTheHull opens the station where a place is read */
+    BoatPage(LogModel log, JobModel job, Runnable toTheHull) {
+        this.log = log;
+        this.job = job;
+        this.toTheHull = toTheHull;
+        boats.getStyleClass().add("asked");
+        places.getStyleClass().add("asked");
+    }
+
+    Region build() {
+        search.setId("boat-search");
+        search.setPromptText("name, place or note");
+        search.textProperty().addListener((property, before, after) -> log.search(after));
+        VBox inHand = Pieces.sheet("", title, places, Pieces.row(Pieces.button("Read another place", toTheHull),
+                Pieces.quietButton("Write today's readings into the log", log::writeReadings)));
+        VBox wide = new VBox(patches, inHand);
+        wide.getStyleClass().add("pictures");
+        VBox side = new VBox(Pieces.sheet("Boats", Pieces.asked("Search", search), boats), newBoat());
+        side.getStyleClass().addAll("column", "side");
+        log.shownProperty().addListener((property, before, after) -> show(after));
+        job.jobProperty().addListener((property, before, after) -> showPlaces());
+        show(log.shownProperty().get());
+        showPlaces();
+        return new Sides(wide, side, true, 62);
+    }
+
+    private Node newBoat() {
+        name.setId("boat-name");
+        type.setId("boat-type");
+        type.setPromptText("such as: open boat, 7 m");
+        year.setId("boat-year");
+        year.setPrefColumnCount(5);
+        return Pieces.sheet("A new boat", Pieces.asked("Name", name), Pieces.asked("What she is", type),
+                Pieces.asked("Built", year), Pieces.whenSaid(Pieces.bound(log.problemProperty(), "caution")),
+                Pieces.row(Pieces.mainButton("Take her on", () -> log.newBoat(name.getText(), type.getText(),
+                        year.getText()))));
+    }
+
+    private void show(LogModel.Shown shown) {
+        boats.getChildren().clear();
+        for (LogModel.BoatLine boat : shown.boats()) {
+            ToggleButton key = new ToggleButton(boat.words().isEmpty() ? boat.name()
+                    : boat.name() + "\n" + boat.words());
+            key.getStyleClass().setAll("choice-key");
+            key.setMaxWidth(Double.MAX_VALUE);
+            key.setSelected(boat.inHand());
+            key.setOnAction(event -> log.take(boat.id()));
+            boats.getChildren().add(key);
+        }
+    }
+
+    private void showPlaces() {
+        Job now = job.now();
+        title.setText(now.boat().isBlank() ? "No boat yet" : now.boat());
+        places.getChildren().clear();
+        List<Patches.Patch> colours = new ArrayList<>();
+        StringBuilder words = new StringBuilder("Places of " + now.boat() + " as colours:");
+        for (int i = 0; i < now.places().size(); i++) {
+            int index = i;
+            String place = now.places().get(i).place();
+            int readings = now.places().get(i).readings().size();
+            now.places().get(i).readings().get(0).colour(HullModel.judgedUnder(now.places().get(i))).ifPresent(lab ->
+                    colours.add(new Patches.Patch(tintwright.window.picture.Shade.of(lab), place, true)));
+            words.append(' ').append(place).append('.');
+            ToggleButton key = new ToggleButton(place + "\n" + (readings == 1 ? "1 reading" : readings + " readings"));
+            key.getStyleClass().setAll("choice-key");
+            key.setMaxWidth(Double.MAX_VALUE);
+            key.setSelected(i == now.place());
+            key.setId("place-" + i);
+            key.setOnAction(event -> {
+                key.setSelected(true);
+                job.change(before -> before.at(index));
+            });
+            HBox.setHgrow(key, Priority.ALWAYS);
+            places.getChildren().add(key);
+        }
+        patches.show(colours, words.toString());
+    }
+}

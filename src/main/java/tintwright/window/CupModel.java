@@ -1,0 +1,336 @@
+package tintwright.window;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.bench.CupBench;
+import tintwright.colour.Geometry;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.cup.Cup;
+import tintwright.cup.CupEntry;
+import tintwright.cup.CupSight;
+import tintwright.cup.CupWords;
+import tintwright.cup.Deed;
+import tintwright.cup.Dose;
+import tintwright.cup.DosePlanner;
+import tintwright.cup.Outlook;
+import tintwright.cup.Plan;
+import tintwright.cup.Way;
+import tintwright.cup.Ways;
+import tintwright.files.LabRange;
+import tintwright.reading.ColourReading;
+import tintwright.reading.Covariance;
+import tintwright.reading.FilmState;
+import tintwright.reading.PlaceReadings;
+import tintwright.reading.Reading;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Shelf;
+import tintwright.shelf.Tint;
+import tintwright.window.picture.DepthState;
+import tintwright.window.picture.RoseState;
+import tintwright.window.picture.SwatchState;
+
+/** The cup in hand: what is in it, how near it is, and the next thing to put in or to do. */
+public final class CupModel {
+    private final JobModel job;
+    private final ShellModel shell;
+    private final Latest asking;
+    private final InOrder writing;
+    private final Clock clock;
+    private boolean writingNow;
+    private final ReadOnlyObjectWrapper<Optional<InHand>> inHand = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+
+    /**
+     * What to do next, ready to be shown.
+     *
+     * @param sentence the whole of it in one sentence
+     * @param button   what the button says
+     * @param figure   the large figure to weigh to, such as "0.42 g"; empty when nothing is weighed
+     * @param of       what is weighed
+     * @param how      how, when it is not weighed straight; may be empty
+     * @param deed     what is written when it is done as advised; empty when there is nothing to write
+     * @param choose   true when the cup has gone too far and a way back must be chosen
+     */
+    public record Next(String sentence, String button, String figure, String of, String how, Optional<Deed> deed,
+            boolean choose) {
+    }
+
+    /** One line of the cup's story. */
+    public record Line(String id, String words, boolean weighing) {
+    }
+
+    /** Everything shown of a cup, made in one piece off the screen's thread. */
+    public record InHand(Cup cup, Next next, List<Line> story, String contents, Optional<SwatchState> swatch,
+            Optional<DepthState> depth, Optional<RoseState> rose, String close, String closeWords, String sure,
+            String sureWords, List<Choice> ways) {
+    }
+
+    /**
+     * A way on from here.
+     *
+     * @param title what kind of way, in a word or two
+     * @param words what to do and what comes of it
+     */
+    public record Choice(String title, String words) {
+    }
+
+    CupModel(JobModel job, ShellModel shell, Latest asking, InOrder writing, Clock clock) {
+        this.writing = writing;
+        this.job = job;
+        this.shell = shell;
+        this.asking = asking;
+        this.clock = clock;
+        job.jobProperty().addListener((property, before, after) -> {
+            if (!before.cup().equals(after.cup()) || !before.off().equals(after.off())
+                    || !before.ahead().equals(after.ahead())) {
+                look();
+            }
+        });
+        job.knowledgeProperty().addListener((property, before, after) -> look());
+        look();
+    }
+
+    private void look() {
+        Knowledge knowledge = job.knowledgeProperty().get();
+        Job now = job.now();
+        if (now.cup().isEmpty()) {
+            inHand.set(Optional.empty());
+            return;
+        }
+        if (knowledge == null || !knowledge.shelf().equals(now.shelf())) {
+            return;
+        }
+        asking.ask(() -> see(knowledge, now), seen -> {
+            problem.set("");
+            inHand.set(Optional.of(seen));
+        }, failure -> problem.set(Said.of(failure)));
+    }
+
+    private InHand see(Knowledge shelfKnown, Job now) {
+        Cup cup = now.cup().orElseThrow();
+        CupSight sight = CupSight.of(shelfKnown, cup);
+        Plan plan = DosePlanner.plan(sight);
+        Shelf shelf = now.shelf();
+        CupWords words = new CupWords(sight);
+        NextStep steps = new NextStep(shelf, cup);
+        Next next = now.ahead().isEmpty() ? steps.of(plan) : steps.ahead(now.ahead());
+        List<Way> ways = plan instanceof Plan.WayBack && now.ahead().isEmpty() ? Ways.of(sight) : List.of();
+        Optional<Outlook> outlook = sight.outlook();
+        Drawn drawn = new Drawn(sight.knowledge(), sight.target());
+        List<String> today = shelf.tints().stream().map(Tint::id).filter(id -> !now.off().contains(id)).toList();
+        var parts = sight.state().parts();
+        Optional<Reading> chip = sight.state().unread().isEmpty()
+                ? sight.state().lastSample().map(sample -> sample.read().reading())
+                        .filter(reading -> reading.film() == FilmState.CURED)
+                : Optional.empty();
+        List<Dose> doses = plan instanceof Plan.Doses planned ? planned.doses() : List.of();
+        return new InHand(cup, next, story(cup, shelf), contents(sight, shelf),
+                parts.map(all -> drawn.cup(all, chip)), parts.map(all -> drawn.doses(all, cup.base(), doses)),
+                parts.map(all -> drawn.rose("Cup", all, today)),
+                outlook.map(seen -> say("%.1f apart", seen.deltaE())).orElse("not begun"),
+                words.verdict(),
+                outlook.map(seen -> say("%.0f in 10", 10 * seen.chanceWithin1())).orElse("\u2013"),
+                outlook.isPresent() ? "that it is within 1.0" : "",
+                ways.stream().map(way -> new Choice(title(way), String.join("\n", words.way(way)))).toList());
+    }
+
+    private static String title(Way way) {
+        return way instanceof Way.Climb ? "Climb in this cup" : way instanceof Way.Split ? "Set part aside, then climb"
+                : way instanceof Way.Fresh ? "Fresh white, tinted with this cup" : "Stop here";
+    }
+
+    private static String contents(CupSight sight, Shelf shelf) {
+        List<String> words = new ArrayList<>();
+        sight.state().grams().forEach((id, grams) -> words.add(Drawn.grams(grams) + " " + shelf.nameOf(id)));
+        String inside = words.isEmpty() ? "Nothing is in it yet." : say("%s in the cup: %s.",
+                Drawn.grams(sight.state().mass()), String.join(", ", words));
+        return sight.state().reserve() > 0 ? inside + say(" %s of white held back.",
+                Drawn.grams(sight.state().reserve())) : inside;
+    }
+
+    private static List<Line> story(Cup cup, Shelf shelf) {
+        List<Line> lines = new ArrayList<>();
+        for (CupEntry entry : cup.standing()) {
+            lines.add(new Line(entry.id(), NextStep.words(entry.deed(), shelf),
+                    entry.deed() instanceof Deed.Weighed || entry.deed() instanceof Deed.LetDown));
+        }
+        return lines;
+    }
+
+    /** Begins a cup for the place in hand. */
+    public void begin() {
+        PlaceReadings place = job.place().orElseThrow();
+        Job now = job.now();
+        String base = now.shelf().bases().get(0).id();
+        job.change(before -> before.mixing(Optional.of(Cup.empty(now.boat() + " " + place.place(), place, now.grams(),
+                now.scaleStep(), base))));
+    }
+
+    /** Puts the cup away; it comes back with undo. */
+    public void putAway() {
+        job.change(before -> before.mixing(Optional.empty()));
+    }
+
+    /** What was advised is in, exactly so. */
+    public void accept() {
+        inHand.get().flatMap(seen -> seen.next().deed()).ifPresent(deed -> write(deed, true));
+    }
+
+    /**
+     * It was really so much.
+     *
+     * @param typed grams as the scale showed them
+     * @return false when it cannot be a mass; {@link #problemProperty()} says why, there also when the can is too small
+     */
+    public boolean really(String typed) {
+        return tried(() -> {
+            Deed advised = inHand.get().orElseThrow().next().deed().orElseThrow(
+                    () -> new IllegalArgumentException("there is nothing to weigh now"));
+            write(NextStep.instead(advised, grams(typed)), true);
+        });
+    }
+
+    private static double grams(String typed) {
+        return HullModel.number("grams", typed.replace("g", ""));
+    }
+
+    /** Something else went in than was advised. */
+    public boolean alsoWeighed(String part, String typed) {
+        return tried(() -> write(new Deed.Weighed(part, grams(typed), job.now().scaleStep()), false));
+    }
+
+    /** An earlier weighing was written down wrongly. */
+    public boolean correct(String entry, String typed) {
+        return tried(() -> {
+            double grams = grams(typed);
+            change(bench -> bench.correct(entry, grams, clock.instant()).cup(), job.now().ahead());
+        });
+    }
+
+    /** A chip of the cup was read. */
+    public boolean read(String lightness, String a, String b, Viewing viewing, FilmState film) {
+        return tried(() -> {
+            double l = HullModel.number("L*", lightness);
+            double red = HullModel.number("a*", a);
+            double yellow = HullModel.number("b*", b);
+            LabRange.check(l, red, yellow);
+            Geometry geometry = job.now().cup().orElseThrow().hull().readings().get(0).geometry();
+            learn(new ColourReading(new Lab(l, red, yellow, viewing), Covariance.same(ColourReading.USUAL_NOISE),
+                    geometry, film, Optional.empty()));
+        });
+    }
+
+    private void learn(Reading reading) {
+        String[] why = {""};
+        change(bench -> {
+            CupBench.Learned learned = bench.read(clock.instant(), reading, Optional.empty());
+            why[0] = learned instanceof CupBench.Learned.NotThisCup not ? not.why() : "";
+            return learned.bench().cup();
+        }, job.now().ahead(), () -> problem.set(why[0]));
+    }
+
+    /** @param advised true when this was the next thing to do */
+    private void write(Deed deed, boolean advised) {
+        List<Deed> ahead = job.now().ahead();
+        List<Deed> rest = advised && !ahead.isEmpty() ? ahead.subList(1, ahead.size()) : ahead;
+        CupBench.Added[] added = new CupBench.Added[1];
+        change(bench -> {
+            added[0] = bench.add(clock.instant(), deed);
+            return added[0] instanceof CupBench.Added.Done done ? done.bench().cup()
+                    : ((CupBench.Added.SameAgain) added[0]).ifMeant().cup();
+        }, rest, () -> {
+            if (added[0] instanceof CupBench.Added.SameAgain again) {
+                shell.say(again.question() + " If not, take it back with Undo.");
+            }
+        });
+    }
+
+    private void change(Function<CupBench, Cup> edit, List<Deed> ahead) {
+        change(edit, ahead, () -> { });
+    }
+
+    /** Works the change out off the screen's thread; a second press before it is in is not taken for a second dose. */
+    private void change(Function<CupBench, Cup> edit, List<Deed> ahead, Runnable then) {
+        Knowledge knowledge = job.knowledgeProperty().get();
+        if (writingNow || knowledge == null || job.now().cup().isEmpty()) {
+            return;
+        }
+        writingNow = true;
+        Cup cup = job.now().cup().get();
+        writing.run(() -> edit.apply(CupBench.open(knowledge, cup)), changed -> {
+            writingNow = false;
+            problem.set("");
+            job.change(before -> before.after(changed, ahead));
+            then.run();
+        }, failure -> {
+            writingNow = false;
+            problem.set(Said.of(failure));
+        });
+    }
+
+    /** Follows one of the ways on; its steps then come one at a time. */
+    public void choose(int way) {
+        Knowledge knowledge = job.knowledgeProperty().get();
+        Job now = job.now();
+        writing.run(() -> Ways.of(CupSight.of(knowledge, now.cup().orElseThrow())).get(way),
+                chosen -> job.change(before -> NextStep.following(before, chosen, LocalDate.now(clock))),
+                failure -> problem.set(Said.of(failure)));
+    }
+
+    private boolean tried(Runnable edit) {
+        try {
+            edit.run();
+            return true;
+        } catch (IllegalArgumentException e) {
+            problem.set(Said.of(e));
+            return false;
+        }
+    }
+
+    /** @return bases and tints that may go in, names by id */
+    Map<String, String> shelf() {
+        Map<String, String> names = new LinkedHashMap<>();
+        job.now().shelf().bases().forEach(base -> names.put(base.id(), base.name()));
+        job.now().shelf().tints().forEach(tint -> names.put(tint.id(), tint.name()));
+        job.now().shelf().leftovers().forEach(left -> names.put(left.id(), left.name()));
+        return names;
+    }
+
+    /** @return the cup's story as lines of text, for the clipboard */
+    public String asText() {
+        return inHand.get().map(seen -> {
+            StringBuilder text = new StringBuilder(seen.cup().name()).append(System.lineSeparator());
+            seen.story().forEach(line -> text.append(line.words()).append(System.lineSeparator()));
+            return text.append(seen.contents()).append(System.lineSeparator()).append(seen.close()).append(": ")
+                    .append(seen.closeWords()).append(System.lineSeparator()).toString();
+        }).orElse("");
+    }
+
+    private static String say(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+
+    ReadOnlyObjectProperty<Optional<InHand>> inHandProperty() {
+        return inHand.getReadOnlyProperty();
+    }
+
+    ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    ShellModel shellModel() {
+        return shell;
+    }
+}

@@ -1,0 +1,200 @@
+package tintwright.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.collections.FXCollections;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import tintwright.colour.Viewing;
+import tintwright.reading.FilmState;
+import tintwright.window.picture.DepthGauge;
+import tintwright.window.picture.HueRose;
+import tintwright.window.picture.SplitSwatch;
+
+/** The cup in hand: the three pictures, the one figure to weigh to, the chip to read, and what was done. */
+final class CupPage {
+    private final CupModel model;
+    private final SplitSwatch swatch = new SplitSwatch();
+    private final DepthGauge depth = new DepthGauge();
+    private final HueRose rose = new HueRose();
+    private final Label figure = Pieces.wrapped("", "big-figure");
+    private final Label of = Pieces.wrapped("", "figure");
+    private final Label how = Pieces.whenSaid(Pieces.plain(""));
+    private final Label sentence = Pieces.plain("");
+    private final VBox weigh = new VBox();
+    private final VBox ways = new VBox();
+    private final TextField really = new TextField();
+    private final TextField lightness = new TextField();
+    private final TextField a = new TextField();
+    private final TextField b = new TextField();
+    private final ComboBox<String> film = new ComboBox<>();
+    private final Label contents = Pieces.plain("");
+    private final VBox story = new VBox();
+    private final ComboBox<String> part = new ComboBox<>();
+    private final TextField grams = new TextField();
+    private List<String> partIds = List.of();
+
+    CupPage(CupModel model) {
+        this.model = model;
+        story.getStyleClass().add("lines");
+        weigh.getStyleClass().add("asked");
+    }
+
+    Region build() {
+        HBox lower = new HBox(depth, rose);
+        lower.getStyleClass().add("pictures");
+        HBox.setHgrow(depth, Priority.ALWAYS);
+        HBox.setHgrow(rose, Priority.ALWAYS);
+        VBox pictures = new VBox(swatch, lower);
+        pictures.getStyleClass().add("pictures");
+        VBox.setVgrow(swatch, Priority.ALWAYS);
+        VBox.setVgrow(lower, Priority.ALWAYS);
+        VBox side = new VBox(next(), chip(), inside());
+        side.getStyleClass().addAll("column", "side");
+        model.inHandProperty().addListener((property, before, after) -> after.ifPresent(this::show));
+        model.inHandProperty().get().ifPresent(this::show);
+        return new Sides(pictures, side, false, 62);
+    }
+
+    private Node next() {
+        figure.setId("dose");
+        really.setId("really");
+        really.setPrefColumnCount(6);
+        really.setOnAction(event -> really());
+        HBox row = Pieces.row(Pieces.asked("or what the scale really shows", really),
+                Pieces.button("Write that", this::really));
+        row.getStyleClass().add("asks");
+        weigh.getChildren().addAll(figure, of, how, Pieces.row(Pieces.mainButton("It is in", model::accept)), row);
+        ways.getStyleClass().add("asked");
+        return Pieces.sheet("", sentence, weigh, ways, Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")));
+    }
+
+    private void really() {
+        if (model.really(really.getText())) {
+            really.clear();
+        }
+    }
+
+    private Node chip() {
+        for (TextField field : List.of(lightness, a, b)) {
+            field.setPrefColumnCount(4);
+            field.setOnAction(event -> read());
+        }
+        lightness.setId("chip-lightness");
+        a.setId("chip-a");
+        b.setId("chip-b");
+        film.getItems().setAll("cured", "wet");
+        film.getSelectionModel().select(0);
+        film.setAccessibleText("the film, wet or cured");
+        Label asked = new Label("The film is");
+        asked.getStyleClass().add("question");
+        asked.setLabelFor(film);
+        VBox state = new VBox(asked, film);
+        state.getStyleClass().add("asked");
+        HBox row = Pieces.row(Pieces.asked("L*", lightness), Pieces.asked("a*", a), Pieces.asked("b*", b));
+        return Pieces.sheet("Read a chip", row, Pieces.soft("As the instrument shows it for D65, 10\u00b0. A wet film "
+                + "looks other than a cured one; say which it is."), asks(state, Pieces.button("Take the reading",
+                this::read)));
+    }
+
+    private static HBox asks(Node... nodes) {
+        HBox row = Pieces.row(nodes);
+        row.getStyleClass().add("asks");
+        return row;
+    }
+
+    private void read() {
+        if (model.read(lightness.getText(), a.getText(), b.getText(), Viewing.D65_10,
+                film.getSelectionModel().getSelectedIndex() == 0 ? FilmState.CURED : FilmState.WET)) {
+            List.of(lightness, a, b).forEach(TextField::clear);
+        }
+    }
+
+    private Node inside() {
+        part.setAccessibleText("what went in");
+        part.setPrefWidth(150);
+        part.setMaxWidth(Double.MAX_VALUE);
+        grams.setPrefColumnCount(5);
+        Label asked = new Label("Something else went in");
+        asked.getStyleClass().add("question");
+        asked.setLabelFor(part);
+        VBox what = new VBox(asked, part);
+        what.getStyleClass().add("asked");
+        HBox.setHgrow(what, Priority.ALWAYS);
+        HBox other = Pieces.row(what, Pieces.asked("Grams", grams), Pieces.button("Write", () -> {
+            int index = part.getSelectionModel().getSelectedIndex();
+            if (index >= 0 && model.alsoWeighed(partIds.get(index), grams.getText())) {
+                grams.clear();
+            }
+        }));
+        other.getStyleClass().add("asks");
+        return Pieces.sheet("In the cup", contents, story, other, Pieces.row(
+                Pieces.quietButton("Copy as text", () -> model.shellModel().copy(model.asText())),
+                Pieces.quietButton("Put this cup away", model::putAway)));
+    }
+
+    private void show(CupModel.InHand seen) {
+        seen.swatch().ifPresent(swatch::show);
+        seen.depth().ifPresent(depth::show);
+        seen.rose().ifPresent(rose::show);
+        sentence.setText(seen.next().sentence());
+        boolean weighing = !seen.next().figure().isEmpty();
+        weigh.setVisible(weighing);
+        weigh.setManaged(weighing);
+        figure.setText(seen.next().figure());
+        of.setText(seen.next().of());
+        how.setText(seen.next().how());
+        showWays(seen.ways());
+        contents.setText(seen.contents());
+        List<String> names = new ArrayList<>(model.shelf().values());
+        if (!names.equals(part.getItems())) {
+            part.setItems(FXCollections.observableArrayList(names));
+            partIds = List.copyOf(model.shelf().keySet());
+        }
+        story.getChildren().clear();
+        for (CupModel.Line line : seen.story()) {
+            Label words = Pieces.plain(line.words());
+            words.setMaxWidth(Double.MAX_VALUE);
+            HBox.setHgrow(words, Priority.ALWAYS);
+            HBox row = Pieces.row(words);
+            if (line.weighing()) {
+                row.getChildren().add(Pieces.quietButton("Put right", () -> putRight(row, line)));
+            }
+            story.getChildren().add(row);
+        }
+    }
+
+    private void showWays(List<CupModel.Choice> choices) {
+        ways.getChildren().clear();
+        for (int i = 0; i < choices.size(); i++) {
+            int index = i;
+            Button key = new Button(choices.get(i).title() + "\n" + choices.get(i).words());
+            key.getStyleClass().setAll("choice-key");
+            key.setId("way-" + i);
+            key.setWrapText(true);
+            key.setMaxWidth(Double.MAX_VALUE);
+            key.setMinHeight(Region.USE_PREF_SIZE);
+            key.setOnAction(event -> model.choose(index));
+            ways.getChildren().add(key);
+        }
+    }
+
+    /** Asks in place what it really was: no dialog comes up. */
+    private void putRight(HBox row, CupModel.Line line) {
+        TextField field = new TextField();
+        field.setPrefColumnCount(5);
+        field.setAccessibleText("what it really was, grams");
+        field.setOnAction(event -> model.correct(line.id(), field.getText()));
+        row.getChildren().set(1, field);
+        row.getChildren().add(Pieces.button("Write", () -> model.correct(line.id(), field.getText())));
+        field.requestFocus();
+    }
+
+}

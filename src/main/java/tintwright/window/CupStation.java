@@ -1,0 +1,33 @@
+package tintwright.window;
+
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+
+/** The plan before a cup is begun, the cup from then on. */
+final class CupStation extends StackPane {
+    private final CupModel cup;
+    private final Region plan;
+    private Region inHand;
+
+    CupStation(PlanModel planModel, CupModel cup) {
+        this.cup = cup;
+        this.plan = new PlanPage(planModel, cup::begin).build();
+        cup.inHandProperty().addListener((property, before, after) -> {
+            if (before.isPresent() != after.isPresent()) {
+                show();
+            }
+        });
+        show();
+    }
+
+    private void show() {
+        if (cup.inHandProperty().get().isEmpty()) {
+            getChildren().setAll(plan);
+            return;
+        }
+        if (inHand == null) {
+            inHand = new CupPage(cup).build();
+        }
+        getChildren().setAll(inHand);
+    }
+}

@@ -1,0 +1,264 @@
+package tintwright.window;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.bench.BoatStory;
+import tintwright.bench.GiveOut;
+import tintwright.bench.KeepBoat;
+import tintwright.bench.MixAgain;
+import tintwright.bench.ShopLog;
+import tintwright.bench.WriteLog;
+import tintwright.cup.Cup;
+import tintwright.logbook.LogFailure;
+import tintwright.logbook.Noted;
+import tintwright.logbook.Page;
+import tintwright.logbook.Saved;
+import tintwright.reading.PlaceReadings;
+import tintwright.window.picture.Shade;
+
+/** The log of the shop: boats, their places over the years, what was mixed, and how to make it again. */
+public final class LogModel {
+    private final JobModel job;
+    private final ShellModel shell;
+    private final Latest asking;
+    private final InOrder writing;
+    private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>(Shown.NONE);
+    private final ReadOnlyObjectWrapper<List<String>> again = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private ShopLog log;
+    private String searched = "";
+
+    /** A boat in the list. */
+    public record BoatLine(UUID id, String name, String words, boolean inHand) {
+    }
+
+    /**
+     * A place of the boat in hand.
+     *
+     * @param look  its colour as last read
+     * @param words when and what was read, and how it has moved
+     */
+    public record PlaceLine(String name, Optional<Shade> look, String words) {
+    }
+
+    /**
+     * An entry of the boat in hand.
+     *
+     * @param cup   true for a cup, which can be made again, labelled and judged
+     * @param grams how much was in it
+     */
+    public record EntryLine(UUID id, String day, String words, boolean cup, double grams) {
+    }
+
+    /** Something mixed before that comes near the hull in hand. */
+    public record NearLine(String words) {
+    }
+
+    /** All of the log that is in sight. */
+    public record Shown(List<BoatLine> boats, String boat, List<PlaceLine> places, List<EntryLine> entries,
+            List<NearLine> near, String trouble) {
+        static final Shown NONE = new Shown(List.of(), "", List.of(), List.of(), List.of(), "");
+    }
+
+    /** @param open opens the log; called off the screen's thread */
+    LogModel(JobModel job, ShellModel shell, Latest asking, InOrder writing, Callable<ShopLog> open) {
+        this.job = job;
+        this.shell = shell;
+        this.asking = asking;
+        this.writing = writing;
+        writing.run(open, opened -> {
+            log = opened;
+            look();
+        }, failure -> problem.set(Said.of(failure)));
+        job.jobProperty().addListener((property, before, after) -> {
+            if (!before.boat().equals(after.boat()) || before.place() != after.place()
+                    || !before.places().equals(after.places())) {
+                look();
+            }
+        });
+    }
+
+    /** Shows the boats whose name, places or notes hold these words; all of them for none. */
+    public void search(String words) {
+        searched = words;
+        look();
+    }
+
+    private void look() {
+        if (log == null) {
+            return;
+        }
+        ShopLog from = log;
+        String words = searched;
+        Job now = job.now();
+        asking.ask(() -> LogSight.of(from, words, now), shown::set, failure -> problem.set(Said.of(failure)));
+    }
+
+    /** Takes a boat from the log onto the bench, its places as last read. */
+    public void take(UUID id) {
+        ShopLog from = log;
+        asking.ask(() -> {
+            Noted<Page.Boat> boat = from.book().boats().stream().filter(each -> each.id().equals(id)).findFirst()
+                    .orElseThrow();
+            List<PlaceReadings> places = new ArrayList<>();
+            for (BoatStory.PlaceStory place : BoatStory.of(from, boat).places()) {
+                place.latest().flatMap(seen -> from.book().find(seen.id())).filter(noted -> noted.page()
+                        instanceof Page.Target).map(noted -> (Page.Target) noted.page()).ifPresent(target ->
+                        places.add(new PlaceReadings(boat.page().name(), place.place().page().name(),
+                                target.readings(), target.note())));
+            }
+            return new Taken(boat.page().name(), places);
+        }, taken -> {
+            job.change(before -> before.withPlaces(taken.boat(), taken.places(), taken.places().isEmpty() ? -1 : 0)
+                    .mixing(Optional.empty()));
+            look();
+        }, failure -> problem.set(Said.of(failure)));
+    }
+
+    private record Taken(String boat, List<PlaceReadings> places) {
+    }
+
+    /** Writes a new boat and takes it onto the bench. */
+    public void newBoat(String name, String type, String year) {
+        try {
+            Optional<Integer> built = year.isBlank() ? Optional.empty() : Optional.of(Integer.parseInt(year.trim()));
+            Page.Boat boat = new Page.Boat(name.trim(), type.trim(), built, "", List.of());
+            write(() -> new KeepBoat(log).add(boat), () -> job.change(before ->
+                    before.withPlaces(boat.name(), List.of(), -1).mixing(Optional.empty())));
+        } catch (NumberFormatException e) {
+            problem.set("The year must be a whole number such as 1987, was \"" + year.trim() + "\".");
+        } catch (IllegalArgumentException e) {
+            problem.set(Said.of(e));
+        }
+    }
+
+    /** Writes down today's readings of the place in hand. */
+    public void writeReadings() {
+        Job now = job.now();
+        job.place().ifPresent(place -> write(() -> {
+            Noted<Page.Boat> boat = boat(now);
+            return new WriteLog(log).reading(boat, placeOf(boat, place.place()), place.readings(), place.note());
+        }, () -> shell.say("The readings of " + place.place() + " are in the log.")));
+    }
+
+    /** Writes the cup in hand down: everything weighed and read, and what it came to. */
+    public void writeCup() {
+        Job now = job.now();
+        now.cup().ifPresent(cup -> write(() -> {
+            Noted<Page.Boat> boat = boat(now);
+            return new WriteLog(log).cup(boat, Optional.of(placeOf(boat, cup.hull().place())), cup.name(),
+                    cup.state().parts().orElseThrow(() -> new IllegalArgumentException("the cup is empty")),
+                    now.shelf(), LogSight.weighings(cup), LogSight.readings(cup), "");
+        }, () -> shell.say("The cup is in the log.")));
+    }
+
+    private Noted<Page.Boat> boat(Job now) throws LogFailure {
+        List<Noted<Page.Boat>> known = log.book().boatsNamed(now.boat());
+        if (known.isEmpty()) {
+            new KeepBoat(log).add(new Page.Boat(now.boat(), "", Optional.empty(), "", List.of()));
+        }
+        return log.boat(now.boat());
+    }
+
+    private Noted<Page.Place> placeOf(Noted<Page.Boat> boat, String name) {
+        boolean known = log.book().of(boat.id(), Page.Place.class).stream()
+                .anyMatch(place -> place.page().name().equalsIgnoreCase(name));
+        if (!known) {
+            new KeepBoat(log).addPlace(boat, name, "");
+        }
+        return log.place(boat, name);
+    }
+
+    /** How a cup came out. */
+    public void judge(UUID cup, Page.Outcome outcome, String note) {
+        Job now = job.now();
+        write(() -> new WriteLog(log).verdict(boat(now), cup, outcome, note),
+                () -> shell.say("Written down: " + outcome.words() + "."));
+    }
+
+    /** Says what to weigh for so much of a recorded cup, from what stands on the shelf today. */
+    public void again(UUID cup, String typedGrams) {
+        try {
+            double grams = HullModel.number("grams", typedGrams.replace("g", ""));
+            Job now = job.now();
+            ShopLog from = log;
+            asking.ask(() -> LogSight.lines(new MixAgain(from, now.shelf()).cup(cup(from, cup), grams, now.scaleStep()), now),
+                    lines -> {
+                        problem.set("");
+                        again.set(lines);
+                    }, failure -> problem.set(Said.of(failure)));
+        } catch (IllegalArgumentException e) {
+            problem.set(Said.of(e));
+        }
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Noted<Page.Cup> cup(ShopLog log, UUID id) {
+        return (Noted<Page.Cup>) (Noted<?>) log.book().find(id).filter(noted -> noted.page() instanceof Page.Cup)
+                .orElseThrow(() -> new IllegalArgumentException("that cup is no longer in the log"));
+    }
+
+    /** Writes the label of a cup as PDF. */
+    public void label(UUID cup, Path file) {
+        give(() -> {
+            new GiveOut(log).label(cup(log, cup), file);
+            return file;
+        });
+    }
+
+    /** Writes the recipe card of a cup: PDF, or one page for the phone when the name ends in html. */
+    public void card(UUID cup, Path file) {
+        give(() -> {
+            if (file.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
+                new GiveOut(log).cardHtml(cup(log, cup), file);
+            } else {
+                new GiveOut(log).card(cup(log, cup), file);
+            }
+            return file;
+        });
+    }
+
+    private void give(Callable<Path> work) {
+        writing.run(work, written -> shell.say("Written to " + written + "."), failure -> problem.set(Said.of(failure)));
+    }
+
+    private void write(Callable<Saved> entry, Runnable then) {
+        writing.run(entry, saved -> {
+            problem.set(saved instanceof Saved.Waiting waiting ? waiting.sentence() : "");
+            then.run();
+            look();
+        }, failure -> problem.set(Said.of(failure)));
+    }
+
+    ReadOnlyObjectProperty<Shown> shownProperty() {
+        return shown.getReadOnlyProperty();
+    }
+
+    ReadOnlyObjectProperty<List<String>> againProperty() {
+        return again.getReadOnlyProperty();
+    }
+
+    ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    /** Closes the log; what waits is kept by it. */
+    void close() {
+        if (log != null) {
+            try {
+                log.close();
+            } catch (LogFailure e) {
+                problem.set(e.getMessage());
+            }
+        }
+    }
+}

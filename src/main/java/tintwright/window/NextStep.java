@@ -1,0 +1,180 @@
+package tintwright.window;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import tintwright.colour.Lab;
+import tintwright.cup.Cup;
+import tintwright.cup.Deed;
+import tintwright.cup.Dose;
+import tintwright.cup.Plan;
+import tintwright.cup.Way;
+import tintwright.reading.ColourReading;
+import tintwright.reading.FilmState;
+import tintwright.reading.Reading;
+import tintwright.shelf.Leftover;
+import tintwright.shelf.Shelf;
+
+/** From the engine's plan to one sentence and one button. */
+final class NextStep {
+    private final Shelf shelf;
+    private final Cup cup;
+
+    NextStep(Shelf shelf, Cup cup) {
+        this.shelf = shelf;
+        this.cup = cup;
+    }
+
+    CupModel.Next of(Plan plan) {
+        if (plan instanceof Plan.Start start) {
+            String white = PlanModel.scale(start.white(), cup.scaleStep());
+            return new CupModel.Next(say("Weigh %s of %s into a clean cup; keep %s back to lift it if need be.", white,
+                    shelf.nameOf(cup.base()), Drawn.grams(start.reserve())), "It is in", white,
+                    shelf.nameOf(cup.base()), say("Hold %s of the white back: only white brings a dark cup up again.",
+                    Drawn.grams(start.reserve())),
+                    Optional.of(new Deed.Weighed(cup.base(), start.white(), cup.scaleStep())), false);
+        }
+        if (plan instanceof Plan.Doses doses) {
+            return dose(doses.doses().get(0), doses);
+        }
+        if (plan instanceof Plan.TakeChip chip) {
+            return chip.besideHull() ? plain("Take a cured chip and photograph it beside the hull, both in one photo.",
+                    "Read a chip") : plain("Draw down a chip, let it cure, read it and type what it says.", "Read a chip");
+        }
+        if (plan instanceof Plan.Stop) {
+            return plain("Stop here: another dose would help less than the readings can tell.", "On to the fill");
+        }
+        if (plan instanceof Plan.WayBack) {
+            return new CupModel.Next("The cup has gone too far for tints alone: choose a way back.", "Show the ways",
+                    "", "", "", Optional.empty(), true);
+        }
+        return plain("There is tint in the cup and no white: weigh in white first.", "");
+    }
+
+    /** The next step of a way that was chosen. */
+    CupModel.Next ahead(List<Deed> ahead) {
+        Deed deed = ahead.get(0);
+        String more = ahead.size() == 1 ? "" : say(" Then %d more %s.", ahead.size() - 1,
+                ahead.size() == 2 ? "step" : "steps");
+        if (deed instanceof Deed.SetAside aside) {
+            return new CupModel.Next(say("Pour %s off and write \u201c%s\u201d on it.%s", Drawn.grams(aside.grams()),
+                    aside.name(), more), "It is poured off", PlanModel.scale(aside.grams(), cup.scaleStep()),
+                    "to set aside", "", Optional.of(deed), false);
+        }
+        double grams = deed instanceof Deed.LetDown down ? down.grams() : ((Deed.Weighed) deed).grams();
+        String id = deed instanceof Deed.LetDown down ? down.part() : ((Deed.Weighed) deed).part();
+        String what = deed instanceof Deed.LetDown down ? say("%s letdown, 1 in %d", shelf.nameOf(id), down.oneIn())
+                : shelf.nameOf(id);
+        String figure = PlanModel.scale(grams, cup.scaleStep());
+        return new CupModel.Next(say("Weigh %s of %s into the cup.%s", figure, what, more), "It is in", figure, what,
+                "", Optional.of(deed), false);
+    }
+
+    /** @return the job once a way is chosen: its steps stand ahead, and for a fresh cup the dark one is set aside */
+    static Job following(Job before, Way way, LocalDate today) {
+        Cup cup = before.cup().orElseThrow();
+        if (way instanceof Way.Climb climb) {
+            return before.after(cup, climb.doses().stream().map(Dose::deed).toList());
+        }
+        if (way instanceof Way.Split split) {
+            List<Deed> ahead = new ArrayList<>(List.of(new Deed.SetAside(split.setAside(), split.name())));
+            split.doses().forEach(dose -> ahead.add(dose.deed()));
+            return before.after(cup, ahead);
+        }
+        if (way instanceof Way.Fresh fresh) {
+            return fresh(before, cup, fresh, today);
+        }
+        return before;
+    }
+
+    private static Job fresh(Job before, Cup cup, Way.Fresh fresh, LocalDate today) {
+        String id = "aside-" + (before.shelf().leftovers().size() + 1);
+        while (!before.shelf().nameOf(id).equals(id)) {
+            id = id + "-b";
+        }
+        List<Leftover> leftovers = new ArrayList<>(before.shelf().leftovers());
+        leftovers.add(new Leftover(id, fresh.name(), cup.state().parts().orElseThrow(), List.of(),
+                Optional.of(today)));
+        Cup clean = Cup.empty(cup.name() + ", fresh", cup.hull(), cup.wantedGrams(), cup.scaleStep(), cup.base());
+        return before.with(before.shelf().withLeftovers(leftovers)).after(clean, List.of(
+                new Deed.Weighed(cup.base(), fresh.white(), cup.scaleStep()),
+                new Deed.Weighed(id, fresh.darkFirst(), cup.scaleStep())));
+    }
+
+    /** @return the same deed with what the scale really showed */
+    static Deed instead(Deed advised, double grams) {
+        if (advised instanceof Deed.LetDown down) {
+            return new Deed.LetDown(down.part(), down.oneIn(), grams, down.step());
+        }
+        if (advised instanceof Deed.Weighed weighed) {
+            return new Deed.Weighed(weighed.part(), grams, weighed.step());
+        }
+        if (advised instanceof Deed.SetAside aside) {
+            return new Deed.SetAside(grams, aside.name());
+        }
+        throw new IllegalArgumentException("there is nothing to weigh now");
+    }
+
+    private static CupModel.Next plain(String sentence, String button) {
+        return new CupModel.Next(sentence, button, "", "", "", Optional.empty(), false);
+    }
+
+    private CupModel.Next dose(Dose dose, Plan.Doses all) {
+        String name = shelf.nameOf(dose.part());
+        double grams = dose.deed() instanceof Deed.LetDown down ? down.grams() : dose.grams();
+        String figure = PlanModel.scale(grams, cup.scaleStep());
+        String what = dose.letDown().isPresent() ? say("%s letdown, 1 in %d", name, dose.letDown().get().oneIn()) : name;
+        StringBuilder how = new StringBuilder();
+        dose.letDown().ifPresent(mix -> how.append(say("Too little to weigh straight. Stir %s of %s into %s of white, "
+                + "then weigh the dose from that.", PlanModel.scale(mix.tintGrams(), cup.scaleStep()), name,
+                PlanModel.scale(mix.baseGrams(), cup.scaleStep()))));
+        dose.drops().ifPresent(drops -> how.append(say("%s%d drops are about %s, give or take %s.",
+                how.length() == 0 ? "" : " ", drops.count(), Drawn.grams(drops.grams()),
+                Drawn.grams(drops.within()))));
+        int more = all.doses().size() - 1;
+        String after = more == 0 ? "" : more == 1 ? " Then one more dose." : say(" Then %d more doses.", more);
+        return new CupModel.Next(say("Weigh %s of %s into the cup.%s", figure, what, after), "It is in", figure, what,
+                how.toString(), Optional.of(dose.deed()), false);
+    }
+
+    /** @return a deed as a line of the cup's story */
+    static String words(Deed deed, Shelf shelf) {
+        if (deed instanceof Deed.Weighed weighed) {
+            return say("%s %s", PlanModel.scale(weighed.grams(), weighed.step()), shelf.nameOf(weighed.part()));
+        }
+        if (deed instanceof Deed.LetDown down) {
+            return say("%s of %s letdown, 1 in %d", PlanModel.scale(down.grams(), down.step()),
+                    shelf.nameOf(down.part()), down.oneIn());
+        }
+        if (deed instanceof Deed.Dropped dropped) {
+            return say("%d drops of %s", dropped.count(), shelf.nameOf(dropped.part()));
+        }
+        if (deed instanceof Deed.Held held) {
+            return say("%s of white held back", Drawn.grams(held.grams()));
+        }
+        if (deed instanceof Deed.SetAside aside) {
+            return say("%s set aside as \u201c%s\u201d", Drawn.grams(aside.grams()), aside.name());
+        }
+        if (deed instanceof Deed.Found found) {
+            return say("found: %s", found.parts());
+        }
+        return deed instanceof Deed.Read read ? reading(read) : "put right";
+    }
+
+    private static String reading(Deed.Read read) {
+        Reading reading = read.reading();
+        String film = reading.film() == FilmState.WET ? "wet" : "cured";
+        String counts = read.counts() ? "" : ", does not count";
+        if (reading instanceof ColourReading colour) {
+            Lab lab = colour.lab();
+            return say("chip read %s: L* %.1f a* %.1f b* %.1f%s", film, lab.lightness(), lab.a(), lab.b(), counts);
+        }
+        return say("chip read %s, spectrum%s", film, counts);
+    }
+
+    private static String say(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+}
