@@ -99,6 +99,10 @@ final class FillCommand extends Command {
     @Option(names = "--basis", paramLabel = "BASIS", description = "What --catalyst is a share of: mass or volume.")
     private String basis;
 
+    @Option(names = "--catalyst-step", paramLabel = "ML",
+            description = "Least catalyst you can tell apart: a drop is 0.05, a 1 ml syringe 0.02.")
+    private Double catalystStep;
+
     @Option(names = "--gelcoat-density", paramLabel = "G/ML", description = "From the data sheet; 1.3 when left out.")
     private Double gelCoatDensity;
 
@@ -160,7 +164,8 @@ final class FillCommand extends Command {
         if (job != null || demo) {
             if (celsius != null || humidity != null || catalyst != null || cup != null || oldFilm != null || waxed
                     || hiding != null || surface != null || gelCoatDensity != null || pasteDensity != null
-                    || reserve != null || basis != null || !recipe.isEmpty() || shelf != null || baseHides != null) {
+                    || reserve != null || basis != null || catalystStep != null
+                    || !recipe.isEmpty() || shelf != null || baseHides != null) {
                 throw new IllegalArgumentException("with --job and --demo everything about the job stands in its file; "
                         + "change it there, or give the repairs with --repair");
             }
@@ -222,7 +227,7 @@ final class FillCommand extends Command {
         return new FillJob(lines, materials,
                 new Conditions(Entry.celsius("--celsius", celsius, UnitSystem.METRIC),
                         humidity == null ? OptionalDouble.empty() : OptionalDouble.of(humidity)),
-                share(), Allowances.USUAL, Tools.USUAL, supply(system),
+                share(), Allowances.USUAL, tools(), supply(system),
                 surface == null ? Optional.empty() : Optional.of(GritLadder.Surface.named(surface)),
                 film("--old-film", oldFilm, system));
     }
@@ -236,6 +241,11 @@ final class FillCommand extends Command {
         Densities densities = known.densities();
         return pasteDensity == null ? known : new Materials(new Densities(densities.gelCoat(), pasteDensity,
                 densities.catalyst(), densities.wax()), known.waxed(), known.hidingFilmMm());
+    }
+
+    private Tools tools() {
+        return catalystStep == null ? Tools.USUAL : new Tools(Tools.USUAL.dropsPerMl(), catalystStep,
+                Tools.USUAL.cupMm(), Tools.USUAL.pace());
     }
 
     private static OptionalDouble film(String option, String typed, UnitSystem system) {

@@ -17,6 +17,9 @@ final class Warnings {
     /** Less time than this to spread in is a scramble; common practice, no source. */
     private static final double SHORT_TIME_MINUTES = 8;
 
+    /** More batches than this are counted, not named. */
+    private static final int MOST_NAMED = 6;
+
     private final FillJob job;
     private final List<Warning> found = new ArrayList<>();
 
@@ -116,7 +119,8 @@ final class Warnings {
         // A little more than wanted is nobody's loss; a cup that doubles is.
         List<Batch> raised = batches.stream().filter(batch -> batch.surplusMl() > 0.2 * batch.mixMl()).toList();
         if (!raised.isEmpty()) {
-            add(Kind.TOPPED_UP, (raised.size() == 1 ? "Batch " : "Batches ")
+            add(Kind.TOPPED_UP, raised.size() > MOST_NAMED ? raised.size() + " batches"
+                    : (raised.size() == 1 ? "Batch " : "Batches ")
                     + String.join(", ", raised.stream().map(batch -> "" + batch.number()).toList()),
                     raised.stream().mapToDouble(Batch::surplusMl).sum(),
                     raised.stream().mapToDouble(Batch::mixMl).sum());

@@ -15,8 +15,8 @@ public final class HtmlSheet {
             body{margin:0 auto;padding:1rem;max-width:60rem;color:var(--ink);background:var(--paper);\
             font:1rem/1.45 system-ui,sans-serif;overflow-wrap:break-word}
             h1{font-size:1.5rem;margin:0}h2{font-size:1.15rem;margin:1.2rem 0 .4rem}p{margin:.4rem 0}
-            dl{display:flex;flex-wrap:wrap;gap:.1rem 1.4rem;margin:.5rem 0}dl div{display:flex;gap:.4rem}
-            dt{font-weight:600;flex:none}dd{margin:0;min-width:0}
+            dl{display:flex;flex-wrap:wrap;gap:.1rem 1.4rem;margin:.5rem 0}dl div{display:block}
+            dt{font-weight:600;display:inline}dd{display:inline;margin:0 0 0 .4rem}
             table{border-collapse:collapse;width:100%;margin:.4rem 0}
             th,td{text-align:left;vertical-align:top;padding:.25rem .5rem;border-bottom:1px solid var(--rule);\
             white-space:pre-line}

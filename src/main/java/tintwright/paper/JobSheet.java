@@ -24,7 +24,7 @@ public final class JobSheet {
     public static Sheet of(FillOrder order, FillPlan plan, UnitSystem units) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Facts(facts(order, plan, units)));
-        blocks.add(new Block.Text("Catalyst: " + plan.share().words() + ". It comes from " + plan.origin() + "."));
+        blocks.add(new Block.Text("Catalyst: " + plan.share().words() + ". Source: " + plan.origin() + "."));
         plan.enough().ifPresent(enough -> blocks.add(new Block.Text(enough.words(units))));
         if (!plan.warnings().isEmpty()) {
             blocks.add(new Block.Notice("Before you start",
@@ -124,7 +124,7 @@ public final class JobSheet {
             rows.add(List.of("" + batch.number(), use, units.mass(batch.gelCoatGrams()),
                     batch.pasteGrams() > 0 ? units.mass(batch.pasteGrams()) : "none",
                     batch.catalyst().words(units), batch.wax().map(wax -> wax.words(units)).orElse(""),
-                    String.format(Locale.ROOT, "%.0f min", Math.ceil(batch.minutes()))));
+                    String.format(Locale.ROOT, "%.0f min", batch.minutes())));
         }
         return new Block.Table(List.of(new Block.Column("No", 0.6, false), new Block.Column("For", 3.2, false),
                 new Block.Column("Gel coat", 1.4, true), new Block.Column("Paste", 1.4, true),
