@@ -7,8 +7,8 @@ package tintwright.colour;
  * About 1 is just seen edge to edge; range 0 to about 120.
  */
 public final class Ciede2000 {
-    /** 25^7, the chroma at which a neutral's redness is corrected by half. */
-    private static final double CHROMA_25_TO_7 = 6103515625.0;
+    /** The chroma about which the correction of redness fades and the rotation sets in. */
+    private static final double MIDDLE_CHROMA = 25;
 
     private Ciede2000() {
     }
@@ -57,7 +57,7 @@ public final class Ciede2000 {
         double dL = second.lightness() - first.lightness();
         double dC = c2 - c1;
         double dh = hueStep(h1, h2, c1 * c2);
-        double dH = 2 * Math.sqrt(c1 * c2) * Math.sin(Math.toRadians(dh / 2));
+        double dH = 2 * Math.sqrt(c1) * Math.sqrt(c2) * Math.sin(Math.toRadians(dh / 2));
 
         double meanL = (first.lightness() + second.lightness()) / 2;
         double meanC = (c1 + c2) / 2;
@@ -85,34 +85,40 @@ public final class Ciede2000 {
         return parts(new Lab(l1, a1, b1, Viewing.D65_10), new Lab(l2, a2, b2, Viewing.D65_10)).total();
     }
 
-    /** c^7 / (c^7 + 25^7). */
+    /** c^7 / (c^7 + 25^7), written so that no chroma overflows. */
     private static double seventh(double chroma) {
-        double c7 = chroma * chroma * chroma * chroma * chroma * chroma * chroma;
-        return c7 / (c7 + CHROMA_25_TO_7);
+        double over = MIDDLE_CHROMA / chroma;
+        return 1 / (1 + over * over * over * over * over * over * over);
     }
 
+    /** Degrees from -180 to 180. */
     private static double hue(double a, double b) {
         // StrictMath: pair 14 of the published table lies on the 180 degree step, where one bit decides.
-        double degrees = Math.toDegrees(StrictMath.atan2(b, a));
-        return degrees < 0 ? degrees + 360 : degrees;
+        return Math.toDegrees(StrictMath.atan2(b, a));
+    }
+
+    private static double turned(double hue) {
+        return hue < 0 ? hue + 360 : hue;
     }
 
     private static double hueStep(double h1, double h2, double product) {
         if (product == 0) {
             return 0;
         }
-        double step = h2 - h1;
+        double step = turned(h2) - turned(h1);
         return step > 180 ? step - 360 : step < -180 ? step + 360 : step;
     }
 
     private static double meanHue(double h1, double h2, double product) {
         if (product == 0) {
-            return h1 + h2;
+            return turned(h1) + turned(h2);
         }
-        if (Math.abs(h1 - h2) <= 180) {
-            return (h1 + h2) / 2;
+        if (Math.abs(turned(h1) - turned(h2)) <= 180) {
+            return (turned(h1) + turned(h2)) / 2;
         }
-        return h1 + h2 < 360 ? (h1 + h2 + 360) / 2 : (h1 + h2 - 360) / 2;
+        // One on each side of red: the sum of the signed angles is exact where the two mirror each other, so that
+        // their mean is 0 degrees and not, by a last bit, 360.
+        return turned((h1 + h2) / 2);
     }
 
     private static double cos(double degrees) {

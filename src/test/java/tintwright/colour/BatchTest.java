@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 /** The forms on plain arrays give the answers of the readable forms, to 1e-9. */
 class BatchTest {
     private static final double SAME = 1e-9;
+    private static final double STEP_AT_RED = 5e-4;
 
     @Test
     void labOfReflectances() {
@@ -93,6 +94,18 @@ class BatchTest {
         compare(v, count);
     }
 
+    /**
+     * The formula itself has a small step where the mean hue passes red, 360 to 0 degrees: a mean hue that lies on it
+     * falls to either side by the last bit of its inputs.
+     */
+    private static boolean onTheStep(double[][] v, int i) {
+        double c1 = Math.hypot(v[1][i], v[2][i]);
+        double c2 = Math.hypot(v[4][i], v[5][i]);
+        double x = v[1][i] * c2 + v[4][i] * c1;
+        double y = v[2][i] * c2 + v[5][i] * c1;
+        return x > 0 && Math.abs(y) < 1e-12 * x && v[2][i] != v[5][i];
+    }
+
     private static void compare(double[][] v, int count) {
         Ciede2000Batch batch = new Ciede2000Batch();
         double[] out = new double[count];
@@ -101,7 +114,7 @@ class BatchTest {
             double readable = Ciede2000.between(new Lab(v[0][i], v[1][i], v[2][i], Viewing.D65_10),
                     new Lab(v[3][i], v[4][i], v[5][i], Viewing.D65_10));
             String which = v[0][i] + " " + v[1][i] + " " + v[2][i] + " / " + v[3][i] + " " + v[4][i] + " " + v[5][i];
-            assertEquals(readable, out[i], SAME, which);
+            assertEquals(readable, out[i], onTheStep(v, i) ? STEP_AT_RED : SAME, which);
             if (i % 50 == 0) {
                 assertEquals(readable, Ciede2000Batch.between(v[0][i], v[1][i], v[2][i], v[3][i], v[4][i], v[5][i]),
                         SAME, which);
