@@ -7,12 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import tintwright.colour.Ciede2000;
-import tintwright.colour.Grid;
 import tintwright.colour.Lab;
-import tintwright.colour.SmoothReflectance;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
 import tintwright.colour.Xyz;
+import tintwright.reading.Covariance;
 import tintwright.shelf.Base;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
@@ -28,20 +27,20 @@ final class Judge {
     private final Knowledge knowledge;
     private final Wish wish;
     private final Odds odds;
-    private final Spectrum targetSpectrum;
     private final List<Viewing> lights;
+    private final List<Lab> targets;
 
-    Judge(Knowledge knowledge, Wish wish, Odds odds) {
+    Judge(Knowledge knowledge, Wish wish, Odds odds, Spectrum targetSpectrum) {
         this.knowledge = knowledge;
         this.wish = wish;
         this.odds = odds;
         Target target = wish.target();
-        this.targetSpectrum = target.reflectance()
-                .orElseGet(() -> SmoothReflectance.of(target.colour()).resampled(Grid.INSIDE));
         this.lights = new ArrayList<>(List.of(target.colour().viewing()));
+        this.targets = new ArrayList<>(List.of(target.colour()));
         for (Viewing other : List.of(Viewing.D65_10, Viewing.A_10, Viewing.LED_B3_10, Viewing.FL11_10)) {
             if (!other.light().equals(target.colour().viewing().light())) {
                 lights.add(other);
+                targets.add(Lab.of(targetSpectrum, other));
             }
         }
     }
@@ -50,7 +49,10 @@ final class Judge {
     Recipe judge(Parts exact) {
         Parts weighed = rounded(exact);
         Target target = wish.target();
-        Prediction prediction = knowledge.predict(weighed, target.colour().viewing(), target.geometry());
+        Spectrum reflectance = knowledge.reflectance(weighed, target.geometry());
+        // How sure it is costs more than all the rest and is added to the few that are listed.
+        Prediction prediction = new Prediction(reflectance, Lab.of(reflectance, target.colour().viewing()),
+                Covariance.same(0));
         Lab ideal = colour(exact);
         double[] shares = knowledge.shares(weighed);
         odds.play(present(shares), nonZero(shares));
@@ -63,6 +65,12 @@ final class Judge {
                 odds.chanceWithin(2), odds.within(0.9), Ciede2000.between(ideal, prediction.lab()),
                 stepCost(weighed, prediction.lab()), under, target.reflectance().isEmpty(),
                 metamerism(prediction.reflectance()), tintGrams, cost(weighed), List.of());
+    }
+
+    /** @return the recipe with how sure its colour is */
+    Recipe complete(Recipe recipe) {
+        return recipe.withPrediction(knowledge.predict(recipe.weighed(), wish.target().colour().viewing(),
+                wish.target().geometry()));
     }
 
     private Lab colour(Parts parts) {
@@ -121,8 +129,7 @@ final class Judge {
         List<UnderLight> list = new ArrayList<>();
         for (int i = 0; i < lights.size(); i++) {
             Lab mixed = Lab.of(mix, lights.get(i));
-            Lab wanted = i == 0 ? wish.target().colour() : Lab.of(targetSpectrum, lights.get(i));
-            list.add(new UnderLight(mixed, wanted, Ciede2000.between(mixed, wanted)));
+            list.add(new UnderLight(mixed, targets.get(i), Ciede2000.between(mixed, targets.get(i))));
         }
         return list;
     }
@@ -132,11 +139,11 @@ final class Judge {
         Xyz wanted = wish.target().colour().toXyz();
         Xyz made = Xyz.of(mix, lights.get(0));
         double worst = 0;
-        for (Viewing light : lights.subList(1, lights.size())) {
-            Xyz other = Xyz.of(mix, light);
+        for (int i = 1; i < lights.size(); i++) {
+            Xyz other = Xyz.of(mix, lights.get(i));
             Xyz corrected = new Xyz(other.x() * wanted.x() / made.x(), other.y() * wanted.y() / made.y(),
-                    other.z() * wanted.z() / made.z(), light);
-            worst = Math.max(worst, Ciede2000.between(Lab.of(corrected), Lab.of(targetSpectrum, light)));
+                    other.z() * wanted.z() / made.z(), lights.get(i));
+            worst = Math.max(worst, Ciede2000.between(Lab.of(corrected), targets.get(i)));
         }
         return worst;
     }

@@ -9,6 +9,7 @@ import tintwright.colour.Grid;
 import tintwright.colour.Lab;
 import tintwright.colour.LabBatch;
 import tintwright.colour.SmoothReflectance;
+import tintwright.colour.Spectrum;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
@@ -21,7 +22,7 @@ import tintwright.shelf.PigmentFamily;
 public final class Matcher {
     private static final int MOST_TINTS = 4;
     /** Sets that are played over the versions of the shelf. */
-    private static final int SHORT_LIST = 40;
+    private static final int SHORT_LIST = 32;
     /** What one more tint must gain in CIEDE2000 to be worth its trouble; common practice, no source. */
     private static final double PRICE_OF_A_TINT = 0.06;
     /** How much a family or leftover must shorten the distance to be worth naming. */
@@ -46,8 +47,7 @@ public final class Matcher {
         String baseId = baseOf(wish);
         Pool pool = Pool.of(knowledge, wish, k, s, baseId);
         Session session = new Session(wish, pool);
-        List<Candidate> candidates = session.search(MOST_TINTS);
-        List<Recipe> recipes = Ranking.rank(session.judged(candidates));
+        List<Recipe> recipes = session.recipes(session.search(MOST_TINTS));
         Recipe best = recipes.get(0);
         if (best.deltaE() <= MatchAnswer.REACH) {
             return new MatchAnswer.Reached(recipes);
@@ -113,6 +113,7 @@ public final class Matcher {
         private final Pool pool;
         private final MixFit fit;
         private final double[] aim;
+        private final Spectrum spectrum;
 
         Session(Wish wish, Pool pool) {
             this.wish = wish;
@@ -120,9 +121,8 @@ public final class Matcher {
             Target target = wish.target();
             Lab c = target.colour();
             this.aim = new double[] {c.lightness(), c.a(), c.b()};
-            double[] reflectance = target.reflectance().orElseGet(() -> SmoothReflectance.of(c)
-                    .resampled(Grid.INSIDE)).toArray();
-            this.fit = new MixFit(pool.additions(), aim, Metric.around(c), reflectance,
+            this.spectrum = target.reflectance().orElseGet(() -> SmoothReflectance.of(c).resampled(Grid.INSIDE));
+            this.fit = new MixFit(pool.additions(), aim, Metric.around(c), spectrum.toArray(),
                     LabBatch.of(c.viewing(), Grid.INSIDE), target.geometry());
         }
 
@@ -182,16 +182,17 @@ public final class Matcher {
                     : tintwright.colour.Ciede2000Batch.between(lab[0], lab[1], lab[2], aim[0], aim[1], aim[2]);
         }
 
-        List<Recipe> judged(List<Candidate> candidates) {
+        /** @return the short list, ranked */
+        List<Recipe> recipes(List<Candidate> candidates) {
             Odds odds = new Odds(knowledge.ensemble(), wish.target());
-            Judge judge = new Judge(knowledge, wish, odds);
+            Judge judge = new Judge(knowledge, wish, odds, spectrum);
             List<Recipe> recipes = new ArrayList<>();
             for (Candidate candidate : candidates.subList(0, Math.min(SHORT_LIST, candidates.size()))) {
                 double[] x = candidate.amounts().clone();
                 aimAtTheMean(odds, candidate.chosen(), x);
                 recipes.add(judge.judge(pool.parts(candidate.chosen(), x, wish.grams())));
             }
-            return recipes;
+            return Ranking.rank(recipes).stream().map(judge::complete).toList();
         }
 
         /**

@@ -20,7 +20,7 @@ public final class MixFit {
     /** A step that gains less than this share ends the search. */
     private static final double STILL = 1e-7;
     /** Squared metric distance below which nobody can see a gain. */
-    private static final double ZERO = 1e-9;
+    private static final double ZERO = 4e-7;
 
     private final double[][] k;
     private final double[][] s;
@@ -226,7 +226,8 @@ public final class MixFit {
     /** Squared distance at these amounts; leaves reflectance, colour and residual behind. */
     private double evaluate(int[] chosen, int count, double[] x) {
         film(chosen, count, x);
-        projection.lab(reflectance, lab);
+        // Nearly every amount that is tried is kept, so its slopes are made at once.
+        projection.labAndSlopes(reflectance, lab, slope);
         return distance();
     }
 
@@ -271,7 +272,6 @@ public final class MixFit {
     }
 
     private void differentiate(int[] chosen, int count) {
-        projection.labAndSlopes(reflectance, lab, slope);
         for (int i = 0; i < count; i++) {
             double[] ki = k[chosen[i]];
             double[] si = s[chosen[i]];

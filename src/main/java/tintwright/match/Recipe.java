@@ -34,6 +34,11 @@ public record Recipe(Parts exact, Parts weighed, Prediction prediction, double d
         betterIn = List.copyOf(betterIn);
     }
 
+    Recipe withPrediction(Prediction full) {
+        return new Recipe(exact, weighed, full, deltaE, expected, chanceWithin1, chanceWithin2, within90,
+                roundingCost, stepCost, lights, lightsEstimated, metamerism, tintGrams, cost, betterIn);
+    }
+
     Recipe withBetterIn(List<String> words) {
         return new Recipe(exact, weighed, prediction, deltaE, expected, chanceWithin1, chanceWithin2, within90,
                 roundingCost, stepCost, lights, lightsEstimated, metamerism, tintGrams, cost, words);

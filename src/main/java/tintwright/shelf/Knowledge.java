@@ -239,20 +239,30 @@ public final class Knowledge {
 
     /** @return the cured colour of a mix by the best estimate alone: {@link #predict} without how sure it is */
     public Lab colour(Parts parts, Viewing viewing, Geometry geometry) {
-        double[] shares = shares(parts);
-        double[] reflectance = new double[Unknowns.WAVELENGTHS];
-        for (int w = 0; w < reflectance.length; w++) {
-            double sumK = 0;
-            double sumS = 0;
-            for (int part = 0; part < shares.length; part++) {
-                sumK += shares[part] * curves.k()[part][w];
-                sumS += shares[part] * curves.s()[part][w];
-            }
-            reflectance[w] = Surface.RESIN.measured(KubelkaMunk.reflectance(sumK / sumS), geometry);
-        }
         double[] lab = new double[3];
-        LabBatch.of(viewing, Grid.INSIDE).lab(reflectance, lab);
+        LabBatch.of(viewing, Grid.INSIDE).lab(film(parts, geometry), lab);
         return new Lab(lab[0], lab[1], lab[2], viewing);
+    }
+
+    /** @return the reflectance of a mix as an instrument would read it, by the best estimate */
+    public Spectrum reflectance(Parts parts, Geometry geometry) {
+        return Spectrum.of(Grid.INSIDE, film(parts, geometry));
+    }
+
+    private double[] film(Parts parts, Geometry geometry) {
+        double[] shares = shares(parts);
+        double[] sumK = new double[Unknowns.WAVELENGTHS];
+        double[] sumS = new double[Unknowns.WAVELENGTHS];
+        for (int part = 0; part < shares.length; part++) {
+            for (int w = 0; w < sumK.length && shares[part] > 0; w++) {
+                sumK[w] += shares[part] * curves.k()[part][w];
+                sumS[w] += shares[part] * curves.s()[part][w];
+            }
+        }
+        for (int w = 0; w < sumK.length; w++) {
+            sumK[w] = Surface.RESIN.measured(KubelkaMunk.reflectance(sumK[w] / sumS[w]), geometry);
+        }
+        return sumK;
     }
 
     private static Reading placeholder(Viewing viewing, Geometry geometry) {
