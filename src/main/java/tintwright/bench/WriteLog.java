@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import tintwright.cup.Cup;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.logbook.Saved;
@@ -42,6 +43,34 @@ public final class WriteLog {
         Parts plain = withoutLeftovers(parts, shelf);
         return log.book().write(Optional.of(boat.id()), new Page.Cup(name, today(), place.map(Noted::id), plain,
                 ingredients(plain, shelf), weighings, readings, note));
+    }
+
+    /**
+     * A cup as it stands now. Handed over after every weighing, it is in the log as it happens: the first time it
+     * is written, each later time the same page is corrected, and every wording stays on disk.
+     *
+     * @param earlier the page of this cup, when it was written before
+     * @throws IllegalArgumentException for an empty cup, or parts that are not on the shelf
+     */
+    public Saved cup(Noted<Page.Boat> boat, Optional<Noted<Page.Place>> place, Cup cup, Shelf shelf, String note,
+            Optional<UUID> earlier) {
+        Page.Cup page = new CupPages(cup, shelf).cup(place.map(Noted::id), today(), note);
+        return earlier.isPresent() ? log.book().correct(earlier.get(), page)
+                : log.book().write(Optional.of(boat.id()), page);
+    }
+
+    /**
+     * What came of a cup besides itself, once it is done: the chips read on the way and what was set aside.
+     *
+     * @param logged the page of the cup
+     */
+    public List<Saved> doneWith(Noted<Page.Boat> boat, UUID logged, Cup cup, Shelf shelf) {
+        CupPages pages = new CupPages(cup, shelf);
+        List<Saved> saved = new ArrayList<>();
+        pages.chips(logged).forEach(chip -> saved.add(log.book().write(Optional.of(boat.id()), chip)));
+        pages.leftovers(logged, today())
+                .forEach(left -> saved.add(log.book().write(Optional.of(boat.id()), left)));
+        return saved;
     }
 
     /**

@@ -6,15 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import tintwright.cup.Cup;
+import tintwright.cup.Deed;
 import tintwright.files.Demo;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
+import tintwright.reading.Reading;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
@@ -99,6 +104,44 @@ class MixAgainTest {
         assertEquals(mixed.total(), plain.total(), 1e-9);
         assertEquals(left.parts().grams("soot-black") / 2 + 0.1, plain.grams("soot-black"), 1e-9);
         assertEquals(List.of(), plain.grams().keySet().stream().filter(id -> shelf.leftover(id).isPresent()).toList());
+    }
+
+    @Test
+    void aCupIsInTheLogAsItHappensAndItsChipsAndLeftoversWithIt() {
+        Noted<Page.Boat> boat = log.boat("Aldernese");
+        Optional<Noted<Page.Place>> bow = Optional.of(log.place(boat, "port bow"));
+        Shelf shelf = Demo.shelf();
+        WriteLog pen = new WriteLog(log);
+        Instant now = Instant.parse("2026-05-03T12:00:00Z");
+        Reading seen = cup.page().readings().get(0);
+        Cup mixing = Cup.empty("bow 3", Demo.places().get(0), 60, 0.01, "harbour-white")
+                .add(now, new Deed.Weighed("harbour-white", 40, 0.01));
+        UUID page = pen.cup(boat, bow, mixing, shelf, "", Optional.empty()).entry().id();
+        mixing = mixing.add(now, new Deed.LetDown("soot-black", 10, 5, 0.01))
+                .add(now, new Deed.Read(seen, Optional.empty(), true))
+                .add(now, new Deed.Dropped("bottle-green", 3, 0.04))
+                .add(now, new Deed.SetAside(4.512, "for the oars"));
+        pen.cup(boat, bow, mixing, shelf, "", Optional.of(page));
+        pen.doneWith(boat, page, mixing, shelf);
+
+        Page.Cup written = log.cup(boat, Optional.of("bow 3")).page();
+        assertEquals(40.608, written.parts().total(), 1e-9);
+        assertEquals(0.5 * 0.9, written.parts().grams("soot-black"), 1e-9);
+        assertEquals(List.of("harbour-white 40.0 ", "soot-black 5.0 as 1:10 letdown", "bottle-green 0.12 3 drops",
+                "set aside -4.512 for the oars"), written.weighings().stream()
+                .map(one -> one.part() + " " + one.grams() + " " + one.note()).toList());
+        assertEquals(List.of(), written.readings(), "the chip was of the cup before the green");
+        assertEquals(2, log.book().history(page).size());
+        Page.ChipMade chip = last(boat, Page.ChipMade.class);
+        assertEquals(45, chip.chip().parts().total(), 1e-9);
+        Page.LeftOver left = last(boat, Page.LeftOver.class);
+        assertEquals("for the oars", left.leftover().name());
+        assertEquals(4.512, left.leftover().parts().total(), 1e-9);
+    }
+
+    private <P extends Page> P last(Noted<Page.Boat> boat, Class<P> sort) {
+        List<Noted<P>> all = log.book().of(boat.id(), sort);
+        return all.get(all.size() - 1).page();
     }
 
     private static Shelf without(String tint) {
