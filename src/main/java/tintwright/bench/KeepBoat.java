@@ -1,13 +1,21 @@
 package tintwright.bench;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import tintwright.logbook.LogFailure;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.logbook.Saved;
 
 /** Puts a boat or a place into the log, or corrects what is said of it. */
 public final class KeepBoat {
+    /** A zip of one boat takes no larger one. */
+    private static final long LARGEST_PHOTO = 60_000_000;
+
     private final ShopLog log;
 
     public KeepBoat(ShopLog log) {
@@ -30,6 +38,36 @@ public final class KeepBoat {
         Page.Boat old = boat.page();
         return log.book().correct(boat.id(), new Page.Boat(name.orElse(old.name()), type.orElse(old.type()),
                 year.or(old::year), notes.orElse(old.notes()), old.photos()));
+    }
+
+    /**
+     * Copies a photo into the log and names it with the boat, or with one of its places.
+     *
+     * @throws LogFailure when the photo cannot be read, or the log cannot be written
+     */
+    public Saved addPhoto(Noted<Page.Boat> boat, Optional<Noted<Page.Place>> place, Path photo) throws LogFailure {
+        byte[] bytes;
+        try {
+            if (Files.size(photo) > LARGEST_PHOTO) {
+                throw new IllegalArgumentException(photo + " is larger than 60 MB; make it smaller first");
+            }
+            bytes = Files.readAllBytes(photo);
+        } catch (IOException e) {
+            throw new LogFailure("The photo " + photo + " cannot be read. Check its name and its folder.", e);
+        }
+        String name = photo.getFileName().toString();
+        log.book().keepPhoto(name, bytes);
+        if (place.isPresent()) {
+            Page.Place old = place.get().page();
+            return log.book().correct(place.get().id(), new Page.Place(old.name(), old.aged(), with(old.photos(), name)));
+        }
+        Page.Boat old = boat.page();
+        return log.book().correct(boat.id(), new Page.Boat(old.name(), old.type(), old.year(), old.notes(),
+                with(old.photos(), name)));
+    }
+
+    private static List<String> with(List<String> photos, String name) {
+        return Stream.concat(photos.stream(), Stream.of(name)).distinct().toList();
     }
 
     /** @throws IllegalArgumentException when the boat has a place of this name */

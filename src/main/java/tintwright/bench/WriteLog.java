@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.UUID;
 import tintwright.cup.Cup;
 import tintwright.logbook.Noted;
@@ -13,6 +14,7 @@ import tintwright.logbook.Page;
 import tintwright.logbook.Saved;
 import tintwright.reading.Reading;
 import tintwright.shelf.Base;
+import tintwright.shelf.Chip;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
@@ -84,6 +86,34 @@ public final class WriteLog {
                 leftover.setAside().or(() -> Optional.of(today())));
         return log.book().write(Optional.of(boat.id()), new Page.LeftOver(cup, expanded, ingredients(plain, shelf),
                 false));
+    }
+
+    /**
+     * A chip made today.
+     *
+     * @param cured how it cured; may be empty
+     * @throws IllegalArgumentException for parts that are not on the shelf, or without a reading
+     */
+    public Saved chip(Noted<Page.Boat> boat, String name, Parts parts, Shelf shelf, List<Reading> readings,
+            String cured) {
+        Parts plain = withoutLeftovers(parts, shelf);
+        ingredients(plain, shelf);
+        return log.book().write(Optional.of(boat.id()), new Page.ChipMade(Optional.empty(),
+                new Chip(name, plain, readings, Optional.of(today()), ""), cured));
+    }
+
+    /**
+     * Holes filled today.
+     *
+     * @param grams how much was mixed for them, when known; 0 or more
+     */
+    public Saved fill(Noted<Page.Boat> boat, Optional<Noted<Page.Place>> place, OptionalDouble grams,
+            List<String> steps, String note) {
+        if (grams.isPresent() && !(grams.getAsDouble() >= 0)) {
+            throw new IllegalArgumentException("grams must be 0 or more, were " + grams.getAsDouble());
+        }
+        return log.book().write(Optional.of(boat.id()), new Page.Filled(place.map(Noted::id), Optional.empty(),
+                today(), grams, steps, note));
     }
 
     /** How a cup, a chip or a fill came out. */

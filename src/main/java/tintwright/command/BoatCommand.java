@@ -1,5 +1,6 @@
 package tintwright.command;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -53,6 +54,13 @@ final class BoatCommand extends Command {
     @Option(names = "--aged", paramLabel = "TEXT", description = "With --add-place: where and how it has aged.")
     private String aged;
 
+    @Option(names = "--photo", paramLabel = "FILE", description = "With --name: a photo to keep with the boat, or with"
+            + " its --place.")
+    private Path photo;
+
+    @Option(names = "--place", paramLabel = "PLACE", description = "With --photo: the place it shows.")
+    private String place;
+
     @Mixin
     private LogOptions options;
 
@@ -71,6 +79,12 @@ final class BoatCommand extends Command {
             if (addPlace != null) {
                 return done(log, LogOptions.sentence(new KeepBoat(log).addPlace(boat, addPlace, text(aged)),
                         "Added the place " + addPlace + " on the " + boat.page().name()));
+            }
+            if (photo != null) {
+                Optional<Noted<Page.Place>> shown = place == null ? Optional.empty()
+                        : Optional.of(log.place(boat, place));
+                return done(log, LogOptions.sentence(new KeepBoat(log).addPhoto(boat, shown, photo), "Kept the photo "
+                        + photo.getFileName()));
             }
             if (rename != null || type != null || year != null || notes != null) {
                 return done(log, LogOptions.sentence(new KeepBoat(log).change(boat, LogOptions.text(rename),
@@ -127,6 +141,7 @@ final class BoatCommand extends Command {
         fields.put("type", boat.page().type());
         fields.put("year", boat.page().year().orElse(null));
         fields.put("notes", boat.page().notes());
+        fields.put("photos", boat.page().photos());
         return fields;
     }
 
@@ -137,11 +152,15 @@ final class BoatCommand extends Command {
         if (!boat.notes().isBlank()) {
             lines.add(boat.notes());
         }
+        if (!boat.photos().isEmpty()) {
+            lines.add("Photos: " + String.join(", ", boat.photos()));
+        }
         List<Object> places = new ArrayList<>();
         for (BoatStory.PlaceStory place : story.places()) {
             lines.add("");
             lines.add(place.place().page().name() + (place.place().page().aged().isBlank() ? ""
-                    : " (" + place.place().page().aged() + ")"));
+                    : " (" + place.place().page().aged() + ")") + (place.place().page().photos().isEmpty() ? ""
+                    : "; photos: " + String.join(", ", place.place().page().photos())));
             place.seen().forEach(seen -> lines.add("  " + LogWords.seen(seen)));
             place.moved().ifPresent(moved -> lines.add("  " + LogWords.moved(moved)));
             places.add(LogWords.fields(place));

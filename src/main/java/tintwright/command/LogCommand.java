@@ -6,8 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.UUID;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -23,6 +26,7 @@ import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.logbook.Saved;
 import tintwright.reading.Reading;
+import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
 
@@ -33,6 +37,9 @@ import tintwright.shelf.Shelf;
         footer = {"", "Examples:", "  tintwright log --demo --boat Aldernese", "  tintwright log --demo",
             "  tintwright log --demo --boat Aldernese --place transom-left --read swatches/aldernese/port-bow.json",
             "  tintwright log --demo --boat Aldernese --cup may-1 --parts harbour-white=58.2,soot-black=0.31",
+            "  tintwright log --demo --boat Aldernese --chip may-1a --parts harbour-white=49,soot-black=1 --read"
+                + " swatches/aldernese/port-bow.json",
+            "  tintwright log --demo --boat Aldernese --filled gouge;sanded-600 --grams 34",
             "  tintwright log --demo --boat Aldernese --verdict invisible --note hardly-found",
             "  tintwright log --demo --boat Aldernese --withdraw 1c2d3e4f --note wrong-boat"})
 final class LogCommand extends Command {
@@ -52,6 +59,19 @@ final class LogCommand extends Command {
     @Option(names = "--parts", paramLabel = "ID=G,...", description = "With --cup: what went in, grams by id on the"
             + " shelf, in the order it was weighed.")
     private String parts;
+
+    @Option(names = "--chip", paramLabel = "NAME", description = "A chip of these --parts, read in the --read file.")
+    private String chip;
+
+    @Option(names = "--leftover", paramLabel = "NAME", description = "A cup of these --parts that was set aside.")
+    private String leftover;
+
+    @Option(names = "--filled", paramLabel = "STEPS", description = "What was done at the --place, steps separated by"
+            + " semicolons.")
+    private String filled;
+
+    @Option(names = "--grams", paramLabel = "G", description = "With --filled: how much was mixed for it.")
+    private Double grams;
 
     @Option(names = "--shelf", paramLabel = "FILE", description = "With --parts: your shelf; the demo shelf when not"
             + " said.")
@@ -106,14 +126,15 @@ final class LogCommand extends Command {
         }
         Optional<Noted<Page.Place>> where = place == null ? Optional.empty() : Optional.of(log.place(whose, place));
         List<Reading> readings = read == null ? List.of() : TargetFile.read(read).readings();
+        if (filled != null) {
+            List<String> steps = Stream.of(filled.split(";")).map(String::strip).filter(step -> !step.isEmpty())
+                    .toList();
+            OptionalDouble mixed = grams == null ? OptionalDouble.empty() : OptionalDouble.of(grams);
+            return Optional.of(LogOptions.sentence(pen.fill(whose, where, mixed, steps, words),
+                    "Written down what was filled" + of));
+        }
         if (parts != null) {
-            if (cup == null) {
-                throw new IllegalArgumentException("say what stands on the cup with --cup NAME");
-            }
-            Shelf stands = shelf == null ? Demo.shelf() : ShelfFile.read(shelf);
-            List<Page.Weighing> weighings = weighings();
-            Saved saved = pen.cup(whose, where, cup, sum(weighings), stands, weighings, readings, words);
-            return Optional.of(LogOptions.sentence(saved, "Written down the cup \"" + cup + "\"" + of));
+            return Optional.of(writeMix(pen, whose, where, readings, words));
         }
         if (read != null) {
             Noted<Page.Place> there = where.orElseThrow(
@@ -123,6 +144,27 @@ final class LogCommand extends Command {
         }
         return note == null ? Optional.empty() : Optional.of(LogOptions.sentence(
                 pen.page(whose, new Page.Remark(Optional.empty(), note)), "Written down a note" + of));
+    }
+
+    private String writeMix(WriteLog pen, Noted<Page.Boat> whose, Optional<Noted<Page.Place>> where,
+            List<Reading> readings, String words) throws FileProblem {
+        if (Stream.of(cup, chip, leftover).filter(Objects::nonNull).count() != 1) {
+            throw new IllegalArgumentException("say what the --parts are: --cup NAME, --chip NAME or --leftover NAME");
+        }
+        Shelf stands = shelf == null ? Demo.shelf() : ShelfFile.read(shelf);
+        List<Page.Weighing> weighings = weighings();
+        Parts mixed = sum(weighings);
+        if (chip != null) {
+            return LogOptions.sentence(pen.chip(whose, chip, mixed, stands, readings, words),
+                    "Written down the chip \"" + chip + "\"");
+        }
+        if (leftover != null) {
+            Leftover left = new Leftover(leftover, leftover, mixed, readings, Optional.empty());
+            return LogOptions.sentence(pen.leftover(whose, Optional.empty(), left, stands),
+                    "Written down the leftover \"" + leftover + "\"");
+        }
+        return LogOptions.sentence(pen.cup(whose, where, cup, mixed, stands, weighings, readings, words),
+                "Written down the cup \"" + cup + "\"");
     }
 
     private List<Page.Weighing> weighings() {

@@ -39,7 +39,7 @@ public final class BoatZip {
     static final String PHOTOS = "photos";
     private static final String TOP = "log/";
     private static final Pattern LOG_NAME = Pattern.compile("log/[A-Za-z0-9][A-Za-z0-9._-]{0,99}\\.jsonl");
-    private static final Pattern PHOTO_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 ._-]{0,99}\\.(?i:jpe?g|png|tiff?)");
+    static final Pattern PHOTO_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 ._-]{0,99}\\.(?i:jpe?g|png|tiff?)");
 
     private BoatZip() {
     }

@@ -1,9 +1,12 @@
 package tintwright.logbook;
 
 import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -73,6 +76,31 @@ public final class LogBook implements Closeable {
     public Saved withdraw(UUID id, String why) {
         return store.replace(id, Entry.WITHDRAWN, PageShape.body(new Page.Remark(Optional.empty(),
                 why.isBlank() ? "no reason given" : why)));
+    }
+
+    /**
+     * Puts a photo into the folder of the log, for a page to name.
+     *
+     * @param name  letters, digits, spaces, dots and dashes, ending in .jpg, .jpeg, .png, .tif or .tiff
+     * @param bytes the photo
+     * @throws LogFailure when the folder cannot be written; what stood there still stands
+     */
+    public void keepPhoto(String name, byte[] bytes) throws LogFailure {
+        if (!BoatZip.PHOTO_NAME.matcher(name).matches()) {
+            throw new IllegalArgumentException("a photo is named with letters, digits, spaces, dots and dashes and"
+                    + " ends in .jpg, .png or .tif, was \"" + name + "\"; rename it");
+        }
+        Path photo = folder().resolve(BoatZip.PHOTOS).resolve(name);
+        try {
+            if (Files.exists(photo) && !Arrays.equals(Files.readAllBytes(photo), bytes)) {
+                throw new IllegalArgumentException("there is another photo called " + name
+                        + " in the log already; rename this one");
+            }
+            Files.createDirectories(photo.getParent());
+            Disk.REAL.place(photo, bytes);
+        } catch (IOException e) {
+            throw LogFailure.notWritten(folder(), e);
+        }
     }
 
     /** @return every boat by name */

@@ -67,6 +67,27 @@ class LogCommandsTest {
     }
 
     @Test
+    void aChipALeftoverAFillAndAPhotoAreWrittenDownToo() throws Exception {
+        did("boat", "--add", "Heron");
+        did("boat", "--name", "Heron", "--add-place", "transom");
+        did("log", "--boat", "Heron", "--chip", "one", "--parts", "harbour-white=49,soot-black=1", "--read",
+                "swatches/aldernese/port-bow.json", "--note", "two days at 18 C");
+        did("log", "--boat", "Heron", "--leftover", "grey rest", "--parts", "harbour-white=30,soot-black=0.2");
+        did("log", "--boat", "Heron", "--place", "transom", "--filled", "gouge; sanded 600", "--grams", "34");
+        Path photo = Files.write(tmp.resolve("transom 1.jpg"), new byte[] {1, 2, 3});
+        did("boat", "--name", "Heron", "--place", "transom", "--photo", photo.toString());
+        String told = did("boat", "--name", "Heron");
+        for (String words : List.of("photos: transom 1.jpg", "chip  \"one\"", "two days at 18 C",
+                "left over  \"grey rest\", 30.2 g", "filled  transom, 34.0 g: gouge; sanded 600")) {
+            assertTrue(told.contains(words), words + " in: " + told);
+        }
+        assertTrue(Files.exists(tmp.resolve("log/photos/transom 1.jpg")));
+        refused("rename it", "boat", "--name", "Heron", "--photo", Files.copy(photo, tmp.resolve("x.exe")).toString());
+        refused("needs at least one reading", "log", "--boat", "Heron", "--chip", "two", "--parts", "harbour-white=49");
+        refused("--cup NAME, --chip NAME or --leftover NAME", "log", "--boat", "Heron", "--parts", "harbour-white=4");
+    }
+
+    @Test
     void whatWasWrittenCanBeTakenBackByTheLettersOfItsLine() {
         did("boat", "--add", "Heron");
         did("log", "--boat", "Heron", "--note", "on the wrong boat");
