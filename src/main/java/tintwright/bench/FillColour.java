@@ -25,9 +25,10 @@ import tintwright.shelf.Shelf;
  * What the shelf and the optics know of the colour in a cup that a fill needs: its density, its wax and the film that
  * hides.
  *
- * <p>Chips teach how strong a tint is against the base, not how much a millimetre scatters. So the person gives one film,
- * the one at which the bare base hides (its data sheet, or a drawdown over black and white), and the optics say how much
- * more or less the mix needs: the thickness over which black and white card differ by CIEDE2000 1, mix against base.
+ * <p>Chips teach how strong a tint is against the base, not how much a millimetre scatters. So the person gives one
+ * film, the one at which the bare base hides (its data sheet, or a drawdown over black and white), and the optics say
+ * how much more or less the mix needs: the thickness over which black and white card differ by CIEDE2000 1, mix
+ * against base.
  */
 public final class FillColour {
     /** Black and white under the film may differ by this much: just seen edge to edge. */
@@ -123,8 +124,8 @@ public final class FillColour {
         OptionalDouble hides = baseHidesFromMm.isPresent() && against.isPresent()
                 ? OptionalDouble.of(baseHidesFromMm.getAsDouble() * against.getAsDouble()) : OptionalDouble.empty();
         return new Materials(new Densities(1 / volume,
-                shelf.pastes().stream().findFirst().map(Paste::density).orElse(Densities.USUAL.paste()), Densities.USUAL.catalyst(),
-                Densities.USUAL.wax()), waxed, hides);
+                shelf.pastes().stream().findFirst().map(Paste::density).orElse(Densities.USUAL.paste()),
+                Densities.USUAL.catalyst(), Densities.USUAL.wax()), waxed, hides);
     }
 
     /** @return the parts by name, as a job sheet lists them */

@@ -46,8 +46,9 @@ import tintwright.units.UnitSystem;
 /** {@code fill}: from holes to grams, catalyst, batches, times and grits. */
 @CommandLine.Command(name = "fill", description = {"From holes to grams: gel coat, paste, wax and catalyst cup by cup, "
     + "working time, grits, cautions.", "The product's data sheet and your local rules come first."},
-        footer = {"", "A repair: kind:size=...,size=... with count=, lie= (facing-up, vertical, overhead, deep-overhead) "
-            + "and name=.", "Kinds: countersunk hole,top,depth and countersink or angle; hole hole,depth; "
+        footer = {"", "A repair: kind:size=...,size=... with count=, lie= (facing-up, vertical, overhead, "
+            + "deep-overhead) and name=.",
+            "Kinds: countersunk hole,top,depth and countersink or angle; hole hole,depth; "
             + "gouge, scratch, worn length,width,depth; spray length,width. plug= for through holes.",
             "Sizes without a unit are millimetres, or inches with --units us; 12mil, 3/8in and 4mm always work.", "",
             "Examples:", "  tintwright fill --demo",
@@ -82,7 +83,8 @@ final class FillCommand extends Command {
             description = "What is in the cup, grams by id on the shelf: density, wax and hiding come from there.")
     private Map<String, Double> recipe = new LinkedHashMap<>();
 
-    @Option(names = "--shelf", paramLabel = "FILE", description = "Your shelf, for --recipe; the demo shelf when not said.")
+    @Option(names = "--shelf", paramLabel = "FILE",
+            description = "Your shelf, for --recipe; the demo shelf when not said.")
     private Path shelf;
 
     @Option(names = "--base-hides", paramLabel = "FILM",
@@ -217,7 +219,8 @@ final class FillCommand extends Command {
 
     private FillJob typed(UnitSystem system, Optional<FillColour> colour) {
         if (celsius == null) {
-            throw new IllegalArgumentException("say how warm it is with --celsius: catalyst and working time hang on it");
+            throw new IllegalArgumentException("say how warm it is with --celsius: catalyst and working "
+                    + "time hang on it");
         }
         Materials materials = materials(system, colour);
         List<RepairLine> lines = new ArrayList<>();
@@ -257,8 +260,8 @@ final class FillCommand extends Command {
             return new CatalystChoice.General();
         }
         if (catalyst == null || basis == null) {
-            throw new IllegalArgumentException("--catalyst and --basis go together: a percentage without mass or volume "
-                    + "can be a third off");
+            throw new IllegalArgumentException("--catalyst and --basis go together: a percentage without mass or "
+                    + "volume can be a fifth off");
         }
         return new CatalystChoice.Typed(new CatalystShare(catalyst, Basis.named(basis)));
     }

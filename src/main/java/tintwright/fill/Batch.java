@@ -40,7 +40,8 @@ public record Batch(int number, Stage stage, Mix mix, List<Part> parts, double m
                 return (of == 2 ? "both of " : "all " + of + " of ") + line;
             }
             boolean whole = Math.abs(pieces - Math.rint(pieces)) < 0.01;
-            return String.format(Locale.ROOT, whole ? "%.0f of the %d of %s" : "%.1f of the %d of %s", pieces, of, line);
+            return String.format(Locale.ROOT, whole ? "%.0f of the %d of %s" : "%.1f of the %d of %s", pieces, of,
+                    line);
         }
     }
 

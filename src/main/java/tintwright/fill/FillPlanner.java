@@ -59,8 +59,8 @@ public final class FillPlanner {
         WorkingTime time = GeneralCatalyst.timeAt(celsius,
                 share.percentByVolume(Mix.NEAT, job.materials().densities()));
         return new Cure(share, time, byHand ? "typed by hand"
-                : "a general table by temperature: its point at 25 °C (77 °F) and its limits are published, the rest is "
-                + "common practice");
+                : "a general table by temperature: its point at 25 °C (77 °F) and its limits are published, the rest "
+                + "is common practice");
     }
 
     /** Fills and sprayed areas start on different grits: the coarse ones would go through a sprayed film. */

@@ -3,11 +3,12 @@ package tintwright.fill;
 /**
  * Catalyst and working time by temperature where nobody entered the product's own table.
  *
- * <p>What is published: 1.8 % by volume and a gel time of 10 to 17 minutes at 25 degrees Celsius, and a range of 1.2 to
- * 3 % "depending on temperature". How the share moves with temperature between those ends is common practice, no
- * source: a little more when cold, a little less when hot, so far inside the range that it also holds by mass. The working time is the published one
- * stretched by a factor of 2 per 10 degrees at the least and 2 per 5 degrees at the most, and in inverse proportion to
- * the share: common practice, no source, and the range widens the further it is from the published point.
+ * <p>What is published: 1.8 % by volume and a gel time of 10 to 17 minutes at 25 degrees Celsius, and a range of
+ * 1.2 to 3 % "depending on temperature". How the share moves with temperature between those ends is common practice,
+ * no source: a little more when cold, a little less when hot, so far inside the range that it also holds by mass. The
+ * working time is the published one stretched by a factor of 2 per 10 degrees at the least and 2 per 5 degrees at the
+ * most, and in inverse proportion to the share: common practice, no source, and the range widens the further it is
+ * from the published point.
  */
 public final class GeneralCatalyst {
     /** Colder or hotter than this no share of catalyst gives a sound cure; common practice, no source. */

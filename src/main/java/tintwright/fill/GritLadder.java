@@ -9,7 +9,8 @@ import java.util.Locale;
  *
  * <p>What it takes off the gel coat around a repair: each grit must cut down to the bottom of the scratches before it
  * and then leaves its own, so the scratch depths add up. A scratch is taken as a quarter to a half as deep as the
- * abrasive grain is wide: our assumption, no source. Grain sizes are those of the FEPA P grades (ISO 6344), from memory.
+ * abrasive grain is wide: our assumption, no source. Grain sizes are those of the FEPA P grades (ISO 6344), from
+ * memory.
  *
  * @param steps       in order
  * @param takesLeastMm gel coat taken off, at least, mm

@@ -14,8 +14,8 @@ public final class JobSteps {
         List<String> steps = new ArrayList<>();
         steps.add("Clean and dry the places, roughen every edge, tape around them: about "
                 + units.length(plan.finish().tapeMm()) + " of tape.");
-        steps.add("Weigh gel coat and paste of all batches first. Catalyst goes in one cup at a time: stir it in for two "
-                + "minutes, start the timer, use the cup up.");
+        steps.add("Weigh gel coat and paste of all batches first. Catalyst goes in one cup at a time: stir it in for "
+                + "two minutes, start the timer, use the cup up.");
         Stage.Kind before = null;
         for (Batch batch : plan.batches()) {
             Stage.Kind kind = batch.stage().kind();

@@ -14,8 +14,8 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.EvaluationResult;
 
 /**
- * Nothing but the engine itself and the room that writes files may take a catalyst's bare number: whoever shows one must
- * show the words, which carry basis, limit and caution. The file carries all of them side by side.
+ * Nothing but the engine itself and the room that writes files may take a catalyst's bare number: whoever shows one
+ * must show the words, which carry basis, limit and caution. The file carries all of them side by side.
  */
 @AnalyzeClasses(packages = "tintwright", importOptions = DoNotIncludeTests.class)
 class CatalystIsNeverBareTest {

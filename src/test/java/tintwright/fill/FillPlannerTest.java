@@ -235,7 +235,8 @@ class FillPlannerTest {
     @Test
     void warnsWhenTheBasisMattersAndWhenNobodyKnowsTheHiding() {
         CatalystChoice edge = new CatalystChoice.Typed(new CatalystShare(3, Basis.MASS));
-        FillPlan plan = FillPlanner.plan(Jobs.with(new Materials(Densities.USUAL, false, OptionalDouble.empty()), edge));
+        FillPlan plan = FillPlanner.plan(Jobs.with(
+                new Materials(Densities.USUAL, false, OptionalDouble.empty()), edge));
         assertTrue(kinds(plan).containsAll(List.of(Warning.Kind.OTHER_BASIS, Warning.Kind.HIDING_UNKNOWN)));
         assertEquals(3, plan.share().percent());
     }
