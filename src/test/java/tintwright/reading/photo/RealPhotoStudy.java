@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import tintwright.AccuracySection;
 
 /** Fills the table of the real photos in docs/accuracy.md. */
 @Tag("study")

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.AccuracySection;
 
 /** Fills the table of the simulated phones in docs/accuracy.md. */
 @Tag("study")

@@ -1,4 +1,4 @@
-package tintwright.reading.photo;
+package tintwright;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -6,13 +6,14 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** Writes one section of docs/accuracy.md and leaves the others alone. */
-final class AccuracySection {
+public final class AccuracySection {
     private static final Path FILE = Path.of("docs/accuracy.md");
 
     private AccuracySection() {
     }
 
-    static void write(String heading, List<String> lines) throws IOException {
+    /** @param lines of the section, without its heading */
+    public static void write(String heading, List<String> lines) throws IOException {
         String all = Files.exists(FILE) ? Files.readString(FILE) : "# How near it comes\n";
         String mine = "## " + heading + "\n" + String.join("\n", lines) + "\n";
         int start = all.indexOf("## " + heading + "\n");
