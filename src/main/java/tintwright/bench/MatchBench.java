@@ -2,6 +2,8 @@ package tintwright.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
 import tintwright.files.Demo;
 import tintwright.match.MatchAnswer;
 import tintwright.match.Matcher;
@@ -13,6 +15,9 @@ import tintwright.shelf.Shelf;
 
 /** Match a target: what to weigh, in which order, and what to think of it. */
 public final class MatchBench {
+    /** Below this not even one tint at its loading limit can be told on the scale; a judgement of ours. */
+    private static final int FEWEST_STEPS_OF_A_BATCH = 100;
+
     private final Knowledge knowledge;
     private final Matcher matcher;
 
@@ -41,14 +46,39 @@ public final class MatchBench {
         return knowledge;
     }
 
-    /** @throws IllegalArgumentException when the wish names a base, tint or leftover that is not on the shelf */
+    /**
+     * @throws IllegalArgumentException when the wish names a base, tint or leftover that is not on the shelf, or the
+     *         batch is too small for the scale
+     */
     public MatchAnswer match(Wish wish) {
+        if (wish.grams() < FEWEST_STEPS_OF_A_BATCH * wish.scaleStep()) {
+            throw new IllegalArgumentException("a batch of " + wish.grams() + " g cannot be weighed in steps of "
+                    + wish.scaleStep() + " g: make at least " + FEWEST_STEPS_OF_A_BATCH * wish.scaleStep()
+                    + " g or take a finer scale");
+        }
         wish.leftover().ifPresent(id -> {
             if (knowledge.shelf().leftover(id).isEmpty()) {
                 throw new IllegalArgumentException("there is no leftover \"" + id + "\" on the shelf");
             }
         });
         return matcher.match(wish);
+    }
+
+    /** @return a sentence for each part of which less is left than the recipe takes; mostly none */
+    public List<String> shortages(Recipe recipe) {
+        List<String> sentences = new ArrayList<>();
+        recipe.weighed().grams().forEach((id, grams) -> {
+            Shelf shelf = knowledge.shelf();
+            OptionalDouble left = shelf.base(id).map(base -> base.stock().gramsLeft())
+                    .or(() -> shelf.tint(id).map(tint -> tint.stock().gramsLeft()))
+                    .or(() -> shelf.leftover(id).map(cup -> OptionalDouble.of(cup.parts().total())))
+                    .orElse(OptionalDouble.empty());
+            if (left.isPresent() && left.getAsDouble() < grams) {
+                sentences.add(String.format(Locale.ROOT, "Only %.1f g of %s are left on the shelf.",
+                        left.getAsDouble(), shelf.nameOf(id)));
+            }
+        });
+        return sentences;
     }
 
     /**

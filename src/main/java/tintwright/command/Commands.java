@@ -122,6 +122,9 @@ public final class Commands {
             return "There is no command \"" + unmatched.getUnmatched().get(0) + "\": the commands are "
                     + String.join(", ", at.getSubcommands().keySet());
         }
+        if (problem instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption()) {
+            return "\"" + unmatched.getUnmatched().get(0) + "\" is not understood here; " + help;
+        }
         return capital(problem.getMessage()) + "; " + help;
     }
 

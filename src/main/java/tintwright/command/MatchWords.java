@@ -68,6 +68,14 @@ final class MatchWords {
     }
 
     private void outOfReach(MatchAnswer.OutOfReach out) {
+        Recipe nearest = out.best();
+        if (out.deltaE() - nearest.roundingCost() < MatchAnswer.REACH && nearest.roundingCost() > 0.5) {
+            lines.add("The tints would reach it, but the scale is too coarse for this batch: rounding alone costs "
+                    + Figures.fixed(nearest.roundingCost(), 1)
+                    + ". Make more, take a finer scale, or pre-mix the tints in base.");
+            lines.add("");
+            return;
+        }
         lines.add("These tints do not reach it: the nearest mix stays " + Figures.fixed(out.deltaE(), 1)
                 + " away, " + out.miss().phrase() + " than the target.");
         out.wouldReach().ifPresent(family -> lines.add("A tint of the family " + family.words()
@@ -89,6 +97,7 @@ final class MatchWords {
                     + pad(Figures.fixed(each.per100(), 3), 7) + " g in 100 g"
                     + (each.betterAsLetdown() ? "   (little for this scale: pre-mix it 1 in 10 with base)" : ""));
         }
+        lines.addAll(bench.shortages(recipe));
         lines.add("Hold back a third of the base until a chip is read: what is in cannot be taken out again.");
     }
 
@@ -227,6 +236,7 @@ final class MatchWords {
         }
         fields.put("lights", lights);
         fields.put("metamerism", Figures.six(recipe.metamerism()));
+        fields.put("shortages", bench.shortages(recipe));
         fields.put("tintGrams", Figures.six(recipe.tintGrams()));
         fields.put("cost", recipe.cost().isPresent() ? Figures.six(recipe.cost().getAsDouble()) : null);
         fields.put("betterIn", recipe.betterIn());

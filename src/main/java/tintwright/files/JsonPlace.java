@@ -63,7 +63,8 @@ public final class JsonPlace {
     }
 
     private static String firstLine(String message) {
-        return message.lines().findFirst().orElse("").strip();
+        // What else could have stood there is a list for programmers.
+        return message.lines().findFirst().orElse("").replaceFirst(": was expecting \\(.*", "").strip();
     }
 
     /**

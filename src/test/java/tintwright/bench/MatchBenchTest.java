@@ -22,23 +22,33 @@ import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.shelf.Parts;
+import tintwright.shelf.PigmentFamily;
 
 class MatchBenchTest {
     private static final MatchBench BENCH = MatchBench.demo();
 
     @Test
-    void theOrderOfWeighingIsBaseThenWhatDarkensMost() {
+    void theOrderOfWeighingIsBaseThenBlackOrWhatDarkensMost() {
         for (PlaceReadings place : Demo.places()) {
             for (Recipe recipe : BENCH.match(Wish.of(Aim.of(place).target(), 100, 0.01)).recipes()) {
                 List<Weighing> order = BENCH.order(recipe, 0.01);
                 assertEquals(recipe.weighed().grams().keySet().size(), order.size());
                 assertFalse(order.get(0).tint());
+                if (order.stream().anyMatch(each -> isBlack(each.id()))) {
+                    assertTrue(isBlack(order.get(1).id()), place.place() + " " + order);
+                    continue;
+                }
                 double first = lightnessWithout(recipe.weighed(), order.get(1).id());
                 for (Weighing later : order.subList(2, order.size())) {
                     assertTrue(first >= lightnessWithout(recipe.weighed(), later.id()), place.place() + " " + order);
                 }
             }
         }
+    }
+
+    private static boolean isBlack(String id) {
+        return BENCH.knowledge().shelf().tint(id).filter(tint -> tint.family() == PigmentFamily.CARBON_BLACK)
+                .isPresent();
     }
 
     private static double lightnessWithout(Parts parts, String id) {

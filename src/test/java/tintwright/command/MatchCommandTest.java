@@ -69,6 +69,20 @@ class MatchCommandTest {
     }
 
     @Test
+    void saysWhatTheShelfHasTooLittleOf() {
+        String out = match("--place", "port bow", "--grams", "5000").out();
+        assertTrue(out.contains("Only 2400.0 g of Harbour white are left on the shelf."), out);
+        assertFalse(match("--place", "port bow", "--grams", "500").out().contains("are left on the shelf"));
+    }
+
+    @Test
+    void doesNotBlameTheTintsForACoarseScale() {
+        String out = match("--place", "stern quarter", "--grams", "100", "--scale", "1").out();
+        assertTrue(out.contains("the scale is too coarse for this batch"), out);
+        assertFalse(out.contains("do not reach"), out);
+    }
+
+    @Test
     void aColourNoTintReachesIsAnAnswerToo() throws IOException {
         JsonNode json = json("--lab", "50,70,40", "--light", "D65", "--observer", "10", "--json");
         assertFalse(json.get("reached").booleanValue());
@@ -109,6 +123,9 @@ class MatchCommandTest {
         "--place stern --target x.json | Give only one of --lab, --target and --place.",
         "--target no-such.json | no-such.json is not there; check the name and the folder.",
         "--place stern~quarter --grams -5 | The batch must be 1 to 100000 g, was -5.0 g.",
+        "--place stern~quarter --grams 5 --scale 0.1 | A batch of 5.0 g cannot be weighed in steps of 0.1 g: make at"
+                + " least 10.0 g or take a finer scale.",
+        "stern | \"stern\" is not understood here; \"tintwright match --help\" shows what it takes.",
         "--place stern~quarter --scale 0 | The scale's step must be 0.0001 to 10 g, was 0.0 g.",
         "--place stern~quarter --without gold | There is no tint \"gold\" on the shelf to leave out.",
         "--place stern~quarter --base gold | There is no base \"gold\" on the shelf.",
