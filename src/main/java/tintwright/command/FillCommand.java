@@ -95,7 +95,8 @@ final class FillCommand extends Command {
     private String catalysed;
 
     @Option(names = "--catalyst", paramLabel = "PERCENT",
-            description = "Your own share, with --basis; limit 1.2 to 3 %%. Left out: a general table by temperature.")
+            description = "Your own share, with --basis; limit 1.2 to 3 %%; goggles and gloves, never with accelerator or "
+                + "acetone. Left out: a general table by temperature.")
     private Double catalyst;
 
     @Option(names = "--basis", paramLabel = "BASIS", description = "What --catalyst is a share of: mass or volume.")

@@ -18,7 +18,8 @@ public record CatalystShare(double percent, Basis basis) {
         if (!Published.CATALYST_RANGE.holds(percent)) {
             throw new IllegalArgumentException("catalyst must be " + limitWords() + ", was " + Sizes.plain(percent)
                     + " % " + basis.words() + "; " + (percent > Published.CATALYST_RANGE.high()
-                    ? "more makes the fill hot, brittle and yellow" : "less never cures through"));
+                    ? "more makes the fill hot, brittle and yellow" : "less never cures through")
+                    + " (" + CAUTION + ")");
         }
     }
 

@@ -24,7 +24,8 @@ class CatalystTest {
     void noShareExistsOutsideTheLimit(double percent) {
         for (Basis basis : Basis.values()) {
             String message = refused(() -> new CatalystShare(percent, basis));
-            assertTrue(message.contains("1.2 to 3 %") && message.contains(basis.words()), message);
+            assertTrue(message.contains("1.2 to 3 %") && message.contains(basis.words())
+                    && message.contains(CatalystShare.CAUTION), message);
         }
     }
 
