@@ -42,6 +42,9 @@ final class LogOptions {
             lines.add("");
             lines.add("The log needs a look:");
             troubles.forEach(trouble -> lines.add("  " + trouble.sentence() + "."));
+            if (troubles.stream().anyMatch(trouble -> trouble.kind() == Trouble.Kind.MISSING)) {
+                lines.add("  What is gone for good is named no more after \"tintwright log --accept-losses\".");
+            }
         }
         if (log.book().waiting() > 0) {
             lines.add("");

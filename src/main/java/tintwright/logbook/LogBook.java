@@ -181,7 +181,7 @@ public final class LogBook implements Closeable {
         return store.troubles();
     }
 
-    /** What is missing will not come back: stop naming it. */
+    /** What is missing will not come back: stop naming it, and write into the folder as it is now. */
     public void acceptLosses() {
         store.acceptLosses();
     }

@@ -47,7 +47,8 @@ public final class LogFailure extends Exception {
             return "The log folder " + folder + " is a file, not a folder. Choose another folder";
         }
         if (cause instanceof NoSuchFileException || !Files.isDirectory(folder)) {
-            return "The log folder " + folder + " is not there any more. Connect the disk or share that holds it";
+            return "The log folder " + folder + " is not there, or holds nothing of what it held. Connect the disk or"
+                    + " share that holds it";
         }
         if (cause instanceof AccessDeniedException || cause instanceof ReadOnlyFileSystemException
                 || said.contains("read-only") || said.contains("permission denied")) {

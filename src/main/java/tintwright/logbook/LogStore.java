@@ -2,6 +2,7 @@ package tintwright.logbook;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -172,6 +173,10 @@ final class LogStore implements Closeable {
     private Pen pen() throws IOException {
         if (pen != null && pen.isSpent()) {
             dropPen();
+        }
+        if (pen == null && before.isAllGone(folder.path())) {
+            // An unplugged share often leaves an empty folder behind: what is written there is hidden once it is back.
+            throw new NoSuchFileException(folder.path().toString());
         }
         if (pen == null) {
             pen = Pen.take(folder.path(), bench, bench.locks(), disk, clock.instant(),

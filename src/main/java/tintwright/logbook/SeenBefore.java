@@ -53,6 +53,11 @@ final class SeenBefore {
         return missing;
     }
 
+    /** @return whether there were files in the folder and not one of them is there now */
+    boolean isAllGone(Path folder) {
+        return !most.isEmpty() && most.keySet().stream().noneMatch(name -> Files.exists(folder.resolve(name)));
+    }
+
     boolean knows(String name) {
         return most.containsKey(name);
     }

@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -103,6 +104,48 @@ class FaultyDiskTest {
         try (LogStore store = Folders.open(folder, bench)) {
             assertEquals(3, Folders.count(store));
             assertEquals(List.of(), store.troubles());
+        }
+    }
+
+    /** Where a share was, there is now an empty folder on this machine's own disk. */
+    @Test
+    void nothingIsWrittenIntoTheEmptyFolderThatAVanishedShareLeaves() throws IOException {
+        ThisBench bench = Folders.bench(tmp, "anna");
+        try (LogStore store = Folders.open(log(), bench)) {
+            store.append("note", null, Folders.note("one"));
+        }
+        Files.move(log(), tmp.resolve("unplugged"));
+        Files.createDirectories(log());
+        try (LogStore store = Folders.open(log(), bench)) {
+            Saved.Waiting waiting = assertInstanceOf(Saved.Waiting.class,
+                    store.append("note", null, Folders.note("two")));
+            assertTrue(waiting.sentence().contains("Connect the disk"), waiting.sentence());
+        }
+        try (Stream<Path> inside = Files.list(log())) {
+            assertEquals(List.of(), inside.toList());
+        }
+        Files.delete(log());
+        Files.move(tmp.resolve("unplugged"), log());
+        Folders.open(log(), bench).close();
+        try (LogStore store = Folders.open(log(), bench)) {
+            assertEquals(2, Folders.count(store));
+            assertEquals(List.of(), store.waiting());
+            assertEquals(List.of(), store.troubles());
+        }
+    }
+
+    @Test
+    void aLogThatIsGoneForGoodCanBeBegunAgain() throws IOException {
+        ThisBench bench = Folders.bench(tmp, "anna");
+        try (LogStore store = Folders.open(log(), bench)) {
+            store.append("note", null, Folders.note("one"));
+        }
+        Files.delete(Folders.onlyFile(log()));
+        try (LogStore store = Folders.open(log(), bench)) {
+            assertInstanceOf(Saved.Waiting.class, store.append("note", null, Folders.note("two")));
+            store.acceptLosses();
+            assertInstanceOf(Saved.OnDisk.class, store.append("note", null, Folders.note("three")));
+            assertEquals(List.of(), store.waiting());
         }
     }
 

@@ -213,7 +213,7 @@ class LogStoreTest {
             assertTrue(why.contains("newer Tintwright"), why);
         }
         assertFalse(Files.exists(log().resolve("anna-0001.jsonl")));
-        Files.delete(log().resolve("tomorrow-0001.jsonl"));
+        Files.write(log().resolve("tomorrow-0001.jsonl"), new Header(1, "tomorrow", Folders.NOON.instant()).line());
         try (LogStore store = Folders.open(log(), bench)) {
             assertEquals(1, Folders.count(store));
         }
