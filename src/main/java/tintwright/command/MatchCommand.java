@@ -86,7 +86,7 @@ final class MatchCommand extends Command {
         if (target != null) {
             return Aim.ofFile(target, said.conditions(), Optional.ofNullable(sample));
         }
-        double[] numbers = numbers();
+        double[] numbers = Figures.lab("--lab", lab);
         Viewing viewing = said.viewing().orElseThrow(() -> new IllegalArgumentException(
                 "say under which light and for which observer --lab was read, such as --light D65 --observer 10"));
         return Aim.of(new Lab(numbers[0], numbers[1], numbers[2], viewing), said.sigma(),
@@ -101,23 +101,5 @@ final class MatchCommand extends Command {
         }
         throw new IllegalArgumentException("there is no place \"" + place + "\" on the demo boat; its places are "
                 + String.join(", ", Demo.places().stream().map(PlaceReadings::place).toList()));
-    }
-
-    private double[] numbers() {
-        String[] words = lab.split(",", -1);
-        if (words.length != 3) {
-            throw new IllegalArgumentException("--lab must be three numbers such as 62.1,-3.4,11.0, was \"" + lab
-                    + "\"");
-        }
-        double[] numbers = new double[3];
-        for (int i = 0; i < 3; i++) {
-            try {
-                numbers[i] = Figures.parse(words[i]);
-            } catch (CommandLine.TypeConversionException e) {
-                throw new IllegalArgumentException("--lab must be three numbers such as 62.1,-3.4,11.0, but "
-                        + e.getMessage(), e);
-            }
-        }
-        return numbers;
     }
 }

@@ -44,19 +44,7 @@ final class TargetOptions {
             throw new IllegalArgumentException("say under which light and for which observer --lab was read, such as"
                     + " --light D65 --observer 10");
         }
-        String[] words = lab.split(",", -1);
-        if (words.length != 3) {
-            throw new IllegalArgumentException("--lab must be three numbers such as 62.1,-3.4,11.0, was \"" + lab
-                    + "\"");
-        }
-        double[] axes = new double[3];
-        for (int i = 0; i < 3; i++) {
-            try {
-                axes[i] = Figures.parse(words[i]);
-            } catch (CommandLine.TypeConversionException e) {
-                throw new IllegalArgumentException("--lab must be three numbers, but " + e.getMessage(), e);
-            }
-        }
+        double[] axes = Figures.lab("--lab", lab);
         LabRange.check(axes[0], axes[1], axes[2]);
         return new Lab(axes[0], axes[1], axes[2], Viewing.of(light, observer));
     }
