@@ -1,17 +1,21 @@
 package tintwright.logbook;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /**
- * Finds boats by any words in their log, while they are typed. One plain text per boat is kept in memory and
- * looked through whole: for fifty thousand entries that is a few megabytes and takes a few milliseconds.
+ * Finds boats by any words in their log, while they are typed. One plain text per boat, each word once, is kept in
+ * memory and looked through whole: for fifty thousand entries that is a few megabytes and takes a few
+ * milliseconds.
  */
 final class Search {
     private final Map<UUID, Text> texts = new HashMap<>();
@@ -33,9 +37,10 @@ final class Search {
     List<UUID> find(String query, int most, Ledger ledger) {
         freshen(ledger);
         String[] words = Plain.of(query).split(" ");
+        String[] beginnings = Stream.of(words).map(word -> " " + word).toArray(String[]::new);
         List<Map.Entry<UUID, Integer>> found = new ArrayList<>();
         texts.forEach((boat, text) -> {
-            int rank = rank(text, words);
+            int rank = rank(text, words, beginnings);
             if (rank >= 0) {
                 found.add(Map.entry(boat, rank));
             }
@@ -50,15 +55,17 @@ final class Search {
     }
 
     /** @return 0 to 3, the lower the nearer to the top; -1 for not found */
-    private static int rank(Text text, String[] words) {
-        boolean allInName = true;
-        boolean beginning = true;
+    private static int rank(Text text, String[] words, String[] beginnings) {
         for (String word : words) {
             if (!text.all().contains(word)) {
                 return -1;
             }
-            allInName &= text.name().contains(word);
-            beginning &= text.all().startsWith(word) || text.all().contains(" " + word);
+        }
+        boolean allInName = true;
+        boolean beginning = true;
+        for (int i = 0; i < words.length; i++) {
+            allInName &= text.name().contains(words[i]);
+            beginning &= text.all().startsWith(words[i]) || text.all().contains(beginnings[i]);
         }
         return allInName ? text.name().startsWith(words[0]) ? 0 : 1 : beginning ? 2 : 3;
     }
@@ -73,6 +80,11 @@ final class Search {
             }
         }
         stale.clear();
+    }
+
+    /** Each word once, in the order they first come: a log says the same few words again and again. */
+    private static String once(String words) {
+        return String.join(" ", new LinkedHashSet<>(Arrays.asList(words.split(" "))));
     }
 
     /** @return null for a boat that was taken back, or is not in the log yet */
@@ -91,6 +103,6 @@ final class Search {
         }
         int end = itself.words().indexOf('\n');
         return new Text(Plain.of(end < 0 ? itself.words() : itself.words().substring(0, end)),
-                Plain.of(all.toString()), newest);
+                once(Plain.of(all.toString())), newest);
     }
 }
