@@ -40,6 +40,11 @@ public final class HiddenShop {
     public double scaleNoise = 0.005;
 
     public HiddenShop(long seed) {
+        this(seed, 1);
+    }
+
+    /** @param strength how many times stronger its pastes are, all of them, than a shop is taken to have */
+    public HiddenShop(long seed, double strength) {
         random = new Random(seed);
         double[] whiteK = new double[N];
         double[] whiteS = new double[N];
@@ -55,7 +60,7 @@ public final class HiddenShop {
         }
         k.put("white", whiteK);
         s.put("white", whiteS);
-        double shop = 4.5 * Math.exp(0.3 * random.nextGaussian());
+        double shop = strength * 4.5 * Math.exp(0.3 * random.nextGaussian());
         List<PigmentFamily> families = new ArrayList<>(List.of(PigmentFamily.CARBON_BLACK,
                 PigmentFamily.RED_IRON_OXIDE, PigmentFamily.YELLOW_IRON_OXIDE, PigmentFamily.PHTHALO_BLUE,
                 PigmentFamily.PHTHALO_GREEN, PigmentFamily.BROWN_OXIDE, PigmentFamily.ORGANIC_YELLOW,
