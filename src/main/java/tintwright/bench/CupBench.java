@@ -13,10 +13,12 @@ import tintwright.cup.CupSight;
 import tintwright.cup.CupState;
 import tintwright.cup.CupWords;
 import tintwright.cup.Deed;
+import tintwright.cup.Dose;
 import tintwright.cup.DosePlanner;
 import tintwright.cup.Outlook;
 import tintwright.cup.Plan;
 import tintwright.cup.ReadingCheck;
+import tintwright.cup.UnknownCup;
 import tintwright.cup.Way;
 import tintwright.cup.Ways;
 import tintwright.reading.ColourReading;
@@ -62,6 +64,65 @@ public final class CupBench {
             Optional<String> base) {
         String white = base.orElse(shelf.shelf().bases().get(0).id());
         return open(shelf, Cup.empty(name, hull, grams, step, white));
+    }
+
+    /**
+     * A cup that nobody wrote down, from its reading.
+     *
+     * @param likely what may be in it, the likeliest first
+     * @param bench  the cup with the likeliest contents written in, and the reading
+     */
+    public record Unknown(List<UnknownCup.Contents> likely, CupBench bench) {
+    }
+
+    /**
+     * Works out what is most likely in this cup, and writes it in.
+     *
+     * @param mass    how much is in the cup, grams
+     * @param reading what was read from it
+     * @throws IllegalArgumentException when something is written in the cup already
+     */
+    public Unknown unknown(Instant at, double mass, Reading reading) {
+        if (!cup.standing().isEmpty()) {
+            throw new IllegalArgumentException("something is written in this cup already: start another for contents"
+                    + " nobody wrote down");
+        }
+        List<UnknownCup.Contents> likely = UnknownCup.likely(shelf, reading, mass, cup.base());
+        UnknownCup.Contents best = likely.get(0);
+        Cup found = cup.add(at, new Deed.Found(best.parts(), best.off()))
+                .add(at, new Deed.Read(reading, Optional.empty(), true));
+        return new Unknown(likely, open(shelf, found));
+    }
+
+    /** @return the bench after doing what the plan says, weighed exactly so; the same for a plan without doses */
+    public CupBench asPlanned(Instant at) {
+        Cup done = cup;
+        if (plan() instanceof Plan.Start start) {
+            done = cup.add(at, new Deed.Weighed(cup.base(), start.white(), cup.scaleStep()))
+                    .add(at, new Deed.Held(start.reserve()));
+        } else if (plan() instanceof Plan.Doses doses) {
+            done = all(doses.doses(), at);
+        }
+        return done == cup ? this : open(shelf, done);
+    }
+
+    /** @return the bench after doing this way in this cup; the same for one that leaves the cup as it is */
+    public CupBench follow(Way way, Instant at) {
+        if (way instanceof Way.Climb climb) {
+            return open(shelf, all(climb.doses(), at));
+        } else if (way instanceof Way.Split split) {
+            CupBench small = open(shelf, cup.add(at, new Deed.SetAside(split.setAside(), split.name())));
+            return open(shelf, small.all(split.doses(), at));
+        }
+        return this;
+    }
+
+    private Cup all(List<Dose> doses, Instant at) {
+        Cup done = cup;
+        for (Dose dose : doses) {
+            done = done.add(at, dose.deed());
+        }
+        return done;
     }
 
     /** @throws IllegalArgumentException when the cup holds something that is not on this shelf */

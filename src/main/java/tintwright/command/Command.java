@@ -40,7 +40,8 @@ public abstract class Command implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             Map<String, Object> fields = new LinkedHashMap<>();
-            fields.put("command", spec.name());
+            // A word below another is told with it: "cup add".
+            fields.put("command", spec.qualifiedName().replaceFirst("^\\S+ ", ""));
             fields.put("formatVersion", 1);
             fields.putAll(answer.fields());
             out.print(JsonText.of(fields));

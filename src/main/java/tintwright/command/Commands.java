@@ -39,6 +39,8 @@ public final class Commands {
         all.add(new LearnCommand());
         all.add(new ReadCommand());
         all.add(new MatchCommand());
+        all.add(new CupCommand());
+        all.add(new CorrectCommand());
         all.add(new FillCommand());
         all.add(new BoatCommand());
         all.add(new LogCommand());

@@ -26,6 +26,25 @@ final class Figures {
         return value;
     }
 
+    /** @throws IllegalArgumentException when it is not three numbers such as 62.1,-3.4,11.0 */
+    static double[] three(String option, String typed) {
+        String[] words = typed.split(",", -1);
+        if (words.length != 3) {
+            throw new IllegalArgumentException(option + " must be three numbers such as 62.1,-3.4,11.0, was \""
+                    + typed + "\"");
+        }
+        double[] numbers = new double[3];
+        for (int i = 0; i < 3; i++) {
+            try {
+                numbers[i] = parse(words[i]);
+            } catch (TypeConversionException e) {
+                throw new IllegalArgumentException(option + " must be three numbers such as 62.1,-3.4,11.0, but "
+                        + e.getMessage(), e);
+            }
+        }
+        return numbers;
+    }
+
     /** @return the value with this many decimals, never a minus before zero */
     static String fixed(double value, int decimals) {
         String text = String.format(Locale.ROOT, "%." + decimals + "f", value);

@@ -23,6 +23,9 @@ public final class CupWords {
         if (sight.colour().isEmpty()) {
             return "Nothing is in the cup yet.";
         }
+        if (sight.state().grams().size() == 1 && sight.state().white() > 0) {
+            return "The cup is still white.";
+        }
         List<Said> said = DifferenceWords.of(sight.colour().get(), sight.hull()).said();
         if (said.isEmpty()) {
             return "As close as eyes can tell.";

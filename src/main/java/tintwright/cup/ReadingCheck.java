@@ -48,7 +48,7 @@ public final class ReadingCheck {
         Lab wanted = new Lab(lab.lightness() + shift[0], lab.a() + shift[1], lab.b() + shift[2], viewing);
         double[] miss = {seen.lightness() - wanted.lightness(), seen.a() - wanted.a(), seen.b() - wanted.b()};
         double difference = Ciede2000.between(seen, wanted);
-        if (difference < ALWAYS_POSSIBLE || squared(miss, doubt.toArray()) < CANNOT) {
+        if (difference < ALWAYS_POSSIBLE || Small.form(miss, Small.inverse(doubt.toArray())) < CANNOT) {
             return Optional.empty();
         }
         return Optional.of(String.format(Locale.ROOT, "this reading (L* %.1f, a* %.1f, b* %.1f) cannot be this cup,"
@@ -57,25 +57,13 @@ public final class ReadingCheck {
                 wanted.lightness(), wanted.a(), wanted.b()));
     }
 
-    private static Covariance own(Reading reading) {
+    /** How far a reading alone may be off, its photo's bias included. */
+    static Covariance own(Reading reading) {
         if (reading instanceof ColourReading colour) {
             return colour.covariance().plus(colour.photo().map(ColourReading.PhotoBias::covariance)
                     .orElse(Covariance.same(0)));
         }
         // A spectrum's noise averages out over the wavelengths; about 100 Lab units to a reflectance of 1.
         return Covariance.same(100 * ((SpectralReading) reading).noise());
-    }
-
-    /** Squared length of a step in units of a covariance: by its inverse, three by three. */
-    private static double squared(double[] d, double[][] m) {
-        double c00 = m[1][1] * m[2][2] - m[1][2] * m[2][1];
-        double c01 = m[1][2] * m[2][0] - m[1][0] * m[2][2];
-        double c02 = m[1][0] * m[2][1] - m[1][1] * m[2][0];
-        double det = m[0][0] * c00 + m[0][1] * c01 + m[0][2] * c02;
-        double c11 = m[0][0] * m[2][2] - m[0][2] * m[2][0];
-        double c12 = m[0][1] * m[2][0] - m[0][0] * m[2][1];
-        double c22 = m[0][0] * m[1][1] - m[0][1] * m[1][0];
-        return (d[0] * d[0] * c00 + d[1] * d[1] * c11 + d[2] * d[2] * c22
-                + 2 * (d[0] * d[1] * c01 + d[0] * d[2] * c02 + d[1] * d[2] * c12)) / det;
     }
 }

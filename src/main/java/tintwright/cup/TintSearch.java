@@ -1,6 +1,7 @@
 package tintwright.cup;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import tintwright.colour.LabBatch;
 import tintwright.colour.SmoothReflectance;
 import tintwright.match.Metric;
 import tintwright.match.MixFit;
+import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Tint;
 
 /** Which tints, and how much of each, bring a cup with so much white added nearest to the hull. */
@@ -154,7 +156,7 @@ final class TintSearch {
         return found(best, x, white);
     }
 
-    /** Value first: the tint that darkens most for what is to be added of it, then the next. */
+    /** Value first: black, else the tint that darkens most for what is to be added of it; then the next. */
     private Found found(Best best, double[] grams, double white) {
         List<Integer> order = new ArrayList<>();
         for (int i = 0; i < best.chosen.length; i++) {
@@ -162,10 +164,15 @@ final class TintSearch {
                 order.add(i);
             }
         }
-        order.sort((i, j) -> Double.compare(depth(best.chosen[j]) * grams[j], depth(best.chosen[i]) * grams[i]));
+        order.sort(Comparator.comparingInt((Integer i) -> isBlack(best.chosen[i]) ? 0 : 1)
+                .thenComparingDouble(i -> -depth(best.chosen[i]) * grams[i]));
         Map<String, Double> added = new LinkedHashMap<>();
         order.forEach(i -> added.put(tints.get(best.chosen[i]).id(), grams[i]));
         return new Found(white, added, best.distance);
+    }
+
+    private boolean isBlack(int tint) {
+        return tints.get(tint).family() == PigmentFamily.CARBON_BLACK;
     }
 
     /** How much one gram takes from the lightness: its absorption in the middle of the spectrum. */

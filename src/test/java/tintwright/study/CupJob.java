@@ -50,6 +50,9 @@ final class CupJob {
     double deepest = Double.NEGATIVE_INFINITY;
     double whiteUsed;
     double tintUsed;
+    double tintAside;
+    /** How many times its dark self the cup has become since it was spoiled, parts poured off not counted. */
+    double dilution = 1;
     int doses;
     private long seconds;
 
@@ -103,6 +106,15 @@ final class CupJob {
         return real.values().stream().mapToDouble(Double::doubleValue).sum();
     }
 
+    private double tint() {
+        return mass() - real.getOrDefault("white", 0.0);
+    }
+
+    /** Tint that ends outside the hundred grams wanted: in what is made too much and in what was set aside. */
+    double tintWasted() {
+        return tintAside + tint() * Math.max(0, 1 - WANTED / mass());
+    }
+
     private void put(String id, double grams) {
         real.merge(id, Math.max(0, grams), Double::sum);
         if (id.equals("white")) {
@@ -114,6 +126,7 @@ final class CupJob {
 
     /** Does what the deed says, with the errors of a real hand. */
     void act(Deed deed) {
+        double before = mass();
         if (deed instanceof Deed.Weighed weighed) {
             put(weighed.part(), weighed.grams() + STEP * random.nextGaussian());
         } else if (deed instanceof Deed.LetDown down) {
@@ -123,10 +136,14 @@ final class CupJob {
             put("white", grams * (1 - strength));
         } else if (deed instanceof Deed.SetAside away) {
             double kept = 1 - away.grams() / mass();
+            tintAside += (1 - kept) * tint();
             real.replaceAll((id, grams) -> grams * kept);
         }
         if (!(deed instanceof Deed.Held) && !(deed instanceof Deed.SetAside)) {
             doses++;
+        }
+        if (before > 0 && !(deed instanceof Deed.SetAside)) {
+            dilution *= mass() / before;
         }
         cup = cup.add(now(), deed);
         if (!real.isEmpty()) {

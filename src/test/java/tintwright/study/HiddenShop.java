@@ -223,6 +223,23 @@ public final class HiddenShop {
         }
     }
 
+    /** Grams of somebody's mix of two to three of these tints in white. */
+    public Map<String, Double> mixture(long seed, double grams) {
+        Random chance = new Random(seed);
+        while (true) {
+            Map<String, Double> parts = new LinkedHashMap<>();
+            parts.put("white", 100.0);
+            int count = 2 + chance.nextInt(2);
+            while (parts.size() < count + 1) {
+                parts.put(tints.get(chance.nextInt(tints.size())).id(), 0.15 * Math.exp(chance.nextGaussian()));
+            }
+            double lightness = colour(Parts.of(parts)).lightness();
+            if (lightness > 40 && lightness < 90) {
+                return new LinkedHashMap<>(Parts.of(parts).times(grams / Parts.of(parts).total()).grams());
+            }
+        }
+    }
+
     public Shelf shelf(List<Chip> chips) {
         return new Shelf("hidden", List.of(base), tints, List.of(), List.of(), chips);
     }

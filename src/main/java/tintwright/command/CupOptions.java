@@ -1,0 +1,54 @@
+package tintwright.command;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
+import picocli.CommandLine.Option;
+import tintwright.bench.CupBench;
+import tintwright.files.CupFile;
+import tintwright.files.Demo;
+import tintwright.files.FileProblem;
+import tintwright.files.ShelfFile;
+import tintwright.shelf.Knowledge;
+
+/** Which cup, mixed from which shelf, and when. */
+final class CupOptions {
+    @Option(names = "--cup", paramLabel = "FILE", required = true, description = "The cup.")
+    private Path file;
+
+    @Option(names = "--shelf", paramLabel = "FILE", description = "Your shelf; the demo shelf when not said.")
+    private Path shelf;
+
+    @Option(names = "--at", paramLabel = "MOMENT", description = "When it was done, such as 2026-05-31T09:12:00Z; now"
+            + " when not said.")
+    private String at;
+
+    Path file() {
+        return file;
+    }
+
+    Knowledge knowledge() throws FileProblem {
+        return Knowledge.of(shelf == null ? Demo.shelf() : ShelfFile.read(shelf));
+    }
+
+    CupBench open() throws FileProblem {
+        return CupBench.open(knowledge(), CupFile.read(file));
+    }
+
+    void write(CupBench bench) throws FileProblem {
+        CupFile.write(file, bench.cup());
+    }
+
+    Instant at() {
+        if (at == null) {
+            return Instant.now().truncatedTo(ChronoUnit.SECONDS);
+        }
+        try {
+            return Instant.parse(at);
+        } catch (DateTimeParseException e) {
+            throw new IllegalArgumentException("--at must be a moment such as 2026-05-31T09:12:00Z, was \"" + at
+                    + "\"", e);
+        }
+    }
+}
