@@ -289,6 +289,11 @@ public final class CupBench {
         return new Learned.NotThisCup(open(shelf, cup.add(at, new Deed.Read(reading, hull, false))), why.get());
     }
 
+    /** Writes a reading that seemed impossible and learns from it all the same: the person is sure. */
+    public CupBench readAnyway(Instant at, Reading reading, Optional<ColourReading> hull) {
+        return open(shelf, cup.add(at, new Deed.Read(reading, hull, true)));
+    }
+
     /** @return the bench after taking the last entry back; empty when there is none */
     public Optional<CupBench> undo(Instant at) {
         return cup.lastToUndo().map(last -> open(shelf, cup.undo(at)));

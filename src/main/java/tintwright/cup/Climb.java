@@ -12,27 +12,31 @@ final class Climb {
     }
 
     /**
-     * The least white with which tints come about as near as with any amount.
+     * The least white with which tints come about as near as with any amount, and all of them may safely go in.
      *
      * @param without the answer without white
      * @param tell    what the readings can tell, CIEDE2000: what they cannot is not worth white
      */
     static TintSearch.Found least(TintSearch search, double mass, TintSearch.Found without, double tell) {
-        if (without.distance() <= NEAR) {
+        if (good(search, without, NEAR)) {
             return without;
         }
-        double nearest = without.distance();
+        double nearest = without.safely();
         for (double times = 0.25; times <= MOST; times *= 2) {
-            nearest = Math.min(nearest, search.best(times * mass).distance());
+            nearest = Math.min(nearest, search.best(times * mass).safely());
         }
         double goal = Math.max(NEAR, nearest + Math.max(AS_GOOD, tell / 4));
-        if (without.distance() <= goal) {
+        if (good(search, without, goal)) {
             return without;
         }
         double low = 0;
-        double high = 0.05 * mass;
+        double high = 0.02 * mass;
         TintSearch.Found found = search.best(high);
-        while (found.distance() > goal && high < MOST * mass) {
+        while (!good(search, found, goal)) {
+            if (high > MOST * mass) {
+                // No amount of white does it: the hull is lighter, or cleaner, than this shelf can make.
+                return without;
+            }
             low = high;
             high *= 1.6;
             found = search.best(high);
@@ -40,7 +44,7 @@ final class Climb {
         for (int i = 0; i < 9; i++) {
             double middle = (low + high) / 2;
             TintSearch.Found trial = search.best(middle);
-            if (trial.distance() <= goal) {
+            if (good(search, trial, goal)) {
                 high = middle;
                 found = trial;
             } else {
@@ -48,5 +52,9 @@ final class Climb {
             }
         }
         return found;
+    }
+
+    private static boolean good(TintSearch search, TintSearch.Found found, double goal) {
+        return found.safely() <= goal && search.isSafe(found);
     }
 }

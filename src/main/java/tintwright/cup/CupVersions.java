@@ -145,13 +145,18 @@ final class CupVersions {
 
     /** @return probability that the mix is darker than the hull by more than {@value #TOO_DARK} L* */
     double chanceDarker() {
-        double variance = 0;
+        // Counting versions would move in steps of one; their spread in L* is close to normal and does not.
+        return Normal.below((-TOO_DARK - mean[0]) / spreadOfLightness());
+    }
+
+    /** @return standard deviation of L* of mix minus hull */
+    double spreadOfLightness() {
+        double variance = 1e-9;
         for (int v = 0; v < lab.length; v++) {
             double d = lab[v][0] - hull[v][0] - mean[0];
             variance += d * d / (lab.length - 1);
         }
-        // Counting versions would move in steps of one; their spread in L* is close to normal and does not.
-        return Normal.below((-TOO_DARK - mean[0]) / Math.sqrt(variance + 1e-9));
+        return Math.sqrt(variance);
     }
 
     /** @return how far mix minus hull strays from its mean, root mean square in CIEDE2000 */

@@ -27,8 +27,10 @@ public final class DosePlanner {
     private static final double DOUBTFUL_HULL = 0.9;
     /** Below this safe share the rest of the white waits for another reading. */
     private static final double SAFE_ENOUGH_TO_FILL = 0.75;
-    /** White is taken from the reserve only for a cup that tints alone leave farther off than this, CIEDE2000. */
-    private static final double NEEDS_WHITE = 0.4;
+    /** White is taken from the reserve only for a cup that tints alone leave farther off by this, CIEDE2000. */
+    private static final double NEEDS_WHITE = 0.3;
+    /** Mean length of a normal error in three dimensions, of its root mean square. */
+    private static final double USUAL_OF_SPREAD = 0.92;
 
     private final CupSight sight;
     private final CupState state;
@@ -127,13 +129,11 @@ public final class DosePlanner {
         TintSearch search = new TintSearch(sight, read ? List.of() : firstTints());
         TintSearch.Found way = search.best(0);
         if (read && !unread) {
-            if (way.distance() > Math.max(NEEDS_WHITE, tell / 2) || now.chanceTooDark() > 0.5) {
-                TintSearch.Found lifted = Climb.least(search, state.mass(), way, tell);
-                if (lifted.white() > Math.max(state.reserve(), room())) {
-                    return new Plan.WayBack(now, lifted.white());
-                }
-                way = lifted;
+            TintSearch.Found lifted = lifted(search, way, tell);
+            if (lifted.white() > Math.max(state.reserve(), room())) {
+                return new Plan.WayBack(now, lifted.white());
             }
+            way = lifted;
             if (!full()) {
                 Optional<Plan> full = fillUp(search, way, SAFE_ENOUGH_TO_FILL);
                 if (full.isPresent()) {
@@ -161,6 +161,20 @@ public final class DosePlanner {
             }
         }
         return new Plan.Stop(now, added.isEmpty() ? 0 : now.expected() - sight.outlook(added, 1).expected());
+    }
+
+    /** The way with the least white, when without white the tints that may safely go in leave something to wish. */
+    private TintSearch.Found lifted(TintSearch search, TintSearch.Found way, double tell) {
+        double without = expected(way);
+        if (without < USUAL_OF_SPREAD * tell + NEEDS_WHITE) {
+            return way;
+        }
+        TintSearch.Found lifted = Climb.least(search, state.mass(), way, tell);
+        return lifted.white() > 0 && expected(lifted) < without - NEEDS_WHITE / 2 ? lifted : way;
+    }
+
+    private double expected(TintSearch.Found way) {
+        return sight.outlook(way.all(sight.cup().base(), SafeShare.of(sight, way, 1)), 1).expected();
     }
 
     private boolean full() {

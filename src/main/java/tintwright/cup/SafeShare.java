@@ -11,6 +11,8 @@ import tintwright.match.MixFit;
 final class SafeShare {
     /** Allowed chance of a dose that ends too dark: half of the 5 per cent of a whole job, which takes several. */
     static final double TOO_DARK = 0.025;
+    /** So many standard deviations keep a normal chance at {@link #TOO_DARK}. */
+    static final double SURE_BY = 1.96;
     /** Allowed chance of a dose after which white is needed to come near. */
     static final double TOO_FAR = 0.05;
     /** From this loss on, CIEDE2000 that tints cannot win back, a dose went too far. */
@@ -66,7 +68,7 @@ final class SafeShare {
 
     private boolean allows(double share) {
         sight.versions().play(way.all(sight.cup().base(), share), kept);
-        return sight.versions().chanceDarker() <= TOO_DARK && chanceTooFar(share) <= TOO_FAR;
+        return sight.versions().chanceDarker() <= TOO_DARK * 1.1 && chanceTooFar(share) <= TOO_FAR;
     }
 
     private double chanceTooFar(double share) {

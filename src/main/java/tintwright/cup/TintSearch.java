@@ -23,6 +23,9 @@ final class TintSearch {
     private static final double PRICE_OF_A_NEW_TINT = 0.12;
     private static final double PRICE_OF_A_TINT = 0.02;
 
+    /** Farther than this from the hull, in L*, it is better to go part of the way than to aim beside it. */
+    private static final double MOST_LIFT = 1.0;
+
     private final CupSight sight;
     private final double[][] k;
     private final double[][] s;
@@ -55,9 +58,10 @@ final class TintSearch {
      *
      * @param white    grams of white added
      * @param tints    grams by tint, those that darken most first
-     * @param distance CIEDE2000 left by the best estimate, about
+     * @param distance CIEDE2000 to the hull left by the best estimate, about
+     * @param safely   the same to the colour that is aimed at: the hull, or a little lighter for what is not known
      */
-    record Found(double white, Map<String, Double> tints, double distance) {
+    record Found(double white, Map<String, Double> tints, double distance, double safely) {
         Map<String, Double> all(String base, double fraction) {
             Map<String, Double> added = new LinkedHashMap<>();
             if (white > 0) {
@@ -68,7 +72,7 @@ final class TintSearch {
         }
     }
 
-    /** The best tints for the cup and this much more white; aims so that the mean of all versions hits. */
+    /** The best tints for the cup and this much more white; aims so that the mean of all versions hits safely. */
     Found best(double white) {
         double[] stockK = new double[N];
         double[] stockS = new double[N];
@@ -90,6 +94,13 @@ final class TintSearch {
         Best best = new Best();
         grow(fit, best, chosen, 0, 0);
         return aimAtTheMean(fit, best, white);
+    }
+
+    /** @return true when all of this may go in without making the cup too dark */
+    boolean isSafe(Found found) {
+        sight.versions().play(found.all(sight.cup().base(), 1), 1);
+        // Rounding of a lift that just reaches its goal must not count against it.
+        return sight.versions().chanceDarker() <= SafeShare.TOO_DARK * 1.1;
     }
 
     private MixFit fit(double[] stockK, double[] stockS, double mass, double loaded) {
@@ -135,29 +146,30 @@ final class TintSearch {
         }
     }
 
-    /** What is not known bends the mean colour away from the best estimate's. */
+    /**
+     * What is not known bends the mean colour away from the best estimate's, and may make the mix too dark: aims
+     * so that the mean hits, and so much lighter that too dark is unlikely.
+     */
     private Found aimAtTheMean(MixFit fit, Best best, double white) {
-        Found found = found(best, best.grams, white);
-        if (best.chosen.length == 0) {
-            return found;
-        }
         double[] x = java.util.Arrays.copyOf(best.grams, 6);
         fit.fitFrom(best.chosen, best.chosen.length, x);
         double[] now = fit.lab();
-        sight.versions().play(found.all(sight.cup().base(), 1), 1);
+        sight.versions().play(found(best, best.grams, white, 0).all(sight.cup().base(), 1), 1);
         double[] miss = sight.versions().meanMiss();
+        double lift = SafeShare.SURE_BY * sight.versions().spreadOfLightness() - CupVersions.TOO_DARK;
         double[] moved = new double[3];
         for (int axis = 0; axis < 3; axis++) {
             moved[axis] = aim[axis] - (miss[axis] - (now[axis] - aim[axis]));
         }
+        moved[0] += Math.max(0, Math.min(MOST_LIFT, lift));
         fit.aim(moved);
-        fit.fitFrom(best.chosen, best.chosen.length, x);
+        double safely = Math.sqrt(fit.fitFrom(best.chosen, best.chosen.length, x));
         fit.aim(aim);
-        return found(best, x, white);
+        return found(best, x, white, safely);
     }
 
     /** Value first: black, else the tint that darkens most for what is to be added of it; then the next. */
-    private Found found(Best best, double[] grams, double white) {
+    private Found found(Best best, double[] grams, double white, double safely) {
         List<Integer> order = new ArrayList<>();
         for (int i = 0; i < best.chosen.length; i++) {
             if (grams[i] > 0) {
@@ -168,7 +180,7 @@ final class TintSearch {
                 .thenComparingDouble(i -> -depth(best.chosen[i]) * grams[i]));
         Map<String, Double> added = new LinkedHashMap<>();
         order.forEach(i -> added.put(tints.get(best.chosen[i]).id(), grams[i]));
-        return new Found(white, added, best.distance);
+        return new Found(white, added, best.distance, safely);
     }
 
     private boolean isBlack(int tint) {

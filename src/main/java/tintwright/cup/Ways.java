@@ -16,6 +16,9 @@ public final class Ways {
     /** A split to less than this share of what is wanted helps nobody. */
     private static final double LEAST_SPLIT = 0.3;
 
+    /** A split within the reserve leaves a little white for the last trim. */
+    private static final double USE_OF_RESERVE = 0.92;
+
     private final CupSight sight;
     private final CupState state;
     private final double wanted;
@@ -64,7 +67,7 @@ public final class Ways {
         if (toWanted < 1) {
             Way.Split split = split(way, toWanted, climb);
             if (split.beyondReserve() > 0 && state.reserve() > 0) {
-                double within = state.reserve() / climb.white();
+                double within = USE_OF_RESERVE * state.reserve() / climb.white();
                 if (climb.finalMass() * within >= LEAST_SPLIT * wanted && within < toWanted) {
                     ways.add(split(way, within, climb));
                 }
@@ -131,7 +134,7 @@ public final class Ways {
     private static TintSearch.Found scaled(TintSearch.Found way, double factor) {
         Map<String, Double> tints = new LinkedHashMap<>();
         way.tints().forEach((id, grams) -> tints.put(id, grams * factor));
-        return new TintSearch.Found(way.white() * factor, tints, way.distance());
+        return new TintSearch.Found(way.white() * factor, tints, way.distance(), way.safely());
     }
 
     private double beyond(double white) {

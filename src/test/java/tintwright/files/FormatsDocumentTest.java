@@ -24,6 +24,7 @@ class FormatsDocumentTest {
                 case "shelf" -> ShelfFile.from(example);
                 case "target" -> TargetFile.from(example);
                 case "fill-job" -> FillJobFile.from(example);
+                case "cup" -> CupFile.from(example);
                 case "chips" -> ChipsFile.from(example);
                 case "reading" -> ReadingShape.from(example);
                 default -> {
@@ -32,6 +33,6 @@ class FormatsDocumentTest {
             }
             read.add(kind);
         }
-        assertEquals(Set.of("chips", "fill-job", "reading", "shelf", "target"), read);
+        assertEquals(Set.of("chips", "cup", "fill-job", "reading", "shelf", "target"), read);
     }
 }

@@ -1,0 +1,119 @@
+package tintwright.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A cup from the first white to the last word, by commands alone. */
+class CupCommandTest {
+    @TempDir
+    private Path folder;
+
+    private CommandLineTest.Ran run(String at, String word, String... rest) {
+        List<String> args = new ArrayList<>(List.of(word.split(" ")));
+        args.addAll(List.of("--cup", folder.resolve("bow.json").toString(), "--at", "2026-05-31T09:" + at + "Z"));
+        args.addAll(List.of(rest));
+        return CommandLineTest.run(Commands.all(), args.toArray(String[]::new));
+    }
+
+    private JsonNode json(String at, String word, String... rest) throws Exception {
+        List<String> more = new ArrayList<>(List.of(rest));
+        more.add("--json");
+        CommandLineTest.Ran ran = run(at, word, more.toArray(String[]::new));
+        assertEquals(0, ran.code(), ran.err());
+        return new ObjectMapper().readTree(ran.out());
+    }
+
+    @Test
+    void worksACupByCommands() throws Exception {
+        JsonNode start = json("00:00", "cup start", "--place", "bow", "--grams", "100");
+        assertEquals("cup start", start.get("command").textValue());
+        double white = start.get("plan").get("white").doubleValue();
+        double reserve = start.get("plan").get("reserve").doubleValue();
+        assertTrue(reserve >= (white + reserve) / 3 - 0.01, start.toString());
+
+        CommandLineTest.Ran again = run("00:30", "cup start", "--place", "bow");
+        assertEquals(2, again.code());
+        assertTrue(again.err().contains("is there already"), again.err());
+
+        JsonNode planned = json("01:00", "cup add", "--planned");
+        assertEquals(white, planned.get("mass").doubleValue(), 1e-6);
+        assertEquals("doses", planned.get("plan").get("next").textValue());
+        assertEquals("soot-black", planned.get("plan").get("doses").get(0).get("part").textValue());
+
+        assertEquals(0, run("02:00", "cup add", "--part", "soot-black", "--grams", "0.13").code());
+        CommandLineTest.Ran twice = run("02:05", "cup add", "--part", "soot-black", "--grams", "0.13");
+        assertEquals(2, twice.code());
+        assertTrue(twice.err().contains("did it go in twice?"), twice.err());
+        assertTrue(json("02:06", "cup show").get("entries").size() == 3, "nothing was written");
+        assertEquals(0, run("02:07", "cup add", "--part", "soot-black", "--grams", "0.13", "--again").code());
+        assertEquals(0, run("02:20", "cup undo").code());
+        JsonNode fixed = json("03:00", "cup fix", "--entry", "e3", "--grams", "0.31");
+        assertEquals(0.31, fixed.get("grams").get("soot-black").doubleValue(), 1e-9);
+
+        CommandLineTest.Ran can = run("04:00", "cup add", "--part", "soot-black", "--grams", "2500");
+        assertEquals(2, can.code());
+        assertTrue(can.err().startsWith("The can of soot black holds 210 g"), can.err());
+
+        String before = Files.readString(folder.resolve("bow.json"));
+        JsonNode strange = json("05:00", "cup read", "--lab", "40,30,-20", "--light", "D65", "--observer", "10",
+                "--gloss", "in");
+        assertFalse(strange.get("counts").booleanValue());
+        assertEquals(fixed.get("verdict"), strange.get("verdict"), "nothing was learned");
+        assertEquals(0, run("05:30", "cup undo").code());
+        assertTrue(Files.readString(folder.resolve("bow.json")).length() > before.length(), "nothing is ever lost");
+
+        double l = fixed.get("outlook").get("lab").get(0).doubleValue();
+        double a = fixed.get("outlook").get("lab").get(1).doubleValue();
+        double b = fixed.get("outlook").get("lab").get(2).doubleValue();
+        JsonNode read = json("06:00", "cup read", "--lab", l + "," + a + "," + b, "--light", "D65", "--observer", "10",
+                "--gloss", "in");
+        assertTrue(read.get("counts").booleanValue());
+        JsonNode ways = json("07:00", "correct");
+        assertEquals("climb", ways.get("ways").get(0).get("way").textValue());
+        JsonNode followed = json("08:00", "correct", "--follow", "1");
+        assertTrue(followed.get("outlook").get("expected").doubleValue()
+                < read.get("outlook").get("expected").doubleValue(), followed.toString());
+        assertTrue(run("09:00", "cup plan").out().contains("Take a chip"), "a dose is read before the next");
+    }
+
+    @Test
+    void guessesACupNobodyWroteDown() throws Exception {
+        CommandLineTest.Ran ran = run("00:00", "cup start", "--place", "bow", "--unknown", "80", "--lab",
+                "70,-6,1", "--light", "D65", "--observer", "10", "--gloss", "in");
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().startsWith("Most likely in this cup:"), ran.out());
+        JsonNode show = json("01:00", "cup show");
+        assertEquals(80, show.get("mass").doubleValue(), 1e-3);
+        assertEquals(70, show.get("outlook").get("lab").get(0).doubleValue(), 0.7);
+    }
+
+    @Test
+    void refusesWhatItCannotUseInOneSentence() {
+        assertEquals(2, run("00:00", "cup add", "--part", "soot-black", "--grams", "1").code());
+        CommandLineTest.Ran bare = CommandLineTest.run(Commands.all(), "cup");
+        assertEquals(2, bare.code());
+        assertTrue(bare.err().startsWith("Say what to do with the cup"), bare.err());
+        CommandLineTest.Ran unread = run("00:00", "cup start", "--place", "bow", "--unknown", "80");
+        assertEquals(2, unread.code());
+        assertFalse(Files.exists(folder.resolve("bow.json")));
+    }
+
+    @Test
+    void everyWordBelowCupHasHelpWithAnExample() {
+        for (String word : List.of("start", "add", "read", "undo", "fix", "show", "plan")) {
+            CommandLineTest.Ran help = CommandLineTest.run(Commands.all(), "cup", word, "--help");
+            assertEquals(0, help.code(), word);
+            assertTrue(help.out().contains("tintwright cup " + word), help.out());
+        }
+    }
+}

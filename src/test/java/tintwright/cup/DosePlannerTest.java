@@ -1,0 +1,274 @@
+package tintwright.cup;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import tintwright.colour.Ciede2000;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.files.Demo;
+import tintwright.reading.ColourReading;
+import tintwright.reading.Covariance;
+import tintwright.reading.FilmState;
+import tintwright.reading.PlaceReadings;
+import tintwright.reading.Reading;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Parts;
+
+class DosePlannerTest {
+    private static final Instant NOW = Instant.parse("2026-05-31T09:00:00Z");
+    private static final String WHITE = "harbour-white";
+    private static final String BLACK = "soot-black";
+    private static final PlaceReadings BOW = Demo.places().get(0);
+    private static final Knowledge KNOWN = Knowledge.of(Demo.shelf());
+    private static final Knowledge UNKNOWN = Knowledge.of(Demo.shelf().withChips(List.of()));
+
+    private static Cup cup() {
+        return Cup.empty("bow", BOW, 100, 0.01, WHITE);
+    }
+
+    private static Deed weighed(String part, double grams) {
+        return new Deed.Weighed(part, grams, 0.01);
+    }
+
+    /** A chip that reads just what the best estimate foretells of the cup, moved by a little. */
+    private static Deed read(CupSight sight, double lighter) {
+        Lab lab = sight.colour().orElseThrow();
+        return new Deed.Read(new ColourReading(new Lab(lab.lightness() + lighter, lab.a(), lab.b(), lab.viewing()),
+                Covariance.same(0.3), sight.target().geometry(), FilmState.CURED, Optional.empty()), Optional.empty(),
+                true);
+    }
+
+    private static Cup started(Knowledge shelf) {
+        Plan.Start start = (Plan.Start) DosePlanner.plan(CupSight.of(shelf, cup()));
+        return cup().add(NOW, weighed(WHITE, start.white())).add(NOW, new Deed.Held(start.reserve()));
+    }
+
+    private static Cup dosed(Cup cup, Plan.Doses plan) {
+        Cup after = cup;
+        for (Dose dose : plan.doses()) {
+            after = after.add(NOW, dose.deed());
+        }
+        return after;
+    }
+
+    @Test
+    void neverHoldsBackLessThanAThirdOfTheWhite() {
+        for (Knowledge shelf : List.of(KNOWN, UNKNOWN)) {
+            Plan.Start start = (Plan.Start) DosePlanner.plan(CupSight.of(shelf, cup()));
+            double share = start.reserve() / (start.white() + start.reserve());
+            assertTrue(share > 1 / 3.0 - 1e-3 && share < 0.81, "share " + share);
+            assertTrue(start.white() + start.reserve() < 100, "tints need room too");
+        }
+    }
+
+    @Test
+    void unknownTintsGetASmallerFirstDoseThanKnownOnes() {
+        Plan.Doses known = (Plan.Doses) DosePlanner.plan(CupSight.of(KNOWN, started(KNOWN)));
+        Plan.Doses unknown = (Plan.Doses) DosePlanner.plan(CupSight.of(UNKNOWN, started(UNKNOWN)));
+        assertEquals(1, known.share(), 1e-9);
+        assertTrue(unknown.share() < 0.8, "share " + unknown.share());
+        assertTrue(unknown.after().chanceTooDark() <= SafeShare.TOO_DARK + 1e-6, unknown.after().toString());
+        assertTrue(unknown.after().lab().lightness() > known.after().lab().lightness() + 1);
+    }
+
+    @Test
+    void valueComesFirst() {
+        Plan.Doses plan = (Plan.Doses) DosePlanner.plan(CupSight.of(KNOWN, started(KNOWN)));
+        assertEquals(BLACK, plan.doses().get(0).part());
+    }
+
+    @Test
+    void asksForAChipWhenTheDosesAreInAndForMoreAfterIt() {
+        Cup cup = started(KNOWN);
+        Cup full = dosed(cup, (Plan.Doses) DosePlanner.plan(CupSight.of(KNOWN, cup)));
+        assertInstanceOf(Plan.TakeChip.class, DosePlanner.plan(CupSight.of(KNOWN, full)));
+        Cup read = full.add(NOW, read(CupSight.of(KNOWN, full), 1.5));
+        Plan.Doses more = (Plan.Doses) DosePlanner.plan(CupSight.of(KNOWN, read));
+        assertTrue(more.fillUp(), "a cup that was read and is safe gets the rest of its white");
+        assertEquals(WHITE, more.doses().get(0).part());
+        Cup end = dosed(read, more);
+        assertEquals(100, end.state().mass(), 0.3);
+        Cup last = end.add(NOW, read(CupSight.of(KNOWN, end), 0));
+        assertInstanceOf(Plan.Stop.class, DosePlanner.plan(CupSight.of(KNOWN, last)));
+    }
+
+    @Test
+    void aCupWithoutWhiteIsToldSo() {
+        Cup cup = cup().add(NOW, weighed(BLACK, 0.3));
+        assertInstanceOf(Plan.NoWhite.class, DosePlanner.plan(CupSight.of(KNOWN, cup)));
+        assertThrows(IllegalArgumentException.class, () -> Ways.of(CupSight.of(KNOWN, cup)));
+    }
+
+    @Test
+    void aDoseUnderTwentyStepsIsALetdownRoundedDown() {
+        Dose straight = Dose.tint(BLACK, 0.2049, 0.01, 0.04).orElseThrow();
+        assertEquals(new Deed.Weighed(BLACK, 0.2, 0.01), straight.deed());
+        Dose ten = Dose.tint(BLACK, 0.1234, 0.01, 0.04).orElseThrow();
+        assertEquals(new Deed.LetDown(BLACK, 10, 1.23, 0.01), ten.deed());
+        assertEquals(0.123, ten.grams(), 1e-12);
+        assertEquals(3, ten.drops().orElseThrow().count());
+        Dose.LetDownMix mix = ten.letDown().orElseThrow();
+        assertEquals(9, mix.baseGrams() / mix.tintGrams(), 1e-9);
+        assertTrue(mix.tintGrams() >= ten.grams(), "enough for the dose");
+        assertEquals(new Deed.LetDown(BLACK, 20, 0.24, 0.01), Dose.tint(BLACK, 0.0123, 0.01, 0.04).orElseThrow().deed());
+        assertEquals(new Deed.LetDown(BLACK, 50, 0.3, 0.01), Dose.tint(BLACK, 0.0061, 0.01, 0.04).orElseThrow().deed());
+        assertEquals(Optional.empty(), Dose.tint(BLACK, 0.0001, 0.01, 0.04));
+        assertTrue(Dose.tint(BLACK, 0.0123, 0.01, 0.04).orElseThrow().drops().isEmpty(), "under a drop");
+    }
+
+    private static Cup tooDark() {
+        Cup cup = started(KNOWN);
+        Cup full = dosed(cup, (Plan.Doses) DosePlanner.plan(CupSight.of(KNOWN, cup)));
+        Cup dark = full.add(NOW, weighed(BLACK, 5 * full.state().grams().get(BLACK)));
+        return dark.add(NOW, read(CupSight.of(KNOWN, dark), 0));
+    }
+
+    @Test
+    void everyWayBackIsHonestAboutWhiteAndMass() {
+        CupSight sight = CupSight.of(KNOWN, tooDark());
+        CupState state = sight.state();
+        assertInstanceOf(Plan.WayBack.class, DosePlanner.plan(sight));
+        List<Way> ways = Ways.of(sight);
+        assertTrue(ways.size() >= 3, ways.toString());
+        for (Way way : ways) {
+            assertTrue(way.after().expected() < 1, way.toString());
+            assertTrue(way.after().chanceTooDark() <= SafeShare.TOO_DARK + 1e-6, way.toString());
+            assertEquals(Math.max(0, way.white() - state.reserve()), way.beyondReserve(), 0.011);
+            assertEquals(Math.max(0, way.finalMass() - 100), way.beyondNeed(), 1e-9);
+        }
+        Way.Climb climb = ways.stream().filter(Way.Climb.class::isInstance).map(Way.Climb.class::cast).findFirst()
+                .orElseThrow();
+        assertTrue(climb.beyondNeed() > 10, "six times the black needs more white than there is room for");
+        List<Way.Split> splits = ways.stream().filter(Way.Split.class::isInstance).map(Way.Split.class::cast).toList();
+        assertEquals(2, splits.size(), "one within the reserve, one to the mass wanted");
+        for (Way.Split split : splits) {
+            assertEquals(state.mass(), split.keep() + split.setAside(), 1e-9);
+            assertEquals(climb.finalMass() / state.mass(), split.finalMass() / split.keep(), 0.03,
+                    "the same mix, only less of it");
+        }
+        assertEquals(0, splits.get(0).beyondReserve());
+        assertTrue(splits.get(0).shortBy() > 0);
+        assertEquals(100, splits.get(1).finalMass(), 1);
+        assertEquals(0, splits.get(1).shortBy());
+        Way.Fresh fresh = ways.stream().filter(Way.Fresh.class::isInstance).map(Way.Fresh.class::cast).findFirst()
+                .orElseThrow();
+        assertEquals(100, fresh.finalMass(), 1);
+        assertTrue(fresh.darkFirst() <= fresh.dark() + 1e-9 && fresh.darkFirst() > 0);
+    }
+
+    @Test
+    void whatTheSplitForetellsIsWhatTheCupThenShows() {
+        CupSight sight = CupSight.of(KNOWN, tooDark());
+        Way.Split split = Ways.of(sight).stream().filter(Way.Split.class::isInstance).map(Way.Split.class::cast)
+                .findFirst().orElseThrow();
+        Cup after = sight.cup().add(NOW, new Deed.SetAside(split.setAside(), split.name()));
+        for (Dose dose : split.doses()) {
+            after = after.add(NOW, dose.deed());
+        }
+        Lab now = CupSight.of(KNOWN, after).colour().orElseThrow();
+        assertEquals(0, Ciede2000.between(split.after().lab(), now), 0.02);
+        assertEquals(split.finalMass(), after.state().mass(), 1e-6);
+    }
+
+    @Test
+    void asCloseAsEyesCanTellSaysStopHere() {
+        Cup cup = started(KNOWN);
+        Cup full = dosed(cup, (Plan.Doses) DosePlanner.plan(CupSight.of(KNOWN, cup)));
+        Cup read = full.add(NOW, read(CupSight.of(KNOWN, full), 0));
+        List<Way> ways = Ways.of(CupSight.of(KNOWN, read));
+        assertEquals(1, ways.size());
+        assertInstanceOf(Way.StopHere.class, ways.get(0));
+    }
+
+    @Test
+    void aReadingThatCannotBeThisCupIsToldApartFromOneThatCan() {
+        CupSight sight = CupSight.of(KNOWN, started(KNOWN).add(NOW, weighed(BLACK, 0.25)));
+        assertTrue(ReadingCheck.cannotBe(sight, (Deed.Read) read(sight, 0)).isEmpty());
+        assertTrue(ReadingCheck.cannotBe(sight, (Deed.Read) read(sight, -2)).isEmpty());
+        String why = ReadingCheck.cannotBe(sight, (Deed.Read) read(sight, 15)).orElseThrow();
+        assertTrue(why.contains("cannot be this cup") && why.contains("nothing was learned"), why);
+        assertTrue(ReadingCheck.cannotBe(CupSight.of(KNOWN, cup()), (Deed.Read) read(sight, 0)).isPresent(),
+                "nothing is in the cup");
+        CupSight vague = CupSight.of(UNKNOWN, started(UNKNOWN).add(NOW, weighed(BLACK, 0.25)));
+        assertTrue(ReadingCheck.cannotBe(vague, (Deed.Read) read(vague, 8)).isEmpty(),
+                "who knows little must believe much");
+    }
+
+    @Test
+    void aReadingThatDoesNotCountTeachesNothing() {
+        Cup cup = started(KNOWN).add(NOW, weighed(BLACK, 0.25));
+        Deed.Read strange = (Deed.Read) read(CupSight.of(KNOWN, cup), 15);
+        Cup kept = cup.add(NOW, new Deed.Read(strange.reading(), Optional.empty(), false));
+        assertEquals(CupSight.of(KNOWN, cup).colour(), CupSight.of(KNOWN, kept).colour());
+        assertEquals(1, kept.state().samples().size());
+    }
+
+    @Test
+    void theBiasOfAPhotoCancelsWhenTheHullStandsInIt() {
+        Viewing light = Viewing.D65_10;
+        Lab hullRead = new Lab(65, -7, 5, light);
+        Covariance wide = Covariance.same(3);
+        PlaceReadings hull = new PlaceReadings("", "bow", List.of(new ColourReading(hullRead, Covariance.same(0.3),
+                BOW.readings().get(0).geometry(), FilmState.CURED,
+                Optional.of(new ColourReading.PhotoBias("photo 1", wide)))), "");
+        Cup cup = Cup.empty("bow", hull, 100, 0.01, WHITE).add(NOW, weighed(WHITE, 60));
+        Plan first = DosePlanner.plan(CupSight.of(KNOWN, cup));
+        assertTrue(first instanceof Plan.TakeChip chip && chip.besideHull(), first.toString());
+        // The second photo is off by (4, 3, -3): both chip and hull show it.
+        Lab white = CupSight.of(KNOWN, cup).colour().orElseThrow();
+        ColourReading.PhotoBias second = new ColourReading.PhotoBias("photo 2", wide);
+        ColourReading chip = new ColourReading(new Lab(white.lightness() + 4, white.a() + 3, white.b() - 3, light),
+                Covariance.same(0.3), BOW.readings().get(0).geometry(), FilmState.CURED, Optional.of(second));
+        ColourReading beside = new ColourReading(new Lab(62 + 4, -9 + 3, 3 - 3, light), Covariance.same(0.3),
+                BOW.readings().get(0).geometry(), FilmState.CURED, Optional.of(second));
+        CupSight sight = CupSight.of(KNOWN, cup.add(NOW, new Deed.Read(chip, Optional.of(beside), true)));
+        assertEquals(0, Ciede2000.between(new Lab(62, -9, 3, light), sight.hull()), 0.3,
+                "the hull as it is, not as the photo showed it");
+        assertFalse(DosePlanner.plan(sight) instanceof Plan.TakeChip);
+    }
+
+    @Test
+    void wetReadingsAskForACuredChip() {
+        Cup cup = started(KNOWN).add(NOW, weighed(BLACK, 0.25));
+        Reading cured = ((Deed.Read) read(CupSight.of(KNOWN, cup), 0)).reading();
+        ColourReading wet = new ColourReading(((ColourReading) cured).lab(), Covariance.same(0.3), cured.geometry(),
+                FilmState.WET, Optional.empty());
+        CupSight sight = CupSight.of(KNOWN, cup.add(NOW, new Deed.Read(wet, Optional.empty(), true)));
+        assertFalse(sight.wetShiftKnown());
+        List<String> words = new CupWords(sight).plan(DosePlanner.plan(sight));
+        assertTrue(words.get(words.size() - 1).contains("read a cured chip before filling"), words.toString());
+        // The wet chip and its cured pair of the same cup teach the shift.
+        Cup pair = sight.cup().add(NOW, new Deed.Read(cured, Optional.empty(), true))
+                .add(NOW, new Deed.Read(wet, Optional.empty(), true));
+        assertTrue(CupSight.of(KNOWN, pair).knowledge().wetShift()[0][1]
+                < sight.knowledge().wetShift()[0][1], "a pair teaches");
+    }
+
+    @Test
+    void anUnknownCupIsExplainedByItsLikelyContents() {
+        Parts parts = Parts.of(Map.of(WHITE, 80.0, BLACK, 0.2, "ink-blue", 0.15));
+        Lab lab = KNOWN.colour(parts, Viewing.D65_10, tintwright.colour.Geometry.SPECULAR_INCLUDED);
+        Reading reading = new ColourReading(lab, Covariance.same(0.3), tintwright.colour.Geometry.SPECULAR_INCLUDED,
+                FilmState.CURED, Optional.empty());
+        List<UnknownCup.Contents> likely = UnknownCup.likely(KNOWN, reading, 80, WHITE);
+        double chances = 0;
+        for (UnknownCup.Contents contents : likely) {
+            chances += contents.chance();
+            assertEquals(80, contents.parts().total(), 1e-6);
+        }
+        assertTrue(chances > 0.5 && chances <= 1 + 1e-9, "chances " + chances);
+        Lab found = KNOWN.colour(likely.get(0).parts(), Viewing.D65_10, tintwright.colour.Geometry.SPECULAR_INCLUDED);
+        assertTrue(Ciede2000.between(found, lab) < 0.7, "explains " + Ciede2000.between(found, lab));
+        assertTrue(likely.stream().anyMatch(c -> c.parts().grams().keySet().equals(parts.grams().keySet())),
+                likely.toString());
+    }
+}
