@@ -45,7 +45,7 @@ final class Doubts {
         others.addAll(extra);
         Chip chip = others.stream().filter(c -> c.id().equals(chipId)).findFirst().orElseThrow();
         others.remove(chip);
-        Knowledge rest = Knowledge.of(shelf.withChips(others));
+        Knowledge rest = knowledge.near(shelf.withChips(others));
         double misfit = misfit(rest, chip, chip.parts());
         if (misfit < CONTRADICTS) {
             return Optional.empty();

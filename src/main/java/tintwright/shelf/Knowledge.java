@@ -63,6 +63,11 @@ public final class Knowledge {
         return new Knowledge(shelf, List.of(), Map.of(), null);
     }
 
+    /** @return what a shelf that differs by a chip teaches: learned from where this one stands, a few steps away */
+    Knowledge near(Shelf other) {
+        return new Knowledge(other, List.of(), weighedWithin, learning.best());
+    }
+
     /** @return what is known with these samples beside the shelf's own: readings of a cup, for instance */
     public Knowledge with(List<Chip> more) {
         return with(more, Map.of());
