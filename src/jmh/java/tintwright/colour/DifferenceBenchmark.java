@@ -19,8 +19,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
 @Warmup(iterations = 5, time = 1)
-@Measurement(iterations = 7, time = 1)
-@Fork(2)
+@Measurement(iterations = 20, time = 300, timeUnit = TimeUnit.MILLISECONDS)
+@Fork(1)
 public class DifferenceBenchmark {
     private static final int PAIRS = 1_000_000;
 

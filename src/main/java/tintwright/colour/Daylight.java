@@ -44,7 +44,7 @@ final class Daylight {
         return COMPONENT[0][row] + first * COMPONENT[1][row] + second * COMPONENT[2][row];
     }
 
-    private static double chromaticityX(double kelvin) {
+    static double chromaticityX(double kelvin) {
         double t = 1000 / kelvin;
         return kelvin <= MIDDLE
                 ? ((-4.6070 * t + 2.9678) * t + 0.09911) * t + 0.244063

@@ -40,6 +40,7 @@ class RgbSpaceTest {
         // Worked apart, to 12 digits: ((0.5 + 0.055) / 1.055)^2.4 and ((0.2 + 0.055) / 1.055)^2.4.
         assertEquals(0.214041140482, RgbSpace.toLinear(0.5), 1e-12);
         assertEquals(0.0331047665709, RgbSpace.toLinear(0.2), 1e-12);
+        assertEquals(Math.pow((0.04046 + 0.055) / 1.055, 2.4), RgbSpace.toLinear(0.04046), 1e-17);
         assertEquals(1, RgbSpace.toLinear(1), 0);
         assertEquals(RgbSpace.toLinear(0.04045), RgbSpace.toLinear(0.04045 + 1e-12), 3e-8);
         assertEquals(RgbSpace.toCode(0.0031308), RgbSpace.toCode(0.0031308 + 1e-12), 3e-7);

@@ -101,6 +101,12 @@ class TablesTest {
         }
     }
 
+    /** The two printed cubics of the chromaticity meet at 7000 K; so neither can be off alone. */
+    @Test
+    void coolAndHotDaylightMeet() {
+        assertEquals(Daylight.chromaticityX(7000), Daylight.chromaticityX(Math.nextUp(7000.0)), 0.000001);
+    }
+
     /** Chromaticity of D55 and D75, CIE 15:2004 table T.3 (from memory). */
     @Test
     void otherDaylightsHaveTheirPublishedWhites() {
