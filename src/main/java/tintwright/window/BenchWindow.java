@@ -1,16 +1,23 @@
 package tintwright.window;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Group;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import tintwright.bench.ShopLog;
+import tintwright.files.FileProblem;
+import tintwright.logbook.DemoLog;
+import tintwright.logbook.LogFailure;
+import tintwright.units.UnitSystem;
 
 /** The program's one window. */
 public final class BenchWindow extends Application {
@@ -23,27 +30,77 @@ public final class BenchWindow extends Application {
         return thread;
     });
 
+    private final Clock clock = Clock.systemDefaultZone();
+    private WindowMemory memory;
+    private Desk desk;
+
     @Override
     public void start(Stage stage) {
-        WindowMemory memory = new WindowMemory(Path.of(System.getProperty("user.home", "."), ".tintwright",
-                "window.properties"));
-        Clock clock = Clock.systemDefaultZone();
-        Desk desk = new Desk(Desk.demo(), worker, Platform::runLater, clock,
-                () -> ShopLog.demo(clock));
-        desk.shell().setTextShare(memory.number("text", 1));
-        desk.shell().darkProperty().set(memory.truth("dark", false));
-        Scene scene = new Scene(desk.view());
+        Path home = ShopLog.usualHome();
+        memory = new WindowMemory(home.resolve("window.properties"));
+        Scene scene = new Scene(new Group());
         scene.getStylesheets().add(BenchWindow.class.getResource("bench.css").toExternalForm());
+        open(scene, memory.truth("own", false));
         stage.setScene(scene);
         stage.setTitle("Tintwright");
         place(stage, memory);
         stage.setOnCloseRequest(event -> {
-            remember(stage, desk, memory);
+            remember(stage);
             worker.execute(desk.log()::close);
             worker.shutdown();
         });
         stage.show();
         scene.getRoot().lookup(".station-key").requestFocus();
+    }
+
+    /** Opens the demo, or the person's own bench as it was left. */
+    private void open(Scene scene, boolean own) {
+        Path home = ShopLog.usualHome();
+        KeptJob kept = new KeptJob(home.resolve(own ? "bench" : "demo-bench"));
+        Job first = own ? Desk.own() : Desk.demo();
+        String said = "";
+        try {
+            first = kept.fetch().orElse(first);
+        } catch (FileProblem e) {
+            said = Said.of(e);
+        }
+        desk = new Desk(first, worker, Platform::runLater, clock, () -> own
+                ? ShopLog.open(ShopLog.usualFolder(), home, clock) : demoLog(home));
+        ShellModel shell = desk.shell();
+        shell.say(said);
+        shell.setTextShare(memory.number("text", 1));
+        shell.darkProperty().set(memory.truth("dark", false));
+        shell.unitsProperty().set(UnitSystem.named(memory.words("units", "metric")));
+        desk.job().keepWith(job -> worker.execute(() -> keep(kept, job, shell)));
+        memory.keep("own", own);
+        scene.setRoot(desk.view(() -> open(scene, true)));
+        if (own) {
+            shell.stepProperty().set(first.boat().isBlank() ? Step.BOAT : Step.CUP);
+        } else if (!memory.truth("walked", false)) {
+            desk.walk().begin();
+            memory.keep("walked", true);
+        }
+    }
+
+    private static void keep(KeptJob kept, Job job, ShellModel shell) {
+        try {
+            kept.keep(job);
+        } catch (FileProblem e) {
+            Platform.runLater(() -> shell.say(Said.of(e)));
+        }
+    }
+
+    /** The demo's log lasts from one day to the next where it can be kept, and one session where it cannot. */
+    private ShopLog demoLog(Path home) throws LogFailure {
+        Path folder = home.resolve("demo-log");
+        try {
+            if (!Files.exists(folder)) {
+                DemoLog.copyTo(folder);
+            }
+            return ShopLog.open(folder, home, clock);
+        } catch (LogFailure e) {
+            return ShopLog.demo(clock);
+        }
     }
 
     private static void place(Stage stage, WindowMemory memory) {
@@ -61,13 +118,14 @@ public final class BenchWindow extends Application {
         }
     }
 
-    private static void remember(Stage stage, Desk desk, WindowMemory memory) {
+    private void remember(Stage stage) {
         memory.keep("width", stage.getWidth());
         memory.keep("height", stage.getHeight());
         memory.keep("x", stage.getX());
         memory.keep("y", stage.getY());
         memory.keep("text", desk.shell().textShareProperty().get());
         memory.keep("dark", desk.shell().darkProperty().get());
+        memory.keep("units", desk.shell().unitsProperty().get().name().toLowerCase(Locale.ROOT));
         memory.save();
     }
 }

@@ -2,6 +2,8 @@ package tintwright.window;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,10 +63,11 @@ public final class CupModel {
      * @param of       what is weighed
      * @param how      how, when it is not weighed straight; may be empty
      * @param deed     what is written when it is done as advised; empty when there is nothing to write
-     * @param choose   true when the cup has gone too far and a way back must be chosen
+     * @param then     what is written with it and needs no doing; mostly empty
+     * @param finished true when nothing is left to be done to the cup
      */
     public record Next(String sentence, String button, String figure, String of, String how, Optional<Deed> deed,
-            boolean choose) {
+            Optional<Deed> then, boolean finished) {
     }
 
     /** One line of the cup's story. */
@@ -174,8 +177,14 @@ public final class CupModel {
         PlaceReadings place = job.place().orElseThrow();
         Job now = job.now();
         String base = now.shelf().bases().get(0).id();
-        job.change(before -> before.mixing(Optional.of(Cup.empty(now.boat() + " " + place.place(), place, now.grams(),
+        job.change(before -> before.mixing(Optional.of(Cup.empty(nameOf(place), place, now.grams(),
                 now.scaleStep(), base))));
+    }
+
+    /** A name to write on the cup, and no second one like it: the place and the moment it was begun. */
+    private String nameOf(PlaceReadings place) {
+        return place.place() + ", " + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)
+                .format(LocalDateTime.now(clock));
     }
 
     /** Puts the cup away; it comes back with undo. */
@@ -245,11 +254,13 @@ public final class CupModel {
     private void write(Deed deed, boolean advised) {
         List<Deed> ahead = job.now().ahead();
         List<Deed> rest = advised && !ahead.isEmpty() ? ahead.subList(1, ahead.size()) : ahead;
+        Optional<Deed> then = advised ? inHand.get().flatMap(seen -> seen.next().then()) : Optional.empty();
         CupBench.Added[] added = new CupBench.Added[1];
         change(bench -> {
             added[0] = bench.add(clock.instant(), deed);
-            return added[0] instanceof CupBench.Added.Done done ? done.bench().cup()
+            Cup after = added[0] instanceof CupBench.Added.Done done ? done.bench().cup()
                     : ((CupBench.Added.SameAgain) added[0]).ifMeant().cup();
+            return then.isPresent() ? after.add(clock.instant(), then.get()) : after;
         }, rest, () -> {
             if (added[0] instanceof CupBench.Added.SameAgain again) {
                 shell.say(again.question() + " If not, take it back with Undo.");

@@ -29,7 +29,9 @@ final class CupPage {
     private final Label how = Pieces.whenSaid(Pieces.plain(""));
     private final Label sentence = Pieces.plain("");
     private final VBox weigh = new VBox();
-    private final VBox ways = new VBox();
+    private final Cards ways = new Cards();
+    private final HBox lower = new HBox();
+    private final VBox pictures = new VBox();
     private final TextField really = new TextField();
     private final TextField lightness = new TextField();
     private final TextField a = new TextField();
@@ -39,6 +41,7 @@ final class CupPage {
     private final VBox story = new VBox();
     private final ComboBox<String> part = new ComboBox<>();
     private final TextField grams = new TextField();
+    private boolean choosing;
     private List<String> partIds = List.of();
 
     CupPage(CupModel model) {
@@ -48,14 +51,14 @@ final class CupPage {
     }
 
     Region build() {
-        HBox lower = new HBox(depth, rose);
         lower.getStyleClass().add("pictures");
         HBox.setHgrow(depth, Priority.ALWAYS);
         HBox.setHgrow(rose, Priority.ALWAYS);
-        VBox pictures = new VBox(swatch, lower);
+        HBox.setHgrow(swatch, Priority.ALWAYS);
         pictures.getStyleClass().add("pictures");
         VBox.setVgrow(swatch, Priority.ALWAYS);
         VBox.setVgrow(lower, Priority.ALWAYS);
+        hang();
         VBox side = new VBox(next(), chip(), inside());
         side.getStyleClass().addAll("column", "side");
         model.inHandProperty().addListener((property, before, after) -> after.ifPresent(this::show));
@@ -72,8 +75,7 @@ final class CupPage {
                 Pieces.button("Write that", this::really));
         row.getStyleClass().add("asks");
         weigh.getChildren().addAll(figure, of, how, Pieces.row(Pieces.mainButton("It is in", model::accept)), row);
-        ways.getStyleClass().add("asked");
-        return Pieces.sheet("", sentence, weigh, ways, Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")));
+        return Pieces.sheet("", sentence, weigh, Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")));
     }
 
     private void really() {
@@ -88,6 +90,7 @@ final class CupPage {
             field.setOnAction(event -> read());
         }
         lightness.setId("chip-lightness");
+        lightness.getStyleClass().add("do-now");
         a.setId("chip-a");
         b.setId("chip-b");
         film.getItems().setAll("cured", "wet");
@@ -171,19 +174,38 @@ final class CupPage {
         }
     }
 
+    /** Hangs the pictures: with ways to choose from, these come first and the rose makes room. */
+    private void hang() {
+        pictures.getChildren().clear();
+        lower.getChildren().clear();
+        if (choosing) {
+            lower.getChildren().addAll(swatch, depth);
+            pictures.getChildren().addAll(ways, lower);
+        } else {
+            lower.getChildren().addAll(depth, rose);
+            pictures.getChildren().addAll(swatch, lower);
+        }
+    }
+
     private void showWays(List<CupModel.Choice> choices) {
-        ways.getChildren().clear();
+        if (choices.isEmpty() == choosing) {
+            choosing = !choices.isEmpty();
+            hang();
+        }
+        List<VBox> cards = new ArrayList<>();
         for (int i = 0; i < choices.size(); i++) {
             int index = i;
-            Button key = new Button(choices.get(i).title() + "\n" + choices.get(i).words());
-            key.getStyleClass().setAll("choice-key");
-            key.setId("way-" + i);
-            key.setWrapText(true);
-            key.setMaxWidth(Double.MAX_VALUE);
-            key.setMinHeight(Region.USE_PREF_SIZE);
-            key.setOnAction(event -> model.choose(index));
-            ways.getChildren().add(key);
+            Button take = Pieces.mainButton("Take this way", () -> model.choose(index));
+            take.setAccessibleText(choices.get(i).title() + ": " + choices.get(i).words());
+            take.setId("way-" + i);
+            if (i == 0) {
+                take.getStyleClass().add("do-now");
+            }
+            VBox card = Pieces.sheet("", Pieces.wrapped(choices.get(i).title(), "strong"),
+                    Pieces.wrapped(choices.get(i).words(), "way-words"), take);
+            cards.add(card);
         }
+        ways.show(cards);
     }
 
     /** Asks in place what it really was: no dialog comes up. */

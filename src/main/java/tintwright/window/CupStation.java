@@ -2,6 +2,7 @@ package tintwright.window;
 
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import tintwright.units.UnitSystem;
 
 /** The plan before a cup is begun, the cup from then on. */
 final class CupStation extends StackPane {
@@ -9,9 +10,9 @@ final class CupStation extends StackPane {
     private final Region plan;
     private Region inHand;
 
-    CupStation(PlanModel planModel, CupModel cup) {
+    CupStation(PlanModel planModel, CupModel cup, UnitSystem units) {
         this.cup = cup;
-        this.plan = new PlanPage(planModel, cup::begin).build();
+        this.plan = new PlanPage(planModel, cup::begin, units).build();
         cup.inHandProperty().addListener((property, before, after) -> {
             if (before.isPresent() != after.isPresent()) {
                 show();

@@ -16,8 +16,11 @@ import tintwright.bench.ShopLog;
 import tintwright.files.Demo;
 import tintwright.match.Target;
 import tintwright.reading.PlaceReadings;
+import tintwright.shelf.Base;
 import tintwright.shelf.Knowledge;
-import tintwright.units.UnitSystem;
+import tintwright.shelf.Shelf;
+import tintwright.shelf.Stock;
+import tintwright.window.photo.PhotoModel;
 
 /** Everything one window needs, put together: the models, and the stations that can be worked. */
 final class Desk {
@@ -29,9 +32,11 @@ final class Desk {
     private final PlanModel plan;
     private final CupModel cup;
     private final HullModel hull;
+    private final PhotoModel photo;
     private final ShelfModel shelf;
     private final FillModel fill;
     private final LogModel log;
+    private final WalkModel walk;
 
     /**
      * @param first  the job to open on
@@ -41,18 +46,26 @@ final class Desk {
      * @param openLog opens the log, off the screen's thread
      */
     Desk(Job first, Executor worker, Executor screen, Clock clock, Callable<ShopLog> openLog) {
-        job = new JobModel(first, new Latest(worker, screen), shell, clock);
-        plan = new PlanModel(job, shell, engine(), new Latest(worker, screen));
-        cup = new CupModel(job, shell, new Latest(worker, screen), new InOrder(worker, screen), clock);
-        hull = new HullModel(job, new Latest(worker, screen));
-        shelf = new ShelfModel(job, plan, new Latest(worker, screen), new Latest(worker, screen), clock);
+        job = new JobModel(first, new Latest(worker, screen, shell), shell, clock);
+        plan = new PlanModel(job, shell, engine(), new Latest(worker, screen, shell));
+        cup = new CupModel(job, shell, new Latest(worker, screen, shell), new InOrder(worker, screen), clock);
+        hull = new HullModel(job, new Latest(worker, screen, shell));
+        photo = new PhotoModel(worker, screen, hull::fromPhoto);
+        shelf = new ShelfModel(job, plan, new Latest(worker, screen, shell), new Latest(worker, screen, shell), clock);
         fill = new FillModel(job, shell, new InOrder(worker, screen), clock);
-        log = new LogModel(job, shell, new Latest(worker, screen), new InOrder(worker, screen), openLog);
-        plan.planProperty().addListener((property, before, after) -> guide());
-        cup.inHandProperty().addListener((property, before, after) -> guide());
-        guide();
+        log = new LogModel(job, shell, new Latest(worker, screen, shell), new InOrder(worker, screen), openLog);
+        walk = new WalkModel(shell);
+        new Guide(shell, job, plan, cup);
         job.jobProperty().addListener((property, before, after) -> captions(after));
         captions(first);
+    }
+
+    /** @return an empty bench: no boat, a white and nothing else */
+    static Job own() {
+        Base white = new Base("white", "White", Base.USUAL_DENSITY, false, Stock.UNKNOWN);
+        Shelf shelf = new Shelf("My shelf", List.of(white), List.of(), List.of(), List.of(), List.of());
+        return new Job("", List.of(), -1, shelf, DEMO_GRAMS, DEMO_SCALE, Set.of(), FillDraft.NONE, Optional.empty(),
+                List.of());
     }
 
     /** @return the demo boat and shelf, ready to match */
@@ -91,53 +104,29 @@ final class Desk {
                 : repairs == 1 ? "1 repair" : repairs + " repairs");
     }
 
-    /** Puts the three answers into the strip: from the cup in hand, else from the plan. */
-    private void guide() {
-        Optional<CupModel.InHand> mixing = cup.inHandProperty().get();
-        if (mixing.isPresent()) {
-            CupModel.InHand seen = mixing.get();
-            shell.answer(seen.close(), seen.closeWords(), seen.sure(), seen.sureWords());
-            shell.next(seen.next().sentence(), seen.next().button(), () -> follow(seen.next()));
-            shell.captionProperty(Step.CUP).set(seen.cup().state().mass() == 0 ? "begun"
-                    : Drawn.grams(seen.cup().state().mass()) + " in it");
-            return;
-        }
-        plan.answerStrip();
-        PlanModel.Plan planned = plan.planProperty().get();
-        planned.lines().stream().filter(line -> !line.isTint()).findFirst().ifPresent(base -> shell.next(
-                "Begin a cup: white first, then small safe doses, one at a time.", "Begin the cup", () -> {
-                    cup.begin();
-                    shell.stepProperty().set(Step.CUP);
-                }));
-    }
-
-    private void follow(CupModel.Next next) {
-        boolean atTheCup = shell.stepProperty().get() == Step.CUP;
-        if (next.deed().isEmpty() && next.button().startsWith("On to")) {
-            shell.stepProperty().set(Step.FILL);
-        } else if (!atTheCup) {
-            shell.stepProperty().set(Step.CUP);
-        } else if (next.deed().isPresent()) {
-            cup.accept();
-        }
-    }
-
     /** @return the stations that can be worked */
     Set<Step> stations() {
         return pages().keySet();
     }
 
+    /** @param startOwn leaves the demo for a shelf of one's own */
+    Shell view(Runnable startOwn) {
+        Shell view = new Shell(shell, pages());
+        view.aside(new WalkBar(walk, startOwn));
+        return view;
+    }
+
     Shell view() {
-        return new Shell(shell, pages());
+        return view(() -> { });
     }
 
     private Map<Step, Supplier<Node>> pages() {
         Map<Step, Supplier<Node>> stations = new EnumMap<>(Step.class);
         stations.put(Step.BOAT, () -> new BoatPage(log, job, () -> shell.stepProperty().set(Step.HULL)).build());
-        stations.put(Step.HULL, () -> new HullPage(hull).build());
+        stations.put(Step.HULL, () -> new HullStation(hull, photo));
         stations.put(Step.SHELF, () -> new ShelfPage(shelf).build());
-        stations.put(Step.CUP, () -> new CupStation(plan, cup));
-        stations.put(Step.FILL, () -> new FillPage(fill, UnitSystem.METRIC).build());
+        stations.put(Step.CUP, () -> new CupStation(plan, cup, shell.unitsProperty().get()));
+        stations.put(Step.FILL, () -> new FillPage(fill, shell.unitsProperty().get()).build());
         stations.put(Step.LOG, () -> new LogPage(log).build());
         return stations;
     }
@@ -156,6 +145,10 @@ final class Desk {
 
     ShelfModel shelf() {
         return shelf;
+    }
+
+    WalkModel walk() {
+        return walk;
     }
 
     LogModel log() {

@@ -17,6 +17,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.PlanFill;
+import tintwright.cup.Cup;
 import tintwright.fill.Allowances;
 import tintwright.fill.CatalystChoice;
 import tintwright.fill.Conditions;
@@ -30,7 +31,6 @@ import tintwright.fill.RepairKind;
 import tintwright.fill.RepairLine;
 import tintwright.fill.Supply;
 import tintwright.fill.Tools;
-import tintwright.reading.PlaceReadings;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
 
@@ -64,7 +64,7 @@ public final class FillModel {
         this.writing = writing;
         this.clock = clock;
         job.jobProperty().addListener((property, before, after) -> {
-            if (!before.fill().equals(after.fill()) || before.grams() != after.grams()
+            if (!before.fill().equals(after.fill()) || before.grams() != after.grams() || !before.cup().equals(after.cup())
                     || !before.shelf().equals(after.shelf())) {
                 work();
             }
@@ -80,8 +80,7 @@ public final class FillModel {
             return;
         }
         try {
-            plan.set(Optional.of(PlanFill.of(new FillOrder(job.now().boat(),
-                    job.place().map(PlaceReadings::place).orElse(""), "", List.of(), order(draft)))));
+            plan.set(Optional.of(PlanFill.of(order(job.now()))));
             problem.set("");
         } catch (IllegalArgumentException e) {
             plan.set(Optional.empty());
@@ -89,16 +88,21 @@ public final class FillModel {
         }
     }
 
-    private FillJob order(FillDraft draft) {
-        var base = job.now().shelf().bases().get(0);
-        double paste = job.now().shelf().pastes().isEmpty() ? Densities.USUAL.paste()
-                : job.now().shelf().pastes().get(0).density();
+    /** @return the list of a job that has at least one line, as an order */
+    static FillOrder order(Job now) {
+        FillDraft draft = now.fill();
+        var base = now.shelf().bases().get(0);
+        double paste = now.shelf().pastes().isEmpty() ? Densities.USUAL.paste()
+                : now.shelf().pastes().get(0).density();
         Materials materials = new Materials(new Densities(base.density(), paste, Densities.USUAL.catalyst(),
                 Densities.USUAL.wax()), base.waxed(), OptionalDouble.empty());
-        return new FillJob(draft.lines(), materials, new Conditions(draft.celsius(), draft.humidity()),
+        double colour = now.cup().map(cup -> cup.state().mass()).filter(mass -> mass > 0).orElse(now.grams());
+        double reserve = now.cup().map(cup -> cup.state().reserve()).orElse(0.0);
+        FillJob fill = new FillJob(draft.lines(), materials, new Conditions(draft.celsius(), draft.humidity()),
                 new CatalystChoice.General(), Allowances.USUAL, Tools.USUAL,
-                Optional.of(new Supply(job.now().grams(), 0, draft.paste())), Optional.empty(),
-                OptionalDouble.empty());
+                Optional.of(new Supply(colour, reserve, draft.paste())), Optional.empty(), OptionalDouble.empty());
+        return new FillOrder(now.boat(), now.place() < 0 ? "" : now.places().get(now.place()).place(),
+                now.cup().map(Cup::name).orElse(""), List.of(), fill);
     }
 
     /**

@@ -163,6 +163,28 @@ public final class HullModel {
         replace(more);
     }
 
+    /**
+     * Takes what a photo gave. Readings that cannot stand beside those of the place in hand, such as a photo's beside
+     * an instrument's with gloss, become a place of their own.
+     */
+    public void fromPhoto(List<Reading> readings) {
+        try {
+            if (job.place().isPresent()) {
+                add(readings);
+                return;
+            }
+        } catch (IllegalArgumentException notTogether) {
+            problem.set("The photo's readings stand as a place of their own: " + Said.of(notTogether));
+        }
+        job.change(before -> {
+            String beside = before.place() < 0 ? "by photo" : before.places().get(before.place()).place() + ", by photo";
+            long taken = before.places().stream().filter(place -> place.place().startsWith(beside)).count();
+            List<PlaceReadings> places = new ArrayList<>(before.places());
+            places.add(new PlaceReadings(before.boat(), taken == 0 ? beside : beside + " " + (taken + 1), readings, ""));
+            return before.withPlaces(before.boat(), places, places.size() - 1);
+        });
+    }
+
     private void replace(PlaceReadings changed) {
         job.change(before -> {
             List<PlaceReadings> places = new ArrayList<>(before.places());

@@ -11,7 +11,6 @@ import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -33,6 +32,7 @@ final class HullPage {
     }
 
     private final HullModel model;
+    private final Runnable toThePhoto;
     private final Patches patches = new Patches();
     private final Label title = Pieces.heading("");
     private final Label mean = Pieces.wrapped("", "figure");
@@ -46,8 +46,10 @@ final class HullPage {
     private final ComboBox<String> light = new ComboBox<>();
     private final ComboBox<String> gloss = new ComboBox<>();
 
-    HullPage(HullModel model) {
+    /** @param toThePhoto opens the reading of a photo */
+    HullPage(HullModel model, Runnable toThePhoto) {
         this.model = model;
+        this.toThePhoto = toThePhoto;
         lines.getStyleClass().add("lines");
     }
 
@@ -55,24 +57,16 @@ final class HullPage {
         VBox known = Pieces.sheet("", title, mean, sure, doubt, lines);
         VBox left = new VBox(patches, known);
         left.getStyleClass().add("pictures");
-        VBox right = new VBox(typed(), fromFile(), eyes());
+        VBox right = new VBox(typed(), fromFile(), fromPhoto(), eyes());
         right.getStyleClass().addAll("column", "side");
         model.hullProperty().addListener((property, before, after) -> show(after));
         show(model.hullProperty().get());
-        Region page = new Sides(left, right, true, 62);
-        page.setOnDragOver(event -> {
-            if (event.getDragboard().hasFiles()) {
-                event.acceptTransferModes(TransferMode.COPY);
-            }
-            event.consume();
-        });
-        page.setOnDragDropped(event -> {
-            List<File> files = event.getDragboard().getFiles();
-            files.forEach(file -> model.open(file.toPath(), viewing(), geometry()));
-            event.setDropCompleted(!files.isEmpty());
-            event.consume();
-        });
-        return page;
+        return new Sides(left, right, true, 62);
+    }
+
+    /** Reads an instrument's file; what it does not say is as chosen on this page. */
+    void open(Path file) {
+        model.open(file, viewing(), geometry());
     }
 
     private Node typed() {
@@ -136,8 +130,13 @@ final class HullPage {
         chooser.setTitle("Readings of an instrument");
         File chosen = chooser.showOpenDialog(patches.getScene().getWindow());
         if (chosen != null) {
-            model.open(Path.of(chosen.getPath()), viewing(), geometry());
+            open(chosen.toPath());
         }
+    }
+
+    private Node fromPhoto() {
+        return Pieces.sheet("From a photo", Pieces.plain("A card with known patches lies on the hull beside the spot. "
+                + "Drop the photo here, or open it."), Pieces.button("Read a photo", toThePhoto));
     }
 
     private static Node eyes() {

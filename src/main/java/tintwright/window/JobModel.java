@@ -2,6 +2,7 @@ package tintwright.window;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -10,12 +11,16 @@ import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import tintwright.cup.Cup;
+import tintwright.cup.CupEntry;
+import tintwright.cup.Deed;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
 
 /** The job in hand and what its chips have taught; every change can be undone and is handed on to be kept. */
 public final class JobModel {
+    private static final int MOST_ENTRIES_OF_A_PRESS = 3;
+
     private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Knowledge> knowledge = new ReadOnlyObjectWrapper<>();
     private final History<Job> history = new History<>();
@@ -64,10 +69,26 @@ public final class JobModel {
         // Nothing written about a cup is ever taken out: going back is one more entry about the last.
         if (before.cup().isPresent() && after.cup().isPresent() && !before.cup().equals(after.cup())
                 && before.cup().get().name().equals(after.cup().get().name())) {
-            after = after.after(cupStep.apply(before.cup().get(), clock.instant()), after.ahead());
+            after = after.after(stepped(before.cup().get(), after.cup().get(), cupStep), after.ahead());
         }
         job.set(after);
         publish(before);
+    }
+
+    /** One press may have written two entries, such as white put in and white held back. */
+    private Cup stepped(Cup from, Cup toward, BiFunction<Cup, Instant, Cup> cupStep) {
+        Cup cup = from;
+        for (int i = 0; i < MOST_ENTRIES_OF_A_PRESS; i++) {
+            cup = cupStep.apply(cup, clock.instant());
+            if (deeds(cup).equals(deeds(toward))) {
+                return cup;
+            }
+        }
+        return cupStep.apply(from, clock.instant());
+    }
+
+    private static List<Deed> deeds(Cup cup) {
+        return cup.standing().stream().map(CupEntry::deed).toList();
     }
 
     private void publish(Job before) {

@@ -12,15 +12,19 @@ import java.util.function.Consumer;
 public final class Latest {
     private final Executor worker;
     private final Executor screen;
+    private final ShellModel shell;
     private final AtomicLong asked = new AtomicLong();
+    private boolean open;
 
     /**
      * @param worker where the work runs; in the program one background thread
      * @param screen where answers are delivered; in the program the screen's thread
+     * @param shell  told while an answer is awaited
      */
-    public Latest(Executor worker, Executor screen) {
+    public Latest(Executor worker, Executor screen, ShellModel shell) {
         this.worker = worker;
         this.screen = screen;
+        this.shell = shell;
     }
 
     /**
@@ -32,6 +36,10 @@ public final class Latest {
      */
     public <T> void ask(Callable<T> question, Consumer<T> answered, Consumer<Exception> failed) {
         long mine = asked.incrementAndGet();
+        if (!open) {
+            open = true;
+            shell.begin(this);
+        }
         worker.execute(() -> {
             if (asked.get() != mine) {
                 return;
@@ -48,8 +56,22 @@ public final class Latest {
     private void deliver(long mine, Runnable delivery) {
         screen.execute(() -> {
             if (asked.get() == mine) {
+                close();
                 delivery.run();
             }
         });
+    }
+
+    /** Awaits no answer any more; one that still comes is dropped. */
+    public void cancel() {
+        asked.incrementAndGet();
+        close();
+    }
+
+    private void close() {
+        if (open) {
+            open = false;
+            shell.end(this);
+        }
     }
 }

@@ -80,6 +80,9 @@ public final class LogModel {
             look();
         }, failure -> problem.set(Said.of(failure)));
         job.jobProperty().addListener((property, before, after) -> {
+            if (after.cup().isPresent() && !after.cup().equals(before.cup())) {
+                follow(after);
+            }
             if (!before.boat().equals(after.boat()) || before.place() != after.place()
                     || !before.places().equals(after.places())) {
                 look();
@@ -150,15 +153,41 @@ public final class LogModel {
         }, () -> shell.say("The readings of " + place.place() + " are in the log.")));
     }
 
-    /** Writes the cup in hand down: everything weighed and read, and what it came to. */
-    public void writeCup() {
+    /** The cup is in the log as it happens: one page, put right with every dose. */
+    private void follow(Job now) {
+        Cup cup = now.cup().orElseThrow();
+        if (log == null || now.boat().isBlank() || cup.state().mass() <= 0) {
+            return;
+        }
+        writing.run(() -> pageOf(now, cup), saved -> {
+            problem.set(saved instanceof Saved.Waiting waiting ? waiting.sentence() : "");
+            look();
+        }, failure -> problem.set(Said.of(failure)));
+    }
+
+    private Saved pageOf(Job now, Cup cup) throws LogFailure {
+        Noted<Page.Boat> boat = boat(now);
+        Noted<Page.Place> place = placeOf(boat, cup.hull().place());
+        return new WriteLog(log).cup(boat, Optional.of(place), cup, now.shelf(), "", logged(boat, cup));
+    }
+
+    /** The page of this cup, from this session or one before: no two cups of a boat carry one name. */
+    private Optional<UUID> logged(Noted<Page.Boat> boat, Cup cup) {
+        return log.book().of(boat.id(), Page.Cup.class).stream().filter(page -> page.page().name().equals(cup.name()))
+                .map(Noted::id).reduce((first, last) -> last);
+    }
+
+    /** Writes down what came of the cup besides itself: its chips, what was set aside. Its doses are in already. */
+    public void doneWithCup() {
         Job now = job.now();
-        now.cup().ifPresent(cup -> write(() -> {
+        now.cup().ifPresent(cup -> writing.run(() -> {
             Noted<Page.Boat> boat = boat(now);
-            return new WriteLog(log).cup(boat, Optional.of(placeOf(boat, cup.hull().place())), cup.name(),
-                    cup.state().parts().orElseThrow(() -> new IllegalArgumentException("the cup is empty")),
-                    now.shelf(), LogSight.weighings(cup), LogSight.readings(cup), "");
-        }, () -> shell.say("The cup is in the log.")));
+            UUID page = logged(boat, cup).orElseThrow(() -> new IllegalArgumentException("the cup is empty"));
+            return new WriteLog(log).doneWith(boat, page, cup, now.shelf());
+        }, saved -> {
+            shell.say("The cup, its chips and what was set aside are in the log.");
+            look();
+        }, failure -> problem.set(Said.of(failure))));
     }
 
     private Noted<Page.Boat> boat(Job now) throws LogFailure {

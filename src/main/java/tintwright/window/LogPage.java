@@ -38,7 +38,8 @@ final class LogPage {
         VBox againSheet = Pieces.sheet("Make it again", again);
         Pieces.onlyWhen(model.againProperty().map(lines -> !lines.isEmpty()), againSheet);
         VBox side = new VBox(
-                Pieces.sheet("Write down", Pieces.button("The cup in hand", model::writeCup),
+                Pieces.sheet("Write down", Pieces.soft("Every dose of the cup in hand is written down as it happens."),
+                        Pieces.button("Done with this cup", model::doneWithCup),
                         Pieces.button("Today's readings of this place", model::writeReadings),
                         Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution"))),
                 againSheet, Pieces.sheet("Mixed before, near this hull", near));

@@ -10,12 +10,8 @@ import tintwright.bench.MixAgain;
 import tintwright.bench.NearIt;
 import tintwright.bench.ShopLog;
 import tintwright.colour.Lab;
-import tintwright.cup.Cup;
-import tintwright.cup.CupEntry;
-import tintwright.cup.Deed;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
-import tintwright.reading.Reading;
 import tintwright.shelf.Shelf;
 import tintwright.window.picture.Shade;
 
@@ -114,28 +110,6 @@ final class LogSight {
                 way.deltaE())));
         lines.addAll(answer.remarks());
         return lines;
-    }
-
-    /** @return everything that went onto the scale, in order */
-    static List<Page.Weighing> weighings(Cup cup) {
-        List<Page.Weighing> list = new ArrayList<>();
-        for (CupEntry entry : cup.standing()) {
-            if (entry.deed() instanceof Deed.Weighed weighed) {
-                list.add(new Page.Weighing(weighed.part(), weighed.grams(), ""));
-            } else if (entry.deed() instanceof Deed.LetDown down) {
-                list.add(new Page.Weighing(down.part(), down.grams() / down.oneIn(), "as a letdown, 1 in "
-                        + down.oneIn()));
-            } else if (entry.deed() instanceof Deed.Dropped drops) {
-                list.add(new Page.Weighing(drops.part(), drops.count() * drops.dropGrams(), drops.count() + " drops"));
-            }
-        }
-        return list;
-    }
-
-    /** @return every reading of a cup that counts */
-    static List<Reading> readings(Cup cup) {
-        return cup.standing().stream().map(CupEntry::deed).filter(Deed.Read.class::isInstance)
-                .map(deed -> (Deed.Read) deed).filter(Deed.Read::counts).map(Deed.Read::reading).toList();
     }
 
     private static String say(String pattern, Object... values) {

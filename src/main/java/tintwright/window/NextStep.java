@@ -34,7 +34,8 @@ final class NextStep {
                     shelf.nameOf(cup.base()), Drawn.grams(start.reserve())), "It is in", white,
                     shelf.nameOf(cup.base()), say("Hold %s of the white back: only white brings a dark cup up again.",
                     Drawn.grams(start.reserve())),
-                    Optional.of(new Deed.Weighed(cup.base(), start.white(), cup.scaleStep())), false);
+                    Optional.of(new Deed.Weighed(cup.base(), start.white(), cup.scaleStep())),
+                    Optional.of(new Deed.Held(start.reserve())), false);
         }
         if (plan instanceof Plan.Doses doses) {
             return dose(doses.doses().get(0), doses);
@@ -44,11 +45,12 @@ final class NextStep {
                     "Read a chip") : plain("Draw down a chip, let it cure, read it and type what it says.", "Read a chip");
         }
         if (plan instanceof Plan.Stop) {
-            return plain("Stop here: another dose would help less than the readings can tell.", "On to the fill");
+            return new CupModel.Next("Stop here: another dose would help less than the readings can tell.",
+                    "On to the fill", "", "", "", Optional.empty(), Optional.empty(), true);
         }
         if (plan instanceof Plan.WayBack) {
             return new CupModel.Next("The cup has gone too far for tints alone: choose a way back.", "Show the ways",
-                    "", "", "", Optional.empty(), true);
+                    "", "", "", Optional.empty(), Optional.empty(), false);
         }
         return plain("There is tint in the cup and no white: weigh in white first.", "");
     }
@@ -61,7 +63,7 @@ final class NextStep {
         if (deed instanceof Deed.SetAside aside) {
             return new CupModel.Next(say("Pour %s off and write \u201c%s\u201d on it.%s", Drawn.grams(aside.grams()),
                     aside.name(), more), "It is poured off", PlanModel.scale(aside.grams(), cup.scaleStep()),
-                    "to set aside", "", Optional.of(deed), false);
+                    "to set aside", "", Optional.of(deed), Optional.empty(), false);
         }
         double grams = deed instanceof Deed.LetDown down ? down.grams() : ((Deed.Weighed) deed).grams();
         String id = deed instanceof Deed.LetDown down ? down.part() : ((Deed.Weighed) deed).part();
@@ -69,7 +71,7 @@ final class NextStep {
                 : shelf.nameOf(id);
         String figure = PlanModel.scale(grams, cup.scaleStep());
         return new CupModel.Next(say("Weigh %s of %s into the cup.%s", figure, what, more), "It is in", figure, what,
-                "", Optional.of(deed), false);
+                "", Optional.of(deed), Optional.empty(), false);
     }
 
     /** @return the job once a way is chosen: its steps stand ahead, and for a fresh cup the dark one is set aside */
@@ -118,7 +120,7 @@ final class NextStep {
     }
 
     private static CupModel.Next plain(String sentence, String button) {
-        return new CupModel.Next(sentence, button, "", "", "", Optional.empty(), false);
+        return new CupModel.Next(sentence, button, "", "", "", Optional.empty(), Optional.empty(), false);
     }
 
     private CupModel.Next dose(Dose dose, Plan.Doses all) {
@@ -136,7 +138,7 @@ final class NextStep {
         int more = all.doses().size() - 1;
         String after = more == 0 ? "" : more == 1 ? " Then one more dose." : say(" Then %d more doses.", more);
         return new CupModel.Next(say("Weigh %s of %s into the cup.%s", figure, what, after), "It is in", figure, what,
-                how.toString(), Optional.of(dose.deed()), false);
+                how.toString(), Optional.of(dose.deed()), Optional.empty(), false);
     }
 
     /** @return a deed as a line of the cup's story */

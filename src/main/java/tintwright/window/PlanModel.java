@@ -79,7 +79,12 @@ public final class PlanModel {
     private void ask() {
         Knowledge knowledge = job.knowledgeProperty().get();
         Job now = job.now();
-        if (knowledge == null || job.place().isEmpty() || !knowledge.shelf().equals(now.shelf())) {
+        if (job.place().isEmpty() || now.shelf().tints().isEmpty()) {
+            asking.cancel();
+            plan.set(Plan.NONE);
+            return;
+        }
+        if (knowledge == null || !knowledge.shelf().equals(now.shelf())) {
             return;
         }
         int way = chosen;
@@ -159,14 +164,6 @@ public final class PlanModel {
 
     private static String say(String pattern, Object... values) {
         return String.format(Locale.ROOT, pattern, values);
-    }
-
-    /** Puts the plan's answers into the strip; called again when the station comes into sight. */
-    void answerStrip() {
-        Plan now = plan.get();
-        shell.answer(now.close(), now.closeWords(), now.sure(), now.sureWords());
-        now.recipe().ifPresent(recipe -> shell.captionProperty(Step.CUP).set(say("%s planned",
-                Drawn.grams(recipe.weighed().total()))));
     }
 
     /** Chooses another of the ways to mix it. */

@@ -38,10 +38,12 @@ final class PlanPage {
     private final ComboBox<String> places = new ComboBox<>();
     private final TextField batch = new TextField();
     private final Runnable begin;
+    private final UnitSystem units;
     private boolean filling;
 
     /** @param begin begins a cup with this plan */
-    PlanPage(PlanModel model, Runnable begin) {
+    PlanPage(PlanModel model, Runnable begin, UnitSystem units) {
+        this.units = units;
         this.model = model;
         this.begin = begin;
         recipe.getStyleClass().add("recipe");
@@ -84,10 +86,10 @@ final class PlanPage {
         HBox.setHgrow(place, Priority.ALWAYS);
         batch.setId("batch");
         batch.setPrefColumnCount(4);
-        batch.setOnAction(event -> model.batch(batch.getText(), UnitSystem.METRIC));
+        batch.setOnAction(event -> model.batch(batch.getText(), units));
         batch.textProperty().addListener((property, before, after) -> {
             if (!filling && !after.isBlank()) {
-                model.batch(after, UnitSystem.METRIC);
+                model.batch(after, units);
             }
         });
         ComboBox<String> scale = new ComboBox<>();

@@ -3,7 +3,9 @@ package tintwright.window;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Supplier;
+import javafx.animation.PauseTransition;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -20,6 +22,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+import tintwright.units.UnitSystem;
 
 /** The frame around every station: which job, the stations, the one in hand, and the strip. */
 final class Shell extends BorderPane {
@@ -29,6 +33,12 @@ final class Shell extends BorderPane {
     /** From this share of the usual text on, the frame gives its room to the work. */
     private static final double LARGE = 1.5;
 
+    private static final Duration PATIENCE = Duration.millis(300);
+    private static final String KEYS = "Keys: Ctrl 1 to 6 the stations, Ctrl Enter what the strip says, Ctrl Z and "
+            + "Ctrl Y undo and redo, Ctrl plus, minus and 0 the text, Ctrl L light or dark, Ctrl U units, F1 this. Left and "
+            + "right change the light of the split swatch.";
+
+    private final BooleanProperty slow = new SimpleBooleanProperty(false);
     private final ShellModel model;
     private final Map<Step, Supplier<Node>> stations;
     private final Map<Step, Node> built = new EnumMap<>(Step.class);
@@ -46,6 +56,11 @@ final class Shell extends BorderPane {
         setCenter(middle);
         setBottom(new VBox(noticeLine(), new Strip(model)));
         model.stepProperty().addListener((property, before, after) -> open(after));
+        model.unitsProperty().addListener((property, before, after) -> {
+            built.clear();
+            open(model.stepProperty().get());
+        });
+        model.pointedProperty().addListener((property, before, after) -> pointOut());
         model.textShareProperty().addListener((property, before, after) -> size());
         model.darkProperty().addListener((property, before, after) -> dress());
         model.copyTo(text -> {
@@ -76,6 +91,8 @@ final class Shell extends BorderPane {
                 tool("Redo", model::redo, model.canRedoProperty()),
                 named(tool("A\u2212", model::smallerText, null), "Smaller text (Ctrl and minus)"),
                 named(tool("A+", model::largerText, null), "Larger text (Ctrl and plus)"),
+                named(tool("mm / in", this::units, null), "Metric or US units (Ctrl and U)"),
+                named(tool("Keys", () -> model.say(KEYS), null), "What the keys do (F1)"),
                 named(tool("Dark", () -> model.darkProperty().set(!model.darkProperty().get()), null),
                         "Light or dark window (Ctrl and L)"));
         right.getStyleClass().add("head-right");
@@ -103,12 +120,24 @@ final class Shell extends BorderPane {
         HBox.setHgrow(words, Priority.ALWAYS);
         ProgressBar bar = new ProgressBar(ProgressBar.INDETERMINATE_PROGRESS);
         bar.setAccessibleText("working");
-        HBox busy = Pieces.onlyWhen(model.busyProperty(),
-                new HBox(bar, Pieces.quietButton("Cancel", model::cancel)));
+        HBox busy = Pieces.onlyWhen(slow, new HBox(bar, Pieces.quietButton("Cancel", model::cancel)));
         busy.getStyleClass().add("row");
-        HBox line = new HBox(words, busy);
+        Button gone = Pieces.quietButton("Close", () -> model.say(""));
+        Pieces.onlyWhen(model.noticeProperty().isNotEmpty(), gone);
+        HBox line = new HBox(words, gone, busy);
         line.getStyleClass().add("notice-line");
-        return Pieces.onlyWhen(model.noticeProperty().isNotEmpty().or(model.busyProperty()), line);
+        // What is done in the blink of an eye shows no bar.
+        PauseTransition patience = new PauseTransition(PATIENCE);
+        patience.setOnFinished(event -> slow.set(model.busyProperty().get()));
+        model.busyProperty().addListener((property, before, after) -> {
+            if (after) {
+                patience.playFromStart();
+            } else {
+                patience.stop();
+                slow.set(false);
+            }
+        });
+        return Pieces.onlyWhen(model.noticeProperty().isNotEmpty().or(slow), line);
     }
 
     private void open(Step step) {
@@ -137,7 +166,23 @@ final class Shell extends BorderPane {
         }
     }
 
+    /** Puts the cursor where the thing to do now is done. */
+    private void pointOut() {
+        Node where = middle.getContent().lookup(".do-now");
+        if (where != null) {
+            where.requestFocus();
+        }
+    }
+
+    private void units() {
+        model.unitsProperty().set(model.unitsProperty().get() == UnitSystem.METRIC ? UnitSystem.US
+                : UnitSystem.METRIC);
+    }
+
     private void key(KeyEvent event) {
+        if (event.getCode() == KeyCode.F1) {
+            model.say(KEYS);
+        }
         if (!event.isShortcutDown()) {
             return;
         }
@@ -160,6 +205,8 @@ final class Shell extends BorderPane {
             model.undo();
         } else if ((code == KeyCode.Y || code == KeyCode.Z) && !typing) {
             model.redo();
+        } else if (code == KeyCode.U) {
+            units();
         } else if (code == KeyCode.L) {
             model.darkProperty().set(!model.darkProperty().get());
         } else {

@@ -1,16 +1,21 @@
 package tintwright.window;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleDoubleProperty;
+import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import tintwright.units.UnitSystem;
 
 /** What is always in sight: the job's stations, the three answers of the strip, and the settings of the window. */
 public final class ShellModel {
@@ -37,7 +42,9 @@ public final class ShellModel {
     private Runnable nowAction = () -> { };
     private Runnable undo = () -> { };
     private Runnable redo = () -> { };
-    private Runnable cancel = () -> { };
+    private final List<Latest> awaited = new ArrayList<>();
+    private final IntegerProperty pointed = new SimpleIntegerProperty(0);
+    private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
     private Consumer<String> clipboard = text -> { };
 
     public ShellModel() {
@@ -86,19 +93,25 @@ public final class ShellModel {
         }
     }
 
-    /** Shows that something takes longer, with a way out of it. */
-    public void begin(Runnable cancelIt) {
-        cancel = cancelIt;
+    /** An answer is awaited; {@link #cancel()} gives it up. */
+    void begin(Latest question) {
+        awaited.add(question);
         busy.set(true);
     }
 
-    public void end() {
-        busy.set(false);
+    void end(Latest question) {
+        awaited.remove(question);
+        busy.set(!awaited.isEmpty());
     }
 
+    /** Gives up what is being worked on; what was there before still stands. */
     public void cancel() {
-        cancel.run();
-        end();
+        new ArrayList<>(awaited).forEach(Latest::cancel);
+    }
+
+    /** The window shows where the thing to do now is done. */
+    void pointOut() {
+        pointed.set(pointed.get() + 1);
     }
 
     /** @param to where copied text goes */
@@ -165,6 +178,14 @@ public final class ShellModel {
 
     public StringProperty nowButtonProperty() {
         return nowButton;
+    }
+
+    IntegerProperty pointedProperty() {
+        return pointed;
+    }
+
+    public ObjectProperty<UnitSystem> unitsProperty() {
+        return units;
     }
 
     public StringProperty noticeProperty() {

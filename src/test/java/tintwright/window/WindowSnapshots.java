@@ -67,7 +67,7 @@ class WindowSnapshots {
                 Stagehand.snapshot(scene, "cup-dark-" + size.name());
                 desk.cup().choose(0);
                 Stagehand.snapshot(scene, "cup-climb-" + size.name());
-                desk.log().writeCup();
+                desk.log().doneWithCup();
                 desk.shell().stepProperty().set(Step.LOG);
                 Stagehand.snapshot(scene, "log-written-" + size.name());
             }

@@ -1,0 +1,29 @@
+package tintwright.window;
+
+import javafx.beans.binding.Bindings;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+
+/** The first walk as a bar above the work; it blocks nothing. */
+final class WalkBar extends HBox {
+    WalkBar(WalkModel walk, Runnable startOwn) {
+        getStyleClass().add("walk");
+        Label count = Pieces.bound(Bindings.createStringBinding(() -> (walk.atProperty().get() + 1) + " of "
+                + WalkModel.STOPS.size(), walk.atProperty()), "walk-count");
+        count.setMinWidth(USE_PREF_SIZE);
+        Label words = Pieces.bound(Bindings.createStringBinding(() ->
+                WalkModel.STOPS.get(walk.atProperty().get()).words(), walk.atProperty()), "walk-words");
+        words.setMaxWidth(Double.MAX_VALUE);
+        setHgrow(words, Priority.ALWAYS);
+        Button next = Pieces.mainButton("Next", walk::next);
+        next.setId("walk-next");
+        next.textProperty().bind(Bindings.createStringBinding(() -> walk.atProperty().get() + 1
+                < WalkModel.STOPS.size() ? "Next" : "Try it", walk.atProperty()));
+        Button skip = Pieces.quietButton("Skip the walk", walk::skip);
+        skip.setId("walk-skip");
+        getChildren().addAll(count, words, next, skip, Pieces.quietButton("Start my own shelf", startOwn));
+        Pieces.onlyWhen(walk.walkingProperty(), this);
+    }
+}
