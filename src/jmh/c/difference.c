@@ -1,11 +1,11 @@
-/* CIEDE2000 by Little CMS on a million random pairs: the fastest of many rounds, in nanoseconds for one pair. */
+/* CIEDE2000 by Little CMS on twenty thousand random pairs: the fastest of many rounds, in nanoseconds for one pair. */
 #include <lcms2.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <time.h>
 
-#define PAIRS 1000000
-#define ROUNDS 15
+#define PAIRS 20000
+#define ROUNDS 1000
 
 static cmsCIELab first[PAIRS], second[PAIRS];
 static double out[PAIRS];
@@ -33,7 +33,7 @@ int main(void) {
         clock_gettime(CLOCK_MONOTONIC, &end);
         double ns = ((end.tv_sec - start.tv_sec) * 1e9 + (end.tv_nsec - start.tv_nsec)) / PAIRS;
         if (ns < best) best = ns;
-        sum += out[round];
+        sum += out[round % PAIRS];
     }
     printf("Little CMS %d, C: %.1f ns a pair, fastest of %d rounds (check %.3f)\n", LCMS_VERSION, best, ROUNDS, sum);
     return 0;
