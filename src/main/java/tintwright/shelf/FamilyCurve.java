@@ -15,7 +15,7 @@ import tintwright.colour.Grid;
  */
 final class FamilyCurve {
     /** How much stronger a paste is than an artist's paint of the same pigment, against their whites. */
-    static final double CONCENTRATION = 4.5;
+    static final double CONCENTRATION = 6;
 
     private static final Grid KNOTS = Grid.between(400, 700, 20);
     private static final Map<PigmentFamily, FamilyCurve> ALL = new EnumMap<>(PigmentFamily.class);

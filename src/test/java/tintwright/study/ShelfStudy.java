@@ -71,7 +71,7 @@ class ShelfStudy {
         for (int s = 0; s < STAGES.length; s++) {
             Arrays.sort(stages[s]);
             medians[s] = stages[s][SHOPS / 2];
-            System.out.printf(Locale.ROOT, "| %s | %s | %.2f | %.2f | %.0f %% |%n", strength == 1 ? "as taken"
+            System.out.printf(Locale.ROOT, "| %s | %s | %.2f | %.2f | %.0f %% |%n", strength == 1 ? "usual"
                     : strength + " times", STAGES[s], medians[s], stages[s][SHOPS * 9 / 10], 100.0 * held[s] / SHOPS);
         }
         return medians;
