@@ -29,7 +29,8 @@ public record CatalystShare(double percent, Basis basis) {
                 + "; " + CAUTION;
     }
 
-    static String limitWords() {
+    /** @return the limit that goes with every catalyst figure: "1.2 to 3 %" */
+    public static String limitWords() {
         return Sizes.plain(Published.CATALYST_RANGE.low()) + " to " + Sizes.plain(Published.CATALYST_RANGE.high())
                 + " %";
     }

@@ -64,10 +64,12 @@ public final class BenchWindow extends Application {
         } catch (FileProblem e) {
             said = Said.of(e);
         }
+        KeptTimers times = new KeptTimers(home.resolve(own ? "bench" : "demo-bench").resolve("cure.properties"));
         desk = new Desk(first, worker, Platform::runLater, clock, () -> own
                 ? ShopLog.open(ShopLog.usualFolder(), home, clock) : demoLog(home));
         ShellModel shell = desk.shell();
         shell.say(said);
+        desk.fill().keepTimers(times);
         shell.setTextShare(memory.number("text", 1));
         shell.darkProperty().set(memory.truth("dark", false));
         shell.unitsProperty().set(UnitSystem.named(memory.words("units", "metric")));

@@ -52,10 +52,10 @@ final class Desk {
         hull = new HullModel(job, new Latest(worker, screen, shell));
         photo = new PhotoModel(worker, screen, hull::fromPhoto);
         shelf = new ShelfModel(job, plan, new Latest(worker, screen, shell), new Latest(worker, screen, shell), clock);
-        fill = new FillModel(job, shell, new InOrder(worker, screen), clock);
+        fill = new FillModel(job, shell, new Latest(worker, screen, shell), new InOrder(worker, screen), clock);
         log = new LogModel(job, shell, new Latest(worker, screen, shell), new InOrder(worker, screen), openLog);
         walk = new WalkModel(shell);
-        new Guide(shell, job, plan, cup);
+        new Guide(shell, job, plan, cup, fill);
         job.jobProperty().addListener((property, before, after) -> captions(after));
         captions(first);
     }
@@ -96,12 +96,9 @@ final class Desk {
 
     private void captions(Job now) {
         int tints = now.shelf().tints().size();
-        int repairs = now.fill().lines().size();
         shell.captionProperty(Step.SHELF).set(tints == 1 ? "1 tint" : tints + " tints");
         shell.captionProperty(Step.BOAT).set(now.boat().isBlank() ? Step.BOAT.meaning() : now.boat());
         shell.captionProperty(Step.HULL).set(job.place().map(PlaceReadings::place).orElse(Step.HULL.meaning()));
-        shell.captionProperty(Step.FILL).set(repairs == 0 ? Step.FILL.meaning()
-                : repairs == 1 ? "1 repair" : repairs + " repairs");
     }
 
     /** @return the stations that can be worked */
@@ -113,6 +110,7 @@ final class Desk {
     Shell view(Runnable startOwn) {
         Shell view = new Shell(shell, pages());
         view.aside(new WalkBar(walk, startOwn));
+        FillClock.runWith(view, fill.timers());
         return view;
     }
 

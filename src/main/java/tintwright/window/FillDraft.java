@@ -3,37 +3,63 @@ package tintwright.window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import tintwright.fill.CatalystChoice;
+import tintwright.fill.Conditions;
+import tintwright.fill.FillJob;
 import tintwright.fill.RepairLine;
 
 /**
- * The list of repairs as typed so far, and the weather at the hull.
+ * What was typed at the fill so far.
  *
  * @param lines    repairs in the order they will be done; may be empty
- * @param celsius  the coldest of hull, gel coat and air
- * @param humidity relative humidity in percent; empty when not known
- * @param paste    grams of gel paste on the shelf; empty when nobody looked
+ * @param weather  temperature and humidity at the hull
+ * @param catalyst where the share of catalyst comes from
+ * @param facts    what else is known there
  */
-record FillDraft(List<RepairLine> lines, double celsius, OptionalDouble humidity, OptionalDouble paste) {
+record FillDraft(List<RepairLine> lines, Conditions weather, CatalystChoice catalyst, FillFacts facts) {
     /** An ordinary day in a shed. */
-    static final FillDraft NONE = new FillDraft(List.of(), 20, OptionalDouble.empty(), OptionalDouble.empty());
+    static final FillDraft NONE = new FillDraft(List.of(), new Conditions(20, OptionalDouble.empty()),
+            new CatalystChoice.General(), FillFacts.NONE);
 
     FillDraft {
         lines = List.copyOf(lines);
     }
 
+    /** @return what was typed for a job that was kept; {@code baseHides} mm stands beside the job, not in it */
+    static FillDraft of(FillJob job, OptionalDouble baseHides) {
+        return new FillDraft(job.lines(), job.conditions(), job.catalyst(), new FillFacts(baseHides, job.oldFilmMm(),
+                job.supply().map(supply -> supply.paste()).orElse(OptionalDouble.empty()), job.surface(), job.tools()));
+    }
+
     FillDraft plus(RepairLine line) {
         List<RepairLine> more = new ArrayList<>(lines);
         more.add(line);
-        return new FillDraft(more, celsius, humidity, paste);
+        return new FillDraft(more, weather, catalyst, facts);
     }
 
     FillDraft without(int index) {
         List<RepairLine> fewer = new ArrayList<>(lines);
         fewer.remove(index);
-        return new FillDraft(fewer, celsius, humidity, paste);
+        return new FillDraft(fewer, weather, catalyst, facts);
     }
 
     FillDraft at(double otherCelsius, OptionalDouble otherHumidity) {
-        return new FillDraft(lines, otherCelsius, otherHumidity, paste);
+        return new FillDraft(lines, new Conditions(otherCelsius, otherHumidity), catalyst, facts);
+    }
+
+    FillDraft with(CatalystChoice other) {
+        return new FillDraft(lines, weather, other, facts);
+    }
+
+    FillDraft knowing(FillFacts others) {
+        return new FillDraft(lines, weather, catalyst, others);
+    }
+
+    double celsius() {
+        return weather.celsius();
+    }
+
+    OptionalDouble humidity() {
+        return weather.humidityPercent();
     }
 }

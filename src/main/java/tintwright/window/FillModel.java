@@ -2,35 +2,27 @@ package tintwright.window;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
+import java.util.Set;
+import java.util.TreeSet;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.bench.CureClock.Phase;
 import tintwright.bench.PlanFill;
-import tintwright.cup.Cup;
-import tintwright.fill.Allowances;
-import tintwright.fill.CatalystChoice;
+import tintwright.files.FileProblem;
+import tintwright.fill.Batch;
 import tintwright.fill.Conditions;
-import tintwright.fill.CureTimer;
-import tintwright.fill.Densities;
-import tintwright.fill.FillJob;
-import tintwright.fill.FillOrder;
+import tintwright.fill.GritLadder;
 import tintwright.fill.Lie;
-import tintwright.fill.Materials;
 import tintwright.fill.RepairKind;
 import tintwright.fill.RepairLine;
-import tintwright.fill.Supply;
 import tintwright.fill.Tools;
+import tintwright.shelf.Knowledge;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
 
@@ -38,71 +30,125 @@ import tintwright.units.UnitSystem;
 public final class FillModel {
     private final JobModel job;
     private final ShellModel shell;
+    private final Latest asking;
     private final InOrder writing;
-    private final Clock clock;
+    private final FillTimers timers;
+    private final CatalystModel catalyst;
     private final ReadOnlyObjectWrapper<Optional<PlanFill>> plan = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
-    private final ReadOnlyObjectWrapper<List<Running>> running = new ReadOnlyObjectWrapper<>(List.of());
-    private final Map<Integer, Instant> catalysed = new TreeMap<>();
+    private final ReadOnlyStringWrapper hullProblem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper refused = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Next> next = new ReadOnlyObjectWrapper<>(Next.LIST);
+    private final Set<Integer> begun = new TreeSet<>();
+    private Runnable doNext = () -> { };
 
     /**
-     * One cue of a catalysed batch as it stands now.
+     * The next thing to do at the fill.
      *
-     * @param batch   number of the batch
-     * @param cue     what it is time for
-     * @param minutes minutes until its earliest moment; negative when that has passed
-     * @param words   the same in words
-     * @param due     true between its earliest and its latest moment
-     * @param test    what to look for
+     * @param sentence the whole of it
+     * @param button   what the button says; empty when there is nothing to press
+     * @param running  true when a cup with catalyst in it is waiting
      */
-    public record Running(int batch, String cue, double minutes, String words, boolean due, String test) {
+    public record Next(String sentence, String button, boolean running) {
+        static final Next LIST = new Next("Put on the list what is to be filled.", "", false);
     }
 
-    FillModel(JobModel job, ShellModel shell, InOrder writing, Clock clock) {
+    /** What is typed beside the list; a blank text says nothing is known. */
+    public record Known(String baseHides, String oldFilm, String paste, Optional<GritLadder.Surface> surface,
+            String dropsPerMl) {
+    }
+
+    FillModel(JobModel job, ShellModel shell, Latest asking, InOrder writing, Clock clock) {
         this.job = job;
         this.shell = shell;
+        this.asking = asking;
         this.writing = writing;
-        this.clock = clock;
+        timers = new FillTimers(shell, clock);
+        catalyst = new CatalystModel(job);
         job.jobProperty().addListener((property, before, after) -> {
             if (!before.fill().equals(after.fill()) || before.grams() != after.grams() || !before.cup().equals(after.cup())
-                    || !before.shelf().equals(after.shelf())) {
+                    || !before.shelf().equals(after.shelf()) || before.place() != after.place()) {
                 work();
             }
         });
+        job.knowledgeProperty().addListener((property, before, after) -> work());
+        timers.runningProperty().addListener((property, before, after) -> point());
+        shell.unitsProperty().addListener((property, before, after) -> point());
         work();
     }
 
-    /** Works the list out; done here and now, it takes well under a millisecond. */
     private void work() {
-        FillDraft draft = job.now().fill();
-        if (draft.lines().isEmpty()) {
-            plan.set(Optional.empty());
+        Job now = job.now();
+        if (now.fill().lines().isEmpty()) {
+            asking.cancel();
+            answer(Optional.empty(), "");
             return;
         }
-        try {
-            plan.set(Optional.of(PlanFill.of(order(job.now()))));
-            problem.set("");
-        } catch (IllegalArgumentException e) {
-            plan.set(Optional.empty());
-            problem.set(Said.of(e));
+        Optional<Knowledge> known = known(now);
+        asking.ask(() -> PlanFill.of(known.isPresent() ? FillOrders.of(now, known.get()) : FillOrders.typed(now)),
+                made -> answer(Optional.of(made), ""), failure -> answer(Optional.empty(), Said.of(failure)));
+    }
+
+    private Optional<Knowledge> known(Job now) {
+        return Optional.ofNullable(job.knowledgeProperty().get()).filter(all -> all.shelf().equals(now.shelf()));
+    }
+
+    private void answer(Optional<PlanFill> made, String why) {
+        boolean sameCups = made.map(fill -> fill.plan().batches())
+                .equals(plan.get().map(fill -> fill.plan().batches()));
+        if (!sameCups) {
+            begun.removeIf(batch -> !timers.isRunning(batch));
+        }
+        refused.set(why);
+        plan.set(made);
+        point();
+    }
+
+    /** Says what to do next here. */
+    private void point() {
+        Optional<FillTimers.Next> waiting = timers.next();
+        Optional<Batch> cup = plan.get().flatMap(made -> made.plan().batches().stream()
+                .filter(batch -> !begun.contains(batch.number())).findFirst());
+        int repairs = job.now().fill().lines().size();
+        shell.captionProperty(Step.FILL).set(waiting.isPresent() ? waiting.get().cue().cue() + " "
+                + waiting.get().cue().figure() : repairs == 0 ? Step.FILL.meaning()
+                : repairs == 1 ? "1 repair" : repairs + " repairs");
+        if (waiting.isPresent()) {
+            int batch = waiting.get().batch();
+            FillTimers.Cue cue = waiting.get().cue();
+            boolean due = cue.phase() != Phase.WAIT;
+            say("Batch " + batch + ", " + (due ? cue.words() : cue.cue() + " in " + cue.figure()) + ".",
+                    due ? "Done: " + cue.cue() : "", true, () -> timers.done(batch, cue.cue()));
+        } else if (cup.isPresent()) {
+            UnitSystem units = shell.unitsProperty().get();
+            say("Batch " + cup.get().number() + ": weigh and stir " + mass(cup.get().gelCoatGrams(), units)
+                    + " of colour" + (cup.get().pasteGrams() > 0 ? " and " + mass(cup.get().pasteGrams(), units)
+                    + " of gel paste" : "") + "; then the catalyst.", "Catalyst is in, batch " + cup.get().number(),
+                    false, () -> catalysed(cup.get().number()));
+        } else if (plan.get().isPresent()) {
+            say("Every cup is used up: sand, polish, and write it down.", "On to the log", false,
+                    () -> shell.stepProperty().set(Step.LOG));
+        } else if (!refused.get().isEmpty()) {
+            say(refused.get(), "", false, () -> { });
+        } else {
+            say(Next.LIST.sentence(), "", false, () -> { });
         }
     }
 
-    /** @return the list of a job that has at least one line, as an order */
-    static FillOrder order(Job now) {
-        FillDraft draft = now.fill();
-        var base = now.shelf().bases().get(0);
-        double paste = now.shelf().pastes().isEmpty() ? Densities.USUAL.paste()
-                : now.shelf().pastes().get(0).density();
-        Materials materials = new Materials(new Densities(base.density(), paste, Densities.USUAL.catalyst(),
-                Densities.USUAL.wax()), base.waxed(), OptionalDouble.empty());
-        double colour = now.cup().map(cup -> cup.state().mass()).filter(mass -> mass > 0).orElse(now.grams());
-        double reserve = now.cup().map(cup -> cup.state().reserve()).orElse(0.0);
-        FillJob fill = new FillJob(draft.lines(), materials, new Conditions(draft.celsius(), draft.humidity()),
-                new CatalystChoice.General(), Allowances.USUAL, Tools.USUAL,
-                Optional.of(new Supply(colour, reserve, draft.paste())), Optional.empty(), OptionalDouble.empty());
-        return new FillOrder(now.boat(), now.place() < 0 ? "" : now.places().get(now.place()).place(),
-                now.cup().map(Cup::name).orElse(""), List.of(), fill);
+    private void say(String sentence, String button, boolean running, Runnable action) {
+        doNext = action;
+        next.set(new Next(sentence, button, running));
+    }
+
+    /** Does what {@link #nextProperty()} says. */
+    public void doNext() {
+        doNext.run();
+    }
+
+    /** @return a mass to weigh to, always with the grams a scale shows */
+    static String mass(double grams, UnitSystem units) {
+        String scale = String.format(Locale.ROOT, "%.2f g", grams);
+        return units == UnitSystem.METRIC ? scale : units.mass(grams).replaceFirst(" \\(.*", "") + " (" + scale + ")";
     }
 
     /**
@@ -113,54 +159,12 @@ public final class FillModel {
      */
     public boolean add(String name, RepairKind kind, Map<String, String> sizes, Lie lie, String count,
             UnitSystem units) {
-        try {
-            Map<String, Double> read = new LinkedHashMap<>();
-            sizes.forEach((size, typed) -> {
-                if (!typed.isBlank()) {
-                    read.put(size, RepairKind.ANGLE.equals(size) ? degrees(typed)
-                            : "film".equals(size) ? Entry.filmMm(size, typed, units)
-                            : Entry.lengthMm(size, typed, units));
-                }
-            });
-            String called = name.isBlank() ? unusedName(kind) : name.trim();
-            RepairLine line = new RepairLine(called, kind.make(read, OptionalDouble.empty()), lie, whole(count));
-            if (job.now().fill().lines().stream().anyMatch(other -> other.name().equals(called))) {
-                throw new IllegalArgumentException("\"" + called + "\" is on the list already; give this one its own "
-                        + "name");
-            }
-            problem.set("");
+        return tried(problem, () -> {
+            Job now = job.now();
+            RepairLine line = FillTyped.line(name, kind, sizes, lie, count, units, now.fill().lines(),
+                    () -> known(now).map(all -> FillOrders.hides(now, all)).orElse(OptionalDouble.empty()));
             job.change(before -> before.filling(before.fill().plus(line)));
-            return true;
-        } catch (IllegalArgumentException e) {
-            problem.set(Said.of(e));
-            return false;
-        }
-    }
-
-    private String unusedName(RepairKind kind) {
-        List<String> taken = job.now().fill().lines().stream().map(RepairLine::name).toList();
-        int number = 1;
-        while (taken.contains(kind.code() + " " + number)) {
-            number++;
-        }
-        return kind.code() + " " + number;
-    }
-
-    private static double degrees(String typed) {
-        try {
-            return Double.parseDouble(typed.trim().replace(',', '.'));
-        } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("the angle must be degrees, such as 90, was \"" + typed.trim() + "\"");
-        }
-    }
-
-    private static int whole(String typed) {
-        try {
-            return typed.isBlank() ? 1 : Integer.parseInt(typed.trim());
-        } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("how many must be a whole number, such as 6, was \"" + typed.trim()
-                    + "\"");
-        }
+        });
     }
 
     public void remove(int index) {
@@ -168,24 +172,72 @@ public final class FillModel {
     }
 
     /** Takes the weather as typed; a blank humidity is unknown. */
-    public void weather(String temperature, String humidity, UnitSystem units) {
+    public boolean weather(String temperature, String humidity, UnitSystem units) {
+        return tried(hullProblem, () -> {
+            Conditions typed = new Conditions(Entry.celsius("the temperature", temperature, units), humidity.isBlank()
+                    ? OptionalDouble.empty() : OptionalDouble.of(FillTyped.number("relative humidity", humidity,
+                    "0 to 100 %")));
+            job.change("weather", before -> before.filling(before.fill().at(typed.celsius(),
+                    typed.humidityPercent())));
+        });
+    }
+
+    /** Takes what else is known, as typed. */
+    public boolean know(Known typed, UnitSystem units) {
+        return tried(hullProblem, () -> {
+            Tools usual = Tools.USUAL;
+            double drops = typed.dropsPerMl().isBlank() ? usual.dropsPerMl()
+                    : FillTyped.number("drops in a millilitre", typed.dropsPerMl(), "a number, such as 20");
+            FillFacts facts = new FillFacts(film("the film at which the base hides", typed.baseHides(), units),
+                    film("the old gel coat", typed.oldFilm(), units), typed.paste().isBlank() ? OptionalDouble.empty()
+                    : OptionalDouble.of(Entry.grams("the gel paste", typed.paste(), units)), typed.surface(),
+                    new Tools(drops, 1 / drops, usual.cupMm(), usual.pace()));
+            job.change("known", before -> before.filling(before.fill().knowing(facts)));
+        });
+    }
+
+    private static OptionalDouble film(String what, String typed, UnitSystem units) {
+        return typed.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(Entry.filmMm(what, typed, units));
+    }
+
+    private static boolean tried(ReadOnlyStringWrapper where, Runnable edit) {
         try {
-            double celsius = Entry.celsius("the temperature", temperature, units);
-            OptionalDouble damp = humidity.isBlank() ? OptionalDouble.empty()
-                    : OptionalDouble.of(percent(humidity));
-            new Conditions(celsius, damp);
-            problem.set("");
-            job.change("weather", before -> before.filling(before.fill().at(celsius, damp)));
+            edit.run();
+            where.set("");
+            return true;
         } catch (IllegalArgumentException e) {
-            problem.set(Said.of(e));
+            where.set(Said.of(e));
+            return false;
         }
     }
 
-    private static double percent(String typed) {
+    /** The catalyst of a batch goes in just now: its times begin to run. */
+    public void catalysed(int batch) {
+        plan.get().ifPresent(made -> made.plan().batches().stream().filter(cup -> cup.number() == batch).findFirst()
+                .ifPresent(cup -> {
+                    begun.add(batch);
+                    timers.start(batch, cup.stage().words(), made.plan().timers());
+                }));
+    }
+
+    /** The clock was started by mistake: the batch stands as not begun. */
+    public void stopTimers(int batch) {
+        begun.remove(batch);
+        timers.stop(batch);
+        point();
+    }
+
+    /** Takes up the times that ran when the window was closed, and keeps them from now on. */
+    void keepTimers(KeptTimers kept) {
         try {
-            return Double.parseDouble(typed.replace("%", "").trim().replace(',', '.'));
-        } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("relative humidity must be 0 to 100 %, was \"" + typed.trim() + "\"");
+            var before = kept.fetch();
+            before.forEach(one -> begun.add(one.batch()));
+            timers.resume(before, list -> writing.run(() -> {
+                kept.keep(list);
+                return list;
+            }, done -> { }, failure -> shell.say(Said.of(failure))));
+        } catch (FileProblem e) {
+            shell.say(Said.of(e));
         }
     }
 
@@ -204,65 +256,41 @@ public final class FillModel {
                 made.writeHtml(file, units);
             }
             return file;
-        }, written -> shell.say("Written to " + written + "."), failure -> problem.set(Said.of(failure)));
+        }, written -> shell.say("The job sheet is in " + written + "."), failure -> shell.say(Said.of(failure)));
     }
 
-    /** The catalyst of a batch went in just now. */
-    public void catalysed(int batch) {
-        catalysed.put(batch, clock.instant());
-        tick();
+    FillTimers timers() {
+        return timers;
     }
 
-    public void stopTimers(int batch) {
-        catalysed.remove(batch);
-        tick();
-    }
-
-    /** Brings the timers up to now. */
-    public void tick() {
-        List<Running> now = new ArrayList<>();
-        plan.get().ifPresent(made -> catalysed.forEach((batch, start) -> {
-            double gone = Duration.between(start, clock.instant()).toMillis() / 60_000.0;
-            for (CureTimer timer : made.plan().timers()) {
-                if (gone <= timer.toMinutes()) {
-                    now.add(cue(batch, timer, gone));
-                }
-            }
-        }));
-        running.set(List.copyOf(now));
-    }
-
-    private static Running cue(int batch, CureTimer timer, double gone) {
-        double left = timer.fromMinutes() - gone;
-        boolean due = left <= 0;
-        String words = due ? String.format(Locale.ROOT, "now: %s", timer.cue())
-                : String.format(Locale.ROOT, "%s in %s", timer.cue(), clockWords(left));
-        return new Running(batch, timer.cue(), left, words, due, timer.test());
-    }
-
-    private static String clockWords(double minutes) {
-        long seconds = Math.round(minutes * 60);
-        return seconds >= 7200 ? String.format(Locale.ROOT, "%d h %02d min", seconds / 3600, seconds % 3600 / 60)
-                : String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
-    }
-
-    ReadOnlyObjectProperty<Optional<PlanFill>> planProperty() {
-        return plan.getReadOnlyProperty();
-    }
-
-    ReadOnlyStringProperty problemProperty() {
-        return problem.getReadOnlyProperty();
-    }
-
-    ReadOnlyObjectProperty<List<Running>> runningProperty() {
-        return running.getReadOnlyProperty();
+    CatalystModel catalyst() {
+        return catalyst;
     }
 
     JobModel job() {
         return job;
     }
 
-    boolean isRunning(int batch) {
-        return catalysed.containsKey(batch);
+    ReadOnlyObjectProperty<Optional<PlanFill>> planProperty() {
+        return plan.getReadOnlyProperty();
+    }
+
+    ReadOnlyObjectProperty<Next> nextProperty() {
+        return next.getReadOnlyProperty();
+    }
+
+    /** @return what could not be put on the list, and why */
+    ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    /** @return what was typed of the hull and cannot be */
+    ReadOnlyStringProperty hullProblemProperty() {
+        return hullProblem.getReadOnlyProperty();
+    }
+
+    /** @return why there is no plan although there is a list; empty when there is one */
+    ReadOnlyStringProperty refusedProperty() {
+        return refused.getReadOnlyProperty();
     }
 }

@@ -8,12 +8,15 @@ final class Guide {
     private final JobModel job;
     private final PlanModel plan;
     private final CupModel cup;
+    private final FillModel fill;
 
-    Guide(ShellModel shell, JobModel job, PlanModel plan, CupModel cup) {
+    Guide(ShellModel shell, JobModel job, PlanModel plan, CupModel cup, FillModel fill) {
         this.shell = shell;
         this.job = job;
         this.plan = plan;
         this.cup = cup;
+        this.fill = fill;
+        fill.nextProperty().addListener((property, before, after) -> point());
         plan.planProperty().addListener((property, before, after) -> point());
         cup.inHandProperty().addListener((property, before, after) -> point());
         job.jobProperty().addListener((property, before, after) -> point());
@@ -34,6 +37,18 @@ final class Guide {
             nothingYet("Put your tints on the shelf, a few will do.", "To the shelf", Step.SHELF);
         } else {
             planned();
+        }
+        if (shell.stepProperty().get() == Step.FILL) {
+            filling(now, mixing);
+        }
+    }
+
+    /** At the fill its own next thing counts, unless the colour is still to be made. */
+    private void filling(Job now, Optional<CupModel.InHand> mixing) {
+        boolean mixed = now.cup().isPresent() && mixing.isPresent() && mixing.get().next().finished();
+        FillModel.Next next = fill.nextProperty().get();
+        if (mixed || next.running()) {
+            shell.next(next.sentence(), next.button(), fill::doNext);
         }
     }
 

@@ -19,7 +19,6 @@ import tintwright.files.FillJobFile;
 import tintwright.files.ShelfFile;
 import tintwright.files.TargetFile;
 import tintwright.files.TextFile;
-import tintwright.fill.RepairLine;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Shelf;
 
@@ -62,7 +61,7 @@ final class KeptJob {
             CupFile.write(folder.resolve("cup.json"), job.cup().get());
         }
         if (!job.fill().lines().isEmpty() && (written.isEmpty() || !written.get().fill().equals(job.fill()))) {
-            FillJobFile.write(folder.resolve("fill.json"), FillModel.order(job));
+            FillJobFile.write(folder.resolve("fill.json"), FillOrders.typed(job));
         }
         TextFile.write(folder.resolve(LIST), list(job));
         written = Optional.of(job);
@@ -84,6 +83,7 @@ final class KeptJob {
         list.setProperty("repairs", Boolean.toString(!job.fill().lines().isEmpty()));
         list.setProperty("celsius", Double.toString(job.fill().celsius()));
         job.fill().humidity().ifPresent(damp -> list.setProperty("humidity", Double.toString(damp)));
+        job.fill().facts().baseHides().ifPresent(mm -> list.setProperty("baseHides", Double.toString(mm)));
         StringWriter text = new StringWriter();
         try {
             list.store(text, "what is on the bench");
@@ -117,16 +117,23 @@ final class KeptJob {
                 ? Optional.of(CupFile.read(folder.resolve("cup.json"))) : Optional.empty();
         Set<String> off = java.util.Arrays.stream(list.getProperty("off", "").split(" "))
                 .filter(id -> shelf.tint(id).isPresent()).collect(Collectors.toSet());
-        OptionalDouble humidity = list.containsKey("humidity") ? OptionalDouble.of(number(list, "humidity", 0))
-                : OptionalDouble.empty();
-        List<RepairLine> repairs = Boolean.parseBoolean(list.getProperty("repairs"))
-                ? FillJobFile.read(folder.resolve("fill.json")).job().lines() : List.of();
-        FillDraft fill = new FillDraft(repairs, 0, OptionalDouble.empty(), OptionalDouble.empty()).at(number(list, "celsius", FillDraft.NONE.celsius()), humidity);
+        FillDraft fill = fill(list);
         int place = Math.max(-1, Math.min(places.size() - 1, (int) number(list, "place", -1)));
         Job job = new Job(list.getProperty("boat", ""), places, place, shelf, number(list, "grams", 150),
                 number(list, "scale", 0.01), off, fill, cup, List.of());
         written = Optional.of(job);
         return Optional.of(job);
+    }
+
+    private FillDraft fill(Properties list) throws FileProblem {
+        OptionalDouble baseHides = optional(list, "baseHides");
+        FillDraft typed = Boolean.parseBoolean(list.getProperty("repairs"))
+                ? FillDraft.of(FillJobFile.read(folder.resolve("fill.json")).job(), baseHides) : FillDraft.NONE;
+        return typed.at(number(list, "celsius", FillDraft.NONE.celsius()), optional(list, "humidity"));
+    }
+
+    private OptionalDouble optional(Properties list, String name) throws FileProblem {
+        return list.containsKey(name) ? OptionalDouble.of(number(list, name, 0)) : OptionalDouble.empty();
     }
 
     private double number(Properties list, String name, double usual) throws FileProblem {

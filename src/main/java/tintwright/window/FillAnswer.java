@@ -1,0 +1,148 @@
+package tintwright.window;
+
+import java.io.File;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import tintwright.bench.PlanFill;
+import tintwright.fill.Batch;
+import tintwright.fill.Caution;
+import tintwright.fill.FillPlan;
+import tintwright.fill.GritLadder;
+import tintwright.fill.Warning;
+import tintwright.fill.WaxDose;
+import tintwright.units.UnitSystem;
+
+/** Cup by cup what to mix, how long it can be worked, and what to do then. */
+final class FillAnswer {
+    private final FillModel model;
+    private final UnitSystem units;
+    private final VBox answer = new VBox();
+
+    FillAnswer(FillModel model, UnitSystem units) {
+        this.model = model;
+        this.units = units;
+        answer.getStyleClass().add("column");
+    }
+
+    Region build() {
+        model.planProperty().addListener((property, before, after) -> show(after));
+        model.refusedProperty().addListener((property, before, after) -> show(model.planProperty().get()));
+        show(model.planProperty().get());
+        VBox both = new VBox(new TimerBoard(model), answer);
+        both.getStyleClass().add("column");
+        return both;
+    }
+
+    private void show(Optional<PlanFill> plan) {
+        answer.getChildren().clear();
+        if (plan.isPresent()) {
+            show(plan.get());
+        } else if (model.refusedProperty().get().isEmpty()) {
+            answer.getChildren().add(Pieces.sheet("Nothing to fill yet",
+                    Pieces.plain("Put the holes, scratches and worn patches on the list. What to weigh, how much "
+                            + "catalyst and how long it can be worked then stands here, cup by cup.")));
+        } else {
+            answer.getChildren().add(cautions("Not like this", Pieces.plain(model.refusedProperty().get())));
+        }
+    }
+
+    private void show(PlanFill made) {
+        FillPlan plan = made.plan();
+        answer.getChildren().add(total(plan));
+        if (!plan.warnings().isEmpty()) {
+            VBox before = cautions("Before the catalyst goes in");
+            for (Warning warning : plan.warnings()) {
+                before.getChildren().add(Pieces.plain(warning.words(units)));
+            }
+            answer.getChildren().add(before);
+        }
+        plan.batches().forEach(batch -> answer.getChildren().add(batch(batch)));
+        answer.getChildren().add(finish(plan));
+        VBox always = cautions("Cautions");
+        for (Caution caution : plan.cautions()) {
+            always.getChildren().add(Pieces.plain(caution.words()));
+        }
+        answer.getChildren().add(always);
+    }
+
+    private static VBox cautions(String title, Node... lines) {
+        VBox box = new VBox(Pieces.wrapped(title, "caution"));
+        box.getStyleClass().addAll("caution-sheet", "asked");
+        box.setMinHeight(Region.USE_PREF_SIZE);
+        box.getChildren().addAll(lines);
+        return box;
+    }
+
+    private VBox total(FillPlan plan) {
+        VBox total = Pieces.sheet("In all", figures(figure(units.mass(plan.gelCoatGrams()), "coloured gel coat"),
+                figure(units.mass(plan.pasteGrams()), "gel paste"), figure(plan.time().words(), "to work a cup"),
+                figure(Integer.toString(plan.batches().size()), plan.batches().size() == 1 ? "cup" : "cups")));
+        plan.enough().ifPresent(enough -> total.getChildren().add(Pieces.wrapped(enough.words(units), "strong")));
+        total.getChildren().addAll(Pieces.soft(FillOrders.reckonedWith(model.job().now(), units)),
+                Pieces.plain("Catalyst: " + plan.share().words() + "."), Pieces.soft("From " + plan.origin() + "."));
+        FlowPane hand = figures(Pieces.button("Job sheet to print (PDF)", () -> write("PDF to print", "pdf")),
+                Pieces.button("Job sheet for the phone (HTML)", () -> write("Page for the phone", "html")),
+                Pieces.quietButton("Copy as text", () -> model.copy(units)));
+        total.getChildren().add(hand);
+        return total;
+    }
+
+    private void write(String words, String ending) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle("Job sheet");
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(words, "*." + ending));
+        chooser.setInitialFileName("fill." + ending);
+        File chosen = chooser.showSaveDialog(answer.getScene().getWindow());
+        if (chosen != null) {
+            model.writeSheet(chosen.toPath(), units);
+        }
+    }
+
+    private static FlowPane figures(Node... nodes) {
+        FlowPane pane = new FlowPane(nodes);
+        pane.getStyleClass().add("figures");
+        return pane;
+    }
+
+    private static Node figure(String figure, String words) {
+        return new VBox(Pieces.wrapped(figure, "figure"), Pieces.soft(words));
+    }
+
+    private Node batch(Batch batch) {
+        String parts = String.join(", ", batch.parts().stream().map(Batch.Part::words).toList());
+        FlowPane weigh = figures(figure(FillModel.mass(batch.gelCoatGrams(), units), "coloured gel coat"));
+        if (batch.pasteGrams() > 0) {
+            weigh.getChildren().add(figure(FillModel.mass(batch.pasteGrams(), units), "gel paste"));
+        }
+        weigh.getChildren().add(figure(String.format(Locale.ROOT, "%.0f min", batch.minutes()), "to use it up"));
+        VBox sheet = Pieces.sheet("Batch " + batch.number() + ": " + batch.stage().words(), weigh,
+                Pieces.soft("For " + parts + "; " + batch.mix().words() + "."));
+        batch.wax().ifPresent(wax -> sheet.getChildren().add(Pieces.plain("Wax solution, stirred in before the "
+                + "catalyst: " + wax.words(units) + ", " + WaxDose.shareWords() + ".")));
+        batch.styreneMl().ifPresent(range -> sheet
+                .getChildren().add(Pieces.plain(String.format(Locale.ROOT, "Only if the gun needs it: styrene, %.1f to "
+                        + "%.1f ml; never acetone.", range[0], range[1]))));
+        sheet.getChildren().addAll(Pieces.plain("Catalyst, last of all: " + batch.catalyst().words(units) + ". Stir "
+                + "for two minutes."), Pieces.mainButton("Catalysed now: start its times",
+                () -> model.catalysed(batch.number())));
+        return sheet;
+    }
+
+    private Node finish(FillPlan made) {
+        VBox sheet = Pieces.sheet("Then sand");
+        for (FillPlan.Sanding sanding : made.finish().sandings()) {
+            GritLadder ladder = sanding.ladder();
+            sheet.getChildren().addAll(Pieces.plain(sanding.what() + ": " + ladder.words() + "."),
+                    Pieces.soft("That takes " + units.film(ladder.takesLeastMm()) + " to "
+                            + units.film(ladder.takesMostMm()) + " off the gel coat around."));
+        }
+        sheet.getChildren().add(Pieces.soft("Tape around every repair guards the rest: "
+                + units.length(made.finish().tapeMm()) + " of it."));
+        return sheet;
+    }
+}

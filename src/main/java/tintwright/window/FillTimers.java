@@ -1,0 +1,176 @@
+package tintwright.window;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import tintwright.bench.CureClock;
+import tintwright.bench.CureClock.Phase;
+import tintwright.fill.CureTimer;
+
+/** What runs from "catalysed now": one clock for each cup, whichever station is in sight. */
+public final class FillTimers {
+    private final ShellModel shell;
+    private final Clock clock;
+    private final List<Started> started = new ArrayList<>();
+    private final Map<String, Phase> phases = new HashMap<>();
+    private final ReadOnlyObjectWrapper<List<Running>> running = new ReadOnlyObjectWrapper<>(List.of());
+    private Consumer<List<Started>> keep = list -> { };
+
+    /**
+     * A cup with catalyst in it.
+     *
+     * @param batch number of the batch
+     * @param words what the batch is for
+     * @param clock when it began and what still runs from it
+     */
+    record Started(int batch, String words, CureClock clock) {
+    }
+
+    /**
+     * A cup as it stands now.
+     *
+     * @param batch number of the batch
+     * @param words what it is for, and when the catalyst went in
+     * @param cues  what it will be time for, in order
+     */
+    public record Running(int batch, String words, List<Cue> cues) {
+    }
+
+    /**
+     * One thing it will be time for.
+     *
+     * @param cue    what
+     * @param figure "12:30" until then, "now", or "+3:05" since it should have come
+     * @param words  what to look for
+     * @param phase  where it stands
+     * @param left   until the figure changes its kind
+     */
+    public record Cue(String cue, String figure, String words, Phase phase, Duration left) {
+    }
+
+    FillTimers(ShellModel shell, Clock clock) {
+        this.shell = shell;
+        this.clock = clock;
+    }
+
+    /** Takes up what ran when the window was closed, and hands every change on to be kept. */
+    void resume(List<Started> kept, Consumer<List<Started>> keeper) {
+        started.clear();
+        started.addAll(kept);
+        keep = keeper;
+        tick();
+    }
+
+    /** The catalyst of a batch goes in just now; a clock that ran for it begins anew. */
+    void start(int batch, String words, List<CureTimer> timers) {
+        started.removeIf(one -> one.batch() == batch);
+        started.add(new Started(batch, words, new CureClock(clock.instant(), timers)));
+        changed();
+    }
+
+    /** Stops the clock of a batch. */
+    public void stop(int batch) {
+        started.removeIf(one -> one.batch() == batch);
+        changed();
+    }
+
+    /** This has been done and need not be watched for any more. */
+    public void done(int batch, String cue) {
+        started.replaceAll(one -> one.batch() != batch ? one : new Started(batch, one.words(), new CureClock(
+                one.clock().catalysed(), one.clock().timers().stream().filter(timer -> !timer.cue().equals(cue))
+                        .toList())));
+        started.removeIf(one -> one.clock().timers().isEmpty());
+        changed();
+    }
+
+    private void changed() {
+        keep.accept(List.copyOf(started));
+        tick();
+    }
+
+    /** Brings every clock up to now; what has just become due is said at whichever station is in sight. */
+    public void tick() {
+        if (started.isEmpty() && running.get().isEmpty()) {
+            return;
+        }
+        Instant now = clock.instant();
+        Map<String, Phase> before = new HashMap<>(phases);
+        phases.clear();
+        List<Running> list = new ArrayList<>();
+        List<String> due = new ArrayList<>();
+        for (Started one : started) {
+            List<Cue> cues = new ArrayList<>();
+            for (CureClock.Standing standing : one.clock().at(now)) {
+                cues.add(cue(standing));
+                String key = one.batch() + " " + standing.timer().cue();
+                phases.put(key, standing.phase());
+                if (before.containsKey(key) && before.get(key) != standing.phase()) {
+                    due.add("Batch " + one.batch() + ", " + standing.words() + ".");
+                }
+            }
+            list.add(new Running(one.batch(), one.words() + ", catalysed at " + timeOfDay(one.clock().catalysed()),
+                    cues));
+        }
+        running.set(List.copyOf(list));
+        if (!due.isEmpty()) {
+            shell.say(String.join(" ", due));
+        }
+    }
+
+    private String timeOfDay(Instant moment) {
+        ZonedDateTime then = moment.atZone(clock.getZone());
+        LocalTime time = then.toLocalTime();
+        String hour = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT).format(time);
+        return then.toLocalDate().equals(clock.instant().atZone(clock.getZone()).toLocalDate()) ? hour
+                : then.toLocalDate() + " " + hour;
+    }
+
+    private static Cue cue(CureClock.Standing standing) {
+        String figure = switch (standing.phase()) {
+            case WAIT -> figure(standing.left());
+            case LOOK -> "now";
+            case OVERDUE -> "+" + figure(standing.left());
+        };
+        return new Cue(standing.timer().cue(), figure, standing.phase() == Phase.WAIT
+                ? standing.timer().cue() + ": " + standing.timer().test() : standing.words(), standing.phase(),
+                standing.left());
+    }
+
+    private static String figure(Duration left) {
+        long seconds = left.toSeconds();
+        return seconds >= 3600 ? String.format(Locale.ROOT, "%d:%02d:%02d", seconds / 3600, seconds % 3600 / 60,
+                seconds % 60) : String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
+    }
+
+    /** @return what wants attention first: what is due longest, else what comes next */
+    Optional<Next> next() {
+        return running.get().stream().flatMap(one -> one.cues().stream().map(cue -> new Next(one.batch(), cue)))
+                .min(Comparator.comparing((Next next) -> next.cue().phase() == Phase.WAIT ? 1 : 0)
+                        .thenComparing(next -> next.cue().phase() == Phase.WAIT ? next.cue().left() : Duration.ZERO));
+    }
+
+    /** One cue and the batch it belongs to. */
+    record Next(int batch, Cue cue) {
+    }
+
+    boolean isRunning(int batch) {
+        return started.stream().anyMatch(one -> one.batch() == batch);
+    }
+
+    ReadOnlyObjectProperty<List<Running>> runningProperty() {
+        return running.getReadOnlyProperty();
+    }
+}

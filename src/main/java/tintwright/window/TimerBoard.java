@@ -1,0 +1,53 @@
+package tintwright.window;
+
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import tintwright.bench.CureClock.Phase;
+
+/** The cups with catalyst in them, with a large countdown for each thing it will be time for. */
+final class TimerBoard extends VBox {
+    private final FillModel model;
+
+    TimerBoard(FillModel model) {
+        this.model = model;
+        getStyleClass().add("column");
+        model.timers().runningProperty().addListener((property, before, after) -> {
+            if (!before.equals(after)) {
+                show(after);
+            }
+        });
+        show(model.timers().runningProperty().get());
+    }
+
+    private void show(List<FillTimers.Running> running) {
+        getChildren().clear();
+        for (FillTimers.Running cup : running) {
+            VBox sheet = Pieces.sheet("Batch " + cup.batch() + " is curing", Pieces.soft(cup.words()));
+            for (FillTimers.Cue cue : cup.cues()) {
+                sheet.getChildren().add(line(cup.batch(), cue));
+            }
+            sheet.getChildren().add(Pieces.quietButton("Stop: it was not catalysed",
+                    () -> model.stopTimers(cup.batch())));
+            getChildren().add(sheet);
+        }
+        setVisible(!running.isEmpty());
+        setManaged(!running.isEmpty());
+    }
+
+    private HBox line(int batch, FillTimers.Cue cue) {
+        boolean due = cue.phase() != Phase.WAIT;
+        Label figure = Pieces.wrapped(cue.figure(), due ? "caution" : "plain");
+        figure.getStyleClass().add("countdown");
+        Label words = Pieces.wrapped(cue.words(), due ? "caution" : "plain");
+        words.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        HBox line = Pieces.row(figure, words);
+        if (due) {
+            line.getChildren().add(Pieces.button("Done", () -> model.timers().done(batch, cue.cue())));
+        }
+        return line;
+    }
+}
