@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleFunction;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
@@ -104,13 +103,14 @@ final class AtTheHullForm {
         }
     }
 
-    /** Shows what is known, as after an undo; what is shown reads back as the very same amount. */
+    /** Shows what is known, as after an undo. */
     private void show() {
         showing = true;
         FillDraft draft = model.job().now().fill();
         FillFacts facts = draft.facts();
         boolean metric = units == UnitSystem.METRIC;
-        put(temperature, OptionalDouble.of(metric ? draft.celsius() : Units.fahrenheit(draft.celsius())), 1);
+        double degrees = metric ? draft.celsius() : Units.fahrenheit(draft.celsius());
+        put(temperature, OptionalDouble.of(Math.round(degrees * 10) / 10.0), 1);
         put(humidity, draft.humidity(), 1);
         put(hides, facts.baseHides(), metric ? 1 : Units.MM_PER_MIL);
         put(oldFilm, facts.oldFilm(), metric ? 1 : Units.MM_PER_MIL);
@@ -121,9 +121,8 @@ final class AtTheHullForm {
     }
 
     private static void put(TextField field, OptionalDouble value, double unit) {
-        DoubleFunction<String> plain = number -> String.format(Locale.ROOT, "%.3f", number).replaceAll("0+$", "")
-                .replaceAll("\\.$", "");
-        String text = value.isEmpty() ? "" : plain.apply(value.getAsDouble() / unit);
+        String text = value.isEmpty() ? "" : String.format(Locale.ROOT, "%.3f", value.getAsDouble() / unit)
+                .replaceAll("0+$", "").replaceAll("\\.$", "");
         field.setText(text);
         field.setUserData(text);
     }

@@ -3,6 +3,7 @@ package tintwright.window;
 import java.io.File;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
@@ -47,7 +48,10 @@ final class FillAnswer {
                     Pieces.plain("Put the holes, scratches and worn patches on the list. What to weigh, how much "
                             + "catalyst and how long it can be worked then stands here, cup by cup.")));
         } else {
-            answer.getChildren().add(cautions("Not like this", Pieces.plain(model.refusedProperty().get())));
+            double celsius = model.job().now().fill().celsius();
+            answer.getChildren().add(cautions("Not like this", Pieces.plain(model.refusedProperty().get()),
+                    Pieces.soft("At the hull it is " + UnitSystem.METRIC.temperature(celsius) + " ("
+                            + UnitSystem.US.temperature(celsius) + ").")));
         }
     }
 
@@ -128,16 +132,25 @@ final class FillAnswer {
                 .getChildren().add(Pieces.plain(String.format(Locale.ROOT, "Only if the gun needs it: styrene, %.1f to "
                         + "%.1f ml; never acetone.", range[0], range[1]))));
         sheet.getChildren().addAll(Pieces.plain("Catalyst, last of all: " + batch.catalyst().words(units) + ". Stir "
-                + "for two minutes."), Pieces.mainButton("Catalysed now: start its times",
-                () -> model.catalysed(batch.number())));
+                + "for two minutes."), begin(batch.number()));
         return sheet;
+    }
+
+    /** While a batch runs its key is gone: a second press would lose the moment the catalyst went in. */
+    private Node begin(int batch) {
+        ObservableValue<Boolean> running = model.timers().runningProperty().map(
+                cups -> cups.stream().anyMatch(cup -> cup.batch() == batch));
+        return new VBox(Pieces.onlyWhen(running.map(runs -> !runs), Pieces.mainButton("Catalysed now: start its times",
+                () -> model.catalysed(batch))), Pieces.onlyWhen(running, Pieces.wrapped("Its times are running; they "
+                + "stand at the top.", "good")));
     }
 
     private Node finish(FillPlan made) {
         VBox sheet = Pieces.sheet("Then sand");
         for (FillPlan.Sanding sanding : made.finish().sandings()) {
             GritLadder ladder = sanding.ladder();
-            sheet.getChildren().addAll(Pieces.plain(sanding.what() + ": " + ladder.words() + "."),
+            sheet.getChildren().addAll(Pieces.plain(sanding.what().substring(0, 1).toUpperCase(Locale.ROOT)
+                            + sanding.what().substring(1) + ": " + ladder.words() + "."),
                     Pieces.soft("That takes " + units.film(ladder.takesLeastMm()) + " to "
                             + units.film(ladder.takesMostMm()) + " off the gel coat around."));
         }

@@ -66,8 +66,9 @@ public final class FillModel {
         timers = new FillTimers(shell, clock);
         catalyst = new CatalystModel(job);
         job.jobProperty().addListener((property, before, after) -> {
-            if (!before.fill().equals(after.fill()) || before.grams() != after.grams() || !before.cup().equals(after.cup())
-                    || !before.shelf().equals(after.shelf()) || before.place() != after.place()) {
+            if (!before.fill().equals(after.fill()) || before.grams() != after.grams()
+                    || !before.cup().equals(after.cup()) || !before.shelf().equals(after.shelf())
+                    || before.place() != after.place()) {
                 work();
             }
         });
@@ -174,11 +175,12 @@ public final class FillModel {
     /** Takes the weather as typed; a blank humidity is unknown. */
     public boolean weather(String temperature, String humidity, UnitSystem units) {
         return tried(hullProblem, () -> {
-            Conditions typed = new Conditions(Entry.celsius("the temperature", temperature, units), humidity.isBlank()
+            // Hundredths of a degree: finer than any thermometer, and short enough to be read back in a sentence.
+            double celsius = Math.round(Entry.celsius("the temperature", temperature, units) * 100) / 100.0;
+            Conditions typed = new Conditions(celsius, humidity.isBlank()
                     ? OptionalDouble.empty() : OptionalDouble.of(FillTyped.number("relative humidity", humidity,
                     "0 to 100 %")));
-            job.change("weather", before -> before.filling(before.fill().at(typed.celsius(),
-                    typed.humidityPercent())));
+            job.change("weather", before -> before.filling(before.fill().at(celsius, typed.humidityPercent())));
         });
     }
 

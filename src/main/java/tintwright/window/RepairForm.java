@@ -26,7 +26,7 @@ final class RepairForm {
             RepairKind.SPRAY, "area to spray"));
     private static final Map<String, String> SIZES = Map.of("hole", "Hole across", "top", "Top across",
             "depth", "Depth", "countersink", "Countersink deep", "angle", "or its angle, degrees",
-            "plug", "Plug already in", "length", "Length", "width", "Width", "film", "Film");
+            "plug", "Plug at the bottom", "length", "Length", "width", "Width", "film", "Film");
 
     private final FillModel model;
     private final UnitSystem units;
