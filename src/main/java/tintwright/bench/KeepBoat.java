@@ -26,8 +26,8 @@ public final class KeepBoat {
     public Saved add(Page.Boat boat) {
         List<Noted<Page.Boat>> same = log.book().boatsNamed(boat.name());
         if (!same.isEmpty()) {
-            throw new IllegalArgumentException("there is a boat \"" + same.get(0).page().name() + "\" in the log already; give this"
-                    + " one another name, such as one with its owner's");
+            throw new IllegalArgumentException("there is a boat \"" + same.get(0).page().name()
+                    + "\" in the log already; give this one another name, such as one with its owner's");
         }
         return log.book().begin(boat);
     }
@@ -59,7 +59,8 @@ public final class KeepBoat {
         log.book().keepPhoto(name, bytes);
         if (place.isPresent()) {
             Page.Place old = place.get().page();
-            return log.book().correct(place.get().id(), new Page.Place(old.name(), old.aged(), with(old.photos(), name)));
+            return log.book().correct(place.get().id(), new Page.Place(old.name(), old.aged(),
+                    with(old.photos(), name)));
         }
         Page.Boat old = boat.page();
         return log.book().correct(boat.id(), new Page.Boat(old.name(), old.type(), old.year(), old.notes(),

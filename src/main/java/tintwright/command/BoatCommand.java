@@ -104,6 +104,7 @@ final class BoatCommand extends Command {
         lines.addAll(LogOptions.troubles(log));
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("done", sentence);
+        fields.put("waiting", log.book().waiting());
         fields.put("troubles", LogOptions.troubleFields(log));
         return new Answer(lines, fields);
     }

@@ -48,7 +48,8 @@ final class LogOptions {
         }
         if (log.book().waiting() > 0) {
             lines.add("");
-            lines.add(log.book().waiting() + " of your entries wait on this machine until the log can be written.");
+            lines.add(log.book().waiting() + (log.book().waiting() == 1 ? " entry waits" : " entries wait")
+                    + " on this machine until the log can be written.");
         }
         return lines;
     }

@@ -38,6 +38,7 @@ public final class BoatZip {
     static final int MOST_FILES = 2000;
     static final String PHOTOS = "photos";
     private static final String TOP = "log/";
+    private static final Set<String> FOLDERS = Set.of(TOP, TOP + PHOTOS + "/");
     private static final Pattern LOG_NAME = Pattern.compile("log/[A-Za-z0-9][A-Za-z0-9._-]{0,99}\\.jsonl");
     static final Pattern PHOTO_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 ._-]{0,99}\\.(?i:jpe?g|png|tiff?)");
 
@@ -198,7 +199,7 @@ public final class BoatZip {
                 if (count > MOST_FILES) {
                     throw refused("it holds more than " + MOST_FILES + " files");
                 }
-                if (entry.isDirectory() && (entry.getName().equals(TOP) || entry.getName().equals(TOP + PHOTOS + "/"))) {
+                if (entry.isDirectory() && FOLDERS.contains(entry.getName())) {
                     continue;
                 }
                 boolean log = LOG_NAME.matcher(entry.getName()).matches();

@@ -185,7 +185,8 @@ final class LogFile {
     /** The number is the first checked field, so that it can be had without taking the line apart. */
     private int number(int from) throws IOException {
         int at = from + Line.CHECKED_FROM;
-        if (bytes.length < at + 4 || bytes[at] != '"' || bytes[at + 1] != 'n' || bytes[at + 2] != '"' || bytes[at + 3] != ':') {
+        if (bytes.length < at + 4 || bytes[at] != '"' || bytes[at + 1] != 'n' || bytes[at + 2] != '"'
+                || bytes[at + 3] != ':') {
             throw new IOException("no line number");
         }
         int number = 0;

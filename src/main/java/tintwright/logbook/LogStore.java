@@ -162,11 +162,29 @@ final class LogStore implements Closeable {
                     + " reads it. Use the newer program to add to it.");
         }
         try {
-            pen().write(entries);
+            writeOnce(entries);
+            return Optional.empty();
+        } catch (IOException | SecurityException first) {
+            return tryAfresh(entries);
+        }
+    }
+
+    /** A new pen looks at what is really there: another file may have been put in place of the one that was open. */
+    private Optional<String> tryAfresh(List<Entry> entries) {
+        try {
+            writeOnce(entries);
             return Optional.empty();
         } catch (IOException | SecurityException e) {
-            dropPen();
             return Optional.of(LogFailure.whyNotWritten(folder.path(), e) + ".");
+        }
+    }
+
+    private void writeOnce(List<Entry> entries) throws IOException {
+        try {
+            pen().write(entries);
+        } catch (IOException | SecurityException e) {
+            dropPen();
+            throw e;
         }
     }
 
@@ -180,7 +198,7 @@ final class LogStore implements Closeable {
         }
         if (pen == null) {
             pen = Pen.take(folder.path(), bench, bench.locks(), disk, clock.instant(),
-                    before::knows);
+                    before);
         }
         return pen;
     }

@@ -9,7 +9,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -22,6 +21,28 @@ final class Pen implements Closeable {
     static final String ENDING = ".jsonl";
     /** A file this long is closed and another begun, so that a program that copies files has little to copy. */
     private static final long FULL = 2 << 20;
+
+    /** What is remembered of the files in a folder. */
+    interface Memory {
+        /** Nothing. */
+        Memory NONE = new Memory() {
+            @Override
+            public boolean knows(String name) {
+                return false;
+            }
+
+            @Override
+            public boolean wasLonger(String name, int lines) {
+                return false;
+            }
+        };
+
+        /** @return whether there was a file of this name */
+        boolean knows(String name);
+
+        /** @return whether the file had more lines than these: then an older copy of it has been put back */
+        boolean wasLonger(String name, int lines);
+    }
 
     private final Path file;
     private final Claim claim;
@@ -43,22 +64,22 @@ final class Pen implements Closeable {
      *
      * @param locks where the locks lie, one folder of them for each folder of files
      * @param now   when the file is begun, should it be new
-     * @param used  names that were in the folder once: a file of ours may only be late in arriving
+     * @param memory what the folder held: a file of ours may only be late in arriving
      */
     static Pen take(Path folder, ThisBench bench, Path locks, Disk disk, Instant now,
-            Predicate<String> used) throws IOException {
+            Memory memory) throws IOException {
         Files.createDirectories(folder);
         int highest = 0;
         for (int number : numbersOfOurs(folder, bench)) {
             highest = Math.max(highest, number);
-            Optional<Pen> pen = takeExisting(folder, name(bench, number), bench, locks, disk);
+            Optional<Pen> pen = takeExisting(folder, name(bench, number), bench, locks, disk, memory);
             if (pen.isPresent()) {
                 return pen.get();
             }
         }
         for (int number = highest + 1; ; number++) {
             String name = name(bench, number);
-            Optional<Pen> pen = used.test(name) ? Optional.empty()
+            Optional<Pen> pen = memory.knows(name) ? Optional.empty()
                     : begin(folder.resolve(name), bench, locks, disk, now);
             if (pen.isPresent()) {
                 return pen.get();
@@ -81,7 +102,7 @@ final class Pen implements Closeable {
     }
 
     private static Optional<Pen> takeExisting(Path folder, String name, ThisBench bench, Path locks,
-            Disk disk) throws IOException {
+            Disk disk, Memory memory) throws IOException {
         Path file = folder.resolve(name);
         if (Files.size(file) >= FULL) {
             return Optional.empty();
@@ -92,7 +113,8 @@ final class Pen implements Closeable {
         }
         try {
             LogFile read = LogFile.read(file);
-            if (read.isSound() && read.header().orElseThrow().bench().equals(bench.id())) {
+            boolean whole = read.isSound() && !memory.wasLonger(name, read.lines());
+            if (whole && read.header().orElseThrow().bench().equals(bench.id())) {
                 return Optional.of(continueAfter(read, folder, claim.get(), disk));
             }
             claim.get().close();

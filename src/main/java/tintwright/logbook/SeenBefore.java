@@ -17,7 +17,7 @@ import java.util.TreeMap;
  * earlier copy of itself, looks sound by itself; only who saw it before can tell. This memory is a help, not part
  * of the log: lost or harmed, it starts again from what is there.
  */
-final class SeenBefore {
+final class SeenBefore implements Pen.Memory {
     private final Path file;
     private final Map<String, Integer> most = new TreeMap<>();
 
@@ -58,8 +58,14 @@ final class SeenBefore {
         return !most.isEmpty() && most.keySet().stream().noneMatch(name -> Files.exists(folder.resolve(name)));
     }
 
-    boolean knows(String name) {
+    @Override
+    public boolean knows(String name) {
         return most.containsKey(name);
+    }
+
+    @Override
+    public boolean wasLonger(String name, int lines) {
+        return most.getOrDefault(name, 0) > lines;
     }
 
     /** Remembers what is there, but no less than was there before: a loss stays a loss until it is accepted. */

@@ -73,7 +73,7 @@ final class WaitingRoom implements Closeable {
         try {
             if (pen == null || pen.isSpent()) {
                 dropPen();
-                pen = Pen.take(room, bench, bench.locksOfWaiting(), disk, now, name -> false);
+                pen = Pen.take(room, bench, bench.locksOfWaiting(), disk, now, Pen.Memory.NONE);
             }
             pen.write(List.of(entry));
             return Optional.of(pen.file());

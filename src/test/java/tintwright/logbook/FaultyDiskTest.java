@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.HashSet;
 import java.util.List;
@@ -102,6 +103,47 @@ class FaultyDiskTest {
             assertInstanceOf(Saved.OnDisk.class, store.append("note", null, Folders.note("three")));
         }
         try (LogStore store = Folders.open(folder, bench)) {
+            assertEquals(3, Folders.count(store));
+            assertEquals(List.of(), store.troubles());
+        }
+    }
+
+    /** A program that copies files has put another file, with the same lines, in place of the one that is open. */
+    @Test
+    void aFileSwappedUnderTheOpenWindowIsNotWrittenIntoTheVoid() throws IOException {
+        ThisBench bench = Folders.bench(tmp, "anna");
+        try (LogStore store = Folders.open(log(), bench)) {
+            store.append("note", null, Folders.note("one"));
+            Path file = Folders.onlyFile(log());
+            Files.move(Files.copy(file, tmp.resolve("copy")), file, StandardCopyOption.REPLACE_EXISTING);
+            assertInstanceOf(Saved.OnDisk.class, store.append("note", null, Folders.note("two")));
+            assertInstanceOf(Saved.OnDisk.class, store.append("note", null, Folders.note("three")));
+        }
+        try (LogStore store = Folders.open(log(), Folders.bench(tmp, "reader"))) {
+            assertEquals(3, Folders.count(store));
+        }
+    }
+
+    /** An older copy of our file came back: to go on in it would clash with the newer one, should that return. */
+    @Test
+    void aFileOfOursThatWasPutBackToAnOlderCopyIsLeftAlone() throws IOException {
+        ThisBench bench = Folders.bench(tmp, "anna");
+        try (LogStore store = Folders.open(log(), bench)) {
+            store.append("note", null, Folders.note("one"));
+        }
+        Path file = Folders.onlyFile(log());
+        byte[] older = Files.readAllBytes(file);
+        try (LogStore store = Folders.open(log(), bench)) {
+            store.append("note", null, Folders.note("two"));
+        }
+        byte[] newer = Files.readAllBytes(file);
+        Files.write(file, older);
+        try (LogStore store = Folders.open(log(), bench)) {
+            store.append("note", null, Folders.note("three"));
+            assertEquals(Trouble.Kind.MISSING, store.troubles().get(0).kind());
+        }
+        Files.write(file, newer);
+        try (LogStore store = Folders.open(log(), bench)) {
             assertEquals(3, Folders.count(store));
             assertEquals(List.of(), store.troubles());
         }

@@ -25,7 +25,8 @@ final class KilledWriter {
              LogStore store = new LogStore(Path.of(args[0]), bench, Disk.REAL, Clock.systemUTC(),
                      random.split(), entry -> { })) {
             for (int i = 0; wanted == 0 || i < wanted; i++) {
-                String text = args[3] + " " + i + " " + "x".repeat(random.nextInt(random.nextInt(50) == 0 ? 20000 : 300));
+                String text = args[3] + " " + i + " " + "x".repeat(
+                        random.nextInt(random.nextInt(50) == 0 ? 20000 : 300));
                 Saved saved = store.append("note", null, Folders.note(text));
                 String said = saved instanceof Saved.OnDisk ? saved.entry().id().toString() : "waiting";
                 out.write((said + "\n").getBytes(StandardCharsets.US_ASCII));
