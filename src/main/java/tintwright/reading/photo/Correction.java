@@ -20,7 +20,7 @@ import tintwright.reading.Covariance;
  */
 final class Correction {
     /** A fit whose error with left-out references is larger by this share counts a third as much. */
-    private static final double WORTH_IT = 0.08;
+    private static final double WORTH_IT = 0.12;
     private static final double LEAST_SHARE = 0.01;
     /** A reference counts in the choice with this weight however far its colour is from the wanted ones. */
     private static final double FAR_WEIGHT = 0.25;
@@ -34,7 +34,7 @@ final class Correction {
     /** Below this many references the choice would rest on chance: the priors alone then say how freely to bend. */
     private static final int ENOUGH_TO_CHOOSE = 8;
     /** References with this weight stand for the stated spread being right. */
-    private static final double TRUST = 6;
+    private static final double TRUST = 4;
 
     private final CameraModel model;
     private final Viewing viewing;

@@ -15,9 +15,9 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  */
 final class CorrectionFit {
     /** What the model cannot bend to: standard deviation in CIEDE2000, settled with {@link Flexibility}. */
-    static final double LEFT_OVER = 1.0;
+    static final double LEFT_OVER = 0.6;
     /** How far apart in L*, a*, b* two colours still share what is left over. */
-    static final double LEFT_OVER_REACH = 25;
+    static final double LEFT_OVER_REACH = 12;
     private static final int STEPS = 20;
     private static final int N = CameraModel.UNKNOWNS;
 

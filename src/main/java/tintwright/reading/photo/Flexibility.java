@@ -23,27 +23,27 @@ import org.ejml.dense.row.CommonOps_DDRM;
  */
 public enum Flexibility {
     /** What phones usually do: all of it, but little of it. */
-    PHONE("gains, tone curves and little else", 0.15, 0.015, 0.004, 0.05, 0.07, 0.04, 0.30),
+    PHONE("gains, tone curves and little else", 0.34, 0.007, 0.004, 0.033, 0.07, 0.04, 0.45),
     /** A gain on each channel. */
     GAIN("gain on each channel", 0.02, 0.005, 0.001, 0.01, 0.03, 0.01, 0.02),
     /** Gains and tone curves, from the greys. */
-    CURVES("tone curves from the greys", 0.25, 0.015, 0.004, 0.01, 0.03, 0.01, 0.45),
+    CURVES("tone curves from the greys", 0.25, 0.007, 0.004, 0.01, 0.03, 0.01, 0.45),
     /** Gains and a 3 by 3 mix: a camera that did not bend the light. */
     MIX_ONLY("3 by 3 mix", 0.02, 0.005, 0.008, 0.002, 0.40, 0.01, 0.02),
     /** Curves and the mixes before and after them. */
-    CURVES_AND_MIX("tone curves and 3 by 3 mix", 0.25, 0.015, 0.004, 0.10, 0.20, 0.02, 0.45),
+    CURVES_AND_MIX("tone curves and 3 by 3 mix", 0.25, 0.007, 0.004, 0.15, 0.30, 0.02, 0.67),
     /** All of it, with the square-root products. */
-    ROOT_POLYNOMIAL("tone curves and root-polynomial", 0.25, 0.015, 0.004, 0.10, 0.20, 0.10, 0.45);
+    ROOT_POLYNOMIAL("tone curves and root-polynomial", 0.40, 0.007, 0.006, 0.15, 0.20, 0.15, 0.67);
 
     /** How far apart on the coded scale two places of the tone curve still bend together. */
-    private static final double BEND_LENGTH = 0.2;
+    private static final double BEND_LENGTH = 0.3;
     /** Change of log light from the middle of the frame to its corner, along one direction. */
     private static final double LIGHT_SLOPE = 0.12;
     /** Change of log light from the middle of the frame to its corner, all round. */
     private static final double LIGHT_BOWL = 0.10;
 
     /** How much more colour phones give than they see, on average: the mix expected before any reference. */
-    private static final double TOO_COLOURFUL = 0.08;
+    private static final double TOO_COLOURFUL = 0.10;
     /** Share of each channel in the brightness of a grey; IEC 61966-2-1. */
     private static final double[] BRIGHTNESS = {0.2126, 0.7152, 0.0722};
 

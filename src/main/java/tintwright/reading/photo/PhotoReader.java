@@ -15,11 +15,11 @@ public final class PhotoReader {
     /** A sample is taken from this share of a patch, about its middle: clear of edges and of the print's halo. */
     private static final double CELL_SHARE = 0.5;
     /** However well a card is known, it is held at some angle and has been touched. */
-    private static final double HANDLING = 0.35;
+    private static final double HANDLING = 0.30;
     /** Coded light must rise with at least this power of what the references say before linear codes are tried. */
     private static final double TOO_STEEP = 0.72;
     /** Linear codes must explain the references this much better. */
-    private static final double PLAINLY_BETTER = 0.8;
+    private static final double PLAINLY_BETTER = 0.92;
     private static final int ENOUGH_TO_TELL = 8;
 
     private PhotoReader() {
