@@ -362,6 +362,6 @@ final class Correction {
 
     /** @return the share of light that a part of the references lacks, when they fall into two lots */
     Optional<Double> shadowEdge() {
-        return ShadowEdge.find(fit);
+        return ShadowEdge.find(fit.known);
     }
 }

@@ -15,6 +15,9 @@ final class PhotoChecks {
     private static final double UNEVEN_SPOT = 0.06;
     /** Change of light between the marks, as a share. */
     private static final double UNEVEN_LIGHT = 0.15;
+    /** Width of an edge over the distance from patch to patch, and in pixels: a small sharp card is not blurred. */
+    private static final double BLURRED = 0.13;
+    private static final double BLURRED_PIXELS = 5;
     private static final double SMALL_PATCH_PIXELS = 60;
     /** Nearest reference farther than this from the hull's colour, in CIEDE2000. */
     private static final double FAR = 18;
@@ -47,6 +50,9 @@ final class PhotoChecks {
             spot(flags, marks.spots().get(i).name(), records.spots.get(i));
         }
         references(flags, records, correction);
+        for (PlacedCard placed : marks.cards()) {
+            sharp(flags, placed, records.pixels);
+        }
         light(flags, records, correction);
         for (SpotReading one : readings) {
             far(flags, one, records, viewing);
@@ -113,6 +119,17 @@ final class PhotoChecks {
             flags.add(new Flag(Flag.Kind.CARD_TOO_SMALL, "card", "The smallest patch holds only " + least
                     + " usable pixels."));
         }
+    }
+
+    private static void sharp(List<Flag> flags, PlacedCard placed, Pixels pixels) {
+        double pitch = placed.corners().get(0).distance(placed.corners().get(1)) / placed.card().columns();
+        Sharpness.edgeWidth(pixels, placed).ifPresent(width -> {
+            if (width > BLURRED && width * pitch > BLURRED_PIXELS * pixels.step()) {
+                flags.add(new Flag(Flag.Kind.BLURRED, placed.card().name(), String.format(Locale.ROOT, "The edges of "
+                        + "the card's patches are %.0f pixels wide, so patches run into each other.",
+                        width * pitch)));
+            }
+        });
     }
 
     private static void light(List<Flag> flags, PhotoReader.Records records, Correction correction) {

@@ -142,12 +142,14 @@ public final class PhotoReader {
 
     /** Everything marked, as the camera recorded it. */
     static final class Records {
+        final Pixels pixels;
         final List<Reference> references;
         final List<PatchRecord> patches = new ArrayList<>();
         final List<PatchRecord> spots = new ArrayList<>();
 
         Records(PhotoFile photo, Pixels pixels, List<Reference> references, List<Spot> names, List<Region> regions,
                 RgbProfile profile) throws PhotoException {
+            this.pixels = pixels;
             this.references = references;
             PatchReader reader = new PatchReader(photo, pixels, profile);
             for (Reference one : references) {
