@@ -3,6 +3,8 @@ package tintwright.window;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Locale;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -17,10 +19,13 @@ import tintwright.bench.ShopLog;
 import tintwright.files.FileProblem;
 import tintwright.logbook.DemoLog;
 import tintwright.logbook.LogFailure;
+import tintwright.shelf.Knowledge;
 import tintwright.units.UnitSystem;
 
 /** The program's one window. */
 public final class BenchWindow extends Application {
+    /** Set to true, the start times are printed: they are kept in docs/performance.md. */
+    private static final String TIMING = "tintwright.timing";
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
 
@@ -50,7 +55,19 @@ public final class BenchWindow extends Application {
             worker.shutdown();
         });
         stage.show();
-        scene.getRoot().lookup(".station-key").requestFocus();
+        scene.getRoot().lookup(".station-key:selected").requestFocus();
+        if (Boolean.getBoolean(TIMING)) {
+            sayStartTime();
+        }
+    }
+
+    /** Prints how long after the start of the process the window could be used, and when the first match stood. */
+    private void sayStartTime() {
+        Instant started = ProcessHandle.current().info().startInstant().orElseThrow();
+        Platform.runLater(() -> System.out.println("window usable after "
+                + Duration.between(started, Instant.now()).toMillis() + " ms"));
+        desk.plan().planProperty().addListener((property, before, after) -> System.out.println("match shown after "
+                + Duration.between(started, Instant.now()).toMillis() + " ms"));
     }
 
     /** Opens the demo, or the person's own bench as it was left. */
@@ -66,7 +83,7 @@ public final class BenchWindow extends Application {
         }
         KeptTimers times = new KeptTimers(home.resolve(own ? "bench" : "demo-bench").resolve("cure.properties"));
         desk = new Desk(first, worker, Platform::runLater, clock, () -> own
-                ? ShopLog.open(ShopLog.usualFolder(), home, clock) : demoLog(home));
+                ? ShopLog.open(ShopLog.usualFolder(), home, clock) : demoLog(home), Knowledge::of);
         ShellModel shell = desk.shell();
         shell.say(said);
         desk.fill().keepTimers(times);

@@ -6,7 +6,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
 
-/** Cards side by side, equally wide, while each has room to be read; one below the other else. */
+/** Cards side by side, equally wide, as many as have room to be read; the others below. */
 final class Cards extends Pane {
     /** Width of a card, in text sizes, below which its words would break too often. */
     private static final double LEAST = 15;
@@ -34,23 +34,38 @@ final class Cards extends Pane {
         return Math.round(GAP * ruler.getFont().getSize());
     }
 
-    private double each(double width) {
+    /** As many in a row as have room, and then the rows alike: four cards stand two by two, not three and one. */
+    private int columns(double width) {
         int count = Math.max(1, getManagedChildren().size());
-        double each = Math.floor((width - gap() * (count - 1)) / count);
-        return each >= LEAST * ruler.getFont().getSize() ? each : width;
+        double least = LEAST * ruler.getFont().getSize();
+        int room = (int) Math.max(1, Math.min(count, Math.floor((width + gap()) / (least + gap()))));
+        int rows = (count + room - 1) / room;
+        return (count + rows - 1) / rows;
+    }
+
+    private double each(double width) {
+        int columns = columns(width);
+        return Math.floor((width - gap() * (columns - 1)) / columns);
+    }
+
+    /** Height of the row that begins with this card. */
+    private double rowHeight(int first, int columns, double each) {
+        double most = 0;
+        for (int i = first; i < Math.min(first + columns, getManagedChildren().size()); i++) {
+            most = Math.max(most, getManagedChildren().get(i).prefHeight(each));
+        }
+        return most;
     }
 
     @Override
     protected double computePrefHeight(double width) {
+        int columns = columns(width);
         double each = each(width);
         double sum = 0;
-        double most = 0;
-        for (Node card : getManagedChildren()) {
-            double height = card.prefHeight(each);
-            most = Math.max(most, height);
-            sum += height + (sum > 0 ? gap() : 0);
+        for (int first = 0; first < getManagedChildren().size(); first += columns) {
+            sum += rowHeight(first, columns, each) + (first > 0 ? gap() : 0);
         }
-        return each < width ? most : sum;
+        return sum;
     }
 
     @Override
@@ -70,18 +85,15 @@ final class Cards extends Pane {
 
     @Override
     protected void layoutChildren() {
+        int columns = columns(getWidth());
         double each = each(getWidth());
-        boolean beside = each < getWidth() || getManagedChildren().size() == 1;
-        double x = 0;
         double y = 0;
-        for (Node card : getManagedChildren()) {
-            double height = beside ? getHeight() : card.prefHeight(each);
-            card.resizeRelocate(x, y, each, height);
-            if (beside) {
-                x += each + gap();
-            } else {
-                y += height + gap();
+        for (int first = 0; first < getManagedChildren().size(); first += columns) {
+            double height = rowHeight(first, columns, each);
+            for (int i = first; i < Math.min(first + columns, getManagedChildren().size()); i++) {
+                getManagedChildren().get(i).resizeRelocate((i - first) * (each + gap()), y, each, height);
             }
+            y += height + gap();
         }
     }
 }

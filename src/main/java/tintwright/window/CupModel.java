@@ -150,7 +150,10 @@ public final class CupModel {
     }
 
     private static String title(Way way) {
-        return way instanceof Way.Climb ? "Climb in this cup" : way instanceof Way.Split ? "Set part aside, then climb"
+        if (way instanceof Way.Split split) {
+            return split.shortBy() > 0 ? "Set part aside and make less" : "Set part aside, then climb";
+        }
+        return way instanceof Way.Climb ? "Climb in this cup"
                 : way instanceof Way.Fresh ? "Fresh white, tinted with this cup" : "Stop here";
     }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executor;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import tintwright.bench.Aim;
@@ -44,9 +45,11 @@ final class Desk {
      * @param screen where its answers are shown
      * @param clock  for timers
      * @param openLog opens the log, off the screen's thread
+     * @param teacher what the chips of a shelf teach; called off the screen's thread
      */
-    Desk(Job first, Executor worker, Executor screen, Clock clock, Callable<ShopLog> openLog) {
-        job = new JobModel(first, new Latest(worker, screen, shell), shell, clock);
+    Desk(Job first, Executor worker, Executor screen, Clock clock, Callable<ShopLog> openLog,
+            Function<Shelf, Knowledge> teacher) {
+        job = new JobModel(first, teacher, new Latest(worker, screen, shell), shell, clock);
         plan = new PlanModel(job, shell, engine(), new Latest(worker, screen, shell));
         cup = new CupModel(job, shell, new Latest(worker, screen, shell), new InOrder(worker, screen), clock);
         hull = new HullModel(job, new Latest(worker, screen, shell));

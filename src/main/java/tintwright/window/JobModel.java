@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -24,13 +25,15 @@ public final class JobModel {
     private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Knowledge> knowledge = new ReadOnlyObjectWrapper<>();
     private final History<Job> history = new History<>();
+    private final Function<Shelf, Knowledge> teacher;
     private final Latest learning;
     private final ShellModel shell;
     private final Clock clock;
     private String lastChange = "";
     private Consumer<Job> keep = changed -> { };
 
-    JobModel(Job first, Latest learning, ShellModel shell, Clock clock) {
+    JobModel(Job first, Function<Shelf, Knowledge> teacher, Latest learning, ShellModel shell, Clock clock) {
+        this.teacher = teacher;
         this.clock = clock;
         this.learning = learning;
         this.shell = shell;
@@ -105,7 +108,7 @@ public final class JobModel {
     }
 
     private void learn(Shelf shelf) {
-        learning.ask(() -> Knowledge.of(shelf), knowledge::set, failure -> shell.say(Said.of(failure)));
+        learning.ask(() -> teacher.apply(shelf), knowledge::set, failure -> shell.say(Said.of(failure)));
     }
 
     Job now() {

@@ -49,7 +49,7 @@ class WholeJobTest {
 
     private Desk open(Path folder, Job first, KeptJob kept) {
         Desk desk = new Desk(first, Runnable::run, Runnable::run, clock,
-                () -> ShopLog.open(folder.resolve("log"), folder.resolve("home"), clock));
+                () -> ShopLog.open(folder.resolve("log"), folder.resolve("home"), clock), Desks::learn);
         desk.job().keepWith(job -> {
             try {
                 kept.keep(job);
