@@ -14,6 +14,7 @@ final class Doubts {
     /** Squared misfit for each value read, above which a chip contradicts the rest: about four deviations. */
     private static final double CONTRADICTS = 4.0;
     private static final int MOST_SUSPECTS = 8;
+    private static final int MANY_CHIPS = 8000;
     private static final double[] FACTORS = factors();
 
     private final Knowledge knowledge;
@@ -34,7 +35,10 @@ final class Doubts {
 
     List<Doubt> about(Collection<String> suspects) {
         List<Doubt> doubts = new ArrayList<>();
-        suspects.stream().limit(MOST_SUSPECTS).forEach(id -> doubt(id).ifPresent(doubts::add));
+        // Each suspect is learned without; on a shelf of thousands of chips one such look takes seconds.
+        int chips = knowledge.shelf().chips().size() + extra.size();
+        int most = Math.max(1, Math.min(MOST_SUSPECTS, MANY_CHIPS / Math.max(1, chips)));
+        suspects.stream().limit(most).forEach(id -> doubt(id).ifPresent(doubts::add));
         doubts.sort(Comparator.comparingDouble(Doubt::misfit).reversed());
         return List.copyOf(doubts);
     }

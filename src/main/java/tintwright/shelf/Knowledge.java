@@ -378,13 +378,14 @@ public final class Knowledge {
     /** @return chips that contradict the rest, the worst first; empty when all agree */
     public synchronized List<Doubt> doubts() {
         if (doubts == null) {
-            Set<String> suspects = new LinkedHashSet<>();
+            Map<String, Double> suspects = new LinkedHashMap<>();
             for (int i = 0; i < observations.size(); i++) {
                 if (learning.weight(i) < 0.5) {
-                    suspects.add(observations.get(i).chipId());
+                    suspects.merge(observations.get(i).chipId(), learning.weight(i), Math::min);
                 }
             }
-            doubts = new Doubts(this, extra).about(suspects);
+            doubts = new Doubts(this, extra).about(suspects.entrySet().stream()
+                    .sorted(Map.Entry.comparingByValue()).map(Map.Entry::getKey).toList());
         }
         return doubts;
     }

@@ -127,24 +127,29 @@ final class Learning {
         return h;
     }
 
-    /** Adds weight * J'J to the lower triangle and weight * J'r to the gradient. */
+    /**
+     * Adds weight * J'J to the lower triangle and weight * J'r to the gradient. The products are summed in a small
+     * square first, whose rows lie together in memory, and only then spread over the unknowns.
+     */
     private static void add(Observation observation, double weight, double[][] h, double[] gradient) {
         int[] columns = observation.columns();
+        int n = columns.length;
+        double[][] square = new double[n][n];
         for (int row = 0; row < observation.size(); row++) {
             double[] slope = observation.slope[row];
             double residual = observation.residual[row] * weight;
-            for (int a = 0; a < columns.length; a++) {
-                double left = slope[a] * weight;
-                if (left == 0) {
-                    continue;
-                }
+            for (int a = 0; a < n; a++) {
                 gradient[columns[a]] += slope[a] * residual;
-                double[] target = h[columns[a]];
-                for (int b = 0; b < columns.length; b++) {
-                    if (columns[b] <= columns[a]) {
-                        target[columns[b]] += left * slope[b];
-                    }
+                double left = slope[a] * weight;
+                double[] products = square[a];
+                for (int b = 0; b <= a; b++) {
+                    products[b] += left * slope[b];
                 }
+            }
+        }
+        for (int a = 0; a < n; a++) {
+            for (int b = 0; b <= a; b++) {
+                h[Math.max(columns[a], columns[b])][Math.min(columns[a], columns[b])] += square[a][b];
             }
         }
     }

@@ -190,33 +190,81 @@ final class Observation {
         }
     }
 
-    /** Divides residual and slope by the factor of their covariance, errors of the scale included. */
+    /** Divides residual and slope by the root of their covariance, errors of the scale included. */
     private void whiten(Unknowns.Curves curves) {
-        int m = target.length;
-        double[][] covariance = new double[m][m];
-        for (int i = 0; i < m; i++) {
-            for (int j = 0; j < m; j++) {
-                covariance[i][j] = labCovariance != null ? labCovariance[i][j] : i == j ? variance[i] : 0;
-            }
-        }
-        for (int part = 0; part < grams.length; part++) {
-            double[] byMass = slopeOfMass(part, curves);
-            for (int i = 0; i < m; i++) {
-                for (int j = 0; j < m; j++) {
-                    covariance[i][j] += byMass[i] * byMass[j] * weighingGrams[part] * weighingGrams[part];
+        if (labCovariance != null) {
+            Factor factor = Factor.of(labCovariance);
+            factor.forward(residual);
+            double[] column = new double[3];
+            for (int c = 0; c < columns.length; c++) {
+                for (int i = 0; i < 3; i++) {
+                    column[i] = slope[i][c];
+                }
+                factor.forward(column);
+                for (int i = 0; i < 3; i++) {
+                    slope[i][c] = column[i];
                 }
             }
-        }
-        Factor factor = Factor.of(covariance);
-        factor.forward(residual);
-        double[] column = new double[m];
-        for (int c = 0; c < columns.length; c++) {
-            for (int i = 0; i < m; i++) {
-                column[i] = slope[i][c];
+        } else {
+            for (int i = 0; i < N; i++) {
+                scaleRow(i, 1 / Math.sqrt(variance[i]));
             }
-            factor.forward(column);
-            for (int i = 0; i < m; i++) {
-                slope[i][c] = column[i];
+        }
+        double[][] directions = new double[grams.length][];
+        double[] shrink = new double[grams.length];
+        for (int part = 0; part < grams.length; part++) {
+            double[] slip = slopeOfMass(part, curves);
+            if (labCovariance != null) {
+                Factor.of(labCovariance).forward(slip);
+            }
+            for (int i = 0; i < slip.length; i++) {
+                slip[i] *= weighingGrams[part] / (labCovariance != null ? 1 : Math.sqrt(variance[i]));
+            }
+            for (int before = 0; before < part; before++) {
+                takeAway(directions[before], shrink[before], slip);
+            }
+            double size = dot(slip, slip);
+            directions[part] = slip;
+            // The root of the inverse of 1 + v v' is 1 - shrink v v': one slip of the scale at a time.
+            shrink[part] = size > 1e-12 ? (1 - 1 / Math.sqrt(1 + size)) / size : 0;
+            takeAway(slip, shrink[part], residual);
+            takeAwayFromSlope(slip, shrink[part]);
+        }
+    }
+
+    private void scaleRow(int row, double by) {
+        residual[row] *= by;
+        for (int c = 0; c < columns.length; c++) {
+            slope[row][c] *= by;
+        }
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+
+    private static void takeAway(double[] direction, double shrink, double[] from) {
+        double by = shrink * dot(direction, from);
+        for (int i = 0; i < from.length; i++) {
+            from[i] -= by * direction[i];
+        }
+    }
+
+    private void takeAwayFromSlope(double[] direction, double shrink) {
+        double[] along = new double[columns.length];
+        for (int i = 0; i < direction.length; i++) {
+            for (int c = 0; c < along.length; c++) {
+                along[c] += direction[i] * slope[i][c];
+            }
+        }
+        for (int i = 0; i < direction.length; i++) {
+            double by = shrink * direction[i];
+            for (int c = 0; c < along.length; c++) {
+                slope[i][c] -= by * along[c];
             }
         }
     }
