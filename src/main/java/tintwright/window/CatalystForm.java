@@ -80,12 +80,8 @@ final class CatalystForm {
         }
         From now = choice instanceof CatalystChoice.Typed ? From.TYPED
                 : choice instanceof CatalystChoice.Own ? From.OWN : From.GENERAL;
-        if (from.getValue() == now) {
-            ask(now);
-        } else {
-            from.setValue(now);
-            ask(now);
-        }
+        from.setValue(now);
+        ask(now);
     }
 
     private void choose(From chosen) {
@@ -97,7 +93,7 @@ final class CatalystForm {
         ask(chosen);
     }
 
-    /** Until something is entered the general table goes on holding, and that is said. */
+    /** Until something is entered, what was chosen before goes on holding, and that is said. */
     private void ask(From chosen) {
         details.getChildren().clear();
         if (chosen == From.TYPED) {
@@ -118,7 +114,7 @@ final class CatalystForm {
         boolean waiting = chosen == From.OWN && model.table().isEmpty()
                 || chosen == From.TYPED && !(model.choice() instanceof CatalystChoice.Typed);
         if (waiting) {
-            details.getChildren().add(Pieces.soft("Until it is entered the general table holds."));
+            details.getChildren().add(Pieces.soft("Until it is entered, what was chosen before holds."));
         }
     }
 

@@ -1,29 +1,49 @@
 package tintwright.window;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import tintwright.bench.CureClock.Phase;
 
-/** The cups with catalyst in them, with a large countdown for each thing it will be time for. */
+/**
+ * The cups with catalyst in them, with a large countdown for each thing it will be time for. From second to second
+ * only the words change, so that a key in focus stays in focus.
+ */
 final class TimerBoard extends VBox {
     private final FillModel model;
+    private final List<Label> texts = new ArrayList<>();
+    private List<String> built = List.of();
 
     TimerBoard(FillModel model) {
         this.model = model;
         getStyleClass().add("column");
-        model.timers().runningProperty().addListener((property, before, after) -> {
-            if (!before.equals(after)) {
-                show(after);
-            }
-        });
+        model.timers().runningProperty().addListener((property, before, after) -> show(after));
         show(model.timers().runningProperty().get());
     }
 
     private void show(List<FillTimers.Running> running) {
+        List<String> wanted = running.stream().flatMap(cup -> Stream.concat(Stream.of(cup.batch() + cup.words()),
+                cup.cues().stream().map(cue -> cue.cue() + (cue.phase() == Phase.WAIT)))).toList();
+        if (!wanted.equals(built)) {
+            build(running);
+            built = wanted;
+        }
+        int next = 0;
+        for (FillTimers.Running cup : running) {
+            for (FillTimers.Cue cue : cup.cues()) {
+                texts.get(next++).setText(cue.figure());
+                texts.get(next++).setText(cue.words());
+            }
+        }
+    }
+
+    private void build(List<FillTimers.Running> running) {
         getChildren().clear();
+        texts.clear();
         for (FillTimers.Running cup : running) {
             VBox sheet = Pieces.sheet("Batch " + cup.batch() + " is curing", Pieces.soft(cup.words()));
             for (FillTimers.Cue cue : cup.cues()) {
@@ -44,6 +64,8 @@ final class TimerBoard extends VBox {
         Label words = Pieces.wrapped(cue.words(), due ? "caution" : "plain");
         words.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(words, Priority.ALWAYS);
+        texts.add(figure);
+        texts.add(words);
         HBox line = Pieces.row(figure, words);
         if (due) {
             line.getChildren().add(Pieces.button("Done", () -> model.timers().done(batch, cue.cue())));

@@ -1,0 +1,128 @@
+package tintwright.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.Region;
+import org.junit.jupiter.api.Test;
+import tintwright.fill.CatalystShare;
+import tintwright.fill.Lie;
+import tintwright.fill.RepairKind;
+import tintwright.units.UnitSystem;
+
+/** The fill as it is drawn. */
+class FillPageTest {
+    private Instant now = Instant.parse("2026-05-04T09:00:00Z");
+    private final Clock clock = new Clock() {
+        @Override
+        public java.time.ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(java.time.ZoneId zone) {
+            return this;
+        }
+
+        @Override
+        public Instant instant() {
+            return now;
+        }
+    };
+
+    @Test
+    void aShareOutsideTheLimitIsRefusedBesideItsFieldWithLimitAndCaution() {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.demo(clock);
+            Scene scene = page(desk);
+            ((ComboBox<?>) scene.lookup("#catalyst-from")).getSelectionModel().select(2);
+            ((TextField) scene.lookup("#catalyst-share")).setText("4");
+            press(scene, "Use this share");
+            String all = words(scene);
+            assertTrue(all.contains("was 4 % by mass") && all.contains("brittle"), all);
+            assertTrue(all.contains(CatalystModel.ALWAYS) && CatalystModel.ALWAYS.contains(CatalystShare.CAUTION));
+            ((TextField) scene.lookup("#catalyst-share")).setText("1.5");
+            press(scene, "Use this share");
+            assertTrue(words(scene).contains("Catalyst: 1.5 % by mass, limit 1.2 to 3 %"), words(scene));
+            return null;
+        });
+    }
+
+    @Test
+    void theKeyThatIsDueStaysInPlaceWhileTheSecondsRun() {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.demo(clock);
+            Scene scene = page(desk);
+            press(scene, "Catalysed now: start its times");
+            double first = desk.fill().planProperty().get().orElseThrow().plan().timers().get(0).fromMinutes();
+            now = now.plusMillis((long) (first * 60_000) + 1000);
+            desk.fill().timers().tick();
+            Button done = button(scene, "Done");
+            now = now.plus(Duration.ofSeconds(1));
+            desk.fill().timers().tick();
+            assertSame(done, button(scene, "Done"));
+            done.fire();
+            assertTrue(words(scene).contains("tape off") && !words(scene).contains("stop spreading"), words(scene));
+            return null;
+        });
+    }
+
+    @Test
+    void inUsUnitsNothingIsLeftInMetricAlone() {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.demo(clock);
+            desk.shell().unitsProperty().set(UnitSystem.US);
+            Scene scene = page(desk);
+            assertEquals("68", ((TextField) scene.lookup("#temperature")).getText());
+            String all = words(scene);
+            assertTrue(all.contains("Hole across, in") && all.contains(" mil "), all);
+            assertTrue(!all.contains(" mm") && all.lines().noneMatch(line -> line.endsWith(" g")), all);
+            return null;
+        });
+    }
+
+    private static Scene page(Desk desk) {
+        assertTrue(desk.fill().add("cleat holes", RepairKind.COUNTERSUNK, Map.of("hole", "5", "top", "9",
+                "countersink", "2", "depth", "6"), Lie.VERTICAL, "8", UnitSystem.METRIC));
+        Region page = new FillPage(desk.fill(), desk.shell().unitsProperty().get()).build();
+        Scene scene = Stagehand.dressed(page, 1280, 800, 1, false);
+        page.applyCss();
+        page.layout();
+        return scene;
+    }
+
+    private static String words(Scene scene) {
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
+        return scene.getRoot().lookupAll(".label").stream().filter(FillPageTest::seen)
+                .map(node -> ((Labeled) node).getText()).collect(Collectors.joining("\n"));
+    }
+
+    private static boolean seen(Node node) {
+        return node.isVisible() && (node.getParent() == null || seen(node.getParent()));
+    }
+
+    private static Button button(Scene scene, String words) {
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
+        return scene.getRoot().lookupAll(".button").stream().map(Button.class::cast).filter(FillPageTest::seen)
+                .filter(key -> key.getText().equals(words)).findFirst().orElseThrow();
+    }
+
+    private static void press(Scene scene, String words) {
+        button(scene, words).fire();
+    }
+}
