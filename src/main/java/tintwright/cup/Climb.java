@@ -14,11 +14,21 @@ final class Climb {
     /**
      * The least white with which tints come about as near as with any amount, and all of them may safely go in.
      *
-     * @param without the answer without white
+     * @param without the answer without white; given back when no amount does it
      * @param tell    what the readings can tell, CIEDE2000: what they cannot is not worth white
      */
     static TintSearch.Found least(TintSearch search, double mass, TintSearch.Found without, double tell) {
-        if (good(search, without, NEAR)) {
+        return least(search, mass, without, tell, true);
+    }
+
+    /** The same for a hull nearly as light as the white, where not even the white alone is surely light enough. */
+    static TintSearch.Found leastOnTheWhole(TintSearch search, double mass, TintSearch.Found without, double tell) {
+        return least(search, mass, without, tell, false);
+    }
+
+    private static TintSearch.Found least(TintSearch search, double mass, TintSearch.Found without, double tell,
+            boolean safe) {
+        if (good(search, without, NEAR, safe)) {
             return without;
         }
         double nearest = without.safely();
@@ -26,15 +36,14 @@ final class Climb {
             nearest = Math.min(nearest, search.best(times * mass).safely());
         }
         double goal = Math.max(NEAR, nearest + Math.max(AS_GOOD, tell / 4));
-        if (good(search, without, goal)) {
+        if (good(search, without, goal, safe)) {
             return without;
         }
         double low = 0;
         double high = 0.02 * mass;
         TintSearch.Found found = search.best(high);
-        while (!good(search, found, goal)) {
+        while (!good(search, found, goal, safe)) {
             if (high > MOST * mass) {
-                // No amount of white does it: the hull is lighter, or cleaner, than this shelf can make.
                 return without;
             }
             low = high;
@@ -44,7 +53,7 @@ final class Climb {
         for (int i = 0; i < 9; i++) {
             double middle = (low + high) / 2;
             TintSearch.Found trial = search.best(middle);
-            if (good(search, trial, goal)) {
+            if (good(search, trial, goal, safe)) {
                 high = middle;
                 found = trial;
             } else {
@@ -54,7 +63,7 @@ final class Climb {
         return found;
     }
 
-    private static boolean good(TintSearch search, TintSearch.Found found, double goal) {
-        return found.safely() <= goal && search.isSafe(found);
+    private static boolean good(TintSearch search, TintSearch.Found found, double goal, boolean safe) {
+        return found.safely() <= goal && (!safe || search.isSafe(found));
     }
 }

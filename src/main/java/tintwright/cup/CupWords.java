@@ -63,7 +63,8 @@ public final class CupWords {
                 lines.add("So much is held back because these tints are not known well: make a chip of each first.");
             }
         } else if (plan instanceof Plan.Doses doses) {
-            lines.add(verdict() + " Add " + list(doses.doses()) + "." + left(doses.doses()));
+            lines.add(verdict() + (doses.fillUp() ? " Bring in white from the reserve and its tints: add " : " Add ")
+                    + list(doses.doses()) + "." + left(doses.doses()));
             doses.doses().forEach(dose -> lines.addAll(how(dose)));
             lines.add("Then read a cured chip: the cup should be " + near(doses.after()) + ".");
         } else if (plan instanceof Plan.TakeChip chip) {
@@ -73,6 +74,12 @@ public final class CupWords {
         } else if (plan instanceof Plan.Stop stop) {
             lines.add("Stop here: " + near(stop.now()) + ", and another dose would help less than the readings can"
                     + " tell.");
+            double missing = sight.cup().wantedGrams() - sight.state().mass();
+            if (missing > 0.02 * sight.cup().wantedGrams()) {
+                lines.add("The cup holds " + whole(sight.state().mass()) + ". For the " + whole(sight.cup().wantedGrams())
+                        + " wanted it takes about " + whole(missing) + " more white than is held back: hold back more to"
+                        + " be told its tints.");
+            }
         } else if (plan instanceof Plan.WayBack) {
             lines.add(verdict() + " Tints alone do not bring it back: choose a way back.");
         } else {

@@ -71,7 +71,7 @@ public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> le
     }
 
     /** Steps of a scale have no tail of nines. */
-    private static double clean(double grams) {
+    static double clean(double grams) {
         return Math.round(grams * 1e6) / 1e6;
     }
 }

@@ -23,6 +23,8 @@ public final class DosePlanner {
     private static final double FULL = 0.98;
     /** Part of what the readings can tell that a dose must move the colour by. */
     private static final double WORTH = 0.35;
+    /** Less white than this share of the batch is not worth a filling up. */
+    private static final double LEAST_FILL = 0.01;
     /** A hull that may be off by more than this on each axis is first read beside a chip of the white. */
     private static final double DOUBTFUL_HULL = 0.9;
     /** Below this safe share the rest of the white waits for another reading. */
@@ -69,7 +71,7 @@ public final class DosePlanner {
         double shown = Math.round((white - held) / step) * step;
         Outlook after = new Outlook(recipe.prediction().lab(), recipe.deltaE(), recipe.expected(),
                 recipe.chanceWithin1(), recipe.chanceWithin2(), 0);
-        return new Plan.Start(shown, white - shown, climb, after);
+        return new Plan.Start(Dose.clean(shown), Dose.clean(Math.ceil((white - shown) / step - 1e-9) * step), climb, after);
     }
 
     /** White that brings the cup back after its first doses in the worst of a hundred cases. */
@@ -186,13 +188,17 @@ public final class DosePlanner {
         return Math.max(0, sight.cup().wantedGrams() - state.mass());
     }
 
-    /** When the rest of the white can go in with its tints, and the whole is safe. */
+    /** When the rest of the white can go in with its tints, as far as the reserve goes, and the whole is safe. */
     private Optional<Plan> fillUp(TintSearch search, TintSearch.Found way, double leastShare) {
-        double white = Math.max(way.white(), room());
+        double most = Math.max(way.white(), state.reserve());
+        double white = Math.min(most, Math.max(way.white(), room()));
+        if (white < LEAST_FILL * sight.cup().wantedGrams()) {
+            return Optional.empty();
+        }
         TintSearch.Found full = search.best(white);
         for (int i = 0; i < 3; i++) {
             double tints = full.tints().values().stream().mapToDouble(Double::doubleValue).sum();
-            white = Math.max(way.white(), room() - tints);
+            white = Math.min(most, Math.max(way.white(), room() - tints));
             full = search.best(white);
         }
         if (way.distance() > NEEDS_WHITE && full.distance() > way.distance() + 0.1) {

@@ -16,6 +16,8 @@ public final class Ways {
     /** A split to less than this share of what is wanted helps nobody. */
     private static final double LEAST_SPLIT = 0.3;
 
+    /** Farther off than this, CIEDE2000, nobody stops for want of certainty. */
+    private static final double HOPELESS = 1.5;
     /** A split within the reserve leaves a little white for the last trim. */
     private static final double USE_OF_RESERVE = 0.92;
 
@@ -52,7 +54,11 @@ public final class Ways {
         sight.versions().play(Map.of(), 1);
         double tell = sight.versions().spread();
         TintSearch search = new TintSearch(sight, List.of());
-        TintSearch.Found way = Climb.least(search, state.mass(), search.best(0), tell);
+        TintSearch.Found without = search.best(0);
+        TintSearch.Found way = Climb.least(search, state.mass(), without, tell);
+        if (way.white() == 0 && without.safely() > HOPELESS) {
+            way = Climb.leastOnTheWhole(search, state.mass(), without, tell);
+        }
         Way.Climb climb = climb(way);
         if (climb.doses().isEmpty() || climb.after().expected() > now.expected() - 0.05) {
             ways.add(stop);
@@ -65,15 +71,15 @@ public final class Ways {
         }
         double toWanted = wanted / climb.finalMass();
         if (toWanted < 1) {
-            Way.Split split = split(way, toWanted, climb);
+            Way.Split split = split(way, toWanted);
             if (split.beyondReserve() > 0 && state.reserve() > 0) {
                 double within = USE_OF_RESERVE * state.reserve() / climb.white();
                 if (climb.finalMass() * within >= LEAST_SPLIT * wanted && within < toWanted) {
-                    ways.add(split(way, within, climb));
+                    ways.add(split(way, within));
                 }
             }
             ways.add(split);
-            ways.add(fresh(way, toWanted, climb));
+            ways.add(fresh(way, toWanted));
         }
         ways.add(climb.beyondReserve() == 0 ? 0 : ways.size(), climb);
         return ways;
@@ -89,7 +95,10 @@ public final class Ways {
     }
 
     /** The same climb in a cup of which only this share is kept. */
-    private Way.Split split(TintSearch.Found way, double kept, Way.Climb climb) {
+    private Way.Split split(TintSearch.Found way, double most) {
+        double step = sight.cup().scaleStep();
+        double away = Math.ceil((1 - most) * state.mass() / step) * step;
+        double kept = 1 - away / state.mass();
         TintSearch.Found small = scaled(way, kept);
         double share = SafeShare.of(sight, small, kept);
         List<Dose> doses = DosePlanner.doses(sight, small, share);
@@ -98,11 +107,11 @@ public final class Ways {
         double mass = keep + total(added);
         double white = added.getOrDefault(sight.cup().base(), 0.0);
         double missing = wanted - mass;
-        return new Way.Split(keep, state.mass() - keep, leftoverName(), doses, sight.outlook(added, kept), mass, white,
+        return new Way.Split(keep, Dose.clean(away), leftoverName(), doses, sight.outlook(added, kept), mass, white,
                 beyond(white), Math.max(0, mass - wanted), missing > MORE * wanted ? missing : 0);
     }
 
-    private Way.Fresh fresh(TintSearch.Found way, double kept, Way.Climb climb) {
+    private Way.Fresh fresh(TintSearch.Found way, double kept) {
         TintSearch.Found small = scaled(way, kept);
         double share = SafeShare.of(sight, small, kept);
         List<Dose> doses = DosePlanner.doses(sight, small, share).stream()
