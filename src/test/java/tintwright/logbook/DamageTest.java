@@ -38,7 +38,7 @@ class DamageTest {
 
     /** Every byte of the file, each changed to several others: all single-byte damage of this file, sampled. */
     @Test
-    void oneByteAnywhereIsAlwaysNamed() throws IOException {
+    void oneByteAnywhereIsAlwaysNamed() {
         SplittableRandom random = new SplittableRandom(1);
         for (int at = 0; at < sound.length; at++) {
             for (byte other : new byte[] {(byte) (sound[at] ^ 1 << random.nextInt(8)), '\n', 0,
@@ -55,7 +55,7 @@ class DamageTest {
     }
 
     @Test
-    void damageOfAnySizeIsAlwaysNamed() throws IOException {
+    void damageOfAnySizeIsAlwaysNamed() {
         SplittableRandom random = new SplittableRandom(2);
         for (int round = 0; round < 3000; round++) {
             byte[] harmed = sound.clone();
@@ -71,7 +71,7 @@ class DamageTest {
     }
 
     @Test
-    void bytesTakenOutOrPutInAreNamedUnlessNothingIsLost() throws IOException {
+    void bytesTakenOutOrPutInAreNamedUnlessNothingIsLost() {
         SplittableRandom random = new SplittableRandom(3);
         for (int round = 0; round < 2000; round++) {
             int from = random.nextInt(sound.length);
@@ -121,7 +121,7 @@ class DamageTest {
     }
 
     @Test
-    void noiseInPlaceOfALogIsNamed() throws IOException {
+    void noiseInPlaceOfALogIsNamed() {
         SplittableRandom random = new SplittableRandom(4);
         for (int round = 0; round < 200; round++) {
             byte[] noise = new byte[random.nextInt(3000)];
@@ -132,8 +132,7 @@ class DamageTest {
         }
     }
 
-    private LogFile readBack(byte[] bytes) throws IOException {
-        Files.write(file, bytes);
-        return LogFile.read(file);
+    private static LogFile readBack(byte[] bytes) {
+        return LogFile.of("anna-0001.jsonl", bytes);
     }
 }
