@@ -18,7 +18,9 @@ final class CorrectionFit {
     static final double LEFT_OVER = 0.6;
     /** How far apart in L*, a*, b* two colours still share what is left over. */
     static final double LEFT_OVER_REACH = 12;
-    private static final int STEPS = 20;
+    private static final int STEPS = 12;
+    /** Of the sum of squares, a gain that no longer moves an answer. */
+    private static final double SETTLED = 0.02;
     private static final int N = CameraModel.UNKNOWNS;
 
     final CameraModel model;
@@ -134,7 +136,7 @@ final class CorrectionFit {
             }
             evaluate(unknowns, true);
             cost = costAt(unknowns, precision);
-            if (before - cost < 1e-3) {
+            if (before - cost < SETTLED) {
                 break;
             }
         }
