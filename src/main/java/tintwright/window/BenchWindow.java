@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Application;
@@ -20,6 +21,7 @@ import tintwright.files.FileProblem;
 import tintwright.logbook.DemoLog;
 import tintwright.logbook.LogFailure;
 import tintwright.shelf.Knowledge;
+import tintwright.shelf.Shelf;
 import tintwright.units.UnitSystem;
 
 /** The program's one window. */
@@ -35,6 +37,8 @@ public final class BenchWindow extends Application {
         return thread;
     });
 
+    private static CompletableFuture<Opening> prepared;
+
     private final Clock clock = Clock.systemDefaultZone();
     private WindowMemory memory;
     private Desk desk;
@@ -45,7 +49,7 @@ public final class BenchWindow extends Application {
         memory = new WindowMemory(home.resolve("window.properties"));
         Scene scene = new Scene(new Group());
         scene.getStylesheets().add(BenchWindow.class.getResource("bench.css").toExternalForm());
-        open(scene, memory.truth("own", false));
+        open(scene, prepared == null ? Opening.of(memory.truth("own", false)) : prepared.join());
         stage.setScene(scene);
         stage.setTitle("Tintwright");
         place(stage, memory);
@@ -70,31 +74,45 @@ public final class BenchWindow extends Application {
                 + Duration.between(started, Instant.now()).toMillis() + " ms"));
     }
 
-    /** Opens the demo, or the person's own bench as it was left. */
-    private void open(Scene scene, boolean own) {
-        Path home = ShopLog.usualHome();
-        KeptJob kept = new KeptJob(home.resolve(own ? "bench" : "demo-bench"));
-        Job first = own ? Desk.own() : Desk.demo();
-        String said = "";
-        try {
-            first = kept.fetch().orElse(first);
-        } catch (FileProblem e) {
-            said = Said.of(e);
+    /** What a window opens on, fetched and learned before there is anything to draw it on. */
+    private record Opening(boolean own, KeptJob kept, Job first, String said,
+            CompletableFuture<Knowledge> known) {
+        static Opening of(boolean own) {
+            KeptJob kept = new KeptJob(ShopLog.usualHome().resolve(own ? "bench" : "demo-bench"));
+            Job first = own ? Desk.own() : Desk.demo();
+            String said = "";
+            try {
+                first = kept.fetch().orElse(first);
+            } catch (FileProblem e) {
+                said = Said.of(e);
+            }
+            Shelf shelf = first.shelf();
+            return new Opening(own, kept, first, said, CompletableFuture.supplyAsync(() -> Knowledge.of(shelf)));
         }
-        KeptTimers times = new KeptTimers(home.resolve(own ? "bench" : "demo-bench").resolve("cure.properties"));
-        desk = new Desk(first, worker, Platform::runLater, clock, () -> own
-                ? ShopLog.open(ShopLog.usualFolder(), home, clock) : demoLog(home), Knowledge::of);
+    }
+
+    /** Begins to fetch and to learn; called before the toolkit starts, so that both go on at once. */
+    static void prepare() {
+        WindowMemory left = new WindowMemory(ShopLog.usualHome().resolve("window.properties"));
+        prepared = CompletableFuture.supplyAsync(() -> Opening.of(left.truth("own", false)));
+    }
+
+    /** Opens the demo, or the person's own bench as it was left. */
+    private void open(Scene scene, Opening opening) {
+        Path home = ShopLog.usualHome();
+        desk = new Desk(opening.first(), worker, Platform::runLater, clock, () -> opening.own()
+                ? ShopLog.open(ShopLog.usualFolder(), home, clock) : demoLog(home),
+                shelf -> shelf.equals(opening.first().shelf()) ? opening.known().join() : Knowledge.of(shelf));
         ShellModel shell = desk.shell();
-        shell.say(said);
-        desk.fill().keepTimers(times);
+        shell.say(opening.said());
         shell.setTextShare(memory.number("text", 1));
         shell.darkProperty().set(memory.truth("dark", false));
         shell.unitsProperty().set(UnitSystem.named(memory.words("units", "metric")));
-        desk.job().keepWith(job -> worker.execute(() -> keep(kept, job, shell)));
-        memory.keep("own", own);
-        scene.setRoot(desk.view(() -> open(scene, true)));
-        if (own) {
-            shell.stepProperty().set(first.boat().isBlank() ? Step.BOAT : Step.CUP);
+        desk.job().keepWith(job -> worker.execute(() -> keep(opening.kept(), job, shell)));
+        memory.keep("own", opening.own());
+        scene.setRoot(desk.view(() -> open(scene, Opening.of(true))));
+        if (opening.own()) {
+            shell.stepProperty().set(opening.first().boat().isBlank() ? Step.BOAT : Step.CUP);
         } else if (!memory.truth("walked", false)) {
             desk.walk().begin();
             memory.keep("walked", true);

@@ -42,6 +42,7 @@ public final class WindowStart {
                     + "one; \"--help\" lists them.", null);
         }
         unpackWhereAllowed();
+        BenchWindow.prepare();
         try {
             Application.launch(BenchWindow.class, args);
         } catch (UnsupportedOperationException e) {
