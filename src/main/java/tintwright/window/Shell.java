@@ -20,7 +20,6 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import tintwright.units.UnitSystem;
@@ -145,9 +144,7 @@ final class Shell extends BorderPane {
         if (station == null) {
             return;
         }
-        StackPane frame = new StackPane(built.computeIfAbsent(step, key -> station.get()));
-        frame.getStyleClass().add("station-page");
-        middle.setContent(frame);
+        middle.setContent(new StationPage(built.computeIfAbsent(step, key -> station.get())));
         middle.setVvalue(0);
     }
 

@@ -94,6 +94,26 @@ class FillPageTest {
         });
     }
 
+    @Test
+    void atTwiceTheTextTheLastCautionIsStillWithinReach() {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.demo(clock);
+            page(desk);
+            desk.shell().setTextShare(2);
+            desk.shell().stepProperty().set(Step.FILL);
+            Scene scene = new Scene(desk.view(), 1280, 800);
+            scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+            // The sides are put one below the other once it is known how little room they have.
+            words(scene);
+            scene.snapshot(null);
+            words(scene);
+            Region frame = (Region) scene.lookup(".station-page");
+            double lowest = frame.getChildrenUnmodifiable().get(0).getBoundsInParent().getMaxY();
+            assertTrue(lowest > 2000 && lowest <= frame.getHeight(), lowest + " in " + frame.getHeight());
+            return null;
+        });
+    }
+
     private static Scene page(Desk desk) {
         assertTrue(desk.fill().add("cleat holes", RepairKind.COUNTERSUNK, Map.of("hole", "5", "top", "9",
                 "countersink", "2", "depth", "6"), Lie.VERTICAL, "8", UnitSystem.METRIC));

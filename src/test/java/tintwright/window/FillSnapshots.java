@@ -58,8 +58,13 @@ class FillSnapshots {
     private static void pictures(Scene scene, String name) {
         Stagehand.snapshot(scene, name);
         for (double down : new double[] {0.5, 1}) {
-            for (Node node : scene.getRoot().lookupAll(".scroll-pane")) {
-                ((ScrollPane) node).setVvalue(down);
+            // Twice: what comes into sight for the first time is laid out for the first time.
+            for (int i = 0; i < 2; i++) {
+                for (Node node : scene.getRoot().lookupAll(".scroll-pane")) {
+                    ((ScrollPane) node).setVvalue(down);
+                }
+                scene.getRoot().applyCss();
+                scene.getRoot().layout();
             }
             Stagehand.snapshot(scene, name + "-down" + (int) (down * 100));
         }
