@@ -44,4 +44,12 @@ public record CatalystShare(double percent, Basis basis) {
     public String toString() {
         return words();
     }
+
+    /**
+     * The number alone, as it goes back into the entry it was typed into: basis, limit and caution stand beside that
+     * entry. Nobody else may show it bare.
+     */
+    public String entry() {
+        return String.format(java.util.Locale.ROOT, "%.2f", percent);
+    }
 }

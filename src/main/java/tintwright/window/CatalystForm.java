@@ -1,7 +1,6 @@
 package tintwright.window;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
@@ -72,7 +71,7 @@ final class CatalystForm {
 
     private void show(CatalystChoice choice) {
         if (choice instanceof CatalystChoice.Typed typed) {
-            share.setText(String.format(Locale.ROOT, "%.2f", typed.share().percent()));
+            share.setText(typed.share().entry());
             basis.setValue(typed.share().basis());
         } else if (choice instanceof CatalystChoice.Own own) {
             basis.setValue(own.table().rows().get(0).share().basis());
