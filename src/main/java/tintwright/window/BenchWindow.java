@@ -110,13 +110,22 @@ public final class BenchWindow extends Application {
         shell.unitsProperty().set(UnitSystem.named(memory.words("units", "metric")));
         desk.job().keepWith(job -> worker.execute(() -> keep(opening.kept(), job, shell)));
         memory.keep("own", opening.own());
-        scene.setRoot(desk.view(() -> open(scene, Opening.of(true))));
+        scene.setRoot(desk.view(opening.own(), () -> changeOver(scene, !opening.own())));
         if (opening.own()) {
             shell.stepProperty().set(opening.first().boat().isBlank() ? Step.BOAT : Step.CUP);
         } else if (!memory.truth("walked", false)) {
             desk.walk().begin();
             memory.keep("walked", true);
         }
+    }
+
+    /** Leaves one bench as it is and opens the other as it was left. */
+    private void changeOver(Scene scene, boolean own) {
+        Desk left = desk;
+        memory.keep("text", left.shell().textShareProperty().get());
+        memory.keep("dark", left.shell().darkProperty().get());
+        worker.execute(left.log()::close);
+        open(scene, Opening.of(own));
     }
 
     private static void keep(KeptJob kept, Job job, ShellModel shell) {

@@ -17,6 +17,8 @@ final class BoatPage {
     private final LogModel log;
     private final JobModel job;
     private final Runnable toTheHull;
+    private final String otherWords;
+    private final Runnable other;
     private final Patches patches = new Patches();
     private final Label title = Pieces.heading("");
     private final VBox places = new VBox();
@@ -26,8 +28,14 @@ final class BoatPage {
     private final TextField type = new TextField();
     private final TextField year = new TextField();
 
-    /** @param toTheHull opens the station where a place is read */
-    BoatPage(LogModel log, JobModel job, Runnable toTheHull) {
+    /**
+     * @param toTheHull  opens the station where a place is read
+     * @param otherWords what going over to the other bench, the demo or one's own, is called
+     * @param other      goes there
+     */
+    BoatPage(LogModel log, JobModel job, Runnable toTheHull, String otherWords, Runnable other) {
+        this.otherWords = otherWords;
+        this.other = other;
         this.log = log;
         this.job = job;
         this.toTheHull = toTheHull;
@@ -43,7 +51,9 @@ final class BoatPage {
                 Pieces.quietButton("Write today's readings into the log", log::writeReadings)));
         VBox wide = new VBox(patches, inHand);
         wide.getStyleClass().add("pictures");
-        VBox side = new VBox(Pieces.sheet("Boats", Pieces.asked("Search", search), boats), newBoat());
+        VBox side = new VBox(Pieces.sheet("Boats", Pieces.asked("Search", search), boats), newBoat(),
+                Pieces.sheet("", Pieces.button(otherWords, other),
+                        Pieces.soft("Both benches stay as they are left.")));
         side.getStyleClass().addAll("column", "side");
         log.shownProperty().addListener((property, before, after) -> show(after));
         job.jobProperty().addListener((property, before, after) -> showPlaces());

@@ -64,10 +64,11 @@ public final class CupModel {
      * @param how      how, when it is not weighed straight; may be empty
      * @param deed     what is written when it is done as advised; empty when there is nothing to write
      * @param then     what is written with it and needs no doing; mostly empty
+     * @param more     the doses that follow from the same plan when this one is done exactly as advised
      * @param finished true when nothing is left to be done to the cup
      */
     public record Next(String sentence, String button, String figure, String of, String how, Optional<Deed> deed,
-            Optional<Deed> then, boolean finished) {
+            Optional<Deed> then, List<Deed> more, boolean finished) {
     }
 
     /** One line of the cup's story. */
@@ -138,7 +139,8 @@ public final class CupModel {
                 ? sight.state().lastSample().map(sample -> sample.read().reading())
                         .filter(reading -> reading.film() == FilmState.CURED)
                 : Optional.empty();
-        List<Dose> doses = plan instanceof Plan.Doses planned ? planned.doses() : List.of();
+        List<Deed> doses = !now.ahead().isEmpty() ? now.ahead()
+                : plan instanceof Plan.Doses planned ? planned.doses().stream().map(Dose::deed).toList() : List.of();
         return new InHand(cup, next, story(cup, shelf), contents(sight, shelf),
                 parts.map(all -> drawn.cup(all, chip)), parts.map(all -> drawn.doses(all, cup.base(), doses)),
                 parts.map(all -> drawn.rose("Cup", all, today)),
@@ -256,7 +258,10 @@ public final class CupModel {
     /** @param advised true when this was the next thing to do */
     private void write(Deed deed, boolean advised) {
         List<Deed> ahead = job.now().ahead();
-        List<Deed> rest = advised && !ahead.isEmpty() ? ahead.subList(1, ahead.size()) : ahead;
+        // Weighed exactly, the doses of one plan follow one another; weighed otherwise, the rest is planned anew.
+        boolean exactly = advised && inHand.get().flatMap(seen -> seen.next().deed()).equals(Optional.of(deed));
+        List<Deed> rest = !ahead.isEmpty() ? advised ? ahead.subList(1, ahead.size()) : ahead
+                : exactly ? inHand.get().orElseThrow().next().more() : List.of();
         Optional<Deed> then = advised ? inHand.get().flatMap(seen -> seen.next().then()) : Optional.empty();
         CupBench.Added[] added = new CupBench.Added[1];
         change(bench -> {

@@ -38,6 +38,8 @@ final class Desk {
     private final FillModel fill;
     private final LogModel log;
     private final WalkModel walk;
+    private boolean ownBench;
+    private Runnable otherBench = () -> { };
 
     /**
      * @param first  the job to open on
@@ -109,21 +111,28 @@ final class Desk {
         return pages().keySet();
     }
 
-    /** @param startOwn leaves the demo for a shelf of one's own */
-    Shell view(Runnable startOwn) {
+    /**
+     * @param own   true when this is the person's own bench, false for the demo
+     * @param other goes over to the other of the two
+     */
+    Shell view(boolean own, Runnable other) {
+        ownBench = own;
+        otherBench = other;
         Shell view = new Shell(shell, pages());
-        view.aside(new WalkBar(walk, startOwn));
-        FillClock.runWith(view, fill.timers());
+        if (!own) {
+            view.aside(new WalkBar(walk, other));
+        }
         return view;
     }
 
     Shell view() {
-        return view(() -> { });
+        return view(false, () -> { });
     }
 
     private Map<Step, Supplier<Node>> pages() {
         Map<Step, Supplier<Node>> stations = new EnumMap<>(Step.class);
-        stations.put(Step.BOAT, () -> new BoatPage(log, job, () -> shell.stepProperty().set(Step.HULL)).build());
+        stations.put(Step.BOAT, () -> new BoatPage(log, job, () -> shell.stepProperty().set(Step.HULL),
+                ownBench ? "Back to the demo boat" : "Start my own shelf", otherBench).build());
         stations.put(Step.HULL, () -> new HullStation(hull, photo));
         stations.put(Step.SHELF, () -> new ShelfPage(shelf).build());
         stations.put(Step.CUP, () -> new CupStation(plan, cup, shell.unitsProperty().get()));

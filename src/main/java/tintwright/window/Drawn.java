@@ -15,7 +15,6 @@ import tintwright.colour.SmoothReflectance;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
 import tintwright.cup.Deed;
-import tintwright.cup.Dose;
 import tintwright.match.Recipe;
 import tintwright.match.Target;
 import tintwright.match.UnderLight;
@@ -109,20 +108,28 @@ final class Drawn {
         return depth("Mix", recipe.weighed(), white, white, steps, climb(recipe.weighed()));
     }
 
-    /** The cup as it is, with the doses that are planned. */
-    DepthState doses(Parts cup, String base, List<Dose> doses) {
+    /** The cup as it is, with the doses that are planned; what is poured off changes no colour. */
+    DepthState doses(Parts cup, String base, List<Deed> doses) {
         List<DepthState.Step> steps = new ArrayList<>();
         Parts sofar = cup;
-        for (Dose dose : doses) {
-            sofar = sofar.plus(Parts.of(Map.of(dose.part(), dose.grams())));
-            if (dose.deed() instanceof Deed.LetDown down) {
-                sofar = sofar.plus(Parts.of(Map.of(base, down.grams() - dose.grams())));
+        for (Deed dose : doses) {
+            if (dose instanceof Deed.LetDown down) {
+                double tint = down.grams() / down.oneIn();
+                sofar = sofar.plus(Parts.of(Map.of(down.part(), tint, base, down.grams() - tint)));
+                steps.add(step(tint, down.part(), sofar));
+            } else if (dose instanceof Deed.Weighed weighed) {
+                sofar = sofar.plus(Parts.of(Map.of(weighed.part(), weighed.grams())));
+                steps.add(step(weighed.grams(), weighed.part(), sofar));
+            } else if (dose instanceof Deed.SetAside aside && aside.grams() < sofar.total()) {
+                sofar = sofar.times(1 - aside.grams() / sofar.total());
             }
-            steps.add(new DepthState.Step(grams(dose.grams()) + " " + knowledge.shelf().nameOf(dose.part()),
-                    colour(sofar).lightness()));
         }
         double white = colour(Parts.of(Map.of(base, 1.0))).lightness();
         return depth("Cup", cup, white, colour(cup).lightness(), steps, climb(cup));
+    }
+
+    private DepthState.Step step(double grams, String part, Parts after) {
+        return new DepthState.Step(grams(grams) + " " + knowledge.shelf().nameOf(part), colour(after).lightness());
     }
 
     DepthState depth(String name, Parts cup, double white, double stepsFrom, List<DepthState.Step> steps,

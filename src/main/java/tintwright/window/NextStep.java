@@ -35,7 +35,7 @@ final class NextStep {
                     shelf.nameOf(cup.base()), say("Hold %s of the white back: only white brings a dark cup up again.",
                     Drawn.grams(start.reserve())),
                     Optional.of(new Deed.Weighed(cup.base(), start.white(), cup.scaleStep())),
-                    Optional.of(new Deed.Held(start.reserve())), false);
+                    Optional.of(new Deed.Held(start.reserve())), List.of(), false);
         }
         if (plan instanceof Plan.Doses doses) {
             return dose(doses.doses().get(0), doses);
@@ -46,11 +46,11 @@ final class NextStep {
         }
         if (plan instanceof Plan.Stop) {
             return new CupModel.Next("Stop here: another dose would help less than the readings can tell.",
-                    "On to the fill", "", "", "", Optional.empty(), Optional.empty(), true);
+                    "On to the fill", "", "", "", Optional.empty(), Optional.empty(), List.of(), true);
         }
         if (plan instanceof Plan.WayBack) {
             return new CupModel.Next("The cup has gone too far for tints alone: choose a way back.", "Show the ways",
-                    "", "", "", Optional.empty(), Optional.empty(), false);
+                    "", "", "", Optional.empty(), Optional.empty(), List.of(), false);
         }
         return plain("There is tint in the cup and no white: weigh in white first.", "");
     }
@@ -59,19 +59,21 @@ final class NextStep {
     CupModel.Next ahead(List<Deed> ahead) {
         Deed deed = ahead.get(0);
         String more = ahead.size() == 1 ? "" : say(" Then %d more %s.", ahead.size() - 1,
-                ahead.size() == 2 ? "step" : "steps");
+                ahead.size() == 2 ? "dose" : "doses");
         if (deed instanceof Deed.SetAside aside) {
             return new CupModel.Next(say("Pour %s off and write \u201c%s\u201d on it.%s", Drawn.grams(aside.grams()),
                     aside.name(), more), "It is poured off", PlanModel.scale(aside.grams(), cup.scaleStep()),
-                    "to set aside", "", Optional.of(deed), Optional.empty(), false);
+                    "to set aside", "", Optional.of(deed), Optional.empty(), List.of(), false);
         }
         double grams = deed instanceof Deed.LetDown down ? down.grams() : ((Deed.Weighed) deed).grams();
         String id = deed instanceof Deed.LetDown down ? down.part() : ((Deed.Weighed) deed).part();
         String what = deed instanceof Deed.LetDown down ? say("%s letdown, 1 in %d", shelf.nameOf(id), down.oneIn())
                 : shelf.nameOf(id);
         String figure = PlanModel.scale(grams, cup.scaleStep());
+        String how = deed instanceof Deed.LetDown down ? say("A letdown: one part of %s stirred well into %d parts of white;"
+                + " the dose is weighed from that.", shelf.nameOf(id), down.oneIn() - 1) : "";
         return new CupModel.Next(say("Weigh %s of %s into the cup.%s", figure, what, more), "It is in", figure, what,
-                "", Optional.of(deed), Optional.empty(), false);
+                how, Optional.of(deed), Optional.empty(), List.of(), false);
     }
 
     /** @return the job once a way is chosen: its steps stand ahead, and for a fresh cup the dark one is set aside */
@@ -120,7 +122,7 @@ final class NextStep {
     }
 
     private static CupModel.Next plain(String sentence, String button) {
-        return new CupModel.Next(sentence, button, "", "", "", Optional.empty(), Optional.empty(), false);
+        return new CupModel.Next(sentence, button, "", "", "", Optional.empty(), Optional.empty(), List.of(), false);
     }
 
     private CupModel.Next dose(Dose dose, Plan.Doses all) {
@@ -138,7 +140,8 @@ final class NextStep {
         int more = all.doses().size() - 1;
         String after = more == 0 ? "" : more == 1 ? " Then one more dose." : say(" Then %d more doses.", more);
         return new CupModel.Next(say("Weigh %s of %s into the cup.%s", figure, what, after), "It is in", figure, what,
-                how.toString(), Optional.of(dose.deed()), Optional.empty(), false);
+                how.toString(), Optional.of(dose.deed()), Optional.empty(),
+                all.doses().stream().skip(1).map(Dose::deed).toList(), false);
     }
 
     /** @return a deed as a line of the cup's story */

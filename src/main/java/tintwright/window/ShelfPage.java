@@ -116,7 +116,7 @@ final class ShelfPage {
         white.setId("own-white");
         white.setPromptText("name of your white gel coat");
         return Pieces.sheet("Another shelf", Pieces.asked("Your white", white),
-                Pieces.row(Pieces.button("Start my own shelf", () -> model.startOwn(white.getText())),
+                Pieces.row(Pieces.button("Clear for my own white", () -> model.startOwn(white.getText())),
                         Pieces.quietButton("Open a shelf file", this::choose)),
                 Pieces.soft("The shelf in hand comes back with Undo."));
     }

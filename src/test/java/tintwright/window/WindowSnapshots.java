@@ -74,4 +74,22 @@ class WindowSnapshots {
             return null;
         });
     }
+
+    @Test
+    void thePhotoPage() {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.demo(Clock.systemUTC());
+            desk.shell().stepProperty().set(Step.HULL);
+            Scene scene = new Scene(desk.view(), 1280, 800);
+            scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+            scene.getRoot().applyCss();
+            for (var node : scene.getRoot().lookupAll(".button")) {
+                if (node instanceof javafx.scene.control.Button button && "Read a photo".equals(button.getText())) {
+                    button.fire();
+                }
+            }
+            Stagehand.snapshot(scene, "hull-photo-1280");
+            return null;
+        });
+    }
 }
