@@ -13,7 +13,9 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Group;
+import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ToggleButton;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import tintwright.bench.ShopLog;
@@ -59,7 +61,8 @@ public final class BenchWindow extends Application {
             worker.shutdown();
         });
         stage.show();
-        scene.getRoot().lookup(".station-key:selected").requestFocus();
+        scene.getRoot().lookupAll(".station-key").stream().filter(key -> ((ToggleButton) key).isSelected()).findFirst()
+                .ifPresent(Node::requestFocus);
         if (Boolean.getBoolean(TIMING)) {
             sayStartTime();
         }

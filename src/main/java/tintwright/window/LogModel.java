@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -15,6 +16,7 @@ import tintwright.bench.BoatStory;
 import tintwright.bench.GiveOut;
 import tintwright.bench.KeepBoat;
 import tintwright.bench.MixAgain;
+import tintwright.bench.PlanFill;
 import tintwright.bench.ShopLog;
 import tintwright.bench.WriteLog;
 import tintwright.cup.Cup;
@@ -188,6 +190,22 @@ public final class LogModel {
             shell.say("The cup, its chips and what was set aside are in the log.");
             look();
         }, failure -> problem.set(Said.of(failure))));
+    }
+
+    /** Writes down that the holes on the list were filled, and from what. */
+    public void filled() {
+        Job now = job.now();
+        if (now.fill().lines().isEmpty() || now.place() < 0) {
+            problem.set("There is nothing on the list of repairs yet.");
+            return;
+        }
+        write(() -> {
+            PlanFill plan = PlanFill.of(FillOrders.typed(now));
+            Noted<Page.Boat> boat = boat(now);
+            List<String> steps = now.fill().lines().stream().map(line -> line.count() + " x " + line.name()).toList();
+            return new WriteLog(log).fill(boat, Optional.of(placeOf(boat, now.places().get(now.place()).place())),
+                    OptionalDouble.of(plan.plan().gelCoatGrams()), steps, "");
+        }, () -> shell.say("The fill is in the log."));
     }
 
     private Noted<Page.Boat> boat(Job now) throws LogFailure {

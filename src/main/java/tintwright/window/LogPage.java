@@ -40,6 +40,7 @@ final class LogPage {
         VBox side = new VBox(
                 Pieces.sheet("Write down", Pieces.soft("Every dose of the cup in hand is written down as it happens."),
                         Pieces.button("Done with this cup", model::doneWithCup),
+                        Pieces.button("These holes are filled", model::filled),
                         Pieces.button("Today's readings of this place", model::writeReadings),
                         Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution"))),
                 againSheet, Pieces.sheet("Mixed before, near this hull", near));

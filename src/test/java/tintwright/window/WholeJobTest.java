@@ -176,6 +176,9 @@ class WholeJobTest {
             assertEquals(1, cupsNamed(desk, name), "one page for the whole story of the cup");
             pressWords(scene, "Done with this cup");
             assertEquals("", desk.log().problemProperty().get());
+            pressWords(scene, "These holes are filled");
+            assertTrue(desk.log().shownProperty().get().entries().stream().anyMatch(entry ->
+                    entry.words().contains("1 x cleat holes")), desk.log().problemProperty().get());
             desk.log().close();
 
             Desk again = open(folder, kept.fetch().orElseThrow(), kept);
