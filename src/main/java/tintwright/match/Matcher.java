@@ -46,8 +46,8 @@ public final class Matcher {
     public MatchAnswer match(Wish wish) {
         String baseId = baseOf(wish);
         Pool pool = Pool.of(knowledge, wish, k, s, baseId);
-        Session session = new Session(wish, pool);
-        List<Recipe> recipes = session.recipes(session.search(MOST_TINTS));
+        Search search = new Search(wish, pool);
+        List<Recipe> recipes = search.recipes(search.candidates(MOST_TINTS));
         Recipe best = recipes.get(0);
         if (best.deltaE() <= MatchAnswer.REACH) {
             return new MatchAnswer.Reached(recipes);
@@ -78,7 +78,7 @@ public final class Matcher {
                 continue;
             }
             Pool pool = Pool.of(knowledge, wish, k, s, baseId).withUsual(knowledge, candidate);
-            double reached = new Session(wish, pool).nearestWith(pool.size() - 1);
+            double reached = new Search(wish, pool).nearestWith(pool.size() - 1);
             if (reached < withFamily - 0.01) {
                 withFamily = reached;
                 family = Optional.of(candidate);
@@ -95,7 +95,7 @@ public final class Matcher {
                 Wish from = new Wish(wish.target(), wish.grams(), wish.scaleStep(), wish.leaveOut(), wish.base(),
                         Optional.of(each.id()));
                 Pool pool = Pool.of(knowledge, from, k, s, baseId);
-                double reached = new Session(from, pool).nearestWith(pool.size() - 1);
+                double reached = new Search(from, pool).nearestWith(pool.size() - 1);
                 if (reached < withLeftover * WORTH_NAMING) {
                     withLeftover = reached;
                     leftover = Optional.of(each.id());
@@ -108,14 +108,14 @@ public final class Matcher {
     }
 
     /** One match being worked on: the fit, the odds and the judge share one target. */
-    private final class Session {
+    private final class Search {
         private final Wish wish;
         private final Pool pool;
         private final MixFit fit;
         private final double[] aim;
         private final Spectrum spectrum;
 
-        Session(Wish wish, Pool pool) {
+        Search(Wish wish, Pool pool) {
             this.wish = wish;
             this.pool = pool;
             Target target = wish.target();
@@ -126,7 +126,7 @@ public final class Matcher {
                     LabBatch.of(c.viewing(), Grid.INSIDE), target.geometry());
         }
 
-        List<Candidate> search(int most) {
+        List<Candidate> candidates(int most) {
             List<Candidate> found = new ArrayList<>();
             int always = pool.leftoverRow();
             int[] chosen = new int[most + 1];

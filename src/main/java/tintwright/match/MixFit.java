@@ -39,7 +39,7 @@ public final class MixFit {
     private final double[] reflectance = new double[N];
     private final double[] ratio = new double[N];
     private final double[] sumS = new double[N];
-    private final double[] slopeOfRatio = new double[N];
+    private final double[] slopeOfK = new double[N];
     private final double[] lab = new double[3];
     private final double[] residual = new double[3];
     private final double[][] slope = new double[3][N];
@@ -260,13 +260,15 @@ public final class MixFit {
         double mirror = geometry == Geometry.SPECULAR_INCLUDED ? Surface.RESIN.outside() : 0;
         double inside = Surface.RESIN.inside();
         double through = (1 - Surface.RESIN.outside()) * (1 - inside);
+        // Film and surface in one: with d = 1 + q + root the reading is mirror + through / (d - inside).
         for (int w = 0; w < N; w++) {
-            double q = sumK[w] / sumS[w];
+            double perScattering = 1 / sumS[w];
+            double q = sumK[w] * perScattering;
             double root = Math.sqrt(q * (q + 2));
-            double internal = 1 / (1 + q + root);
-            double rest = 1 / (1 - inside * internal);
-            reflectance[w] = mirror + through * internal * rest;
-            slopeOfRatio[w] = -internal / root * through * rest * rest;
+            double d = 1 + q + root;
+            double rest = 1 / (d - inside);
+            reflectance[w] = mirror + through * rest;
+            slopeOfK[w] = -through * d * rest * rest * perScattering / root;
             ratio[w] = q;
         }
     }
@@ -279,7 +281,7 @@ public final class MixFit {
             double red = 0;
             double yellow = 0;
             for (int w = 0; w < N; w++) {
-                double by = slopeOfRatio[w] * (ki[w] - ratio[w] * si[w]) / sumS[w];
+                double by = slopeOfK[w] * (ki[w] - ratio[w] * si[w]);
                 l += slope[0][w] * by;
                 red += slope[1][w] * by;
                 yellow += slope[2][w] * by;

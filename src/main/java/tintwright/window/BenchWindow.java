@@ -139,7 +139,7 @@ public final class BenchWindow extends Application {
         }
     }
 
-    /** The demo's log lasts from one day to the next where it can be kept, and one session where it cannot. */
+    /** The demo's log lasts from one day to the next where it can be kept, and until the window closes where it cannot. */
     private ShopLog demoLog(Path home) throws LogFailure {
         Path folder = home.resolve("demo-log");
         try {

@@ -173,7 +173,7 @@ public final class LogModel {
         return new WriteLog(log).cup(boat, Optional.of(place), cup, now.shelf(), "", logged(boat, cup));
     }
 
-    /** The page of this cup, from this session or one before: no two cups of a boat carry one name. */
+    /** The page of this cup, from this opening of the window or one before: no two cups of a boat carry one name. */
     private Optional<UUID> logged(Noted<Page.Boat> boat, Cup cup) {
         return log.book().of(boat.id(), Page.Cup.class).stream().filter(page -> page.page().name().equals(cup.name()))
                 .map(Noted::id).reduce((first, last) -> last);
