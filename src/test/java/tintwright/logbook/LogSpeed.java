@@ -1,8 +1,11 @@
 package tintwright.logbook;
 
 import com.sun.management.OperatingSystemMXBean;
+import java.io.File;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
+import java.net.URI;
+import java.net.URLClassLoader;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -15,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
@@ -75,7 +79,7 @@ final class LogSpeed {
         for (int run = 0; run < RUNS; run++) {
             long start = System.nanoTime();
             Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                    "-Xmx300m", "-cp", System.getProperty("java.class.path"), LogSpeed.class.getName(), "list",
+                    "-Xmx300m", "-cp", classPath(), LogSpeed.class.getName(), "list",
                     log.toString()).redirectErrorStream(true).start();
             String said = new String(process.getInputStream().readAllBytes()).strip();
             process.waitFor();
@@ -87,6 +91,15 @@ final class LogSpeed {
         }
         report("fresh process to the list of boats, at most 300 MiB of heap", seconds, "s");
         report("  the same in processor time, all threads", processor, "s");
+    }
+
+    /** The class path of this process, also where a build tool loaded it through a loader of its own. */
+    private static String classPath() {
+        if (!(LogSpeed.class.getClassLoader() instanceof URLClassLoader loader)) {
+            return System.getProperty("java.class.path");
+        }
+        return Arrays.stream(loader.getURLs()).map(url -> Path.of(URI.create(url.toString())).toString())
+                .collect(Collectors.joining(File.pathSeparator));
     }
 
     private static void inOneProcess(Path log, Path tmp) throws IOException {
