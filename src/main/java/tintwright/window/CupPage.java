@@ -28,6 +28,7 @@ final class CupPage {
     private final Label of = Pieces.wrapped("", "figure");
     private final Label how = Pieces.whenSaid(Pieces.plain(""));
     private final Label sentence = Pieces.plain("");
+    private final Button accept;
     private final VBox weigh = new VBox();
     private final Cards ways = new Cards();
     private final HBox lower = new HBox();
@@ -46,6 +47,7 @@ final class CupPage {
 
     CupPage(CupModel model) {
         this.model = model;
+        accept = Pieces.mainButton("It is in", model::accept);
         story.getStyleClass().add("lines");
         weigh.getStyleClass().add("asked");
     }
@@ -74,7 +76,7 @@ final class CupPage {
         HBox row = Pieces.row(Pieces.asked("or what the scale really shows", really),
                 Pieces.button("Write that", this::really));
         row.getStyleClass().add("asks");
-        weigh.getChildren().addAll(figure, of, how, Pieces.row(Pieces.mainButton("It is in", model::accept)), row);
+        weigh.getChildren().addAll(figure, of, how, Pieces.row(accept), row);
         return Pieces.sheet("", sentence, weigh, Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")));
     }
 
@@ -151,6 +153,7 @@ final class CupPage {
         boolean weighing = !seen.next().figure().isEmpty();
         weigh.setVisible(weighing);
         weigh.setManaged(weighing);
+        accept.setText(seen.next().button());
         figure.setText(seen.next().figure());
         of.setText(seen.next().of());
         how.setText(seen.next().how());

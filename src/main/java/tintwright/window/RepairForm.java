@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
@@ -27,6 +28,9 @@ final class RepairForm {
     private static final Map<String, String> SIZES = Map.of("hole", "Hole across", "top", "Top across",
             "depth", "Depth", "countersink", "Countersink deep", "angle", "or its angle, degrees",
             "plug", "Plug at the bottom", "length", "Length", "width", "Width", "film", "Film");
+
+    /** A countersunk hole needs one of these, so neither is a thing to leave out. */
+    private static final Set<String> ONE_OF_TWO = Set.of("countersink", RepairKind.ANGLE);
 
     private final FillModel model;
     private final UnitSystem units;
@@ -82,7 +86,7 @@ final class RepairForm {
             sizeFields.put(size, field);
             String unit = units == UnitSystem.METRIC ? "mm" : size.equals("film") ? "mil" : "in";
             String asked = RepairKind.ANGLE.equals(size) ? SIZES.get(size) : SIZES.get(size) + ", " + unit;
-            sizes.getChildren().add(Pieces.asked(wanted.needed().contains(size) || size.equals("countersink") ? asked
+            sizes.getChildren().add(Pieces.asked(wanted.needed().contains(size) || ONE_OF_TWO.contains(size) ? asked
                     : asked + " (if any)", field));
         });
     }

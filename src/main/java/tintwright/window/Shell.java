@@ -43,6 +43,7 @@ final class Shell extends BorderPane {
     private final Map<Step, Node> built = new EnumMap<>(Step.class);
     private final ScrollPane middle = new ScrollPane();
     private final VBox aside = new VBox();
+    private final HBox right = new HBox();
 
     /** @param stations the stations that can be worked, each built when it is first opened */
     Shell(ShellModel model, Map<Step, Supplier<Node>> stations) {
@@ -68,6 +69,11 @@ final class Shell extends BorderPane {
             Clipboard.getSystemClipboard().setContent(content);
         });
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        sceneProperty().addListener((property, before, after) -> {
+            if (after != null) {
+                after.focusOwnerProperty().addListener((focus, was, now) -> keepOffTheTools(was, now));
+            }
+        });
         size();
         dress();
         open(model.stepProperty().get());
@@ -85,7 +91,7 @@ final class Shell extends BorderPane {
         HBox left = new HBox(name, job);
         left.getStyleClass().add("head-left");
         HBox.setHgrow(left, Priority.ALWAYS);
-        HBox right = new HBox(
+        right.getChildren().setAll(
                 tool("Undo", model::undo, model.canUndoProperty()),
                 tool("Redo", model::redo, model.canRedoProperty()),
                 named(tool("A\u2212", model::smallerText, null), "Smaller text (Ctrl and minus)"),
@@ -176,6 +182,19 @@ final class Shell extends BorderPane {
                 : UnitSystem.METRIC);
     }
 
+    /**
+     * When what had the focus is gone, the toolkit gives it to the first button of the window. That is Undo, and a
+     * further press of the same key would take back what was just done; the station in hand gets it instead.
+     */
+    private void keepOffTheTools(Node was, Node now) {
+        if (was == null && now != null && right.getChildren().contains(now)) {
+            Node station = lookup(".station-key:selected");
+            if (station != null) {
+                station.requestFocus();
+            }
+        }
+    }
+
     private void key(KeyEvent event) {
         if (event.getCode() == KeyCode.F1) {
             model.say(KEYS);
@@ -183,7 +202,8 @@ final class Shell extends BorderPane {
         if (!event.isShortcutDown()) {
             return;
         }
-        boolean typing = event.getTarget() instanceof TextInputControl;
+        boolean ownUndo = event.getTarget() instanceof TextInputControl field && field.isUndoable();
+        boolean ownRedo = event.getTarget() instanceof TextInputControl field && field.isRedoable();
         KeyCode code = event.getCode();
         if (code.isDigitKey() && digit(code) >= 1 && digit(code) <= Step.values().length) {
             Step step = Step.values()[digit(code) - 1];
@@ -198,9 +218,9 @@ final class Shell extends BorderPane {
             model.setTextShare(1);
         } else if (code == KeyCode.ENTER) {
             model.doNow();
-        } else if (code == KeyCode.Z && !typing && !event.isShiftDown()) {
+        } else if (code == KeyCode.Z && !ownUndo && !event.isShiftDown()) {
             model.undo();
-        } else if ((code == KeyCode.Y || code == KeyCode.Z) && !typing) {
+        } else if ((code == KeyCode.Y || code == KeyCode.Z && event.isShiftDown()) && !ownRedo) {
             model.redo();
         } else if (code == KeyCode.U) {
             units();

@@ -9,12 +9,14 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 
 /** The real scene without a display. */
@@ -75,6 +77,66 @@ class ShellTest {
             assertEquals(2 * before, after, 0.6);
             press(scene, KeyCode.DIGIT0);
             assertEquals(1, desk.shell().textShareProperty().get());
+            return null;
+        });
+    }
+
+    /** Space on Undo would take back the very step that was just done. */
+    @Test
+    void whenWhatHadTheFocusGoesTheFocusDoesNotFallOnUndo() throws InterruptedException {
+        Desk desk = Stagehand.onScreen(ShellTest::desk);
+        Stage stage = Stagehand.onScreen(() -> {
+            Stage shown = new Stage();
+            shown.setScene(open(desk));
+            shown.show();
+            ((Button) shown.getScene().getRoot().lookup("#now-button")).fire();
+            shown.getScene().getRoot().applyCss();
+            shown.getScene().getRoot().lookup("#really").requestFocus();
+            return shown;
+        });
+        try {
+            Stagehand.onScreen(() -> {
+                assertTrue(desk.shell().canUndoProperty().get());
+                assertEquals("really", stage.getScene().getFocusOwner().getId());
+                desk.shell().stepProperty().set(Step.BOAT);
+                return null;
+            });
+            for (int i = 0; i < 100 && !focusMoved(stage); i++) {
+                Thread.sleep(20);
+            }
+            assertTrue(focusMoved(stage), "the focus stayed on a field that is gone");
+            Stagehand.onScreen(() -> {
+                Node owner = stage.getScene().getFocusOwner();
+                assertTrue(owner.getStyleClass().contains("station-key"), "in focus: " + owner);
+                return null;
+            });
+        } finally {
+            Stagehand.onScreen(() -> {
+                stage.close();
+                return null;
+            });
+        }
+    }
+
+    private static boolean focusMoved(Stage stage) {
+        return Stagehand.onScreen(() -> {
+            Node owner = stage.getScene().getFocusOwner();
+            return owner != null && !"really".equals(owner.getId());
+        });
+    }
+
+    /** What a field cannot take back itself, the job takes back. */
+    @Test
+    void undoByKeyReachesTheJobFromAnEmptyField() {
+        Stagehand.onScreen(() -> {
+            Desk desk = desk();
+            Scene scene = open(desk);
+            ((Button) scene.getRoot().lookup("#now-button")).fire();
+            scene.getRoot().applyCss();
+            assertTrue(desk.job().now().cup().isPresent());
+            scene.getRoot().lookup("#really").fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.Z, false,
+                    true, false, false));
+            assertTrue(desk.job().now().cup().isEmpty());
             return null;
         });
     }
