@@ -346,7 +346,10 @@ final class Correction {
         double meanX = 0;
         double meanY = 0;
         for (int i = 0; i < x.length; i++) {
-            x[i] = Math.log(Math.max(known.get(i).sample().light().green(), 1e-4));
+            Rgb light = known.get(i).sample().light();
+            // All three channels, as in Y: green alone says little about the brightness of a red.
+            double bright = 0.2126 * light.red() + 0.7152 * light.green() + 0.0722 * light.blue();
+            x[i] = Math.log(Math.max(bright, 1e-4));
             y[i] = Math.log(Math.max(known.get(i).colour().toXyz().y() / 100, 1e-4));
             meanX += x[i] / x.length;
             meanY += y[i] / x.length;

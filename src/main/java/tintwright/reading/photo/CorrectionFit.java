@@ -111,6 +111,7 @@ final class CorrectionFit {
             DMatrixRMaj away = offExpected(unknowns);
             CommonOps_DDRM.multAdd(-1, precision, away, right);
             double before = cost;
+            double after = before;
             boolean better = false;
             while (!better && damping < 1e6) {
                 DMatrixRMaj damped = normal.copy();
@@ -124,18 +125,23 @@ final class CorrectionFit {
                     for (int k = 0; k < N; k++) {
                         tried[k] += step.get(k);
                     }
-                    if (costAt(tried, precision) < before) {
+                    after = costAt(tried, precision);
+                    if (after < before) {
                         System.arraycopy(tried, 0, unknowns, 0, N);
                         better = true;
                     }
                 }
                 damping *= better ? 0.1 : 5;
+                if (!better && CommonOps_DDRM.dot(right, step) < SETTLED) {
+                    break;   // even the straight-line model promises nothing from here
+                }
             }
             if (!better) {
+                evaluate(unknowns, true);   // the last trial left its own residuals behind
                 break;
             }
             evaluate(unknowns, true);
-            cost = costAt(unknowns, precision);
+            cost = after;
             if (before - cost < SETTLED) {
                 break;
             }

@@ -113,6 +113,13 @@ final class Homography {
         return new double[] {(back[0] * x + back[1] * y + back[2]) / w, (back[3] * x + back[4] * y + back[5]) / w};
     }
 
+    /** @return true when a place in the photo shows a place on the card within a square about another */
+    boolean within(double x, double y, double u, double v, double half) {
+        double w = back[6] * x + back[7] * y + back[8];
+        return Math.abs((back[0] * x + back[1] * y + back[2]) / w - u) <= half
+                && Math.abs((back[3] * x + back[4] * y + back[5]) / w - v) <= half;
+    }
+
     private static double[] inverse(double[] m) {
         double[][] i = Small.inverse(new double[][] {
             {m[0], m[1], m[2]}, {m[3], m[4], m[5]}, {m[6], m[7], m[8]}});

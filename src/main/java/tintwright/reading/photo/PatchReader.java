@@ -45,7 +45,7 @@ final class PatchReader {
     /** @throws PhotoException when the region has too few pixels to show a colour */
     PatchRecord read(String name, Region region) throws PhotoException {
         Rectangle box = region.bounds().intersection(new Rectangle(0, 0, photo.width(), photo.height()));
-        int stride = Math.max(pixels.step(), (int) Math.sqrt((double) box.width * box.height / MOST_SAMPLES));
+        int stride = Math.max(pixels.step(), (int) Math.ceil(Math.sqrt((double) box.width * box.height / MOST_SAMPLES)));
         int most = (box.width / stride + 1) * (box.height / stride + 1);
         double[][] channel = new double[3][most];
         double[] bright = new double[most];
@@ -76,15 +76,12 @@ final class PatchReader {
                     + " pixels of the photo; at least " + LEAST_PIXELS + " are needed. Make the mark larger, or take "
                     + "the photo from nearer.");
         }
-        double[] sorted = Arrays.copyOf(bright, count);
-        Arrays.sort(sorted);
-        double middle = sorted[count / 2];
-        double[] off = new double[count];
+        double[] off = Arrays.copyOf(bright, count);
+        double middle = Middle.of(off, count);
         for (int i = 0; i < count; i++) {
             off[i] = Math.abs(bright[i] - middle);
         }
-        Arrays.sort(off);
-        double spread = Math.max(1.4826 * off[count / 2], slope(middle) / 2);
+        double spread = Math.max(1.4826 * Middle.of(off, count), slope(middle) / 2);
         return summary(region, channel, bright, count, inPhoto, middle, spread, clipped, black, none);
     }
 

@@ -73,7 +73,7 @@ public final class PhotoFile {
                 }
                 WholeFile.check(kind, path);
                 checkColours(reader, path);
-                PhotoTags tags = PhotoTags.of(path);
+                PhotoTags tags = PhotoTags.of(kind, path);
                 byte[] icc = PhotoKind.profileOf(kind, path, reader);
                 Optional<RgbProfile> own = icc == null ? Optional.empty() : RgbProfile.parse(icc);
                 boolean stated = own.isPresent();

@@ -1,6 +1,8 @@
 package tintwright.reading.photo;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
+import java.awt.image.PixelInterleavedSampleModel;
 import java.awt.image.Raster;
 
 /**
@@ -17,6 +19,11 @@ final class Pixels {
     private final int step;
     private final int largest;
     private final int[] pixel = new int[8];
+    /** The bytes themselves, when they lie pixel after pixel: most photos, and several times faster to look up. */
+    private final byte[] bytes;
+    private final int[] band = new int[3];
+    private final int pixelLength;
+    private final int rowLength;
 
     /**
      * @param image       the decoded part
@@ -37,6 +44,21 @@ final class Pixels {
         this.top = top;
         this.step = step;
         this.largest = palette != null ? 255 : (1 << image.getColorModel().getComponentSize(0)) - 1;
+        if (palette == null && largest == 255 && raster.getSampleModel() instanceof PixelInterleavedSampleModel layout
+                && raster.getDataBuffer() instanceof DataBufferByte data && data.getNumBanks() == 1) {
+            this.bytes = data.getData();
+            this.pixelLength = layout.getPixelStride();
+            this.rowLength = layout.getScanlineStride();
+            int start = data.getOffset() - raster.getSampleModelTranslateY() * rowLength
+                    - raster.getSampleModelTranslateX() * pixelLength;
+            for (int k = 0; k < 3; k++) {
+                band[k] = start + layout.getBandOffsets()[k];
+            }
+        } else {
+            this.bytes = null;
+            this.pixelLength = 0;
+            this.rowLength = 0;
+        }
     }
 
     /** @return the largest code: 255 or 65535, or what the file's depth allows */
@@ -63,6 +85,13 @@ final class Pixels {
         int row = orientation.storedRow(x, y, width, height) - top;
         if (column < 0 || row < 0 || column / step >= raster.getWidth() || row / step >= raster.getHeight()) {
             return false;
+        }
+        if (bytes != null) {
+            int at = row / step * rowLength + column / step * pixelLength;
+            code[0] = bytes[at + band[0]] & 255;
+            code[1] = bytes[at + band[1]] & 255;
+            code[2] = bytes[at + band[2]] & 255;
+            return true;
         }
         if (palette != null) {
             int rgb = palette.getRGB(column / step, row / step);

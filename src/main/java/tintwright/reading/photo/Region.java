@@ -37,8 +37,7 @@ sealed interface Region {
 
         @Override
         public boolean contains(double x, double y) {
-            double[] place = grid.back(x, y);
-            return Math.abs(place[0] - column) <= half && Math.abs(place[1] - row) <= half;
+            return grid.within(x, y, column, row, half);
         }
 
         @Override
