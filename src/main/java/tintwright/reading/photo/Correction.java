@@ -100,10 +100,13 @@ final class Correction {
         List<Voice> voices = new ArrayList<>();
         voices.add(new Voice(freest, chosen, error(freest, weights), 0));
         if (kept.size() >= ENOUGH_TO_CHOOSE) {
+            double[] plain = firstGains(model, kept);
+            Scatter aboutPlain = new Scatter(model, kept, plain);
             for (Flexibility stiffer : Flexibility.values()) {
                 if (stiffer != chosen) {
-                    double[] from = stiffer == Flexibility.CURVES_AND_MIX ? freest.unknowns : firstGains(model, kept);
-                    CorrectionFit fit = fit(model, kept, stiffer, from);
+                    CorrectionFit fit = stiffer == Flexibility.CURVES_AND_MIX
+                            ? fit(model, kept, stiffer, freest.unknowns)
+                            : new CorrectionFit(aboutPlain, stiffer, LEARNED_GAIN[0], LEARNED_GAIN[1], plain, plain);
                     voices.add(new Voice(fit, stiffer, error(fit, weights), 0));
                 }
             }
@@ -246,7 +249,7 @@ final class Correction {
         double[][] shared = SharedError.of(predicted.covariance(), scale);
         double[][] answers = new double[samples.size()][3];
         double[][][] apart = new double[samples.size()][3][3];
-        listen(samples, wide, predicted, answers, apart);
+        listen(samples, predicted, answers, apart);
         List<Answer> out = new ArrayList<>();
         for (int i = 0; i < samples.size(); i++) {
             double[][] own = new double[3][3];
@@ -270,12 +273,12 @@ final class Correction {
     }
 
     /** The shares' mean answer for each sample, and how far the fits are apart about it. */
-    private void listen(List<Sample> samples, DMatrixRMaj wide, CorrectionFit.Predicted first, double[][] answers,
+    private void listen(List<Sample> samples, CorrectionFit.Predicted first, double[][] answers,
             double[][][] apart) {
         List<double[][]> labs = new ArrayList<>();
         for (Voice one : voices) {
             double[][] lab = one == voices.get(0) ? first.lab()
-                    : one.share() < LEAST_SHARE ? first.lab() : one.fit().predict(samples, wide).lab();
+                    : one.share() < LEAST_SHARE ? first.lab() : one.fit().colours(samples);
             labs.add(lab);
             for (int i = 0; i < answers.length; i++) {
                 for (int axis = 0; axis < 3; axis++) {

@@ -39,45 +39,26 @@ final class CorrectionFit {
     /** Reference minus model at the answer, weighted. */
     private DMatrixRMaj residual;
     private double cost;
+    /** Null until somebody asks. */
+    private LeftOut[] leftOut;
 
     CorrectionFit(CameraModel model, List<KnownSample> known, Flexibility flexibility, double exposure,
             double balance, double[] expected, double[] start) {
-        this.model = model;
-        this.known = known;
+        this(new Scatter(model, known, start), flexibility, exposure, balance, expected, start);
+    }
+
+    /** @param scatter of the references about the model; fits from the same start may share it */
+    CorrectionFit(Scatter scatter, Flexibility flexibility, double exposure, double balance, double[] expected,
+            double[] start) {
+        this.model = scatter.model;
+        this.known = scatter.known;
         this.prior = flexibility.prior(exposure, balance);
         this.expected = expected.clone();
         this.unknowns = start.clone();
-        this.eye = new double[known.size()][][];
-        for (int i = 0; i < eye.length; i++) {
-            eye[i] = EyeMetric.at(known.get(i).colour());
-        }
-        this.noise = noiseOf(start);
-        this.inverseNoise = inverse(noise);
+        this.eye = scatter.eye;
+        this.noise = scatter.noise;
+        this.inverseNoise = scatter.inverse;
         solve(inverse(prior));
-    }
-
-    private DMatrixRMaj noiseOf(double[] at) {
-        int n = known.size();
-        DMatrixRMaj v = new DMatrixRMaj(3 * n, 3 * n);
-        double[] lab = new double[3];
-        double[][] byLight = new double[3][3];
-        for (int i = 0; i < n; i++) {
-            KnownSample one = known.get(i);
-            for (int j = 0; j < n; j++) {
-                double k = near(one.colour().lightness(), one.colour().a(), one.colour().b(), known.get(j));
-                for (int axis = 0; axis < 3; axis++) {
-                    v.set(3 * i + axis, 3 * j + axis, k);
-                }
-            }
-            model.colour(at, one.sample(), lab, null, byLight);
-            double[][] own = noiseInEyeSteps(eye[i], byLight, one.sample());
-            for (int r = 0; r < 3; r++) {
-                for (int c = 0; c < 3; c++) {
-                    v.add(3 * i + r, 3 * i + c, own[r][c] + (r == c ? one.sigma() * one.sigma() : 0));
-                }
-            }
-        }
-        return v;
     }
 
     static double[][] noiseInEyeSteps(double[][] eye, double[][] byLight, Sample sample) {
@@ -89,7 +70,7 @@ final class CorrectionFit {
     }
 
     /** Covariance of what is left over at a colour and at a reference. */
-    private static double near(double lightness, double a, double b, KnownSample reference) {
+    static double near(double lightness, double a, double b, KnownSample reference) {
         double dl = lightness - reference.colour().lightness();
         double da = a - reference.colour().a();
         double db = b - reference.colour().b();
@@ -204,7 +185,15 @@ final class CorrectionFit {
     record LeftOut(double error, double chance) {
     }
 
+    /** @return one for each reference; worked out once from one inverse, without fitting again */
     LeftOut[] leaveOneOut() {
+        if (leftOut == null) {
+            leftOut = eachLeftOut();
+        }
+        return leftOut.clone();
+    }
+
+    private LeftOut[] eachLeftOut() {
         int n = known.size();
         DMatrixRMaj all = noise.copy();
         DMatrixRMaj sp = new DMatrixRMaj(3 * n, N);
@@ -247,8 +236,6 @@ final class CorrectionFit {
     Predicted predict(List<Sample> samples, DMatrixRMaj wide) {
         int m = samples.size();
         int n = known.size();
-        DMatrixRMaj pull = new DMatrixRMaj(3 * n, 1);
-        CommonOps_DDRM.mult(inverseNoise, residual, pull);
         double[][] lab = new double[m][3];
         double[][][] own = new double[m][][];
         DMatrixRMaj g = new DMatrixRMaj(3 * m, N);
@@ -288,18 +275,10 @@ final class CorrectionFit {
             CommonOps_DDRM.mult(cross, inverseNoise, gain);
             CommonOps_DDRM.multAddTransB(-1, gain, cross, covariance);
             CommonOps_DDRM.multAdd(-1, gain, slopes, g);
-            for (int i = 0; i < m; i++) {
-                double[] near = new double[3];
-                for (int r = 0; r < 3; r++) {
-                    for (int j = 0; j < n; j++) {
-                        near[r] += cross.get(3 * i + r, 3 * j + r) * pull.get(3 * j + r);
-                    }
-                }
-                double[] shift = Small.times(back[i], near);
-                for (int axis = 0; axis < 3; axis++) {
-                    lab[i][axis] += shift[axis];
-                }
-            }
+        }
+        DMatrixRMaj pull = pull();
+        for (int i = 0; i < m; i++) {
+            addLeftOver(lab[i], back[i], pull);
         }
         DMatrixRMaj normal = inverse(wide);
         if (n > 0) {
@@ -311,6 +290,39 @@ final class CorrectionFit {
         CommonOps_DDRM.mult(g, inverse(normal), ga);
         CommonOps_DDRM.multAddTransB(ga, g, covariance);
         return new Predicted(lab, inLab(covariance, back), own);
+    }
+
+    /** @return L*, a*, b* of samples as {@link #predict} has them, without the covariance and its cost */
+    double[][] colours(List<Sample> samples) {
+        double[][] lab = new double[samples.size()][3];
+        DMatrixRMaj pull = pull();
+        for (int i = 0; i < lab.length; i++) {
+            model.colour(unknowns, samples.get(i), lab[i], null, null);
+            addLeftOver(lab[i], Small.inverse(EyeMetric.at(lab[i][0], lab[i][1], lab[i][2])), pull);
+        }
+        return lab;
+    }
+
+    /** @return what is left over at the references, as each of them pulls at its neighbours */
+    private DMatrixRMaj pull() {
+        DMatrixRMaj pull = new DMatrixRMaj(residual.numRows, 1);
+        CommonOps_DDRM.mult(inverseNoise, residual, pull);
+        return pull;
+    }
+
+    /** @param back from steps of the eye at this colour to L*, a*, b* */
+    private void addLeftOver(double[] lab, double[][] back, DMatrixRMaj pull) {
+        double[] sum = new double[3];
+        for (int j = 0; j < known.size(); j++) {
+            double share = near(lab[0], lab[1], lab[2], known.get(j));
+            for (int r = 0; r < 3; r++) {
+                sum[r] += share * pull.get(3 * j + r);
+            }
+        }
+        double[] shift = Small.times(back, sum);
+        for (int axis = 0; axis < 3; axis++) {
+            lab[axis] += shift[axis];
+        }
     }
 
     private static DMatrixRMaj inLab(DMatrixRMaj inEyeSteps, double[][][] back) {
