@@ -93,8 +93,8 @@ public enum RepairKind {
 
     private Repair countersunk(Map<String, Double> sizes, double plug) {
         if (sizes.containsKey("countersink") == sizes.containsKey(ANGLE)) {
-            throw new IllegalArgumentException("a countersunk hole needs the countersink's depth (countersink) or its "
-                    + "angle (angle), one of the two");
+            throw new IllegalArgumentException("a countersunk hole needs how deep the countersink is or its angle, one "
+                    + "of the two");
         }
         return sizes.containsKey(ANGLE)
                 ? CountersunkHole.ofAngle(size(sizes, "hole"), size(sizes, "top"), size(sizes, ANGLE),

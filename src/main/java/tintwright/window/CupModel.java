@@ -37,6 +37,7 @@ import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.shelf.Knowledge;
+import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Tint;
 import tintwright.window.picture.DepthState;
@@ -76,8 +77,8 @@ public final class CupModel {
     }
 
     /** Everything shown of a cup, made in one piece off the screen's thread. */
-    public record InHand(Cup cup, Next next, List<Line> story, String contents, Optional<SwatchState> swatch,
-            Optional<DepthState> depth, Optional<RoseState> rose, String close, String closeWords, String sure,
+    public record InHand(Cup cup, Next next, List<Line> story, String contents, SwatchState swatch,
+            DepthState depth, RoseState rose, String close, String closeWords, String sure,
             String sureWords, List<Choice> ways) {
     }
 
@@ -134,7 +135,10 @@ public final class CupModel {
         Optional<Outlook> outlook = sight.outlook();
         Drawn drawn = new Drawn(sight.knowledge(), sight.target());
         List<String> today = shelf.tints().stream().map(Tint::id).filter(id -> !now.off().contains(id)).toList();
-        var parts = sight.state().parts();
+        // Before anything is in, the pictures show what goes in first: never bare grey, never an earlier cup.
+        boolean empty = sight.state().parts().isEmpty();
+        Parts all = sight.state().parts().orElseGet(() -> Parts.of(Map.of(cup.base(), 1.0)));
+        String name = empty ? "White" : "Cup";
         Optional<Reading> chip = sight.state().unread().isEmpty()
                 ? sight.state().lastSample().map(sample -> sample.read().reading())
                         .filter(reading -> reading.film() == FilmState.CURED)
@@ -142,8 +146,8 @@ public final class CupModel {
         List<Deed> doses = !now.ahead().isEmpty() ? now.ahead()
                 : plan instanceof Plan.Doses planned ? planned.doses().stream().map(Dose::deed).toList() : List.of();
         return new InHand(cup, next, story(cup, shelf), contents(sight, shelf),
-                parts.map(all -> drawn.cup(all, chip)), parts.map(all -> drawn.doses(all, cup.base(), doses)),
-                parts.map(all -> drawn.rose("Cup", all, today)),
+                drawn.cup(empty ? "White, to go in first" : "Cup, as computed", all, chip),
+                drawn.doses(name, all, cup.base(), doses), drawn.rose(name, all, today),
                 outlook.map(seen -> say("%.1f apart", seen.deltaE())).orElse("not begun"),
                 words.verdict(),
                 outlook.map(seen -> say("%.0f in 10", 10 * seen.chanceWithin1())).orElse("\u2013"),

@@ -146,9 +146,9 @@ final class CupPage {
     }
 
     private void show(CupModel.InHand seen) {
-        seen.swatch().ifPresent(swatch::show);
-        seen.depth().ifPresent(depth::show);
-        seen.rose().ifPresent(rose::show);
+        swatch.show(seen.swatch());
+        depth.show(seen.depth());
+        rose.show(seen.rose());
         sentence.setText(seen.next().sentence());
         boolean weighing = !seen.next().figure().isEmpty();
         weigh.setVisible(weighing);

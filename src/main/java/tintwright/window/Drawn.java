@@ -60,9 +60,10 @@ final class Drawn {
     /**
      * A cup under the same lights.
      *
+     * @param mixName what the cup's field is called
      * @param chip what was last read of it, when it is cured and nothing has gone in since
      */
-    SwatchState cup(Parts cup, Optional<Reading> chip) {
+    SwatchState cup(String mixName, Parts cup, Optional<Reading> chip) {
         Spectrum mix = foretell(cup).reflectance();
         Spectrum hull = target.reflectance().orElseGet(() -> SmoothReflectance.of(target.colour()));
         List<SwatchState.UnderLight> shown = new ArrayList<>();
@@ -76,7 +77,7 @@ final class Drawn {
             shown.add(new SwatchState.UnderLight(LIGHTS[i], LAMPS[i], Shade.of(wanted), Shade.of(mixed),
                     read.map(Shade::of), verdict(judged, wanted, Ciede2000.between(judged, wanted))));
         }
-        return new SwatchState("Hull", "Cup, as computed", "Chip, as read", shown);
+        return new SwatchState("Hull", mixName, "Chip, as read", shown);
     }
 
     static String verdict(Lab mix, Lab hull, double apart) {
@@ -109,27 +110,29 @@ final class Drawn {
     }
 
     /** The cup as it is, with the doses that are planned; what is poured off changes no colour. */
-    DepthState doses(Parts cup, String base, List<Deed> doses) {
+    DepthState doses(String name, Parts cup, String base, List<Deed> doses) {
         List<DepthState.Step> steps = new ArrayList<>();
         Parts sofar = cup;
         for (Deed dose : doses) {
             if (dose instanceof Deed.LetDown down) {
                 double tint = down.grams() / down.oneIn();
                 sofar = sofar.plus(Parts.of(Map.of(down.part(), tint, base, down.grams() - tint)));
-                steps.add(step(tint, down.part(), sofar));
+                steps.add(step(down.grams(), down.part(), " letdown", sofar));
             } else if (dose instanceof Deed.Weighed weighed) {
                 sofar = sofar.plus(Parts.of(Map.of(weighed.part(), weighed.grams())));
-                steps.add(step(weighed.grams(), weighed.part(), sofar));
+                steps.add(step(weighed.grams(), weighed.part(), "", sofar));
             } else if (dose instanceof Deed.SetAside aside && aside.grams() < sofar.total()) {
                 sofar = sofar.times(1 - aside.grams() / sofar.total());
             }
         }
         double white = colour(Parts.of(Map.of(base, 1.0))).lightness();
-        return depth("Cup", cup, white, colour(cup).lightness(), steps, climb(cup));
+        return depth(name, cup, white, colour(cup).lightness(), steps, climb(cup));
     }
 
-    private DepthState.Step step(double grams, String part, Parts after) {
-        return new DepthState.Step(grams(grams) + " " + knowledge.shelf().nameOf(part), colour(after).lightness());
+    /** @param grams what the scale shows; of a let-down the whole of it, not the speck of tint inside */
+    private DepthState.Step step(double grams, String part, String form, Parts after) {
+        return new DepthState.Step(grams(grams) + " " + knowledge.shelf().nameOf(part) + form,
+                colour(after).lightness());
     }
 
     DepthState depth(String name, Parts cup, double white, double stepsFrom, List<DepthState.Step> steps,

@@ -142,10 +142,13 @@ public final class HullModel {
     }
 
     static double number(String quantity, String typed) {
+        if (typed.isBlank()) {
+            throw new IllegalArgumentException(quantity + " is still empty; type a number");
+        }
         try {
             return Double.parseDouble(typed.trim().replace(',', '.').replace('\u2212', '-'));
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(quantity + " must be a number such as 62.1, was \"" + typed.trim()
+            throw new IllegalArgumentException(quantity + " must be a number, was \"" + typed.trim()
                     + "\"");
         }
     }

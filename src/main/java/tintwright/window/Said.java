@@ -15,7 +15,10 @@ final class Said {
     static String of(Exception failure) {
         if (failure instanceof FileProblem || failure instanceof LogFailure || failure instanceof IllegalArgumentException) {
             String words = failure.getMessage();
-            return Character.toUpperCase(words.charAt(0)) + words.substring(1) + (words.endsWith(".") ? "" : ".");
+            // The names of two of the three figures of a colour are small letters and stay so.
+            String begun = words.startsWith("a*") || words.startsWith("b*") ? words
+                    : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+            return begun + (words.endsWith(".") ? "" : ".");
         }
         LOG.log(Level.ERROR, "in the window", failure);
         return "That did not work, and nothing was changed. The details are in the program's log.";

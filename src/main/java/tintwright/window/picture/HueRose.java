@@ -3,6 +3,7 @@ package tintwright.window.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.shape.Circle;
@@ -158,6 +159,23 @@ public final class HueRose extends Picture {
         middleAt(winds[1], middleX, middleY - inner + 0.8 * em);
         leftAt(winds[2], middleX - inner + 0.2 * em, middleY);
         middleAt(winds[3], middleX, middleY + inner - 0.8 * em);
+        for (int i = 0; i < winds.length; i++) {
+            stepAside(winds[i], i % 2 == 1 ? 1 : 0, i % 2 == 0 ? 1 : 0, 1.3 * em);
+        }
+    }
+
+    /** A word the hull or the cup would cover moves along the rim until it can be read. */
+    private void stepAside(Label wind, int sideways, int upright, double step) {
+        double x = wind.getLayoutX();
+        double y = wind.getLayoutY();
+        for (int steps : new int[] {0, 1, -1, 2, -2}) {
+            wind.relocate(x + sideways * steps * step, y + upright * steps * step);
+            if (Stream.of(hull, cup, hullName, cupName).noneMatch(mark ->
+                    mark.getBoundsInParent().intersects(wind.getBoundsInParent()))) {
+                return;
+            }
+        }
+        wind.relocate(x, y);
     }
 
     private void layoutRim(double inner, double outer) {
