@@ -46,10 +46,14 @@ public final class LogModel {
     /**
      * A place of the boat in hand.
      *
-     * @param look  its colour as last read
+     * @param looks its colour each time it was read, oldest first: how it has moved
      * @param words when and what was read, and how it has moved
      */
-    public record PlaceLine(String name, Optional<Shade> look, String words) {
+    public record PlaceLine(String name, List<Look> looks, String words) {
+    }
+
+    /** A place as it was read on a day. */
+    public record Look(String day, Shade shade) {
     }
 
     /**

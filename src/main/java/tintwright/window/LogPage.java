@@ -56,13 +56,13 @@ final class LogPage {
         title.setText(shown.boat().isBlank() ? "No boat yet" : shown.boat());
         trouble.setText(shown.trouble());
         places.getChildren().clear();
-        StringBuilder words = new StringBuilder("Places of " + shown.boat() + " as last read:");
+        StringBuilder words = new StringBuilder("Places of " + shown.boat() + " each time they were read:");
         for (LogModel.PlaceLine place : shown.places()) {
             places.getChildren().add(Pieces.plain(place.name() + ": " + place.words()));
             words.append(' ').append(place.name()).append(", ").append(place.words()).append('.');
         }
-        patches.show(shown.places().stream().filter(place -> place.look().isPresent()).map(place ->
-                new Patches.Patch(place.look().get(), place.name(), true)).toList(), words.toString());
+        patches.show(shown.places().stream().flatMap(place -> place.looks().stream().map(look ->
+                new Patches.Patch(look.shade(), place.name() + " " + look.day(), true))).toList(), words.toString());
         near.getChildren().clear();
         if (shown.near().isEmpty()) {
             near.getChildren().add(Pieces.soft("Nothing yet."));

@@ -57,7 +57,8 @@ final class LogSight {
                 seen.lab().lightness(), seen.lab().a(), seen.lab().b())).orElse("not read yet");
         String moved = story.moved().map(way -> say("; since %s %s (%.1f)", way.from(), way.words(), way.deltaE()))
                 .orElse("");
-        return new LogModel.PlaceLine(story.place().page().name(), story.latest().map(seen -> Shade.of(seen.lab())),
+        return new LogModel.PlaceLine(story.place().page().name(), story.seen().stream()
+                .map(seen -> new LogModel.Look(seen.day().toString(), Shade.of(seen.lab()))).toList(),
                 read + moved);
     }
 
