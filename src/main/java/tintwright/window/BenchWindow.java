@@ -108,6 +108,8 @@ public final class BenchWindow extends Application {
                 shelf -> shelf.equals(opening.first().shelf()) ? opening.known().join() : Knowledge.of(shelf));
         ShellModel shell = desk.shell();
         shell.say(opening.said());
+        desk.fill().keepTimers(new KeptTimers(home.resolve(opening.own() ? "bench" : "demo-bench")
+                .resolve("cure.properties")));
         shell.setTextShare(memory.number("text", 1));
         shell.darkProperty().set(memory.truth("dark", false));
         shell.unitsProperty().set(UnitSystem.named(memory.words("units", "metric")));
@@ -119,6 +121,8 @@ public final class BenchWindow extends Application {
         } else if (!memory.truth("walked", false)) {
             desk.walk().begin();
             memory.keep("walked", true);
+            // At once: a window that is killed must not walk the person around again.
+            memory.save();
         }
     }
 

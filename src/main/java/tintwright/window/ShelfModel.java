@@ -112,7 +112,10 @@ public final class ShelfModel {
     private static String next(Knowledge knowledge) {
         Optional<Tint> least = knowledge.shelf().tints().stream()
                 .max(Comparator.comparingDouble(tint -> knowledge.strengthDeviation(tint.id())));
-        if (least.isEmpty() || knowledge.strengthDeviation(least.get().id()) < KNOWN) {
+        if (least.isEmpty()) {
+            return "Put your first tint on the shelf: its name, its pigment if you know it, and how much there is.";
+        }
+        if (knowledge.strengthDeviation(least.get().id()) < KNOWN) {
             return "Every tint is known. A chip now and then keeps it so.";
         }
         return say("Make a chip of %s next: it is the least known. Weigh %.2f g of it into %.1f g of white, draw it "
