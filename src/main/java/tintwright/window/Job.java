@@ -56,8 +56,16 @@ record Job(String boat, List<PlaceReadings> places, int place, Shelf shelf, doub
         return new Job(boat, places, place, shelf, grams, scaleStep, others, fill, cup, ahead);
     }
 
+    /** Another shelf. A cup that holds what does not stand there is not the cup in hand any more; undo brings it back. */
     Job with(Shelf other) {
-        return new Job(boat, places, place, other, grams, scaleStep, off, fill, cup, ahead);
+        Set<String> stillThere = new TreeSet<>(off);
+        stillThere.removeIf(id -> other.tint(id).isEmpty());
+        boolean fits = cup.isEmpty() || other.base(cup.get().base()).isPresent()
+                && cup.get().state().parts().stream().allMatch(parts -> parts.grams().keySet().stream()
+                .allMatch(id -> other.base(id).isPresent() || other.tint(id).isPresent()
+                        || other.leftover(id).isPresent()));
+        return new Job(boat, places, place, other, grams, scaleStep, stillThere, fill, fits ? cup : Optional.empty(),
+                fits ? ahead : List.of());
     }
 
     Job withPlaces(String otherBoat, List<PlaceReadings> others, int chosen) {

@@ -72,4 +72,16 @@ class ShelfModelTest {
         desk.shell().undo();
         assertEquals(8, desk.job().now().shelf().tints().size());
     }
+
+    @Test
+    void aNewShelfAsksForItsFirstTintAndPutsTheOldCupAway() {
+        desk.job().change(before -> before.using("ink-blue", false).mixing(java.util.Optional.of(
+                tintwright.cup.Cup.empty("bow", before.places().get(0), 100, 0.01, "harbour-white"))));
+        assertTrue(shelf.startOwn("My white"));
+        assertTrue(desk.job().now().cup().isEmpty());
+        assertTrue(desk.job().now().off().isEmpty());
+        assertTrue(shelf.nextProperty().get().contains("first tint"), shelf.nextProperty().get());
+        desk.shell().undo();
+        assertTrue(desk.job().now().cup().isPresent());
+    }
 }
