@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import tintwright.colour.Ciede2000;
+import tintwright.colour.Illuminant;
 import tintwright.colour.Lab;
+import tintwright.colour.Metamerism;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
-import tintwright.colour.Xyz;
 import tintwright.reading.Covariance;
 import tintwright.shelf.Base;
 import tintwright.shelf.Knowledge;
@@ -29,6 +30,7 @@ final class Judge {
     private final Odds odds;
     private final List<Viewing> lights;
     private final List<Lab> targets;
+    private final Spectrum targetSpectrum;
 
     Judge(Knowledge knowledge, Wish wish, Odds odds, Spectrum targetSpectrum) {
         this.knowledge = knowledge;
@@ -36,9 +38,12 @@ final class Judge {
         this.odds = odds;
         Target target = wish.target();
         this.lights = new ArrayList<>(List.of(target.colour().viewing()));
+        this.targetSpectrum = targetSpectrum;
         this.targets = new ArrayList<>(List.of(target.colour()));
-        for (Viewing other : List.of(Viewing.D65_10, Viewing.A_10, Viewing.LED_B3_10, Viewing.FL11_10)) {
-            if (!other.light().equals(target.colour().viewing().light())) {
+        for (Illuminant light : List.of(Illuminant.D65, Illuminant.A, Illuminant.LED_B3, Illuminant.FL11)) {
+            if (!light.equals(target.colour().viewing().light())) {
+                // A change of light keeps the observer the target is stated for.
+                Viewing other = new Viewing(light, target.colour().viewing().observer());
                 lights.add(other);
                 targets.add(Lab.of(targetSpectrum, other));
             }
@@ -136,14 +141,9 @@ final class Judge {
 
     /** Largest special index of metamerism; the pair is first made to match under the first light. */
     private double metamerism(Spectrum mix) {
-        Xyz wanted = wish.target().colour().toXyz();
-        Xyz made = Xyz.of(mix, lights.get(0));
         double worst = 0;
-        for (int i = 1; i < lights.size(); i++) {
-            Xyz other = Xyz.of(mix, lights.get(i));
-            Xyz corrected = new Xyz(other.x() * wanted.x() / made.x(), other.y() * wanted.y() / made.y(),
-                    other.z() * wanted.z() / made.z(), lights.get(i));
-            worst = Math.max(worst, Ciede2000.between(Lab.of(corrected), targets.get(i)));
+        for (Viewing light : lights.subList(1, lights.size())) {
+            worst = Math.max(worst, Metamerism.index(targetSpectrum, mix, lights.get(0), light));
         }
         return worst;
     }

@@ -165,4 +165,16 @@ class MatcherTest {
         Knowledge wiser = Knowledge.of(shop.shelf(chips));
         assertTrue(wiser.strengthDeviation("carbon-black") < 0.5 * knowledge.strengthDeviation("carbon-black"));
     }
+
+    @Test
+    void otherLightsKeepTheObserverOfTheTarget() {
+        Target twoDegrees = new Target("hull", new Lab(70, 1, 9, Viewing.D50_2), Covariance.same(0.1),
+                Geometry.SPECULAR_INCLUDED, Optional.empty());
+        Recipe recipe = new Matcher(knowledge(new HiddenShop(11))).match(Wish.of(twoDegrees, 100, 0.01)).best();
+        assertEquals(5, recipe.lights().size());
+        for (UnderLight under : recipe.lights()) {
+            assertEquals(Viewing.D50_2.observer(), under.mix().viewing().observer());
+        }
+        assertTrue(recipe.metamerism() >= 0);
+    }
 }
