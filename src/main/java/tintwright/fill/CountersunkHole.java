@@ -10,7 +10,7 @@ package tintwright.fill;
  * @param plugMm        how much of the bottom a plug or putty takes up, 0 for none; less than the depth
  */
 public record CountersunkHole(double holeMm, double topMm, double countersinkMm, double depthMm, double plugMm)
-        implements Repair {
+        implements Hole {
     public CountersunkHole {
         Sizes.length("diameter of the screw hole", holeMm);
         Sizes.length("diameter of the countersink", topMm);
@@ -25,7 +25,7 @@ public record CountersunkHole(double holeMm, double topMm, double countersinkMm,
             throw new IllegalArgumentException("the countersink must be no deeper than the hole of "
                     + Sizes.plain(depthMm) + " mm, was " + Sizes.plain(countersinkMm) + " mm");
         }
-        PlainHole.checkPlug(plugMm, depthMm);
+        Hole.checkPlug(plugMm, depthMm);
     }
 
     /**
@@ -52,28 +52,8 @@ public record CountersunkHole(double holeMm, double topMm, double countersinkMm,
     }
 
     @Override
-    public double openingMm2() {
-        return Math.PI / 4 * topMm * topMm;
-    }
-
-    @Override
-    public double acrossMm() {
+    public double mouthMm() {
         return topMm;
-    }
-
-    @Override
-    public double widthMm() {
-        return topMm;
-    }
-
-    @Override
-    public double thickestMm() {
-        return depthMm - plugMm;
-    }
-
-    @Override
-    public boolean divisible() {
-        return false;
     }
 
     @Override

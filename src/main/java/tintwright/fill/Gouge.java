@@ -7,7 +7,7 @@ package tintwright.fill;
  * @param widthMm  the other way across
  * @param depthMm  at the deepest place
  */
-public record Gouge(double lengthMm, double widthMm, double depthMm) implements Repair {
+public record Gouge(double lengthMm, double widthMm, double depthMm) implements Patch {
     public Gouge {
         Sizes.length("length of the gouge", lengthMm);
         Sizes.length("width of the gouge", widthMm);
@@ -22,11 +22,6 @@ public record Gouge(double lengthMm, double widthMm, double depthMm) implements 
     @Override
     public double openingMm2() {
         return Math.PI / 4 * lengthMm * widthMm;
-    }
-
-    @Override
-    public double acrossMm() {
-        return lengthMm;
     }
 
     @Override

@@ -7,18 +7,11 @@ package tintwright.fill;
  * @param depthMm depth; for a through hole the thickness of the laminate
  * @param plugMm  how much of the bottom a plug or putty takes up, 0 for none; less than the depth
  */
-public record PlainHole(double holeMm, double depthMm, double plugMm) implements Repair {
+public record PlainHole(double holeMm, double depthMm, double plugMm) implements Hole {
     public PlainHole {
         Sizes.length("diameter of the hole", holeMm);
         Sizes.depth("depth of the hole", depthMm);
-        checkPlug(plugMm, depthMm);
-    }
-
-    static void checkPlug(double plugMm, double depthMm) {
-        if (!(plugMm >= 0 && plugMm < depthMm)) {
-            throw new IllegalArgumentException("the plug must be 0 mm or more and less than the hole's depth of "
-                    + Sizes.plain(depthMm) + " mm, was " + Sizes.plain(plugMm) + " mm");
-        }
+        Hole.checkPlug(plugMm, depthMm);
     }
 
     @Override
@@ -27,28 +20,8 @@ public record PlainHole(double holeMm, double depthMm, double plugMm) implements
     }
 
     @Override
-    public double openingMm2() {
-        return Math.PI / 4 * holeMm * holeMm;
-    }
-
-    @Override
-    public double acrossMm() {
+    public double mouthMm() {
         return holeMm;
-    }
-
-    @Override
-    public double widthMm() {
-        return holeMm;
-    }
-
-    @Override
-    public double thickestMm() {
-        return depthMm - plugMm;
-    }
-
-    @Override
-    public boolean divisible() {
-        return false;
     }
 
     @Override

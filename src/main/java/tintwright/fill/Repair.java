@@ -4,8 +4,7 @@ package tintwright.fill;
  * One thing to fill or to spray, with its own geometry. Every size is in millimetres; what cannot be (zero, negative,
  * a countersink smaller than its hole) is refused when the repair is made.
  */
-public sealed interface Repair
-        permits CountersunkHole, PlainHole, Gouge, ScratchGroove, WornArea, SprayArea {
+public sealed interface Repair permits Hole, Patch {
 
     /** @return what is missing, cubic millimetres, by a closed form; nothing added for loss */
     double volumeMm3();

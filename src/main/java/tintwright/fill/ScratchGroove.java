@@ -7,7 +7,7 @@ package tintwright.fill;
  * @param widthMm  across the V at the surface
  * @param depthMm  at the bottom of the V
  */
-public record ScratchGroove(double lengthMm, double widthMm, double depthMm) implements Repair {
+public record ScratchGroove(double lengthMm, double widthMm, double depthMm) implements Patch {
     public ScratchGroove {
         Sizes.length("length of the scratch", lengthMm);
         Sizes.length("width of the scratch", widthMm);
@@ -20,23 +20,8 @@ public record ScratchGroove(double lengthMm, double widthMm, double depthMm) imp
     }
 
     @Override
-    public double openingMm2() {
-        return lengthMm * widthMm;
-    }
-
-    @Override
-    public double acrossMm() {
-        return lengthMm;
-    }
-
-    @Override
     public double thickestMm() {
         return depthMm;
-    }
-
-    @Override
-    public boolean divisible() {
-        return true;
     }
 
     @Override

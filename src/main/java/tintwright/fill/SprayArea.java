@@ -7,7 +7,7 @@ package tintwright.fill;
  * @param widthMm  width
  * @param filmMm   wet film to put on in all passes together
  */
-public record SprayArea(double lengthMm, double widthMm, double filmMm) implements Repair {
+public record SprayArea(double lengthMm, double widthMm, double filmMm) implements Patch {
     public SprayArea {
         Sizes.length("length of the area to spray", lengthMm);
         Sizes.length("width of the area to spray", widthMm);
@@ -31,23 +31,8 @@ public record SprayArea(double lengthMm, double widthMm, double filmMm) implemen
     }
 
     @Override
-    public double openingMm2() {
-        return lengthMm * widthMm;
-    }
-
-    @Override
-    public double acrossMm() {
-        return lengthMm;
-    }
-
-    @Override
     public double thickestMm() {
         return filmMm;
-    }
-
-    @Override
-    public boolean divisible() {
-        return true;
     }
 
     @Override

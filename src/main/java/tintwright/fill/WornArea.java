@@ -7,7 +7,7 @@ package tintwright.fill;
  * @param widthMm  width
  * @param depthMm  the thickness that is missing, on average
  */
-public record WornArea(double lengthMm, double widthMm, double depthMm) implements Repair {
+public record WornArea(double lengthMm, double widthMm, double depthMm) implements Patch {
     public WornArea {
         Sizes.length("length of the worn area", lengthMm);
         Sizes.length("width of the worn area", widthMm);
@@ -20,23 +20,8 @@ public record WornArea(double lengthMm, double widthMm, double depthMm) implemen
     }
 
     @Override
-    public double openingMm2() {
-        return lengthMm * widthMm;
-    }
-
-    @Override
-    public double acrossMm() {
-        return lengthMm;
-    }
-
-    @Override
     public double thickestMm() {
         return depthMm;
-    }
-
-    @Override
-    public boolean divisible() {
-        return true;
     }
 
     @Override
