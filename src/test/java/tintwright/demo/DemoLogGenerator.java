@@ -3,11 +3,9 @@ package tintwright.demo;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -19,6 +17,7 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import java.util.function.DoubleUnaryOperator;
+import tintwright.HandClock;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.Spectrum;
@@ -61,31 +60,11 @@ public final class DemoLogGenerator {
         this.book = book;
     }
 
-    /** A clock that stands at the hour of the day that is being told. */
-    private static final class Shop extends Clock {
-        private Instant now = Instant.EPOCH;
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-
-        @Override
-        public Instant instant() {
-            now = now.plusSeconds(420);
-            return now;
-        }
-
-        LocalDate dawns(int year, int month, int dayOfMonth) {
-            LocalDate date = LocalDate.of(year, month, dayOfMonth);
-            now = date.atTime(LocalTime.of(8, 0)).toInstant(ZoneOffset.UTC);
-            return date;
-        }
+    /** Sets the clock to eight in the morning of the day that is told next. */
+    private static LocalDate dawns(HandClock clock, int year, int month, int dayOfMonth) {
+        LocalDate date = LocalDate.of(year, month, dayOfMonth);
+        clock.set(date.atTime(LocalTime.of(8, 0)).toInstant(ZoneOffset.UTC));
+        return date;
     }
 
     /** Writes the log into the project folder. */
@@ -99,15 +78,14 @@ public final class DemoLogGenerator {
         Path log = swatches.resolve("log");
         Files.createDirectories(log);
         Files.deleteIfExists(log.resolve("demo-0001.jsonl"));
-        Shop clock = new Shop();
-        clock.dawns(2024, 4, 20);
+        HandClock clock = new HandClock("2024-04-20T08:00:00Z", Duration.ofMinutes(7));
         try (LogBook book = LogBook.open(log, new ThisBench("demo", home), clock, new SplittableRandom(1987))) {
             new DemoLogGenerator(book).tell(clock);
         }
     }
 
-    private void tell(Shop clock) {
-        LocalDate first = clock.dawns(2024, 4, 20);
+    private void tell(HandClock clock) {
+        LocalDate first = dawns(clock, 2024, 4, 20);
         boat = book.begin(new Page.Boat("Aldernese", "open boat, 7 m", Optional.of(1987),
                 "invented; sea green with ivory quarters, second owner", List.of())).entry().id();
         UUID bow = write(new Page.Place("port bow", "sunny side, faded towards grey", List.of()));
@@ -115,7 +93,7 @@ public final class DemoLogGenerator {
         write(new Page.Target(bow, first, three(hull(1.22, 1.16, 1.18)), "washed and wet-sanded in one corner"));
         write(new Page.Target(stern, first, three(ivory()), "washed"));
 
-        LocalDate mixed = clock.dawns(2024, 4, 27);
+        LocalDate mixed = dawns(clock, 2024, 4, 27);
         Parts one = parts(58.2, 0.71, 0.68, 0.52);
         UUID cup = write(new Page.Cup("bow 1", mixed, Optional.of(bow), one, ingredients(one), List.of(
                 weigh(WHITE, 40, "a third held back"), weigh(BLACK, 0.44, "value first"), weigh(GREEN, 0.5, ""),
@@ -126,11 +104,11 @@ public final class DemoLogGenerator {
         write(new Page.Filled(Optional.of(bow), Optional.of(cup), mixed, OptionalDouble.of(34), List.of(
                 "two gouges and a cleat hole", "catalyst by the data sheet at 16 C", "wax in the last coat",
                 "wet-sanded 320, 600, 1000, compound"), ""));
-        clock.dawns(2024, 4, 30);
+        dawns(clock, 2024, 4, 30);
         write(new Page.Verdict(cup, Page.Outcome.SEEN_FROM_A_METRE, LocalDate.of(2024, 4, 30),
                 "a touch green at noon, gone in the evening"));
 
-        LocalDate corrected = clock.dawns(2024, 5, 4);
+        LocalDate corrected = dawns(clock, 2024, 5, 4);
         Parts two = parts(60.0, 0.73, 0.69, 0.71);
         UUID second = write(new Page.Cup("bow 2", corrected, Optional.of(bow), two, ingredients(two), List.of(
                 weigh(WHITE, 42, "a third held back"), weigh(BLACK, 0.73, ""), weigh(GREEN, 0.69, ""),
@@ -138,15 +116,15 @@ public final class DemoLogGenerator {
                 List.of(cured(two)), ""));
         write(new Page.Filled(Optional.of(bow), Optional.of(second), corrected, OptionalDouble.of(21), List.of(
                 "the same places once more", "catalyst by the data sheet at 18 C", "wax in the last coat"), ""));
-        clock.dawns(2024, 5, 11);
+        dawns(clock, 2024, 5, 11);
         write(new Page.Verdict(second, Page.Outcome.INVISIBLE, LocalDate.of(2024, 5, 11), "not even at noon"));
 
-        clock.dawns(2025, 10, 11);
+        dawns(clock, 2025, 10, 11);
         Leftover autumn = shelf.leftovers().get(0);
         write(new Page.LeftOver(Optional.empty(), autumn, ingredients(autumn.parts()), false));
         write(new Page.Remark(Optional.empty(), "Under cover from November; read her again before the season."));
 
-        LocalDate now = clock.dawns(2026, 3, 14);
+        LocalDate now = dawns(clock, 2026, 3, 14);
         for (PlaceReadings place : Demo.places()) {
             write(new Page.Target(place.place().equals("port bow") ? bow : stern, now, place.readings(),
                     place.note()));

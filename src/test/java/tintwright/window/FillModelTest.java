@@ -6,17 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.HandClock;
 import tintwright.bench.CureClock;
 import tintwright.bench.FillColour;
 import tintwright.cup.CupState;
@@ -33,26 +30,7 @@ import tintwright.units.UnitSystem;
 
 /** The fill without a window. */
 class FillModelTest {
-    private static final class HandClock extends Clock {
-        private Instant now = Instant.parse("2026-05-04T09:00:00Z");
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
-    }
-
-    private final HandClock clock = new HandClock();
+    private final HandClock clock = HandClock.standing("2026-05-04T09:00:00Z");
     private final Desk desk = Desks.demo(clock);
     private final FillModel fill = desk.fill();
 
@@ -196,11 +174,11 @@ class FillModelTest {
         assertEquals("stop spreading", cue(0).cue());
         assertEquals(CureClock.Phase.WAIT, cue(0).phase());
         assertTrue(desk.shell().captionProperty(Step.FILL).get().contains(cue(0).figure()));
-        clock.now = clock.now.plusMillis((long) (first.fromMinutes() * 60_000) - 90_000);
+        clock.move(Duration.ofMillis((long) (first.fromMinutes() * 60_000) - 90_000));
         fill.timers().tick();
         assertEquals("1:30", cue(0).figure());
         assertEquals("", desk.shell().noticeProperty().get());
-        clock.now = clock.now.plus(Duration.ofMinutes(2));
+        clock.move(Duration.ofMinutes(2));
         fill.timers().tick();
         assertEquals("now", cue(0).figure());
         assertTrue(desk.shell().noticeProperty().get().contains("stop spreading"), desk.shell().noticeProperty().get());
@@ -222,7 +200,7 @@ class FillModelTest {
         fill.keepTimers(kept);
         assertTrue(addHoles());
         fill.catalysed(1);
-        clock.now = clock.now.plus(Duration.ofMinutes(5));
+        clock.move(Duration.ofMinutes(5));
         Desk again = Desks.demo(clock);
         again.fill().keepTimers(kept);
         fill.timers().tick();
@@ -244,7 +222,7 @@ class FillModelTest {
             assertTrue(fill.nextProperty().get().button().endsWith("batch " + batch.number()));
             fill.doNext();
             while (fill.nextProperty().get().running()) {
-                clock.now = clock.now.plus(Duration.ofDays(4));
+                clock.move(Duration.ofDays(4));
                 fill.timers().tick();
                 fill.doNext();
             }

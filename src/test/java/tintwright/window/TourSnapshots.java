@@ -5,13 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.Locale;
 import javafx.scene.Scene;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.HandClock;
 import tintwright.bench.ShopLog;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
@@ -27,26 +25,6 @@ import tintwright.units.UnitSystem;
  * {@code mvn test -Dtest=TourSnapshots -Dtintwright.tour=docs}. Without that property it goes to target/tour.
  */
 class TourSnapshots {
-    private static final class BenchClock extends Clock {
-        private Instant now = Instant.parse("2026-05-04T09:00:00Z");
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-
-        @Override
-        public Instant instant() {
-            now = now.plus(Duration.ofMinutes(2));
-            return now;
-        }
-    }
-
     private final StringBuilder page = new StringBuilder("# One job of the invented boat\n\nMade from the running program by `mvn test"
             + " -Dtest=TourSnapshots -Dtintwright.tour=docs`; the boat, the shop and every reading are invented.\n");
     private final Path folder = Path.of(System.getProperty("tintwright.tour", "target/tour"));
@@ -86,7 +64,7 @@ class TourSnapshots {
     void walk(@TempDir Path home) {
         Stagehand.onScreen(() -> {
             DemoLog.copyTo(home.resolve("log"));
-            Clock clock = new BenchClock();
+            Clock clock = new HandClock("2026-05-04T09:00:00Z", Duration.ofMinutes(2));
             Desk desk = new Desk(Desk.demo(), Runnable::run, Runnable::run, clock,
                     () -> ShopLog.open(home.resolve("log"), home.resolve("home"), clock), Desks::learn);
             ShellModel shell = desk.shell();

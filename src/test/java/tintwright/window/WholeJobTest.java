@@ -7,9 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -17,6 +14,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.HandClock;
 import tintwright.bench.ShopLog;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
@@ -24,28 +22,7 @@ import tintwright.logbook.DemoLog;
 
 /** One whole job of the invented boat, through the real scene without a display. */
 class WholeJobTest {
-    /** Moves on by a minute whenever it is asked, as a person at a bench does. */
-    private static final class BenchClock extends Clock {
-        private Instant now = Instant.parse("2026-05-04T09:00:00Z");
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-
-        @Override
-        public Instant instant() {
-            now = now.plus(Duration.ofMinutes(1));
-            return now;
-        }
-    }
-
-    private final BenchClock clock = new BenchClock();
+    private final Clock clock = new HandClock("2026-05-04T09:00:00Z", Duration.ofMinutes(1));
 
     private Desk open(Path folder, Job first, KeptJob kept) {
         Desk desk = new Desk(first, Runnable::run, Runnable::run, clock,
