@@ -3,6 +3,7 @@ package tintwright.colour;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * How a mix differs from its target, in the words of someone who mixes paint.
@@ -19,6 +20,8 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
     public static final double UNSEEN = 0.35;
     /** From here on the difference is named without "a touch". */
     public static final double PLAIN = 1.2;
+    /** A smaller CIEDE2000 is not given a figure: no reading can tell it. */
+    private static final double LEAST_SAID = 0.1;
     /** From here on it is much. */
     public static final double MUCH = 5;
     /** Below this chroma hue and dirt say nothing: a white is redder, yellower, greener or bluer, not cleaner. */
@@ -116,6 +119,21 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
         return nearest;
     }
 
+    /**
+     * A difference as a number a person reads, the same in every place that names it.
+     *
+     * @param deltaE CIEDE2000, 0 or more
+     * @return such as "0.3"; "under 0.1" for less than any reading can tell, never "0.0"
+     */
+    public static String size(double deltaE) {
+        return deltaE < LEAST_SAID ? "under 0.1" : String.format(Locale.ROOT, "%.1f", deltaE);
+    }
+
+    /** @return {@link #size} with its word, such as "0.3 apart" */
+    public static String apart(double deltaE) {
+        return size(deltaE) + " apart";
+    }
+
     /** @return CIEDE2000 between the two */
     public double total() {
         return parts.total();
@@ -137,9 +155,9 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
     /** @return a whole sentence, the part that matters most named when there are several */
     public String sentence() {
         if (said.isEmpty()) {
-            return "Beside the target there is " + phrase() + ".";
+            return "Beside the hull there is " + phrase() + ".";
         }
-        String start = "The mix is " + phrase() + " than the target";
+        String start = "The mix is " + phrase() + " than the hull";
         return said.size() == 1 ? start + "." : start + "; " + first() + " is what the eye sees first.";
     }
 

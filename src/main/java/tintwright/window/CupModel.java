@@ -16,6 +16,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.CupBench;
+import tintwright.colour.DifferenceWords;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
@@ -148,7 +149,7 @@ public final class CupModel {
         return new InHand(cup, next, story(cup, shelf), contents(sight, shelf),
                 drawn.cup(empty ? "White, to go in first" : "Cup, as computed", all, chip),
                 drawn.doses(name, all, cup.base(), doses), drawn.rose(name, all, today),
-                outlook.map(seen -> say("%.1f apart", seen.deltaE())).orElse("not begun"),
+                outlook.map(seen -> DifferenceWords.apart(seen.deltaE())).orElse("not begun"),
                 words.verdict(),
                 outlook.map(seen -> say("%.0f in 10", 10 * seen.chanceWithin1())).orElse("\u2013"),
                 outlook.isPresent() ? "that it is within 1.0" : "",

@@ -81,7 +81,7 @@ final class Drawn {
     }
 
     static String verdict(Lab mix, Lab hull, double apart) {
-        return String.format(Locale.ROOT, "%.1f apart: %s", apart, DifferenceWords.of(mix, hull).phrase());
+        return DifferenceWords.apart(apart) + ": " + DifferenceWords.of(mix, hull).phrase();
     }
 
     private Lab colour(Parts parts) {

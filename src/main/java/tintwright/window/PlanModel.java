@@ -109,7 +109,7 @@ public final class PlanModel {
                 DifferenceWords.of(recipe.prediction().lab(), target.colour()).sentence(), reach(answer),
                 Optional.of(Drawn.swatch("Mix, as computed", recipe.lights())), Optional.of(drawn.recipe(recipe, bench.order(recipe, now.scaleStep()))),
                 Optional.of(drawn.rose("Mix", recipe.weighed(), today)),
-                say("%.1f apart", recipe.deltaE()),
+                DifferenceWords.apart(recipe.deltaE()),
                 DifferenceWords.of(recipe.prediction().lab(), target.colour()).phrase(),
                 say("within %.1f", recipe.within90()), "nine times in ten",
                 NextChip.of(knowledge, recipe, target));
@@ -138,7 +138,8 @@ public final class PlanModel {
         List<Way> ways = new ArrayList<>();
         for (Recipe recipe : recipes) {
             long tints = now.shelf().tints().stream().filter(t -> recipe.weighed().grams(t.id()) > 0).count();
-            String title = say("%d %s, %.1f apart", tints, tints == 1 ? "tint" : "tints", recipe.deltaE());
+            String title = say("%d %s, %s", tints, tints == 1 ? "tint" : "tints",
+                    DifferenceWords.apart(recipe.deltaE()));
             ways.add(new Way(title, recipe.betterIn().isEmpty() ? "nearest by all that is known"
                     : String.join(", ", recipe.betterIn())));
         }

@@ -16,9 +16,18 @@ class DifferenceWordsTest {
     void namesTheLargestPartFirst() {
         DifferenceWords words = DifferenceWords.of(lab(80, 1, 4), lab(84, 0.2, 4));
         assertEquals("darker and a touch redder", words.phrase());
-        assertEquals("The mix is darker and a touch redder than the target; the value is what the eye sees first.",
+        assertEquals("The mix is darker and a touch redder than the hull; the value is what the eye sees first.",
                 words.sentence());
         assertEquals(words.total(), Ciede2000.between(lab(80, 1, 4), lab(84, 0.2, 4)), 1e-12);
+    }
+
+    @Test
+    void noDifferenceIsCalledNothing() {
+        assertEquals("0.3 apart", DifferenceWords.apart(0.34));
+        assertEquals("0.1 apart", DifferenceWords.apart(0.1));
+        assertEquals("under 0.1 apart", DifferenceWords.apart(0.0999));
+        assertEquals("under 0.1 apart", DifferenceWords.apart(0));
+        assertEquals("under 0.1", DifferenceWords.size(0.04));
     }
 
     @Test
@@ -31,7 +40,7 @@ class DifferenceWordsTest {
     void saysNothingOfWhatIsNotSeen() {
         DifferenceWords words = DifferenceWords.of(lab(84, 0.2, 4), lab(84.1, 0.2, 4.1));
         assertEquals("no difference to see", words.phrase());
-        assertEquals("Beside the target there is no difference to see.", words.sentence());
+        assertEquals("Beside the hull there is no difference to see.", words.sentence());
         assertTrue(words.said().isEmpty());
     }
 
