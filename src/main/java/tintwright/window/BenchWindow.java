@@ -107,7 +107,7 @@ public final class BenchWindow extends Application {
                 ? ShopLog.open(ShopLog.usualFolder(), home, clock) : demoLog(home),
                 shelf -> shelf.equals(opening.first().shelf()) ? opening.known().join() : Knowledge.of(shelf));
         ShellModel shell = desk.shell();
-        shell.say(opening.said());
+        shell.warn(opening.said());
         desk.fill().keepTimers(new KeptTimers(home.resolve(opening.own() ? "bench" : "demo-bench")
                 .resolve("cure.properties")));
         shell.setTextShare(memory.number("text", 1));
@@ -139,7 +139,7 @@ public final class BenchWindow extends Application {
         try {
             kept.keep(job);
         } catch (FileProblem e) {
-            Platform.runLater(() -> shell.say(Said.of(e)));
+            Platform.runLater(() -> shell.warn(Said.of(e)));
         }
     }
 

@@ -47,7 +47,7 @@ final class BoatPage {
         search.setId("boat-search");
         search.setPromptText("name, place or note");
         search.textProperty().addListener((property, before, after) -> log.search(after));
-        VBox inHand = Pieces.sheet("", title, places, Pieces.row(Pieces.button("Read another place", toTheHull),
+        VBox inHand = Pieces.sheet("", title, places, Pieces.flow(Pieces.button("Read another place", toTheHull),
                 Pieces.quietButton("Write today's readings into the log", log::writeReadings)));
         VBox wide = new VBox(patches, inHand);
         wide.getStyleClass().add("pictures");

@@ -276,7 +276,7 @@ public final class CupModel {
             return then.isPresent() ? after.add(clock.instant(), then.get()) : after;
         }, rest, () -> {
             if (added[0] instanceof CupBench.Added.SameAgain again) {
-                shell.say(again.question() + " If not, take it back with Undo.");
+                shell.warn(again.question() + " If not, take it back with Undo.");
             }
         });
     }

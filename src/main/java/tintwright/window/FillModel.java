@@ -237,9 +237,9 @@ public final class FillModel {
             timers.resume(before, list -> writing.run(() -> {
                 kept.keep(list);
                 return list;
-            }, done -> { }, failure -> shell.say(Said.of(failure))));
+            }, done -> { }, failure -> shell.warn(Said.of(failure))));
         } catch (FileProblem e) {
-            shell.say(Said.of(e));
+            shell.warn(Said.of(e));
         }
     }
 
@@ -258,7 +258,7 @@ public final class FillModel {
                 made.writeHtml(file, units);
             }
             return file;
-        }, written -> shell.say("The job sheet is in " + written + "."), failure -> shell.say(Said.of(failure)));
+        }, written -> shell.say("The job sheet is in " + written + "."), failure -> shell.warn(Said.of(failure)));
     }
 
     FillTimers timers() {

@@ -126,7 +126,7 @@ public final class FillTimers {
         }
         running.set(List.copyOf(list));
         if (!due.isEmpty()) {
-            shell.say(String.join(" ", due));
+            shell.warn(String.join(" ", due));
         }
     }
 

@@ -108,7 +108,7 @@ public final class JobModel {
     }
 
     private void learn(Shelf shelf) {
-        learning.ask(() -> teacher.apply(shelf), knowledge::set, failure -> shell.say(Said.of(failure)));
+        learning.ask(() -> teacher.apply(shelf), knowledge::set, failure -> shell.warn(Said.of(failure)));
     }
 
     Job now() {

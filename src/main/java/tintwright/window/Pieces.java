@@ -5,6 +5,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -84,6 +85,13 @@ final class Pieces {
         HBox row = new HBox(content);
         row.getStyleClass().add("row");
         return row;
+    }
+
+    /** Side by side as far as there is room, the others below. */
+    static FlowPane flow(Node... content) {
+        FlowPane flow = new FlowPane(content);
+        flow.getStyleClass().add("fields");
+        return flow;
     }
 
     static VBox column(Node... content) {

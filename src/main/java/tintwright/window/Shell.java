@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import javafx.animation.PauseTransition;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -33,9 +34,9 @@ final class Shell extends BorderPane {
     private static final double LARGE = 1.5;
 
     private static final Duration PATIENCE = Duration.millis(300);
-    private static final String KEYS = "Keys: Ctrl 1 to 6 the stations, Ctrl Enter what the strip says, Ctrl Z and "
-            + "Ctrl Y undo and redo, Ctrl plus, minus and 0 the text, Ctrl L light or dark, Ctrl U units, F1 this. Left and "
-            + "right change the light of the split swatch.";
+    private static final String KEYS = "Keys: Ctrl 1 to 6 go to a station. Ctrl Enter does what the strip at the "
+            + "foot says. Ctrl Z takes back, Ctrl Y does it again. Ctrl plus, minus and 0 set the text, Ctrl L light or "
+            + "dark, Ctrl U the units. Left and right change the light of the split swatch. F1 shows this.";
 
     private final BooleanProperty slow = new SimpleBooleanProperty(false);
     private final ShellModel model;
@@ -88,22 +89,39 @@ final class Shell extends BorderPane {
         Label name = new Label("Tintwright");
         name.getStyleClass().add("wordmark");
         Label job = Pieces.bound(model.jobProperty(), "job");
-        HBox left = new HBox(name, job);
-        left.getStyleClass().add("head-left");
-        HBox.setHgrow(left, Priority.ALWAYS);
+        job.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(job, Priority.ALWAYS);
+        right.setMinWidth(USE_PREF_SIZE);
+        Button units = tool("", this::units, null);
+        model.unitsProperty().addListener((property, before, after) -> nameUnits(units, after));
+        nameUnits(units, model.unitsProperty().get());
+        Button dark = tool("", () -> model.darkProperty().set(!model.darkProperty().get()), null);
+        model.darkProperty().addListener((property, before, after) -> nameLight(dark, after));
+        nameLight(dark, model.darkProperty().get());
         right.getChildren().setAll(
-                tool("Undo", model::undo, model.canUndoProperty()),
-                tool("Redo", model::redo, model.canRedoProperty()),
+                named(tool("Undo", model::undo, model.canUndoProperty()), "Take back the last step (Ctrl and Z)"),
+                named(tool("Redo", model::redo, model.canRedoProperty()), "Do it again after all (Ctrl and Y)"),
                 named(tool("A\u2212", model::smallerText, null), "Smaller text (Ctrl and minus)"),
                 named(tool("A+", model::largerText, null), "Larger text (Ctrl and plus)"),
-                named(tool("mm / in", this::units, null), "Metric or US units (Ctrl and U)"),
-                named(tool("Keys", () -> model.say(KEYS), null), "What the keys do (F1)"),
-                named(tool("Dark", () -> model.darkProperty().set(!model.darkProperty().get()), null),
-                        "Light or dark window (Ctrl and L)"));
+                units, named(tool("Keys", () -> model.warn(KEYS), null), "What the keys do (F1)"), dark);
+        right.getChildren().forEach(each -> ((Button) each).setAlignment(Pos.CENTER));
         right.getStyleClass().add("head-right");
-        HBox head = new HBox(left, right);
+        HBox head = new HBox(name, job, right);
         head.getStyleClass().add("head");
         return head;
+    }
+
+    /** The key names the units in use; what it says it does is the change. */
+    private static void nameUnits(Button key, UnitSystem now) {
+        boolean metric = now == UnitSystem.METRIC;
+        key.setText(metric ? "g, mm, \u00b0C" : "oz, in, \u00b0F");
+        named(key, metric ? "Units: grams, millimetres, Celsius. Change to ounces, inches, Fahrenheit (Ctrl and U)"
+                : "Units: ounces, inches, Fahrenheit. Change to grams, millimetres, Celsius (Ctrl and U)");
+    }
+
+    private static void nameLight(Button key, boolean dark) {
+        key.setText(dark ? "Light" : "Dark");
+        named(key, dark ? "Change to a light window (Ctrl and L)" : "Change to a dark window (Ctrl and L)");
     }
 
     private static Button named(Button button, String meaning) {
@@ -123,6 +141,8 @@ final class Shell extends BorderPane {
     private Node noticeLine() {
         Label words = Pieces.whenSaid(Pieces.bound(model.noticeProperty(), "notice"));
         HBox.setHgrow(words, Priority.ALWAYS);
+        // The toolkit has no live region; a change of a text that can be focused is what it passes on.
+        words.setFocusTraversable(true);
         ProgressBar bar = new ProgressBar(ProgressBar.INDETERMINATE_PROGRESS);
         bar.setAccessibleText("working");
         HBox busy = Pieces.onlyWhen(slow, new HBox(bar, Pieces.quietButton("Cancel", model::cancel)));
@@ -142,7 +162,35 @@ final class Shell extends BorderPane {
                 slow.set(false);
             }
         });
+        line.setId("notice-line");
+        letGo(line);
         return Pieces.onlyWhen(model.noticeProperty().isNotEmpty().or(slow), line);
+    }
+
+    /** A notice goes by itself, but not from under somebody who is on it. */
+    private void letGo(HBox line) {
+        PauseTransition reading = new PauseTransition();
+        reading.setOnFinished(event -> {
+            if (!model.noticeStaysProperty().get() && !line.isHover() && !line.isFocusWithin()) {
+                model.say("");
+            }
+        });
+        Runnable again = () -> {
+            reading.stop();
+            if (!model.noticeStaysProperty().get() && !model.noticeProperty().get().isEmpty()) {
+                reading.setDuration(timeToRead(model.noticeProperty().get()));
+                reading.playFromStart();
+            }
+        };
+        model.noticeProperty().addListener((property, before, after) -> again.run());
+        model.noticeStaysProperty().addListener((property, before, after) -> again.run());
+        line.hoverProperty().addListener((property, before, after) -> again.run());
+        line.focusWithinProperty().addListener((property, before, after) -> again.run());
+    }
+
+    /** Eight seconds, more for what takes longer to read: a tenth of a second a letter. */
+    static Duration timeToRead(String words) {
+        return Duration.millis(Math.max(8000, 100 * words.length()));
     }
 
     private void open(Step step) {
@@ -197,7 +245,7 @@ final class Shell extends BorderPane {
 
     private void key(KeyEvent event) {
         if (event.getCode() == KeyCode.F1) {
-            model.say(KEYS);
+            model.warn(KEYS);
         }
         if (!event.isShortcutDown()) {
             return;

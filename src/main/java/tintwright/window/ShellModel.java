@@ -34,6 +34,7 @@ public final class ShellModel {
     private final StringProperty now = new SimpleStringProperty("");
     private final StringProperty nowButton = new SimpleStringProperty("");
     private final StringProperty notice = new SimpleStringProperty("");
+    private final BooleanProperty noticeStays = new SimpleBooleanProperty(false);
     private final BooleanProperty busy = new SimpleBooleanProperty(false);
     private final DoubleProperty textShare = new SimpleDoubleProperty(1);
     private final BooleanProperty dark = new SimpleBooleanProperty(false);
@@ -139,8 +140,15 @@ public final class ShellModel {
         textShare.set(Math.round(held * 10) / 10.0);
     }
 
-    /** Says something that needs no answer; it stays until the next thing is said. */
+    /** Says something that needs no answer; it goes by itself after a while. */
     public void say(String sentence) {
+        noticeStays.set(false);
+        notice.set(sentence);
+    }
+
+    /** Says something that must not be missed, such as what was not saved: it stays until it is closed. */
+    public void warn(String sentence) {
+        noticeStays.set(true);
         notice.set(sentence);
     }
 
@@ -190,6 +198,10 @@ public final class ShellModel {
 
     public StringProperty noticeProperty() {
         return notice;
+    }
+
+    BooleanProperty noticeStaysProperty() {
+        return noticeStays;
     }
 
     public BooleanProperty busyProperty() {

@@ -2,11 +2,11 @@ package tintwright.window;
 
 /** The stations of one job, in the order they are worked. */
 public enum Step {
-    BOAT("Boat", "which boat, which place"),
-    HULL("Hull", "what colour it is now"),
-    SHELF("Shelf", "what there is to mix with"),
+    BOAT("Boat", "boat and place"),
+    HULL("Hull", "its colour now"),
+    SHELF("Shelf", "white and tints"),
     CUP("Cup", "weigh, read, correct"),
-    FILL("Fill", "how much, how hard, how fine"),
+    FILL("Fill", "how much"),
     LOG("Log", "to make it again");
 
     private final String title;

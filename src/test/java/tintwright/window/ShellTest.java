@@ -16,6 +16,8 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 
@@ -176,6 +178,75 @@ class ShellTest {
                 assertTrue(contrast >= 4.5, pair[0] + " on " + pair[1] + " is " + contrast);
             }
         }
+    }
+
+    /** Outlines of buttons and fields as the same guidelines ask (1.4.11): three to one against what lies beside them. */
+    @Test
+    void outlinesStandOutFromTheirGroundInBothThemes() throws Exception {
+        String css = new String(Shell.class.getResourceAsStream("bench.css").readAllBytes());
+        Map<String, double[]> light = colours(css.substring(css.indexOf(".root {"), css.indexOf(".root.dark {")));
+        Map<String, double[]> dark = new HashMap<>(light);
+        dark.putAll(colours(css.substring(css.indexOf(".root.dark {"), css.indexOf("/* pictures"))));
+        for (Map<String, double[]> theme : java.util.List.of(light, dark)) {
+            for (String line : new String[] {"-edge", "-focus", "-deep"}) {
+                for (String ground : new String[] {"-paper", "-sheet", "-press", "-caution-sheet"}) {
+                    double contrast = contrast(theme.get(line), theme.get(ground));
+                    assertTrue(contrast >= 3, line + " on " + ground + " is " + contrast);
+                }
+            }
+        }
+    }
+
+    /** Every button that can be seen has an outline or a ground of its own. */
+    @Test
+    void everyButtonLooksLikeOne() {
+        Stagehand.onScreen(() -> {
+            for (boolean dark : new boolean[] {false, true}) {
+                Desk desk = desk();
+                desk.shell().darkProperty().set(dark);
+                Scene scene = open(desk);
+                for (Step step : Step.values()) {
+                    desk.shell().stepProperty().set(step);
+                    scene.getRoot().applyCss();
+                    scene.getRoot().layout();
+                    for (Node node : scene.getRoot().lookupAll(".button")) {
+                        Button button = (Button) node;
+                        boolean outlined = button.getBorder() != null && button.getBorder().getStrokes().stream()
+                                .anyMatch(stroke -> stroke.getTopStroke() instanceof Color colour
+                                        && colour.getOpacity() == 1);
+                        assertTrue(outlined || button.getStyleClass().contains("now-button"), step + ": "
+                                + button.getText());
+                    }
+                }
+            }
+            return null;
+        });
+    }
+
+    @Test
+    void theNameOfTheJobAndTheToolsStandOnOneLine() {
+        Stagehand.onScreen(() -> {
+            Scene scene = open(desk());
+            scene.snapshot(null);
+            double first = Double.NaN;
+            for (Node node : scene.getRoot().lookupAll(".head .text")) {
+                double line = node.localToScene(0, 0).getY();
+                first = Double.isNaN(first) ? line : first;
+                assertEquals(first, line, 1.5, ((Text) node).getText());
+            }
+            return null;
+        });
+    }
+
+    @Test
+    void aNoticeGoesByItselfUnlessItMustNotBeMissed() {
+        ShellModel model = new ShellModel();
+        model.say("Copied as text.");
+        assertFalse(model.noticeStaysProperty().get());
+        model.warn("That could not be saved.");
+        assertTrue(model.noticeStaysProperty().get());
+        assertEquals(8000, Shell.timeToRead("Copied as text.").toMillis());
+        assertEquals(20_000, Shell.timeToRead("x".repeat(200)).toMillis());
     }
 
     private static Map<String, double[]> colours(String css) {

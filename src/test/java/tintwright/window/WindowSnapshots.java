@@ -18,7 +18,8 @@ class WindowSnapshots {
     }
 
     private static final List<Size> SIZES = List.of(new Size("1280", 1280, 800, 1, false),
-            new Size("1920-dark", 1920, 1080, 1.2, true), new Size("200", 1280, 800, 2, false));
+            new Size("1920-dark", 1920, 1080, 1.2, true), new Size("200", 1280, 800, 2, false),
+            new Size("1024", 1024, 700, 1, false), new Size("1024-200", 1024, 700, 2, false));
 
     @Test
     void everyStation() {
