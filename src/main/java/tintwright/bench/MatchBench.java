@@ -64,6 +64,13 @@ public final class MatchBench {
         return matcher.match(wish);
     }
 
+    /** @return what to do when the tints would reach the hull and the scale does not */
+    public static String tooCoarse(MatchAnswer.TooCoarse answer) {
+        return String.format(Locale.ROOT, "The tints would reach it, but the scale is too coarse for this batch: "
+                + "rounding alone leaves %.1f. Make more, take a finer scale, or stir the tints into some white first.",
+                answer.best().deltaE());
+    }
+
     /** @return a sentence for each part of which less is left than the recipe takes; mostly none */
     public List<String> shortages(Recipe recipe) {
         List<String> sentences = new ArrayList<>();

@@ -46,6 +46,9 @@ final class MatchWords {
         lines.add("");
         if (match instanceof MatchAnswer.OutOfReach out) {
             outOfReach(out);
+        } else if (match instanceof MatchAnswer.TooCoarse coarse) {
+            lines.add(MatchBench.tooCoarse(coarse));
+            lines.add("");
         }
         weigh(best);
         lines.add("");
@@ -68,14 +71,6 @@ final class MatchWords {
     }
 
     private void outOfReach(MatchAnswer.OutOfReach out) {
-        Recipe nearest = out.best();
-        if (out.deltaE() - nearest.roundingCost() < MatchAnswer.REACH && nearest.roundingCost() > 0.5) {
-            lines.add("The tints would reach it, but the scale is too coarse for this batch: rounding alone costs "
-                    + Figures.fixed(nearest.roundingCost(), 1)
-                    + ". Make more, take a finer scale, or pre-mix the tints in base.");
-            lines.add("");
-            return;
-        }
         lines.add("These tints do not reach it: the nearest mix stays " + Figures.fixed(out.deltaE(), 1)
                 + " away, " + out.miss().phrase() + " than the target.");
         out.wouldReach().ifPresent(family -> lines.add("A tint of the family " + family.words()
@@ -172,6 +167,9 @@ final class MatchWords {
         fields.put("grams", wish.grams());
         fields.put("scaleStep", wish.scaleStep());
         fields.put("reached", match instanceof MatchAnswer.Reached);
+        if (match instanceof MatchAnswer.TooCoarse coarse) {
+            fields.put("withoutRounding", Figures.six(coarse.exact()));
+        }
         if (match instanceof MatchAnswer.OutOfReach out) {
             Map<String, Object> miss = new LinkedHashMap<>();
             miss.put("deltaE", Figures.six(out.deltaE()));

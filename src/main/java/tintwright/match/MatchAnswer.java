@@ -26,6 +26,18 @@ public sealed interface MatchAnswer {
     }
 
     /**
+     * The tints reach the target, but not in steps of this scale for so small a batch.
+     *
+     * @param recipes the nearest that can be weighed, ranked
+     * @param exact   how near the tints come when nothing is rounded, CIEDE2000
+     */
+    record TooCoarse(List<Recipe> recipes, double exact) implements MatchAnswer {
+        public TooCoarse {
+            recipes = List.copyOf(recipes);
+        }
+    }
+
+    /**
      * No mix of these tints comes within {@link #REACH}.
      *
      * @param recipes    the nearest, ranked

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import tintwright.colour.Ciede2000;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
@@ -47,10 +48,15 @@ public final class Matcher {
         String baseId = baseOf(wish);
         Pool pool = Pool.of(knowledge, wish, k, s, baseId);
         Search search = new Search(wish, pool);
-        List<Recipe> recipes = search.recipes(search.candidates(MOST_TINTS));
+        List<Candidate> candidates = search.candidates(MOST_TINTS);
+        List<Recipe> recipes = search.recipes(candidates);
         Recipe best = recipes.get(0);
         if (best.deltaE() <= MatchAnswer.REACH) {
             return new MatchAnswer.Reached(recipes);
+        }
+        double exact = search.nearest(candidates);
+        if (exact <= MatchAnswer.REACH) {
+            return new MatchAnswer.TooCoarse(recipes, exact);
         }
         return outOfReach(wish, baseId, recipes);
     }
@@ -158,6 +164,15 @@ public final class Matcher {
                     }
                 }
             }
+        }
+
+        /** How near the best candidates come before they are rounded to the scale, CIEDE2000. */
+        double nearest(List<Candidate> candidates) {
+            Target target = wish.target();
+            return candidates.stream().limit(SHORT_LIST)
+                    .map(each -> pool.parts(each.chosen(), each.amounts(), wish.grams()))
+                    .map(mix -> knowledge.colour(mix, target.colour().viewing(), target.geometry()))
+                    .mapToDouble(mix -> Ciede2000.between(mix, target.colour())).min().orElseThrow();
         }
 
         /** How near any set of three comes that holds this row, CIEDE2000. */

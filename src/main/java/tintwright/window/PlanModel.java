@@ -154,7 +154,7 @@ public final class PlanModel {
                     family.words(), out.withFamily())));
             return said.toString();
         }
-        return "";
+        return answer instanceof MatchAnswer.TooCoarse coarse ? MatchBench.tooCoarse(coarse) : "";
     }
 
     /** @return grams with as many decimals as the scale has */

@@ -117,6 +117,26 @@ class MatcherTest {
     }
 
     @Test
+    void aScaleTooCoarseForTheBatchIsNotTakenForAMissingTint() {
+        int coarse = 0;
+        for (int seed = 0; seed < 8; seed++) {
+            Knowledge knowledge = knowledge(new HiddenShop(seed));
+            Lab wanted = knowledge.colour(Parts.of(Map.of("white", 99.0, "carbon-black", 0.15,
+                    "yellow-iron-oxide", 0.4, "phthalo-green", 0.1)), Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
+            Target target = target(wanted.lightness(), wanted.a(), wanted.b());
+            MatchAnswer answer = new Matcher(knowledge).match(Wish.of(target, 5, 0.1));
+            if (answer instanceof MatchAnswer.TooCoarse found) {
+                coarse++;
+                assertTrue(found.exact() < 0.3, "seed " + seed + ": " + found.exact());
+                assertTrue(found.best().deltaE() > MatchAnswer.REACH, "seed " + seed);
+            } else {
+                assertInstanceOf(MatchAnswer.Reached.class, answer, "seed " + seed);
+            }
+        }
+        assertTrue(coarse >= 4, "a tenth of a gram is too coarse for 5 g, found in " + coarse + " of 8 shops");
+    }
+
+    @Test
     void saysWhenStartingFromALeftoverHelps() {
         HiddenShop shop = new HiddenShop(14);
         Shelf plain = knowledge(shop).shelf();
