@@ -123,6 +123,12 @@ class BadPhotoTest {
     }
 
     @Test
+    void printingInksAreNotLight() throws IOException {
+        String message = refused(save("inks.jpg", TestPhotos.fourInks(120, 90)));
+        assertTrue(message.contains("CMYK") && message.contains("RGB"), message);
+    }
+
+    @Test
     void aBrokenProfileIsSaidAndSrgbStandsIn() throws Exception {
         byte[] broken = TestPhotos.withSegment(jpeg(0.8), 0xE2, TestPhotos.profileSegment(new byte[200]));
         PhotoReadings read = read(PhotoFile.open(save("broken.jpg", broken)), Spot.hull("bow", 50, 50, 10));

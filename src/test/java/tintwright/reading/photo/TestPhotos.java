@@ -72,6 +72,31 @@ final class TestPhotos {
         return out.toByteArray();
     }
 
+    /** A JPEG of four channels, marked as printing inks by the Adobe segment (ITU-T T.872, transform 0). */
+    static byte[] fourInks(int width, int height) throws IOException {
+        WritableRaster raster = Raster.createInterleavedRaster(DataBuffer.TYPE_BYTE, width, height, 4, null);
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                raster.setPixel(x, y, new int[] {x % 256, y % 256, 90, 20});
+            }
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        for (var all = ImageIO.getImageWritersByFormatName("jpeg"); all.hasNext();) {
+            ImageWriter writer = all.next();
+            // The one that comes with Java takes four bare channels.
+            if (writer.getClass().getName().startsWith("com.sun")) {
+                try (var stream = ImageIO.createImageOutputStream(out)) {
+                    writer.setOutput(stream);
+                    writer.write(null, new IIOImage(raster, null, null), null);
+                } finally {
+                    writer.dispose();
+                }
+            }
+        }
+        byte[] adobe = "Adobe\0d\0\0\0\0\0".getBytes(StandardCharsets.ISO_8859_1);
+        return withSegment(out.toByteArray(), 0xEE, adobe);
+    }
+
     static Path save(Path folder, String name, byte[] bytes) throws IOException {
         return Files.write(folder.resolve(name), bytes);
     }

@@ -1,0 +1,130 @@
+package tintwright.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tintwright.colour.Ciede2000;
+import tintwright.colour.Lab;
+import tintwright.colour.RgbSpace;
+import tintwright.colour.Viewing;
+import tintwright.files.CardFile;
+import tintwright.files.TargetFile;
+
+/** The read command on photos painted here: a card and a hull under warm light, in sRGB (IEC 61966-2-1). */
+class ReadCommandTest {
+    private static final int PITCH = 80;
+    private static final int EDGE = 100;
+    private static final Lab HULL = new Lab(64.5, -9.5, 3, Viewing.D50_2);
+    /** What the lamp makes of red, green and blue light. */
+    private static final double[] WARM = {1.0, 0.93, 0.74};
+
+    @TempDir
+    Path folder;
+
+    private Path photo;
+
+    @BeforeEach
+    void shoot() throws Exception {
+        photo = shoot("bow-1.png", 0);
+    }
+
+    private static int code(Lab lab) {
+        RgbSpace.Code code = RgbSpace.SRGB.encode(lab);
+        double[] channels = {code.red(), code.green(), code.blue()};
+        int rgb = 0;
+        for (int k = 0; k < 3; k++) {
+            double light = 0.9 * WARM[k] * RgbSpace.toLinear(Math.max(0, Math.min(1, channels[k])));
+            rgb = rgb << 8 | (int) Math.round(255 * RgbSpace.toCode(light));
+        }
+        return rgb;
+    }
+
+    private Path shoot(String name, double lighter) throws Exception {
+        int[] patches = CardFile.shipped("deck-24").patches().stream()
+                .mapToInt(patch -> code(patch.colour(Viewing.D50_2))).toArray();
+        BufferedImage image = new BufferedImage(2 * EDGE + 6 * PITCH + 200, 2 * EDGE + 4 * PITCH,
+                BufferedImage.TYPE_3BYTE_BGR);
+        int hull = code(new Lab(HULL.lightness() + lighter, HULL.a(), HULL.b(), HULL.viewing()));
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                int column = Math.floorDiv(x - EDGE, PITCH);
+                int row = Math.floorDiv(y - EDGE, PITCH);
+                boolean onCard = column >= 0 && column < 6 && row >= 0 && row < 4;
+                boolean onPatch = onCard && Math.abs((x - EDGE) % PITCH - 40) < 34
+                        && Math.abs((y - EDGE) % PITCH - 40) < 34;
+                int rgb = onPatch ? patches[6 * row + column] : onCard ? 0x080808 : hull;
+                image.setRGB(x, y, rgb);
+            }
+        }
+        Path file = folder.resolve(name);
+        ImageIO.write(image, "png", file.toFile());
+        Files.writeString(folder.resolve(name + ".marks.json"), """
+                {"formatVersion": 1, "kind": "marks",
+                 "cards": [{"card": "deck-24", "corners": [[106, 106], [574, 106], [574, 414], [106, 414]]}],
+                 "spots": [{"name": "port bow", "at": [680, 260], "radius": 30}]}
+                """);
+        return file;
+    }
+
+    private static CommandLineTest.Ran read(Object... args) {
+        String[] all = new String[args.length + 1];
+        all[0] = "read";
+        for (int i = 0; i < args.length; i++) {
+            all[i + 1] = args[i].toString();
+        }
+        return CommandLineTest.run(Commands.all(), all);
+    }
+
+    private static Lab lab(JsonNode axes, Viewing viewing) {
+        return new Lab(axes.get(0).doubleValue(), axes.get(1).doubleValue(), axes.get(2).doubleValue(), viewing);
+    }
+
+    @Test
+    void readsTheHullThroughTheCard() throws Exception {
+        CommandLineTest.Ran ran = read(photo, "--light", "D50", "--observer", "2", "--json");
+        assertEquals(0, ran.code(), ran.err());
+        JsonNode spot = new ObjectMapper().readTree(ran.out()).get("photos").get(0).get("spots").get(0);
+        double off = Ciede2000.between(lab(spot.get("lab"), Viewing.D50_2), HULL);
+        assertTrue(off < 1, "off by " + off);
+        RgbSpace.Code clean = RgbSpace.SRGB.encode(HULL);
+        int shot = code(HULL);
+        double without = Ciede2000.between(RgbSpace.SRGB.decode(clean.red(), clean.green(), clean.blue()),
+                RgbSpace.SRGB.decode((shot >> 16) / 255.0, (shot >> 8 & 255) / 255.0, (shot & 255) / 255.0));
+        assertTrue(without > 6, "the light alone is off by " + without);
+        assertTrue(off <= spot.get("within90").doubleValue(), "off by " + off + ", said " + spot.get("within90"));
+    }
+
+    @Test
+    void severalPhotosOfOnePlaceAreTakenTogetherAndWritten() throws Exception {
+        Path second = shoot("bow-2.png", 0.2);
+        Path out = folder.resolve("bow.json");
+        CommandLineTest.Ran ran = read(photo, second, "--out", out, "--boat", "Aldernese", "--place", "port bow");
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().contains("of 2 readings"), ran.out());
+        assertEquals(2, TargetFile.read(out).readings().size());
+        assertEquals("port bow", TargetFile.read(out).place());
+    }
+
+    @Test
+    void saysWhatIsMissing() {
+        CommandLineTest.Ran unmarked = read(photo.resolveSibling("bow-9.png"));
+        assertEquals(2, unmarked.code());
+        assertTrue(unmarked.err().contains("bow-9.png"), unmarked.err());
+        CommandLineTest.Ran two = read(photo, photo, "--marks", folder.resolve("bow-1.png.marks.json"));
+        assertTrue(two.err().contains("--marks belongs to one photo"), two.err());
+        for (CommandLineTest.Ran ran : new CommandLineTest.Ran[] {unmarked, two}) {
+            assertFalse(ran.err().contains("Exception"), ran.err());
+            assertEquals("", ran.out());
+        }
+    }
+}
