@@ -2,10 +2,13 @@ package tintwright.window;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -17,7 +20,7 @@ final class BoatPage {
     private final LogModel log;
     private final JobModel job;
     private final Runnable toTheHull;
-    private final String otherWords;
+    private final boolean own;
     private final Runnable other;
     private final Patches patches = new Patches();
     private final Label title = Pieces.heading("");
@@ -30,11 +33,11 @@ final class BoatPage {
 
     /**
      * @param toTheHull  opens the station where a place is read
-     * @param otherWords what going over to the other bench, the demo or one's own, is called
-     * @param other      goes there
+     * @param own       true on the person's own bench, false on the demo's
+     * @param other     goes over to the other bench
      */
-    BoatPage(LogModel log, JobModel job, Runnable toTheHull, String otherWords, Runnable other) {
-        this.otherWords = otherWords;
+    BoatPage(LogModel log, JobModel job, Runnable toTheHull, boolean own, Runnable other) {
+        this.own = own;
         this.other = other;
         this.log = log;
         this.job = job;
@@ -49,17 +52,28 @@ final class BoatPage {
         search.textProperty().addListener((property, before, after) -> log.search(after));
         VBox inHand = Pieces.sheet("", title, places, Pieces.flow(Pieces.button("Read another place", toTheHull),
                 Pieces.quietButton("Write today's readings into the log", log::writeReadings)));
-        VBox wide = new VBox(patches, inHand);
+        VBox wide = own ? new VBox(patches, inHand, bench("This is your own bench. The demo boat is as you left it.",
+                "Back to the demo boat")) : new VBox(bench("An invented boat and shelf, to try everything on.",
+                "Start my own shelf"), patches, inHand);
         wide.getStyleClass().add("pictures");
-        VBox side = new VBox(Pieces.sheet("Boats", Pieces.asked("Search", search), boats), newBoat(),
-                Pieces.sheet("", Pieces.button(otherWords, other),
-                        Pieces.soft("Both benches stay as they are left.")));
+        VBox side = new VBox(Pieces.sheet("Boats", Pieces.asked("Search", search), boats), newBoat());
         side.getStyleClass().addAll("column", "side");
         log.shownProperty().addListener((property, before, after) -> show(after));
         job.jobProperty().addListener((property, before, after) -> showPlaces());
         show(log.shownProperty().get());
         showPlaces();
         return new Sides(wide, side, true, 62);
+    }
+
+    /** Which bench this is, and the way to the other one. */
+    private Node bench(String words, String to) {
+        Button key = Pieces.button(to, other);
+        key.setId("other-bench");
+        FlowPane line = Pieces.flow(key, Pieces.plain(words));
+        line.setRowValignment(VPos.CENTER);
+        VBox sheet = Pieces.sheet("", line);
+        sheet.getStyleClass().add("slim");
+        return sheet;
     }
 
     private Node newBoat() {

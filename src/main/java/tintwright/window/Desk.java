@@ -132,9 +132,9 @@ final class Desk {
     private Map<Step, Supplier<Node>> pages() {
         Map<Step, Supplier<Node>> stations = new EnumMap<>(Step.class);
         stations.put(Step.BOAT, () -> new BoatPage(log, job, () -> shell.stepProperty().set(Step.HULL),
-                ownBench ? "Back to the demo boat" : "Start my own shelf", otherBench).build());
+                ownBench, otherBench).build());
         stations.put(Step.HULL, () -> new HullStation(hull, photo));
-        stations.put(Step.SHELF, () -> new ShelfPage(shelf).build());
+        stations.put(Step.SHELF, () -> new ShelfPage(shelf, shell.unitsProperty().get()).build());
         stations.put(Step.CUP, () -> new CupStation(plan, cup, shell.unitsProperty().get()));
         stations.put(Step.FILL, () -> new FillPage(fill, shell.unitsProperty().get()).build());
         stations.put(Step.LOG, () -> new LogPage(log).build());

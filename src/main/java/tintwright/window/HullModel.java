@@ -11,6 +11,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.colour.DifferenceWords;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
@@ -41,10 +42,15 @@ public final class HullModel {
      * One reading as shown.
      *
      * @param colour what it says under the light of the mean
-     * @param words  its numbers and where they come from
-     * @param counts false when it lies far from the others and is left out
+     * @param figures its three numbers
+     * @param from    where they come from and what they are stated for
+     * @param counts  false when it lies far from the others and is left out
      */
-    public record Line(Lab colour, String words, boolean counts) {
+    public record Line(Lab colour, String figures, String from, boolean counts) {
+        /** @return all of it in one line */
+        public String words() {
+            return figures + ", " + from;
+        }
     }
 
     /**
@@ -81,13 +87,13 @@ public final class HullModel {
             List<Line> lines = new ArrayList<>();
             for (int i = 0; i < place.readings().size(); i++) {
                 Reading each = place.readings().get(i);
-                lines.add(new Line(each.colour(viewing).orElseThrow(), words(i + 1, each, viewing),
-                        !all.leftOut().contains(i)));
+                Lab lab = each.colour(viewing).orElseThrow();
+                lines.add(new Line(lab, figures(lab), from(each) + ", for " + viewing, !all.leftOut().contains(i)));
             }
             double size = Math.sqrt((all.covariance().ll() + all.covariance().aa() + all.covariance().bb()) / 3);
-            String sure = say("within about %.1f on each of L*, a*, b*, from %d %s", 2 * size, all.kept().size(),
+            String sure = say("sure to about %.1f on each number, from %d %s", 2 * size, all.kept().size(),
                     all.kept().size() == 1 ? "reading" : "readings");
-            hull.set(new Hull(place.place(), lines, Optional.of(all.mean()), sure, doubt(all)));
+            hull.set(new Hull(place.place(), lines, Optional.of(all.mean()), sure, doubt(all, lines)));
         } catch (IllegalArgumentException e) {
             hull.set(new Hull(place.place(), List.of(), Optional.empty(), "", Said.of(e)));
         }
@@ -99,21 +105,25 @@ public final class HullModel {
                 .map(each -> ((ColourReading) each).lab().viewing()).findFirst().orElse(Viewing.D65_10);
     }
 
-    private static String doubt(Repeats.Combined all) {
+    private static String doubt(Repeats.Combined all, List<Line> lines) {
         if (all.leftOut().isEmpty()) {
             return "";
         }
-        List<String> numbers = all.leftOut().stream().map(i -> Integer.toString(i + 1)).toList();
-        return "Reading " + String.join(", ", numbers) + " lies far from the others and does not count. Read that spot "
-                + "again: clean, dry, flat.";
+        List<String> said = new ArrayList<>();
+        for (int i : all.leftOut()) {
+            String how = DifferenceWords.of(lines.get(i).colour(), all.mean()).phrase();
+            said.add("Reading " + (i + 1) + " does not count: it is " + how + ", unlike the others.");
+        }
+        return String.join(" ", said) + " Read that spot again: clean, dry, flat.";
     }
 
-    private static String words(int number, Reading each, Viewing viewing) {
-        Lab lab = each.colour(viewing).orElseThrow();
-        String from = each instanceof SpectralReading ? "spectrum"
-                : ((ColourReading) each).photo().map(bias -> "photo " + bias.photo()).orElse("colour only");
-        return say("%d:  L* %.1f   a* %.1f   b* %.1f   (%s, %s)", number, lab.lightness(), lab.a(), lab.b(), from,
-                viewing);
+    static String figures(Lab lab) {
+        return say("L* %.1f   a* %.1f   b* %.1f", lab.lightness(), lab.a(), lab.b());
+    }
+
+    private static String from(Reading each) {
+        return each instanceof SpectralReading ? "a meter's whole curve"
+                : ((ColourReading) each).photo().map(bias -> "from a photo").orElse("three numbers");
     }
 
     private static String say(String pattern, Object... values) {

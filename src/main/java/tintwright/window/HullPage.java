@@ -7,30 +7,24 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import javafx.geometry.HPos;
 import javafx.scene.Node;
-import javafx.scene.control.ComboBox;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
-import tintwright.colour.Geometry;
-import tintwright.colour.Viewing;
 import tintwright.window.picture.Patches;
 import tintwright.window.picture.Shade;
 
 /** The hull: every reading of the place side by side, and three ways to add one. */
 final class HullPage {
-    private static final Map<String, Viewing> LIGHTS = new LinkedHashMap<>();
-
-    static {
-        LIGHTS.put("daylight D65, 10\u00b0", Viewing.D65_10);
-        LIGHTS.put("D50, 2\u00b0", Viewing.D50_2);
-        LIGHTS.put("D65, 2\u00b0", Viewing.D65_2);
-    }
-
     private final HullModel model;
     private final Runnable toThePhoto;
     private final Patches patches = new Patches();
@@ -38,26 +32,25 @@ final class HullPage {
     private final Label mean = Pieces.wrapped("", "figure");
     private final Label sure = Pieces.soft("");
     private final Label doubt = Pieces.whenSaid(Pieces.wrapped("", "caution"));
-    private final VBox lines = new VBox();
-    private final TextField lightness = new TextField();
-    private final TextField a = new TextField();
-    private final TextField b = new TextField();
+    private final GridPane lines = new GridPane();
+    private final MeterFields numbers = new MeterFields("lightness", "red-green", "yellow-blue", this::add);
+    private final MeterSetting setting = new MeterSetting();
     private final TextField place = new TextField();
-    private final ComboBox<String> light = new ComboBox<>();
-    private final ComboBox<String> gloss = new ComboBox<>();
+    private final VBox chosen = new VBox();
 
     /** @param toThePhoto opens the reading of a photo */
     HullPage(HullModel model, Runnable toThePhoto) {
         this.model = model;
         this.toThePhoto = toThePhoto;
-        lines.getStyleClass().add("lines");
+        lines.getStyleClass().add("table");
+        chosen.getStyleClass().add("column");
     }
 
     Region build() {
         VBox known = Pieces.sheet("", title, mean, sure, doubt, lines);
         VBox left = new VBox(patches, known);
         left.getStyleClass().add("pictures");
-        VBox right = new VBox(typed(), fromFile(), fromPhoto(), eyes());
+        VBox right = new VBox(ways(), eyes());
         right.getStyleClass().addAll("column", "side");
         model.hullProperty().addListener((property, before, after) -> show(after));
         show(model.hullProperty().get());
@@ -66,77 +59,83 @@ final class HullPage {
 
     /** Reads an instrument's file; what it does not say is as chosen on this page. */
     void open(Path file) {
-        model.open(file, viewing(), geometry());
+        model.open(file, setting.viewing(), setting.geometry());
     }
 
-    private Node typed() {
-        for (TextField field : List.of(lightness, a, b)) {
-            field.setPrefColumnCount(5);
-            field.setOnAction(event -> add());
-        }
-        lightness.setId("lightness");
-        a.setId("red-green");
-        b.setId("yellow-blue");
+    /** Three ways to a reading side by side, and below them what the chosen one asks. */
+    private Node ways() {
         place.setId("new-place");
         place.setPromptText("leave empty for the place in hand");
-        light.getItems().setAll(LIGHTS.keySet());
-        light.getSelectionModel().select(0);
-        light.setAccessibleText("light and observer the numbers are stated for");
-        gloss.getItems().setAll("without gloss (45:0, d:8 excluded)", "with gloss (d:8 included)");
-        gloss.getSelectionModel().select(0);
-        gloss.setAccessibleText("how the instrument reads");
-        Label glossAsked = new Label("The instrument reads");
-        glossAsked.getStyleClass().add("question");
-        VBox glossy = new VBox(glossAsked, gloss);
-        glossy.getStyleClass().add("asked");
-        Label lightAsked = new Label("For which light");
-        lightAsked.getStyleClass().add("question");
-        VBox lit = new VBox(lightAsked, light);
-        lit.getStyleClass().add("asked");
-        return Pieces.sheet("Type a reading", Pieces.asked("New place on the boat", place),
-                Pieces.row(Pieces.asked("L*", lightness), Pieces.asked("a*", a), Pieces.asked("b*", b)), lit, glossy,
-                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
+        Map<String, List<Node>> ways = new LinkedHashMap<>();
+        ways.put("Type it", typed());
+        ways.put("Meter's file", fromFile());
+        ways.put("Photo", fromPhoto());
+        ToggleGroup group = new ToggleGroup();
+        HBox keys = Pieces.row();
+        ways.forEach((words, asks) -> {
+            ToggleButton key = new ToggleButton(words);
+            key.getStyleClass().setAll("choice-key");
+            key.setId("way-to-read-" + keys.getChildren().size());
+            key.setToggleGroup(group);
+            key.setMaxWidth(Double.MAX_VALUE);
+            key.setMinWidth(Region.USE_PREF_SIZE);
+            HBox.setHgrow(key, Priority.ALWAYS);
+            key.setOnAction(event -> {
+                key.setSelected(true);
+                chosen.getChildren().setAll(asks);
+                // The one piece that says how the meter is set stands wherever it is needed.
+                asks.stream().filter(VBox.class::isInstance).map(VBox.class::cast)
+                        .filter(box -> "meter".equals(box.getId())).forEach(box -> box.getChildren().setAll(setting));
+            });
+            keys.getChildren().add(key);
+        });
+        ((ToggleButton) keys.getChildren().get(0)).fire();
+        return Pieces.sheet("Add a reading", keys, chosen,
+                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")));
+    }
+
+    private List<Node> typed() {
+        return List.of(Pieces.asked("New place on the boat", place), numbers, meter(),
                 Pieces.mainButton("Add the reading", this::add));
     }
 
-    private Viewing viewing() {
-        return LIGHTS.get(light.getValue());
-    }
-
-    private Geometry geometry() {
-        return gloss.getSelectionModel().getSelectedIndex() == 0 ? Geometry.SPECULAR_EXCLUDED
-                : Geometry.SPECULAR_INCLUDED;
+    private static VBox meter() {
+        VBox place = new VBox();
+        place.setId("meter");
+        return place;
     }
 
     private void add() {
         boolean taken = place.getText().isBlank()
-                ? model.type(lightness.getText(), a.getText(), b.getText(), viewing(), geometry())
-                : model.newPlace(place.getText(), lightness.getText(), a.getText(), b.getText(), viewing(), geometry());
+                ? model.type(numbers.lightness(), numbers.a(), numbers.b(), setting.viewing(), setting.geometry())
+                : model.newPlace(place.getText(), numbers.lightness(), numbers.a(), numbers.b(), setting.viewing(),
+                        setting.geometry());
         if (taken) {
-            List.of(place, lightness, a, b).forEach(TextField::clear);
-            lightness.requestFocus();
+            place.clear();
+            numbers.clear();
+            numbers.first().requestFocus();
         }
     }
 
-    private Node fromFile() {
-        return Pieces.sheet("From an instrument", Pieces.plain("Drop its file here, or open it: CSV, CGATS text or "
-                + "CxF. Several samples in one file become several places. What the file "
-                + "does not say is taken from above."),
-                Pieces.button("Open a file", this::choose));
+    private List<Node> fromFile() {
+        return List.of(Pieces.plain("Drop the file of your meter anywhere here, or open it: CSV, CGATS text or CxF. "
+                + "Several samples in one file become several places."),
+                Pieces.mainButton("Open a file", this::choose),
+                Pieces.soft("Where the file does not say how the meter was set:"), meter());
     }
 
     private void choose() {
         FileChooser chooser = new FileChooser();
-        chooser.setTitle("Readings of an instrument");
+        chooser.setTitle("Readings of a meter");
         File chosen = chooser.showOpenDialog(patches.getScene().getWindow());
         if (chosen != null) {
             open(chosen.toPath());
         }
     }
 
-    private Node fromPhoto() {
-        return Pieces.sheet("From a photo", Pieces.plain("A card with known patches lies on the hull beside the spot. "
-                + "Drop the photo here, or open it."), Pieces.button("Read a photo", toThePhoto));
+    private List<Node> fromPhoto() {
+        return List.of(Pieces.plain("Lay a card with known patches on the hull beside the spot and take the photo "
+                + "square on. Drop it anywhere here, or open it."), Pieces.mainButton("Read a photo", toThePhoto));
     }
 
     private static Node eyes() {
@@ -161,11 +160,17 @@ final class HullPage {
                 shown.add(new Patches.Patch(Shade.of(line.colour()), Integer.toString(i + 1), line.counts()));
             }
             String said = line.counts() ? line.words() : line.words() + ", left out";
-            words.append(' ').append(said).append('.');
-            Label label = Pieces.plain(said);
-            label.setMaxWidth(Double.MAX_VALUE);
-            HBox.setHgrow(label, Priority.ALWAYS);
-            lines.getChildren().add(Pieces.row(label, Pieces.quietButton("Remove", () -> model.remove(index))));
+            words.append(" Reading ").append(i + 1).append(": ").append(said).append('.');
+            Label number = Pieces.wrapped(Integer.toString(i + 1), "strong");
+            Label figures = Pieces.plain(line.figures());
+            Label from = Pieces.soft(line.counts() ? line.from() : line.from() + ", left out");
+            Button remove = Pieces.quietButton("Remove", () -> model.remove(index));
+            remove.setAccessibleText("Remove reading " + (i + 1));
+            GridPane.setHgrow(from, Priority.ALWAYS);
+            number.setMinWidth(Region.USE_PREF_SIZE);
+            figures.setMinWidth(Region.USE_PREF_SIZE);
+            GridPane.setHalignment(remove, HPos.RIGHT);
+            lines.addRow(i, number, figures, from, remove);
         }
         hull.mean().ifPresent(lab -> shown.add(new Patches.Patch(Shade.of(lab), "together", true)));
         patches.show(shown, words.toString());

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -48,27 +49,41 @@ public final class ShelfModel {
     private final Latest looking;
     private final Latest files;
     private final ReadOnlyObjectWrapper<Stand> stand = new ReadOnlyObjectWrapper<>(Stand.NONE);
-    private final ReadOnlyStringWrapper next = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Advice> next = new ReadOnlyObjectWrapper<>(Advice.NONE);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
 
     /**
      * One thing on the shelf as shown.
      *
      * @param look     its colour: a tint at one part in a hundred of white
-     * @param words    how well it is known and from what
+     * @param known    how well its strength is known; empty where there is nothing to know
+     * @param chips    how many chips hold it; empty where none can
+     * @param left     grams left where they were weighed; else empty
      * @param warnings what to see to; may be empty
      */
-    public record Line(String id, String name, String kind, Optional<Shade> look, String words, String warnings) {
+    public record Line(String id, String name, String kind, Optional<Shade> look, String known, String chips,
+            OptionalDouble left, String warnings) {
+    }
+
+    /**
+     * The chip to make next.
+     *
+     * @param words what to make and what it is good for
+     * @param line  the beginning of its line, to be ended with what the meter shows; empty when no chip is needed
+     */
+    public record Advice(String words, String line) {
+        static final Advice NONE = new Advice("", "");
     }
 
     /** The whole shelf as shown. */
-    public record Stand(String name, List<Line> lines, String next, List<String> doubts) {
-        static final Stand NONE = new Stand("", List.of(), "", List.of());
+    public record Stand(String name, List<Line> lines, Advice next, List<String> doubts) {
+        static final Stand NONE = new Stand("", List.of(), Advice.NONE, List.of());
     }
 
     ShelfModel(JobModel job, PlanModel plan, Latest looking, Latest files, Clock clock) {
         this.job = job;
-        next.bind(Bindings.createStringBinding(() -> plan.planProperty().get().nextChip().map(NextChip::words)
+        next.bind(Bindings.createObjectBinding(() -> plan.planProperty().get().nextChip().flatMap(chip ->
+                job.now().shelf().tint(chip.tintId()).map(tint -> new Advice(chip.words(), begun(tint, chip.share()))))
                 .orElse(stand.get().next()), plan.planProperty(), stand));
         this.clock = clock;
         this.looking = looking;
@@ -87,12 +102,11 @@ public final class ShelfModel {
     private static Stand stand(Knowledge knowledge, LocalDate today) {
         List<Line> lines = new ArrayList<>();
         for (ShelfBench.Item item : ShelfBench.look(knowledge, today)) {
-            String chips = item.chips() == 1 ? "1 chip" : item.chips() + " chips";
-            String words = item.deviation().isPresent()
-                    ? say("%s, %s, strength \u00b1 %.0f %%", item.known(), chips, 100 * item.deviation().getAsDouble())
-                    : item.gramsLeft().isPresent() ? say("%.0f g", item.gramsLeft().getAsDouble()) : "";
-            lines.add(new Line(item.id(), item.name(), item.kind(), shade(knowledge, item), words,
-                    String.join(", ", item.warnings())));
+            String known = item.deviation().isEmpty() ? ""
+                    : say("%s, to %.0f %%", item.known(), 100 * item.deviation().getAsDouble());
+            String chips = item.deviation().isEmpty() ? "" : Integer.toString(item.chips());
+            lines.add(new Line(item.id(), item.name(), item.kind(), shade(knowledge, item), known, chips,
+                    item.gramsLeft(), String.join(", ", item.warnings())));
         }
         List<String> doubts = knowledge.doubts().stream().map(Doubt::words).toList();
         return new Stand(knowledge.shelf().name(), lines, next(knowledge), doubts);
@@ -109,18 +123,24 @@ public final class ShelfModel {
                 Viewing.D65_10, Geometry.SPECULAR_INCLUDED)));
     }
 
-    private static String next(Knowledge knowledge) {
+    private static Advice next(Knowledge knowledge) {
         Optional<Tint> least = knowledge.shelf().tints().stream()
                 .max(Comparator.comparingDouble(tint -> knowledge.strengthDeviation(tint.id())));
         if (least.isEmpty()) {
-            return "Put your first tint on the shelf: its name, its pigment if you know it, and how much there is.";
+            return new Advice("Put your first tint on the shelf: its name, its pigment if you know it, and how much "
+                    + "there is.", "");
         }
         if (knowledge.strengthDeviation(least.get().id()) < KNOWN) {
-            return "Every tint is known. A chip now and then keeps it so.";
+            return new Advice("None is needed: every tint is known. A chip now and then keeps it so.", "");
         }
-        return say("Make a chip of %s next: it is the least known. Weigh %.2f g of it into %.1f g of white, draw it "
-                + "down, let it cure, read it.", least.get().name(), CHIP_GRAMS * CHIP_SHARE,
-                CHIP_GRAMS * (1 - CHIP_SHARE));
+        return new Advice(say("Make a chip of %s: it is the least known. Weigh %.2f g of it into %.1f g of white, draw "
+                + "it down, let it cure, read it.", least.get().name(), CHIP_GRAMS * CHIP_SHARE,
+                CHIP_GRAMS * (1 - CHIP_SHARE)), begun(least.get(), CHIP_SHARE));
+    }
+
+    /** The line of a chip up to what only the meter can say. */
+    private static String begun(Tint tint, double share) {
+        return say("%.2f %s in %.1f: ", CHIP_GRAMS * share, tint.name(), CHIP_GRAMS * (1 - share));
     }
 
     private static String say(String pattern, Object... values) {
@@ -135,8 +155,8 @@ public final class ShelfModel {
     public boolean addTint(String name, PigmentFamily family, String gramsLeft) {
         return changed(() -> {
             Stock stock = gramsLeft.isBlank() ? Stock.UNKNOWN : new Stock(
-                    java.util.OptionalDouble.of(HullModel.number("grams left", gramsLeft)),
-                    java.util.OptionalDouble.empty(), Optional.empty(), Optional.empty());
+                    OptionalDouble.of(HullModel.number("grams left", gramsLeft)),
+                    OptionalDouble.empty(), Optional.empty(), Optional.empty());
             Shelf shelf = job.now().shelf();
             Tint tint = new Tint(idOf(name, shelf), name.trim(), family, Tint.USUAL_LOADING_LIMIT, Tint.USUAL_DENSITY,
                     Tint.USUAL_DROP_GRAMS, stock);
@@ -219,7 +239,7 @@ public final class ShelfModel {
     }
 
     /** The chip that would make the plan in hand most certain; without one, the tint known least. */
-    ReadOnlyStringProperty nextProperty() {
+    ReadOnlyObjectProperty<Advice> nextProperty() {
         return next.getReadOnlyProperty();
     }
 

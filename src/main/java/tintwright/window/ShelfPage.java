@@ -3,18 +3,21 @@ package tintwright.window;
 import java.io.File;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.geometry.HPos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.TransferMode;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.util.StringConverter;
 import tintwright.shelf.PigmentFamily;
+import tintwright.units.UnitSystem;
 import tintwright.window.picture.Patches;
 
 /** The shelf: everything on it as a row of colours and a list, and three short ways to add to it. */
@@ -23,7 +26,8 @@ final class ShelfPage {
     private final Patches patches = new Patches();
     private final Label title = Pieces.heading("");
     private final Label next;
-    private final VBox lines = new VBox();
+    private final UnitSystem units;
+    private final GridPane table = new GridPane();
     private final VBox doubts = new VBox();
     private final TextField name = new TextField();
     private final TextField left = new TextField();
@@ -31,17 +35,21 @@ final class ShelfPage {
     private final TextField chip = new TextField();
     private final TextField white = new TextField();
 
-    ShelfPage(ShelfModel model) {
+    ShelfPage(ShelfModel model, UnitSystem units) {
         this.model = model;
-        next = Pieces.bound(model.nextProperty(), "plain");
-        lines.getStyleClass().add("lines");
+        this.units = units;
+        next = Pieces.bound(model.nextProperty().map(ShelfModel.Advice::words), "plain");
+        table.getStyleClass().add("table");
         doubts.getStyleClass().addAll("caution-sheet", "asked");
     }
 
     Region build() {
-        VBox known = Pieces.sheet("", title, lines);
-        VBox chipNext = Pieces.sheet("What chip to make next", next);
-        VBox wide = new VBox(patches, chipNext, doubts, known);
+        VBox known = Pieces.sheet("", title, table);
+        Button made = Pieces.mainButton("I have made it: type what it says", this::beginChip);
+        made.setId("chip-made");
+        VBox chipNext = Pieces.sheet("What chip to make next", next, Pieces.onlyWhen(model.nextProperty().map(advice ->
+                !advice.line().isEmpty()), made));
+        VBox wide = new VBox(chipNext, doubts, patches, known);
         wide.getStyleClass().add("pictures");
         VBox side = new VBox(chipEntry(), tintEntry(), own());
         side.getStyleClass().addAll("column", "side");
@@ -66,10 +74,18 @@ final class ShelfPage {
         chip.setId("chip-line");
         chip.setPromptText("0.2 soot black in 19.8: 61.2 -0.4 -1.1");
         chip.setOnAction(event -> addChip());
-        return Pieces.sheet("Add a chip", Pieces.plain("One line: grams and name of each tint, \u201cin\u201d, grams "
-                + "of white, a colon, then L*, a*, b* as read (D65, 10\u00b0)."), Pieces.asked("The chip", chip),
+        return Pieces.sheet("Add a chip", Pieces.plain("In one line: grams and name of each tint, \u201cin\u201d, "
+                + "grams of white, a colon, then L*, a* and b* of the cured chip."), Pieces.asked("The chip", chip),
+                Pieces.soft(MeterFields.MEANING + " " + MeterSetting.USUAL),
                 Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
-                Pieces.mainButton("Learn from it", this::addChip));
+                Pieces.button("Learn from it", this::addChip));
+    }
+
+    /** Takes over what is known of the proposed chip and leaves the rest to be typed. */
+    private void beginChip() {
+        chip.setText(model.nextProperty().get().line());
+        chip.requestFocus();
+        chip.end();
     }
 
     private void addChip() {
@@ -97,7 +113,7 @@ final class ShelfPage {
                 throw new UnsupportedOperationException("families are not typed");
             }
         });
-        Label asked = new Label("Pigment, as on the label or by its look");
+        Label asked = new Label("Pigment, if the label says");
         asked.getStyleClass().add("question");
         asked.setLabelFor(family);
         VBox pigment = new VBox(asked, family);
@@ -114,9 +130,9 @@ final class ShelfPage {
 
     private Node own() {
         white.setId("own-white");
-        white.setPromptText("name of your white gel coat");
-        return Pieces.sheet("Another shelf", Pieces.asked("Your white", white),
-                Pieces.row(Pieces.button("Clear for my own white", () -> model.startOwn(white.getText())),
+        white.setPromptText("its name");
+        return Pieces.sheet("Another shelf", Pieces.asked("Your white gel coat", white),
+                Pieces.flow(Pieces.button("Begin with this white", () -> model.startOwn(white.getText())),
                         Pieces.quietButton("Open a shelf file", this::choose)),
                 Pieces.soft("The shelf in hand comes back with Undo."));
     }
@@ -132,28 +148,49 @@ final class ShelfPage {
 
     private void show(ShelfModel.Stand stand) {
         title.setText(stand.name());
-        lines.getChildren().clear();
+        table.getChildren().clear();
+        heads();
         List<Patches.Patch> shown = new ArrayList<>();
         StringBuilder words = new StringBuilder("The shelf as colours, each tint one part in a hundred of white:");
         for (ShelfModel.Line line : stand.lines()) {
             line.look().ifPresent(look -> shown.add(new Patches.Patch(look, line.name(), true)));
             line.look().ifPresent(look -> words.append(' ').append(line.name()).append('.'));
-            Label named = Pieces.wrapped(line.name(), "strong");
-            named.setMinWidth(Region.USE_PREF_SIZE);
-            Label kind = Pieces.soft(line.kind());
-            kind.setMinWidth(Region.USE_PREF_SIZE);
-            Label said = Pieces.plain(line.words());
-            said.setMaxWidth(Double.MAX_VALUE);
-            HBox.setHgrow(said, Priority.ALWAYS);
-            HBox row = Pieces.row(named, kind, said);
-            if (!line.warnings().isEmpty()) {
-                row.getChildren().add(Pieces.wrapped(line.warnings(), "caution"));
-            }
-            lines.getChildren().add(row);
+            row(line);
         }
         patches.show(shown, words.toString());
         doubts.getChildren().setAll(stand.doubts().stream().map(Pieces::plain).toList());
         doubts.setVisible(!stand.doubts().isEmpty());
         doubts.setManaged(!stand.doubts().isEmpty());
+    }
+
+    private void heads() {
+        String[] words = {"", "How well its strength is known", "Chips", "Left"};
+        for (int i = 0; i < words.length; i++) {
+            Label head = Pieces.wrapped(words[i], "question");
+            if (i != 1) {
+                head.setMinWidth(Region.USE_PREF_SIZE);
+            }
+            table.add(head, i, 0);
+        }
+    }
+
+    /** Name, what is known, chips, grams left; what is to be seen to stands on a line of its own below. */
+    private void row(ShelfModel.Line line) {
+        int row = table.getRowCount();
+        Label named = Pieces.wrapped(line.name(), "strong");
+        GridPane.setHgrow(named, Priority.SOMETIMES);
+        Label known = Pieces.plain(line.known().isEmpty() ? line.kind() : line.known());
+        GridPane.setHgrow(known, Priority.SOMETIMES);
+        Label chips = Pieces.plain(line.chips());
+        chips.setMinWidth(Region.USE_PREF_SIZE);
+        GridPane.setHalignment(chips, HPos.RIGHT);
+        Label grams = Pieces.plain(line.left().isPresent() ? units.mass(line.left().getAsDouble()) : "\u2013");
+        grams.setMinWidth(Region.USE_PREF_SIZE);
+        grams.setAccessibleText(line.left().isPresent() ? grams.getText() + " left" : "not weighed");
+        table.addRow(row, named, known, chips, grams);
+        if (!line.warnings().isEmpty()) {
+            Label warned = Pieces.wrapped(line.warnings(), "caution");
+            table.add(warned, 1, row + 1, 3, 1);
+        }
     }
 }

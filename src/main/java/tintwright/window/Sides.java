@@ -64,6 +64,9 @@ final class Sides extends StackPane {
         pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         pane.getStyleClass().add("middle");
         pane.setMinHeight(0);
+        if (!side.getStyleClass().contains("side")) {
+            side.getStyleClass().add("beside-a-bar");
+        }
         pane.setPrefHeight(0);
         return pane;
     }

@@ -19,7 +19,7 @@ class ShelfModelTest {
         var job = desk.job().now().shelf();
         assertEquals(job.bases().size() + job.tints().size() + job.pastes().size() + job.leftovers().size(),
                 stand.lines().size());
-        assertFalse(shelf.nextProperty().get().isBlank());
+        assertFalse(shelf.nextProperty().get().words().isBlank());
     }
 
     @Test
@@ -28,7 +28,9 @@ class ShelfModelTest {
         assertEquals("rust-orange", desk.job().now().shelf().tints().get(8).id());
         var line = shelf.standProperty().get().lines().stream().filter(each -> each.name().equals("rust orange"))
                 .findFirst().orElseThrow();
-        assertTrue(line.words().contains("guessed"), line.words());
+        assertTrue(line.known().contains("guessed"), line.known());
+        assertEquals("0", line.chips());
+        assertEquals(120, line.left().orElseThrow());
         assertFalse(shelf.addTint(" ", PigmentFamily.ORANGE, ""));
         assertFalse(shelf.addTint("x", PigmentFamily.ORANGE, "much"));
         desk.shell().undo();
@@ -42,6 +44,16 @@ class ShelfModelTest {
         assertTrue(shelf.addChip("0.2 rust orange in 19.8: 78.1 22.4 31.0"), shelf.problemProperty().get());
         double after = desk.job().knowledgeProperty().get().strengthDeviation("rust-orange");
         assertTrue(after < 0.6 * before, before + " to " + after);
+    }
+
+    @Test
+    void theChipThatIsProposedIsALineThatOnlyWantsItsReading() {
+        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, ""));
+        var advice = shelf.nextProperty().get();
+        assertTrue(advice.words().contains("rust orange"), advice.words());
+        ChipLine line = ChipLine.read(advice.line() + "78.1 22.4 31.0", desk.job().now().shelf());
+        assertTrue(line.grams().get("rust-orange") > 0 && line.grams().get("harbour-white") > 15, advice.line());
+        assertEquals(22.4, line.a());
     }
 
     @Test
@@ -80,7 +92,7 @@ class ShelfModelTest {
         assertTrue(shelf.startOwn("My white"));
         assertTrue(desk.job().now().cup().isEmpty());
         assertTrue(desk.job().now().off().isEmpty());
-        assertTrue(shelf.nextProperty().get().contains("first tint"), shelf.nextProperty().get());
+        assertTrue(shelf.nextProperty().get().words().contains("first tint"), shelf.nextProperty().get().words());
         desk.shell().undo();
         assertTrue(desk.job().now().cup().isPresent());
     }

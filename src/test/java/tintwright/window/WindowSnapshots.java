@@ -84,6 +84,9 @@ class WindowSnapshots {
             Scene scene = new Scene(desk.view(), 1280, 800);
             scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
             scene.getRoot().applyCss();
+            ((javafx.scene.control.ToggleButton) scene.getRoot().lookup("#way-to-read-1")).fire();
+            Stagehand.snapshot(scene, "hull-file-1280");
+            ((javafx.scene.control.ToggleButton) scene.getRoot().lookup("#way-to-read-2")).fire();
             for (var node : scene.getRoot().lookupAll(".button")) {
                 if (node instanceof javafx.scene.control.Button button && "Read a photo".equals(button.getText())) {
                     button.fire();
