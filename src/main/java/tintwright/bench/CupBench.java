@@ -20,6 +20,7 @@ import tintwright.cup.Plan;
 import tintwright.cup.ReadingCheck;
 import tintwright.cup.UnknownCup;
 import tintwright.cup.Way;
+import tintwright.cup.WayWords;
 import tintwright.cup.Ways;
 import tintwright.reading.ColourReading;
 import tintwright.reading.PlaceReadings;
@@ -359,9 +360,14 @@ public final class CupBench {
         return new CupWords(sight()).plan(plan());
     }
 
+    /** @return {@link #ways()} in words, in the same order */
+    public List<WayWords.Said> waysSaid() {
+        return new WayWords(sight()).all(ways());
+    }
+
     /** @return one of {@link #ways()} in words */
     public List<String> wayWords(Way way) {
-        return new CupWords(sight()).way(way);
+        return waysSaid().get(ways().indexOf(way)).lines();
     }
 
     /**

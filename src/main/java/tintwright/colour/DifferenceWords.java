@@ -20,6 +20,8 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
     public static final double UNSEEN = 0.35;
     /** From here on the difference is named without "a touch". */
     public static final double PLAIN = 1.2;
+    /** How often a difference stays {@link #within} what is stated; the studies held 88 to 98 of 100 to it. */
+    public static final String NINE_TIMES = "nine times in ten";
     /** A smaller CIEDE2000 is not given a figure: no reading can tell it. */
     private static final double LEAST_SAID = 0.1;
     /** From here on it is much. */
@@ -132,6 +134,29 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
     /** @return {@link #size} with its word, such as "0.3 apart" */
     public static String apart(double deltaE) {
         return size(deltaE) + " apart";
+    }
+
+    /**
+     * How sure a difference is, the same wording in every place that says it.
+     *
+     * @param nine CIEDE2000 that nine of ten stay within, 0 or more
+     * @return such as "within 0.4", rounded up; what stands beside it is {@link #NINE_TIMES}
+     */
+    public static String within(double nine) {
+        return String.format(Locale.ROOT, "within %.1f", Math.max(LEAST_SAID, Math.ceil(nine * 10 - 1e-6) / 10));
+    }
+
+    /**
+     * A chance as far as the studies of stated ranges support it: never as good as certain.
+     *
+     * @param chance 0 to 1
+     * @return such as "about 80 %", "more than 95 %", "hardly any chance"
+     */
+    public static String chance(double chance) {
+        if (chance > 0.95) {
+            return "more than 95 %";
+        }
+        return chance < 0.05 ? "hardly any chance" : "about " + Math.round(chance * 20) * 5 + " %";
     }
 
     /** @return CIEDE2000 between the two */

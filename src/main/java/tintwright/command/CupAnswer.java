@@ -128,7 +128,7 @@ final class CupAnswer {
         int number = 1;
         for (Way way : bench.ways()) {
             List<String> words = bench.wayWords(way);
-            lines.add(number++ + ". " + kind(way) + ": " + words.get(0));
+            lines.add("Way " + number++ + ", " + kind(way) + ": " + words.get(0));
             words.subList(1, words.size()).forEach(line -> lines.add("   " + line));
             list.add(way(way, words));
         }
@@ -196,6 +196,7 @@ final class CupAnswer {
         tree.put("expected", Figures.six(outlook.expected()));
         tree.put("chanceWithin1", Figures.six(outlook.chanceWithin1()));
         tree.put("chanceWithin2", Figures.six(outlook.chanceWithin2()));
+        tree.put("within90", Figures.six(outlook.within90()));
         tree.put("chanceTooDark", Figures.six(outlook.chanceTooDark()));
         return tree;
     }

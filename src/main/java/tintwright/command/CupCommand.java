@@ -8,6 +8,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import tintwright.bench.CupBench;
+import tintwright.colour.DifferenceWords;
 import tintwright.cup.Deed;
 import tintwright.cup.UnknownCup;
 import tintwright.files.CupFile;
@@ -75,7 +76,7 @@ final class CupCommand extends Command {
                 options.write(found.bench());
                 CupAnswer answer = new CupAnswer(found.bench()).say("Most likely in this cup:");
                 for (UnknownCup.Contents contents : found.likely().subList(0, Math.min(3, found.likely().size()))) {
-                    answer.say("  " + Math.round(100 * contents.chance()) + " in 100: " + words(found.bench(), contents)
+                    answer.say("  " + DifferenceWords.chance(contents.chance()) + ": " + words(found.bench(), contents)
                             + " (tints give or take " + Math.round(100 * contents.off()) + " %)");
                 }
                 return answer.state().plan().answer();
@@ -158,7 +159,7 @@ final class CupCommand extends Command {
             if (hold != null) {
                 return new Deed.Held(hold);
             } else if (aside != null) {
-                return new Deed.SetAside(aside, as == null ? bench.cup().name() + ", set aside" : as);
+                return new Deed.SetAside(aside, as == null ? bench.cup().name() + " rest" : as);
             } else if (part == null || (grams == null) == (drops == null)) {
                 throw new IllegalArgumentException("say what went in: --part with --grams or --drops; or --hold,"
                         + " --set-aside or --planned");

@@ -103,15 +103,12 @@ final class MatchWords {
     private void closeAndSure(Recipe best) {
         lines.add("How close:  " + Figures.fixed(best.deltaE(), 2) + " by the best estimate ("
                 + Closeness.words(best.deltaE()) + "); cured it should be " + show(best.prediction().lab()));
-        lines.add("How sure:   nine of ten times within " + Figures.fixed(best.within90(), 1) + "; within 1: "
-                + percent(best.chanceWithin1()) + ", within 2: " + percent(best.chanceWithin2()));
+        lines.add("How sure:   " + DifferenceWords.within(best.within90()) + ", " + DifferenceWords.NINE_TIMES
+                + "; within 1: " + DifferenceWords.chance(best.chanceWithin1()) + ", within 2: "
+                + DifferenceWords.chance(best.chanceWithin2()));
         lines.add("The scale:  rounding to " + Figures.fixed(wish.scaleStep(), decimals) + " g costs "
                 + Figures.fixed(best.roundingCost(), 2) + "; one step too much of the touchiest tint "
                 + Figures.fixed(best.stepCost(), 2));
-    }
-
-    private static String percent(double share) {
-        return Math.round(share * 100) + " %";
     }
 
     private void lights(Recipe best) {

@@ -145,7 +145,7 @@ public final class CupSight {
         added.forEach((id, mass) -> grams.merge(id, mass, Double::sum));
         Lab lab = colourOf(Parts.of(grams));
         return new Outlook(lab, Ciede2000.between(lab, hull()), versions().expected(),
-                versions().chanceWithin(1), versions().chanceWithin(2), versions().chanceDarker());
+                versions().chanceWithin(1), versions().chanceWithin(2), versions().within(0.9), versions().chanceDarker());
     }
 
     /**

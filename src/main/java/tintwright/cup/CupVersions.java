@@ -139,6 +139,16 @@ final class CupVersions {
         return hits / (double) lab.length;
     }
 
+    /** @return CIEDE2000 that this share of all versions stays within */
+    double within(double share) {
+        double[] all = new double[lab.length];
+        for (int v = 0; v < all.length; v++) {
+            all[v] = distance(v);
+        }
+        Arrays.sort(all);
+        return all[(int) Math.min(all.length - 1, Math.ceil(share * all.length) - 1)];
+    }
+
     private double distance(int v) {
         return Ciede2000Batch.between(hull[v][0], hull[v][1], hull[v][2], lab[v][0], lab[v][1], lab[v][2]);
     }

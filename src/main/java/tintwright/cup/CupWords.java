@@ -66,13 +66,13 @@ public final class CupWords {
             lines.add(verdict() + (doses.fillUp() ? " Bring in white from the reserve and its tints: add " : " Add ")
                     + list(doses.doses()) + "." + left(doses.doses()));
             doses.doses().forEach(dose -> lines.addAll(how(dose)));
-            lines.add("Then read a cured chip: the cup should be " + near(doses.after()) + ".");
+            lines.add("Then read a cured chip: the cup should be " + doses.after().words() + ".");
         } else if (plan instanceof Plan.TakeChip chip) {
             lines.add(chip.besideHull() ? "Take a cured chip of the cup and photograph it beside the hull, both in one"
                     + " photo: what the photo is off by then cancels."
                     : "Take a chip, let it cure and read it before anything else goes in.");
         } else if (plan instanceof Plan.Stop stop) {
-            lines.add("Stop here: " + near(stop.now()) + ", and another dose would help less than the readings can"
+            lines.add("Stop here: " + stop.now().words() + ", and another dose would help less than the readings can"
                     + " tell.");
             double missing = sight.cup().wantedGrams() - sight.state().mass();
             if (missing > 0.02 * sight.cup().wantedGrams()) {
@@ -82,6 +82,7 @@ public final class CupWords {
             }
         } else if (plan instanceof Plan.WayBack) {
             lines.add(verdict() + " Tints alone do not bring it back: choose a way back.");
+            lines.addAll(notRead());
         } else {
             lines.add("There is no white in the cup: weigh white in first.");
         }
@@ -89,42 +90,14 @@ public final class CupWords {
         return lines;
     }
 
-    /** @return one way on, one sentence a line, the first says what to do */
-    public List<String> way(Way way) {
-        List<String> lines = new ArrayList<>();
-        if (way instanceof Way.StopHere stop) {
-            boolean close = stop.after().expected() <= 1;
-            lines.add(close ? "Stop here: " + near(stop.after()) + "."
-                    : "Stop here: " + near(stop.after()) + ", and nothing on the shelf brings it nearer.");
-        } else if (way instanceof Way.Climb climb) {
-            lines.add(verdict() + " Add " + list(climb.doses()) + "." + left(climb.doses()));
-            climb.doses().forEach(dose -> lines.addAll(how(dose)));
-            lines.add("Makes " + whole(climb.finalMass()) + ", " + near(climb.after()) + ".");
-        } else if (way instanceof Way.Split split) {
-            lines.add("Keep " + grams(split.keep()) + " in the cup, set " + grams(split.setAside()) + " aside as \""
-                    + split.name() + "\", then add " + list(split.doses()) + "." + left(split.doses()));
-            split.doses().forEach(dose -> lines.addAll(how(dose)));
-            lines.add("Makes " + whole(split.finalMass()) + ", " + near(split.after()) + "."
-                    + (split.shortBy() > 0 ? " That is " + whole(split.shortBy()) + " less than wanted." : ""));
-        } else if (way instanceof Way.Fresh fresh) {
-            lines.add("Weigh " + grams(fresh.white()) + " " + name(sight.cup().base())
-                    + " into a clean cup, stir in " + grams(fresh.darkFirst()) + " of this cup, take a chip, and go on to about "
-                    + grams(fresh.dark()) + (fresh.doses().isEmpty() ? "" : " with " + list(fresh.doses()))
-                    + "; keep the rest as \"" + fresh.name() + "\".");
-            lines.add("Makes " + whole(fresh.finalMass()) + ", " + near(fresh.after()) + ".");
-        }
-        if (way.beyondReserve() > 0) {
-            lines.add("It takes " + whole(way.beyondReserve()) + " of white beyond the reserve.");
-        }
-        if (way.beyondNeed() > 0.03 * sight.cup().wantedGrams()) {
-            lines.add("That is " + whole(way.beyondNeed()) + " more than you need.");
-        }
-        lines.addAll(wet());
-        return lines;
+    /** @return a word of caution while what went in was not read; otherwise nothing */
+    List<String> notRead() {
+        return sight.state().unread().isEmpty() ? List.of()
+                : List.of("This is computed from the weights, not read: a chip would make it surer.");
     }
 
     /** @return a warning while the cup was only read wet and the shift to cured is not known; otherwise nothing */
-    private List<String> wet() {
+    List<String> wet() {
         boolean wet = sight.state().lastSample().map(s -> s.read().reading().film() == FilmState.WET).orElse(false);
         if (!wet) {
             return List.of();
@@ -133,11 +106,6 @@ public final class CupWords {
                 + " chip before filling."
                 : "Read wet, and how this paint shifts when it cures is not known yet: read a cured chip before"
                         + " filling.");
-    }
-
-    private String near(Outlook outlook) {
-        return String.format(Locale.ROOT, "about %.1f from the hull, %d in 100 to be within 1.0", outlook.expected(),
-                Math.round(100 * outlook.chanceWithin1()));
     }
 
     private String left(List<Dose> doses) {
@@ -174,20 +142,20 @@ public final class CupWords {
                 + name(sight.cup().base()) + " and weigh in " + grams(grams) + " of that." + drops);
     }
 
-    private String name(String id) {
+    String name(String id) {
         return sight.knowledge().shelf().nameOf(id);
     }
 
-    private String grams(double grams) {
+    String grams(double grams) {
         return String.format(Locale.ROOT, "%." + decimals + "f g", grams);
     }
 
     /** Finer than the scale: what is in a letdown. */
-    private static String fine(double grams) {
+    static String fine(double grams) {
         return String.format(Locale.ROOT, grams < 0.01 ? "%.4f g" : "%.3f g", grams);
     }
 
-    private static String whole(double grams) {
+    static String whole(double grams) {
         return String.format(Locale.ROOT, grams < 10 ? "%.1f g" : "%.0f g", grams);
     }
 }

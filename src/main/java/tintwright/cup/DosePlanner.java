@@ -70,7 +70,7 @@ public final class DosePlanner {
         double step = sight.cup().scaleStep();
         double shown = Math.round((white - held) / step) * step;
         Outlook after = new Outlook(recipe.prediction().lab(), recipe.deltaE(), recipe.expected(),
-                recipe.chanceWithin1(), recipe.chanceWithin2(), 0);
+                recipe.chanceWithin1(), recipe.chanceWithin2(), recipe.within90(), 0);
         return new Plan.Start(Dose.clean(shown), Dose.clean(Math.ceil((white - shown) / step - 1e-9) * step), climb, after);
     }
 

@@ -1,5 +1,6 @@
 package tintwright.cup;
 
+import tintwright.colour.DifferenceWords;
 import tintwright.colour.Lab;
 
 /**
@@ -10,8 +11,15 @@ import tintwright.colour.Lab;
  * @param expected      CIEDE2000 to the true hull to be expected
  * @param chanceWithin1 probability, 0 to 1, that it is within 1.0
  * @param chanceWithin2 probability, 0 to 1, that it is within 2.0
+ * @param within90      CIEDE2000 to the true hull that nine cases of ten stay within
  * @param chanceTooDark probability, 0 to 1, that it is darker than the hull by more than 0.5 L*
  */
 public record Outlook(Lab lab, double deltaE, double expected, double chanceWithin1, double chanceWithin2,
-        double chanceTooDark) {
+        double within90, double chanceTooDark) {
+    /** @return how near and how sure, such as "about 0.3 from the hull, within 0.6 nine times in ten" */
+    public String words() {
+        String size = DifferenceWords.size(expected);
+        return (size.startsWith("under") ? size : "about " + size) + " from the hull, " + DifferenceWords.within(within90)
+                + " " + DifferenceWords.NINE_TIMES;
+    }
 }

@@ -151,8 +151,10 @@ public final class Ways {
         return over > sight.cup().scaleStep() ? over : 0;
     }
 
+    /** Short enough to write on a pot with a marker. */
     private String leftoverName() {
-        return sight.cup().name() + ", set aside " + (state.aside().size() + 1);
+        int number = state.aside().size() + 1;
+        return sight.cup().name() + " rest" + (number == 1 ? "" : " " + number);
     }
 
     private static double total(Map<String, Double> grams) {

@@ -5,17 +5,21 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.CupBench;
+import tintwright.bench.CupNames;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
@@ -30,6 +34,7 @@ import tintwright.cup.DosePlanner;
 import tintwright.cup.Outlook;
 import tintwright.cup.Plan;
 import tintwright.cup.Way;
+import tintwright.cup.WayWords;
 import tintwright.cup.Ways;
 import tintwright.files.LabRange;
 import tintwright.reading.ColourReading;
@@ -52,6 +57,8 @@ public final class CupModel {
     private final Latest asking;
     private final InOrder writing;
     private final Clock clock;
+    private final Set<String> given = new HashSet<>();
+    private Supplier<Optional<Set<String>>> inTheLog = () -> Optional.of(Set.of());
     private boolean writingNow;
     private final ReadOnlyObjectWrapper<Optional<InHand>> inHand = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
@@ -80,16 +87,7 @@ public final class CupModel {
     /** Everything shown of a cup, made in one piece off the screen's thread. */
     public record InHand(Cup cup, Next next, List<Line> story, String contents, SwatchState swatch,
             DepthState depth, RoseState rose, String close, String closeWords, String sure,
-            String sureWords, List<Choice> ways) {
-    }
-
-    /**
-     * A way on from here.
-     *
-     * @param title what kind of way, in a word or two
-     * @param words what to do and what comes of it
-     */
-    public record Choice(String title, String words) {
+            String sureWords, List<WayWords.Said> ways) {
     }
 
     CupModel(JobModel job, ShellModel shell, Latest asking, InOrder writing, Clock clock) {
@@ -151,17 +149,9 @@ public final class CupModel {
                 drawn.doses(name, all, cup.base(), doses), drawn.rose(name, all, today),
                 outlook.map(seen -> DifferenceWords.apart(seen.deltaE())).orElse("not begun"),
                 words.verdict(),
-                outlook.map(seen -> say("%.0f in 10", 10 * seen.chanceWithin1())).orElse("\u2013"),
-                outlook.isPresent() ? "that it is within 1.0" : "",
-                ways.stream().map(way -> new Choice(title(way), String.join("\n", words.way(way)))).toList());
-    }
-
-    private static String title(Way way) {
-        if (way instanceof Way.Split split) {
-            return split.shortBy() > 0 ? "Set part aside and make less" : "Set part aside, then climb";
-        }
-        return way instanceof Way.Climb ? "Climb in this cup"
-                : way instanceof Way.Fresh ? "Fresh white, tinted with this cup" : "Stop here";
+                outlook.map(seen -> DifferenceWords.within(seen.within90())).orElse("\u2013"),
+                outlook.isPresent() ? DifferenceWords.NINE_TIMES : "",
+                new WayWords(sight).all(ways));
     }
 
     private static String contents(CupSight sight, Shelf shelf) {
@@ -191,10 +181,26 @@ public final class CupModel {
                 now.scaleStep(), base))));
     }
 
-    /** A name to write on the cup, and no second one like it: the place and the moment it was begun. */
+    /** A name to write on the cup, and no second one like it: by its name the log knows the page of a cup. */
     private String nameOf(PlaceReadings place) {
-        return place.place() + ", " + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)
-                .format(LocalDateTime.now(clock));
+        Optional<Set<String>> logged = inTheLog.get();
+        if (logged.isEmpty()) {
+            // The log is not open, and what it holds not known: the moment makes the name one of its kind.
+            return place.place() + ", " + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)
+                    .format(LocalDateTime.now(clock));
+        }
+        Set<String> used = new HashSet<>(logged.get());
+        used.addAll(given);
+        job.now().cup().ifPresent(cup -> used.add(cup.name()));
+        job.now().shelf().leftovers().forEach(left -> used.add(left.name()));
+        String name = CupNames.next(place.place(), used);
+        given.add(name);
+        return name;
+    }
+
+    /** @param names the names of cups and leftovers in the log; empty while it is not open */
+    void namesInTheLog(Supplier<Optional<Set<String>>> names) {
+        inTheLog = names;
     }
 
     /** Puts the cup away; it comes back with undo. */
@@ -309,7 +315,8 @@ public final class CupModel {
         Knowledge knowledge = job.knowledgeProperty().get();
         Job now = job.now();
         writing.run(() -> Ways.of(CupSight.of(knowledge, now.cup().orElseThrow())).get(way),
-                chosen -> job.change(before -> NextStep.following(before, chosen, LocalDate.now(clock))),
+                chosen -> job.change(before -> NextStep.following(before, chosen, () -> nameOf(before.cup().orElseThrow().hull()),
+                        LocalDate.now(clock))),
                 failure -> problem.set(Said.of(failure)));
     }
 

@@ -13,6 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.colour.Viewing;
+import tintwright.cup.WayWords;
 import tintwright.reading.FilmState;
 import tintwright.window.picture.DepthGauge;
 import tintwright.window.picture.HueRose;
@@ -190,7 +191,7 @@ final class CupPage {
         }
     }
 
-    private void showWays(List<CupModel.Choice> choices) {
+    private void showWays(List<WayWords.Said> choices) {
         if (choices.isEmpty() == choosing) {
             choosing = !choices.isEmpty();
             hang();
@@ -198,15 +199,7 @@ final class CupPage {
         List<VBox> cards = new ArrayList<>();
         for (int i = 0; i < choices.size(); i++) {
             int index = i;
-            Button take = Pieces.mainButton("Take this way", () -> model.choose(index));
-            take.setAccessibleText(choices.get(i).title() + ": " + choices.get(i).words());
-            take.setId("way-" + i);
-            if (i == 0) {
-                take.getStyleClass().add("do-now");
-            }
-            VBox card = Pieces.sheet("", Pieces.wrapped(choices.get(i).title(), "strong"),
-                    Pieces.wrapped(choices.get(i).words(), "way-words"), take);
-            cards.add(card);
+            cards.add(new WayCard(choices.get(i), i, () -> model.choose(index)));
         }
         ways.show(cards);
     }

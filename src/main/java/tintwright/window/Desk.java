@@ -59,6 +59,7 @@ final class Desk {
         shelf = new ShelfModel(job, plan, new Latest(worker, screen, shell), new Latest(worker, screen, shell), clock);
         fill = new FillModel(job, shell, new Latest(worker, screen, shell), new InOrder(worker, screen), clock);
         log = new LogModel(job, shell, new Latest(worker, screen, shell), new InOrder(worker, screen), openLog);
+        cup.namesInTheLog(log::names);
         walk = new WalkModel(shell);
         new Guide(shell, job, plan, cup, fill);
         job.jobProperty().addListener((property, before, after) -> captions(after));

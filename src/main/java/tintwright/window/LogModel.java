@@ -2,10 +2,12 @@ package tintwright.window;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -175,6 +177,20 @@ public final class LogModel {
         Noted<Page.Boat> boat = boat(now);
         Noted<Page.Place> place = placeOf(boat, cup.hull().place());
         return new WriteLog(log).cup(boat, Optional.of(place), cup, now.shelf(), "", logged(boat, cup));
+    }
+
+    /** @return the names of all cups and leftovers of the boat in hand; empty while the log is not open */
+    Optional<Set<String>> names() {
+        ShopLog open = log;
+        if (open == null) {
+            return Optional.empty();
+        }
+        Set<String> names = new HashSet<>();
+        open.book().boatsNamed(job.now().boat()).forEach(boat -> {
+            open.book().of(boat.id(), Page.Cup.class).forEach(page -> names.add(page.page().name()));
+            open.book().of(boat.id(), Page.LeftOver.class).forEach(page -> names.add(page.page().leftover().name()));
+        });
+        return Optional.of(names);
     }
 
     /** The page of this cup, from this opening of the window or one before: no two cups of a boat carry one name. */

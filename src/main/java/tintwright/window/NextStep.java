@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import tintwright.colour.Lab;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
@@ -76,8 +77,11 @@ final class NextStep {
                 how, Optional.of(deed), Optional.empty(), List.of(), false);
     }
 
-    /** @return the job once a way is chosen: its steps stand ahead, and for a fresh cup the dark one is set aside */
-    static Job following(Job before, Way way, LocalDate today) {
+    /**
+     * @param freshName a name for a clean cup
+     * @return the job once a way is chosen: its steps stand ahead, and for a fresh cup the dark one is set aside
+     */
+    static Job following(Job before, Way way, Supplier<String> freshName, LocalDate today) {
         Cup cup = before.cup().orElseThrow();
         if (way instanceof Way.Climb climb) {
             return before.after(cup, climb.doses().stream().map(Dose::deed).toList());
@@ -88,12 +92,12 @@ final class NextStep {
             return before.after(cup, ahead);
         }
         if (way instanceof Way.Fresh fresh) {
-            return fresh(before, cup, fresh, today);
+            return fresh(before, cup, fresh, freshName.get(), today);
         }
         return before;
     }
 
-    private static Job fresh(Job before, Cup cup, Way.Fresh fresh, LocalDate today) {
+    private static Job fresh(Job before, Cup cup, Way.Fresh fresh, String name, LocalDate today) {
         String id = "aside-" + (before.shelf().leftovers().size() + 1);
         while (!before.shelf().nameOf(id).equals(id)) {
             id = id + "-b";
@@ -101,7 +105,7 @@ final class NextStep {
         List<Leftover> leftovers = new ArrayList<>(before.shelf().leftovers());
         leftovers.add(new Leftover(id, fresh.name(), cup.state().parts().orElseThrow(), List.of(),
                 Optional.of(today)));
-        Cup clean = Cup.empty(cup.name() + ", fresh", cup.hull(), cup.wantedGrams(), cup.scaleStep(), cup.base());
+        Cup clean = Cup.empty(name, cup.hull(), cup.wantedGrams(), cup.scaleStep(), cup.base());
         return before.with(before.shelf().withLeftovers(leftovers)).after(clean, List.of(
                 new Deed.Weighed(cup.base(), fresh.white(), cup.scaleStep()),
                 new Deed.Weighed(id, fresh.darkFirst(), cup.scaleStep())));

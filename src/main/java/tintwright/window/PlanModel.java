@@ -111,7 +111,7 @@ public final class PlanModel {
                 Optional.of(drawn.rose("Mix", recipe.weighed(), today)),
                 DifferenceWords.apart(recipe.deltaE()),
                 DifferenceWords.of(recipe.prediction().lab(), target.colour()).phrase(),
-                say("within %.1f", recipe.within90()), "nine times in ten",
+                DifferenceWords.within(recipe.within90()), DifferenceWords.NINE_TIMES,
                 NextChip.of(knowledge, recipe, target));
     }
 

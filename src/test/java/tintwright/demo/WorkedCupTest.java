@@ -16,6 +16,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tintwright.bench.CupBench;
 import tintwright.colour.Ciede2000;
+import tintwright.colour.DifferenceWords;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
@@ -89,12 +90,12 @@ class WorkedCupTest {
         assertTrue(cup.depth().cup().orElseThrow() < cup.depth().hull() - 2, "too dark");
 
         say("## The ways back\n");
-        say("| way | final mass | white | beyond the reserve | expected | within 1.0 |\n|---|---|---|---|---|---|");
+        say("| way | final mass | white | beyond the reserve | expected | nine times in ten |\n|---|---|---|---|---|---|");
         Way.Split chosen = null;
         for (Way way : cup.ways()) {
             say("| " + kind(way) + " | " + grams(way.finalMass()) + " | " + grams(way.white()) + " | "
                     + grams(way.beyondReserve()) + " | " + two(way.after().expected()) + " | "
-                    + Math.round(100 * way.after().chanceWithin1()) + " in 100 |");
+                    + DifferenceWords.within(way.after().within90()) + " |");
             if (chosen == null && way instanceof Way.Split split && split.beyondReserve() == 0) {
                 chosen = split;
             }

@@ -132,6 +132,7 @@ class WholeJobTest {
             Lab dark = cupColour(desk);
             assertTrue(dark.lightness() < hull.lightness() - 2, "it went too dark: " + dark + " for " + hull);
             assertFalse(desk.cup().inHandProperty().get().orElseThrow().ways().isEmpty(), "a way back is offered");
+            assertEquals("port bow 1", desk.job().now().cup().orElseThrow().name(), "short enough for a marker");
 
             follow(scene, desk);
             Lab done = cupColour(desk);
