@@ -3,8 +3,6 @@ package tintwright.window;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
@@ -28,8 +26,6 @@ import tintwright.units.UnitSystem;
 
 /** The program's one window. */
 public final class BenchWindow extends Application {
-    /** Set to true, the start times are printed: they are kept in docs/performance.md. */
-    private static final String TIMING = "tintwright.timing";
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
 
@@ -63,18 +59,15 @@ public final class BenchWindow extends Application {
         stage.show();
         scene.getRoot().lookupAll(".station-key").stream().filter(key -> ((ToggleButton) key).isSelected()).findFirst()
                 .ifPresent(Node::requestFocus);
-        if (Boolean.getBoolean(TIMING)) {
+        if (StartTime.given().isPresent()) {
             sayStartTime();
         }
     }
 
-    /** Prints how long after the start of the process the window could be used, and when the first match stood. */
+    /** Prints when the window could be used, and when the first match stood. */
     private void sayStartTime() {
-        Instant started = ProcessHandle.current().info().startInstant().orElseThrow();
-        Platform.runLater(() -> System.out.println("window usable after "
-                + Duration.between(started, Instant.now()).toMillis() + " ms"));
-        desk.plan().planProperty().addListener((property, before, after) -> System.out.println("match shown after "
-                + Duration.between(started, Instant.now()).toMillis() + " ms"));
+        Platform.runLater(() -> StartTime.say("window usable"));
+        desk.plan().planProperty().addListener((property, before, after) -> StartTime.say("match shown"));
     }
 
     /** What a window opens on, fetched and learned before there is anything to draw it on. */

@@ -1,7 +1,5 @@
 package tintwright.window;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Application;
@@ -30,9 +28,8 @@ public final class BareWindow extends Application {
     public void start(Stage stage) {
         stage.setScene(new Scene(new StackPane(new Button("bare")), 1280, 800));
         stage.show();
-        Instant started = ProcessHandle.current().info().startInstant().orElseThrow();
         Platform.runLater(() -> {
-            System.out.println("window usable after " + Duration.between(started, Instant.now()).toMillis() + " ms");
+            StartTime.say("window usable");
             Platform.exit();
         });
     }
