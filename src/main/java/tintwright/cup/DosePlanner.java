@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import tintwright.colour.Ciede2000;
+import tintwright.colour.Lab;
 import tintwright.match.Matcher;
 import tintwright.match.Recipe;
 import tintwright.match.Wish;
+import tintwright.shelf.Parts;
 import tintwright.shelf.Tint;
 
 /**
@@ -23,6 +26,10 @@ public final class DosePlanner {
     private static final double FULL = 0.98;
     /** Part of what the readings can tell that a dose must move the colour by. */
     private static final double WORTH = 0.35;
+    /** A dose that changes the colour by less than this, CIEDE2000, is not worth stirring; common practice, no source. */
+    private static final double WORTH_STIRRING = 0.15;
+    /** From this chance on of being too dark no reading is needed to say so. */
+    private static final double BEYOND_DOUBT = 0.95;
     /** Less white than this share of the batch is not worth a filling up. */
     private static final double LEAST_FILL = 0.01;
     /** A hull that may be off by more than this on each axis is first read beside a chip of the white. */
@@ -130,6 +137,13 @@ public final class DosePlanner {
         double tell = sight.versions().spread();
         TintSearch search = new TintSearch(sight, read ? List.of() : firstTints());
         TintSearch.Found way = search.best(0);
+        if (unread && now.chanceTooDark() > BEYOND_DOUBT) {
+            // Where the weights alone show that only white helps, nobody waits for a chip to be told so.
+            TintSearch.Found lifted = lifted(search, way, tell);
+            if (lifted.white() > 0) {
+                return new Plan.WayBack(now, lifted.white());
+            }
+        }
         if (read && !unread) {
             TintSearch.Found lifted = lifted(search, way, tell);
             if (lifted.white() > Math.max(state.reserve(), room())) {
@@ -144,7 +158,7 @@ public final class DosePlanner {
             }
         }
         double share = SafeShare.of(sight, way, 1);
-        List<Dose> doses = doses(sight, way, share);
+        List<Dose> doses = doses(sight, way, share, 1);
         Map<String, Double> added = sum(sight, doses);
         if (!added.isEmpty()) {
             double move = moveTo(added);
@@ -208,7 +222,7 @@ public final class DosePlanner {
         if (share < leastShare) {
             return Optional.empty();
         }
-        List<Dose> doses = doses(sight, full, share);
+        List<Dose> doses = doses(sight, full, share, 1);
         return Optional.of(new Plan.Doses(doses, sight.outlook(sum(sight, doses), 1), share, true));
     }
 
@@ -221,8 +235,43 @@ public final class DosePlanner {
             after[2] - before[2]});
     }
 
-    /** @return this way as the scale can weigh it: all its white, then this share of its tints */
-    static List<Dose> doses(CupSight sight, TintSearch.Found way, double share) {
+    /**
+     * @param kept share of the cup that is kept
+     * @return this way as the scale can weigh it: all its white, then this share of those tints that change something
+     */
+    static List<Dose> doses(CupSight sight, TintSearch.Found way, double share, double kept) {
+        Map<String, Double> tints = new LinkedHashMap<>(way.tints());
+        while (true) {
+            List<Dose> doses = weighable(sight, new TintSearch.Found(way.white(), tints, way.distance(), way.safely()),
+                    share);
+            Lab all = after(sight, doses, kept);
+            Dose idle = null;
+            double least = WORTH_STIRRING;
+            for (Dose dose : doses) {
+                if (!dose.part().equals(sight.cup().base())) {
+                    double effect = Ciede2000.between(all, after(sight, without(doses, dose), kept));
+                    idle = effect < least ? dose : idle;
+                    least = Math.min(effect, least);
+                }
+            }
+            if (idle == null) {
+                return doses;
+            }
+            tints.remove(idle.part());
+        }
+    }
+
+    private static List<Dose> without(List<Dose> doses, Dose dose) {
+        return doses.stream().filter(other -> other != dose).toList();
+    }
+
+    private static Lab after(CupSight sight, List<Dose> doses, double kept) {
+        Map<String, Double> grams = sum(sight, doses);
+        sight.state().grams().forEach((id, mass) -> grams.merge(id, mass * kept, Double::sum));
+        return sight.colourOf(Parts.of(grams));
+    }
+
+    private static List<Dose> weighable(CupSight sight, TintSearch.Found way, double share) {
         List<Dose> doses = new ArrayList<>();
         double step = sight.cup().scaleStep();
         for (Map.Entry<String, Double> tint : way.tints().entrySet()) {

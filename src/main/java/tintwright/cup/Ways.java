@@ -87,7 +87,7 @@ public final class Ways {
 
     private Way.Climb climb(TintSearch.Found way) {
         double share = SafeShare.of(sight, way, 1);
-        List<Dose> doses = DosePlanner.doses(sight, way, share);
+        List<Dose> doses = DosePlanner.doses(sight, way, share, 1);
         Map<String, Double> added = DosePlanner.sum(sight, doses);
         double mass = state.mass() + total(added);
         double white = added.getOrDefault(sight.cup().base(), 0.0);
@@ -101,7 +101,7 @@ public final class Ways {
         double kept = 1 - away / state.mass();
         TintSearch.Found small = scaled(way, kept);
         double share = SafeShare.of(sight, small, kept);
-        List<Dose> doses = DosePlanner.doses(sight, small, share);
+        List<Dose> doses = DosePlanner.doses(sight, small, share, kept);
         Map<String, Double> added = DosePlanner.sum(sight, doses);
         double keep = kept * state.mass();
         double mass = keep + total(added);
@@ -114,7 +114,7 @@ public final class Ways {
     private Way.Fresh fresh(TintSearch.Found way, double kept) {
         TintSearch.Found small = scaled(way, kept);
         double share = SafeShare.of(sight, small, kept);
-        List<Dose> doses = DosePlanner.doses(sight, small, share).stream()
+        List<Dose> doses = DosePlanner.doses(sight, small, share, kept).stream()
                 .filter(dose -> !dose.part().equals(sight.cup().base())).toList();
         Map<String, Double> added = small.all(sight.cup().base(), share);
         double dark = kept * state.mass();

@@ -193,6 +193,52 @@ class DosePlannerTest {
         assertInstanceOf(Way.StopHere.class, ways.get(0));
     }
 
+    /** What one dose of several does to the colour: with all of them in, and with all but this one. */
+    private static double effect(CupSight sight, List<Dose> doses, Dose dose) {
+        List<Dose> without = doses.stream().filter(other -> other != dose).toList();
+        return Ciede2000.between(sight.outlook(DosePlanner.sum(sight, doses), 1).lab(),
+                sight.outlook(DosePlanner.sum(sight, without), 1).lab());
+    }
+
+    @Test
+    void noDoseIsAskedForThatNobodyCouldSeeOrRead() {
+        int planned = 0;
+        for (double lighter : new double[] {-1, -0.3, 0, 0.2, 0.5, 0.8, 1.1, 1.5, 2}) {
+            Cup cup = started(KNOWN);
+            Cup full = dosed(cup, (Plan.Doses) DosePlanner.plan(CupSight.of(KNOWN, cup)));
+            Cup read = full.add(NOW, read(CupSight.of(KNOWN, full), lighter));
+            for (int turn = 0; turn < 4; turn++) {
+                CupSight sight = CupSight.of(KNOWN, read);
+                if (!(DosePlanner.plan(sight) instanceof Plan.Doses plan)) {
+                    break;
+                }
+                for (Dose dose : plan.doses()) {
+                    double effect = effect(sight, plan.doses(), dose);
+                    assertTrue(dose.part().equals(WHITE) || effect >= 0.15,
+                            "chip " + lighter + " lighter, turn " + turn + ": " + dose + " changes " + effect);
+                    planned++;
+                }
+                read = dosed(read, plan);
+                read = read.add(NOW, read(CupSight.of(KNOWN, read), 0));
+            }
+        }
+        assertTrue(planned > 20, "only " + planned + " doses were looked at");
+    }
+
+    @Test
+    void aWayBackNeedsNoChipWhenTheWeightsShowItBeyondDoubt() {
+        Cup cup = started(KNOWN);
+        Cup full = dosed(cup, (Plan.Doses) DosePlanner.plan(CupSight.of(KNOWN, cup)));
+        Cup dark = full.add(NOW, weighed(BLACK, 5 * full.state().grams().get(BLACK)));
+        CupSight sight = CupSight.of(KNOWN, dark);
+        assertInstanceOf(Plan.WayBack.class, DosePlanner.plan(sight));
+        assertTrue(Ways.of(sight).size() >= 3);
+        assertTrue(new CupWords(sight).plan(DosePlanner.plan(sight)).stream()
+                .anyMatch(line -> line.contains("a chip would make it surer")));
+        Cup touch = full.add(NOW, weighed(BLACK, 0.02));
+        assertFalse(DosePlanner.plan(CupSight.of(KNOWN, touch)) instanceof Plan.WayBack, "a touch is read first");
+    }
+
     @Test
     void aReadingThatCannotBeThisCupIsToldApartFromOneThatCan() {
         CupSight sight = CupSight.of(KNOWN, started(KNOWN).add(NOW, weighed(BLACK, 0.25)));
