@@ -36,7 +36,7 @@ public final class LogModel {
     private final Latest asking;
     private final InOrder writing;
     private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>(Shown.NONE);
-    private final ReadOnlyObjectWrapper<List<String>> again = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<Again> again = new ReadOnlyObjectWrapper<>(Again.NONE);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private ShopLog log;
     private String searched = "";
@@ -49,9 +49,10 @@ public final class LogModel {
      * A place of the boat in hand.
      *
      * @param looks its colour each time it was read, oldest first: how it has moved
-     * @param words when and what was read, and how it has moved
+     * @param read  what was read last, and when
+     * @param moved how it has moved since it was read first; empty when it was read once
      */
-    public record PlaceLine(String name, List<Look> looks, String words) {
+    public record PlaceLine(String name, List<Look> looks, String read, String moved) {
     }
 
     /** A place as it was read on a day. */
@@ -61,14 +62,32 @@ public final class LogModel {
     /**
      * An entry of the boat in hand.
      *
-     * @param cup   true for a cup, which can be made again, labelled and judged
-     * @param grams how much was in it
+     * @param title   what it is, such as the name of a cup
+     * @param words   what was in it or what was done
+     * @param cup     true for a cup, which can be made again, labelled and judged
+     * @param grams   how much was in it
+     * @param verdict how a cup came out, when somebody said so
      */
-    public record EntryLine(UUID id, String day, String words, boolean cup, double grams) {
+    public record EntryLine(UUID id, String day, String title, String words, boolean cup, double grams,
+            Optional<Page.Outcome> verdict) {
     }
 
-    /** Something mixed before that comes near the hull in hand. */
-    public record NearLine(String words) {
+    /**
+     * Something mixed before that comes near the hull in hand.
+     *
+     * @param name    the cup, or what was left over
+     * @param boat    the boat it was for; may be empty
+     * @param apart   how far it is from the hull, and which way
+     * @param verdict how it came out; may be empty
+     * @param cup     the cup to make again; empty when there is none
+     * @param grams   how much was in it
+     */
+    public record NearLine(String name, String boat, String apart, String verdict, Optional<UUID> cup, double grams) {
+    }
+
+    /** What to weigh to make a cup again: which, and line by line. */
+    public record Again(String title, List<String> lines) {
+        static final Again NONE = new Again("", List.of());
     }
 
     /** All of the log that is in sight. */
@@ -216,7 +235,7 @@ public final class LogModel {
     public void filled() {
         Job now = job.now();
         if (now.fill().lines().isEmpty() || now.place() < 0) {
-            problem.set("There is nothing on the list of repairs yet.");
+            problem.set("There is nothing on the list at Fill yet.");
             return;
         }
         write(() -> {
@@ -249,7 +268,7 @@ public final class LogModel {
     public void judge(UUID cup, Page.Outcome outcome, String note) {
         Job now = job.now();
         write(() -> new WriteLog(log).verdict(boat(now), cup, outcome, note),
-                () -> shell.say("Written down: " + outcome.words() + "."));
+                () -> shell.say("Written down: it came out " + outcome.words() + "."));
     }
 
     /** Says what to weigh for so much of a recorded cup, from what stands on the shelf today. */
@@ -258,10 +277,13 @@ public final class LogModel {
             double grams = HullModel.number("grams", typedGrams.replace("g", ""));
             Job now = job.now();
             ShopLog from = log;
-            asking.ask(() -> LogSight.lines(new MixAgain(from, now.shelf()).cup(cup(from, cup), grams, now.scaleStep()), now),
-                    lines -> {
+            asking.ask(() -> {
+                Noted<Page.Cup> page = cup(from, cup);
+                return new Again(String.format(Locale.ROOT, "Make %s again, %.0f g", LogSight.named(page.page().name()),
+                        grams), LogSight.lines(new MixAgain(from, now.shelf()).cup(page, grams, now.scaleStep()), now));
+            }, made -> {
                         problem.set("");
-                        again.set(lines);
+                        again.set(made);
                     }, failure -> problem.set(Said.of(failure)));
         } catch (IllegalArgumentException e) {
             problem.set(Said.of(e));
@@ -310,7 +332,7 @@ public final class LogModel {
         return shown.getReadOnlyProperty();
     }
 
-    ReadOnlyObjectProperty<List<String>> againProperty() {
+    ReadOnlyObjectProperty<Again> againProperty() {
         return again.getReadOnlyProperty();
     }
 

@@ -2,11 +2,17 @@ package tintwright.window;
 
 import java.io.File;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.BiConsumer;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
@@ -18,7 +24,7 @@ final class LogPage {
     private final LogModel model;
     private final Patches patches = new Patches();
     private final Label title = Pieces.heading("");
-    private final VBox places = new VBox();
+    private final GridPane places = new GridPane();
     private final VBox entries = new VBox();
     private final VBox near = new VBox();
     private final VBox again = new VBox();
@@ -26,27 +32,29 @@ final class LogPage {
 
     LogPage(LogModel model) {
         this.model = model;
-        places.getStyleClass().add("lines");
+        places.getStyleClass().add("table");
         entries.getStyleClass().add("pictures");
-        near.getStyleClass().add("asked");
+        near.getStyleClass().add("column");
         again.getStyleClass().add("asked");
     }
 
     Region build() {
         VBox wide = new VBox(patches, Pieces.sheet("", title, trouble, places), entries);
         wide.getStyleClass().add("pictures");
-        VBox againSheet = Pieces.sheet("Make it again", again);
-        Pieces.onlyWhen(model.againProperty().map(lines -> !lines.isEmpty()), againSheet);
-        VBox side = new VBox(
-                Pieces.sheet("Write down", Pieces.soft("Every dose of the cup in hand is written down as it happens."),
+        VBox againSheet = Pieces.sheet("", Pieces.bound(model.againProperty().map(LogModel.Again::title), "heading"),
+                again);
+        Pieces.onlyWhen(model.againProperty().map(made -> !made.lines().isEmpty()), againSheet);
+        VBox side = new VBox(againSheet,
+                Pieces.sheet("Write down", Pieces.soft("The cup in hand is written down dose by dose, by itself. "
+                                + "The rest when you say so:"),
                         Pieces.button("Done with this cup", model::doneWithCup),
                         Pieces.button("These holes are filled", model::filled),
                         Pieces.button("Today's readings of this place", model::writeReadings),
                         Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution"))),
-                againSheet, Pieces.sheet("Mixed before, near this hull", near));
+                Pieces.sheet("Mixed before, near this hull", near));
         side.getStyleClass().addAll("column", "side");
         model.shownProperty().addListener((property, before, after) -> show(after));
-        model.againProperty().addListener((property, before, after) -> again.getChildren().setAll(after.stream()
+        model.againProperty().addListener((property, before, after) -> again.getChildren().setAll(after.lines().stream()
                 .map(Pieces::plain).toList()));
         show(model.shownProperty().get());
         return new Sides(wide, side, true, 62);
@@ -58,16 +66,22 @@ final class LogPage {
         places.getChildren().clear();
         StringBuilder words = new StringBuilder("Places of " + shown.boat() + " each time they were read:");
         for (LogModel.PlaceLine place : shown.places()) {
-            places.getChildren().add(Pieces.plain(place.name() + ": " + place.words()));
-            words.append(' ').append(place.name()).append(", ").append(place.words()).append('.');
+            int row = places.getRowCount();
+            Label name = Pieces.wrapped(place.name(), "strong");
+            GridPane.setValignment(name, VPos.TOP);
+            Label read = Pieces.plain(place.read());
+            GridPane.setHgrow(read, Priority.ALWAYS);
+            places.addRow(row, name, new VBox(read, Pieces.whenSaid(Pieces.soft(place.moved()))));
+            words.append(' ').append(place.name()).append(", ").append(place.read()).append(", ")
+                    .append(place.moved()).append('.');
         }
         patches.show(shown.places().stream().flatMap(place -> place.looks().stream().map(look ->
                 new Patches.Patch(look.shade(), place.name() + " " + look.day(), true))).toList(), words.toString());
         near.getChildren().clear();
         if (shown.near().isEmpty()) {
-            near.getChildren().add(Pieces.soft("Nothing yet."));
+            near.getChildren().add(Pieces.soft("No other cup yet."));
         }
-        shown.near().forEach(line -> near.getChildren().add(Pieces.plain(line.words())));
+        shown.near().forEach(line -> near.getChildren().add(near(line)));
         entries.getChildren().clear();
         List<LogModel.EntryLine> lines = shown.entries();
         for (int i = lines.size() - 1; i >= 0; i--) {
@@ -75,25 +89,49 @@ final class LogPage {
         }
     }
 
+    /** Name and boat, how far and which way, how it came out, and the key to make it again. */
+    private Node near(LogModel.NearLine line) {
+        VBox said = new VBox(Pieces.wrapped(line.name(), "strong"), Pieces.whenSaid(Pieces.soft(line.boat())),
+                Pieces.plain(line.apart()), Pieces.whenSaid(Pieces.soft(line.verdict())));
+        line.cup().ifPresent(cup -> {
+            Button key = Pieces.quietButton("Make it again", () -> model.again(cup, grams(line.grams())));
+            key.setAccessibleText("Make " + line.name() + " again");
+            said.getChildren().add(key);
+        });
+        said.getStyleClass().add("asked");
+        return said;
+    }
+
+    private static String grams(double grams) {
+        return String.format(Locale.ROOT, "%.0f", grams);
+    }
+
     private Node entry(LogModel.EntryLine line) {
-        VBox sheet = Pieces.sheet("", Pieces.soft(line.day()), Pieces.plain(line.words()));
+        VBox sheet = Pieces.sheet("", Pieces.row(Pieces.wrapped(line.title(), "strong"), Pieces.gap(),
+                Pieces.soft(line.day())), Pieces.whenSaid(Pieces.plain(line.words())));
+        ((HBox) sheet.getChildren().get(0)).getChildren().get(2).setStyle("-fx-min-width: 5.6em;");
         if (!line.cup()) {
             return sheet;
         }
-        TextField grams = new TextField(String.format(java.util.Locale.ROOT, "%.0f", line.grams()));
+        TextField grams = new TextField(grams(line.grams()));
         grams.setPrefColumnCount(4);
         grams.setAccessibleText("grams to make again");
-        FlowPane row = new FlowPane(grams, Pieces.button("g again", () -> model.again(line.id(), grams.getText())),
-                Pieces.quietButton("Label", () -> save("label.pdf", (name, file) -> model.label(line.id(),
+        grams.setOnAction(event -> model.again(line.id(), grams.getText()));
+        FlowPane row = Pieces.flow(Pieces.button("Make it again,", () -> model.again(line.id(), grams.getText())), grams,
+                Pieces.plain("g"), Pieces.gap(),
+                Pieces.quietButton("Label to print", () -> save("label.pdf", (name, file) -> model.label(line.id(),
                         file.toPath()))),
-                Pieces.quietButton("Card", () -> save("card.pdf", (name, file) -> model.card(line.id(),
+                Pieces.quietButton("Recipe card", () -> save("card.pdf", (name, file) -> model.card(line.id(),
                         file.toPath()))));
-        row.getStyleClass().add("fields");
-        FlowPane came = new FlowPane(Pieces.soft("It came out:"));
-        came.getStyleClass().add("fields");
+        FlowPane came = Pieces.flow(Pieces.soft("It came out:"));
         for (Page.Outcome outcome : Page.Outcome.values()) {
-            came.getChildren().add(Pieces.quietButton(outcome.words(), () -> model.judge(line.id(), outcome, "")));
+            boolean so = line.verdict().filter(outcome::equals).isPresent();
+            Button key = Pieces.quietButton((so ? "\u2713 " : "") + outcome.words(),
+                    () -> model.judge(line.id(), outcome, ""));
+            key.setAccessibleText(outcome.words() + (so ? ", written down" : ""));
+            came.getChildren().add(key);
         }
+        List.of(row, came).forEach(flow -> flow.setRowValignment(VPos.CENTER));
         sheet.getChildren().addAll(row, came);
         return sheet;
     }

@@ -1,15 +1,19 @@
 package tintwright.window;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import tintwright.bench.Aim;
 import tintwright.bench.BoatStory;
 import tintwright.bench.MixAgain;
 import tintwright.bench.NearIt;
 import tintwright.bench.ShopLog;
 import tintwright.colour.Lab;
+import tintwright.logbook.MeanColour;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.shelf.Shelf;
@@ -19,6 +23,8 @@ import tintwright.window.picture.Shade;
 final class LogSight {
     private static final int MOST_BOATS = 40;
     private static final int MOST_NEAR = 5;
+    /** Several entries may belong to one cup. */
+    private static final int MOST_LOOKED_AT = 60;
 
     private LogSight() {
     }
@@ -53,47 +59,119 @@ final class LogSight {
     }
 
     private static LogModel.PlaceLine line(BoatStory.PlaceStory story) {
-        String read = story.latest().map(seen -> say("read %s: L* %.1f a* %.1f b* %.1f", seen.day(),
-                seen.lab().lightness(), seen.lab().a(), seen.lab().b())).orElse("not read yet");
-        String moved = story.moved().map(way -> say("; since %s %s (%.1f)", way.from(), way.words(), way.deltaE()))
+        String read = story.latest().map(seen -> say("%s, read %s", HullModel.figures(seen.lab()), seen.day()))
+                .orElse("not read yet");
+        String moved = story.moved().map(way -> say("since %s: %s (%.1f apart)", way.from(), way.words(), way.deltaE()))
                 .orElse("");
         return new LogModel.PlaceLine(story.place().page().name(), story.seen().stream()
-                .map(seen -> new LogModel.Look(seen.day().toString(), Shade.of(seen.lab()))).toList(),
-                read + moved);
+                .map(seen -> new LogModel.Look(seen.day().toString(), Shade.of(seen.lab()))).toList(), read, moved);
     }
 
     private static Optional<LogModel.EntryLine> line(ShopLog log, Noted<Page> noted) {
         Page page = noted.page();
-        String day = noted.at().toString().substring(0, 10);
         if (page instanceof Page.Cup cup) {
             List<String> parts = new ArrayList<>();
             cup.parts().grams().forEach((id, grams) -> parts.add(Drawn.grams(grams) + " " + cup.nameOf(id)));
-            return Optional.of(new LogModel.EntryLine(noted.id(), cup.day().toString(), say("Cup \u201c%s\u201d: %s", cup.name(),
-                    String.join(", ", parts)), true, cup.parts().total()));
+            return Optional.of(new LogModel.EntryLine(noted.id(), cup.day().toString(), "Cup " + named(cup.name()),
+                    String.join(", ", parts), true, cup.parts().total(), verdict(log, noted)));
         }
-        String words = page instanceof Page.Filled filled ? "Filled. " + String.join("; ", filled.steps())
-                : page instanceof Page.Verdict verdict ? "Looked at: " + verdict.outcome().words()
-                        + (verdict.note().isBlank() ? "" : ", " + verdict.note())
-                : page instanceof Page.LeftOver left ? say("Left over: %s, %s%s", left.leftover().name(),
-                        Drawn.grams(left.leftover().parts().total()), left.used() ? ", used up" : "")
-                : page instanceof Page.Remark remark ? remark.text()
-                : page instanceof Page.ChipMade chip ? "Chip " + chip.chip().id() : "";
-        return words.isEmpty() ? Optional.empty() : Optional.of(new LogModel.EntryLine(noted.id(), day, words, false, 0));
+        if (page instanceof Page.Filled filled) {
+            return done(noted, "Filled" + filled.cup().map(id -> " from " + what(log, id)).orElse(""),
+                    String.join("; ", filled.steps()));
+        }
+        if (page instanceof Page.Verdict verdict) {
+            String of = what(log, verdict.of());
+            return done(noted, Character.toUpperCase(of.charAt(0)) + of.substring(1) + " came out "
+                    + verdict.outcome().words(), verdict.note());
+        }
+        if (page instanceof Page.LeftOver left) {
+            return done(noted, "Left over" + left.cup().map(id -> " from " + what(log, id)).orElse(""),
+                    say("%s, %s%s", left.leftover().name(), Drawn.grams(left.leftover().parts().total()),
+                            left.used() ? ", used up" : ""));
+        }
+        if (page instanceof Page.ChipMade made) {
+            return done(noted, "Chip" + made.cup().map(id -> " of " + what(log, id)).orElse(""), chip(made));
+        }
+        if (page instanceof Page.Remark remark) {
+            return done(noted, remark.of().map(id -> "About " + what(log, id)).orElse("Note"), remark.text());
+        }
+        return Optional.empty();
     }
 
+    private static Optional<LogModel.EntryLine> done(Noted<Page> noted, String title, String words) {
+        return Optional.of(new LogModel.EntryLine(noted.id(), noted.at().toString().substring(0, 10), title, words,
+                false, 0, Optional.empty()));
+    }
+
+    private static String chip(Page.ChipMade made) {
+        String read = MeanColour.of(made.chip().readings()).map(mean -> HullModel.figures(mean.lab()))
+                .orElse("not read");
+        return made.cured().isBlank() ? read : read + ", " + made.cured();
+    }
+
+    /** @return what an entry is about, such as: the cup "bow 2" */
+    private static String what(ShopLog log, UUID id) {
+        Optional<Page> page = log.book().find(id).map(Noted::page);
+        if (page.isPresent() && page.get() instanceof Page.Cup cup) {
+            return "the cup " + named(cup.name());
+        }
+        if (page.isPresent() && page.get() instanceof Page.ChipMade made) {
+            return "a chip" + made.cup().map(cup -> " of " + what(log, cup)).orElse("");
+        }
+        return page.isPresent() && page.get() instanceof Page.Filled ? "the fill" : "an earlier entry";
+    }
+
+    static String named(String name) {
+        return "\u201c" + name + "\u201d";
+    }
+
+    private static Optional<Page.Outcome> verdict(ShopLog log, Noted<Page> cup) {
+        return cup.boat().stream().flatMap(boat -> log.book().of(boat, Page.Verdict.class).stream())
+                .filter(judged -> judged.page().of().equals(cup.id())).map(judged -> judged.page().outcome())
+                .reduce((first, last) -> last);
+    }
+
+    /** The nearest cups, each once however many of its chips and leftovers come near, and never the one in hand. */
     private static List<LogModel.NearLine> near(ShopLog log, Job now) {
         if (now.place() < 0) {
             return List.of();
         }
         Lab hull = Aim.of(now.places().get(now.place())).target().colour();
-        List<LogModel.NearLine> lines = new ArrayList<>();
-        for (NearIt.Start start : NearIt.of(log, hull, MOST_NEAR).starts()) {
-            lines.add(new LogModel.NearLine(say("%s%s: %.1f apart%s%s", start.name(),
-                    start.boat().map(boat -> " (" + boat + ")").orElse(""), start.deltaE(),
-                    start.words().isBlank() ? "" : ", " + start.words(),
-                    start.verdict().map(verdict -> "; came out " + verdict.words()).orElse(""))));
+        Map<UUID, LogModel.NearLine> lines = new LinkedHashMap<>();
+        for (NearIt.Start start : NearIt.of(log, hull, MOST_LOOKED_AT).starts()) {
+            Optional<Noted<Page>> cup = cupOf(start.page()).flatMap(log.book()::find)
+                    .filter(noted -> noted.page() instanceof Page.Cup);
+            if (cup.isPresent() && inHand(cup.get(), now)) {
+                continue;
+            }
+            lines.putIfAbsent(cup.map(Noted::id).orElse(start.page().id()), line(log, start, cup));
+            if (lines.size() == MOST_NEAR) {
+                break;
+            }
         }
-        return lines;
+        return List.copyOf(lines.values());
+    }
+
+    private static LogModel.NearLine line(ShopLog log, NearIt.Start start, Optional<Noted<Page>> noted) {
+        Optional<Page.Cup> cup = noted.map(page -> (Page.Cup) page.page());
+        String name = cup.map(page -> "Cup " + named(page.name()))
+                .orElse(start.page().page() instanceof Page.LeftOver ? "Left over " + named(start.name()) : "A chip");
+        Optional<Page.Outcome> verdict = noted.flatMap(page -> verdict(log, page)).or(start::verdict);
+        return new LogModel.NearLine(name, start.boat().orElse(""), say("%.1f apart%s", start.deltaE(),
+                start.words().isBlank() ? "" : ": " + start.words() + " than the hull"),
+                verdict.map(outcome -> "came out " + outcome.words()).orElse(""), noted.map(Noted::id),
+                cup.map(page -> page.parts().total()).orElse(0.0));
+    }
+
+    private static Optional<UUID> cupOf(Noted<Page> noted) {
+        Page page = noted.page();
+        return page instanceof Page.Cup ? Optional.of(noted.id())
+                : page instanceof Page.ChipMade made ? made.cup()
+                : page instanceof Page.LeftOver left ? left.cup() : Optional.empty();
+    }
+
+    private static boolean inHand(Noted<Page> cup, Job now) {
+        return now.cup().map(held -> held.name().equals(((Page.Cup) cup.page()).name())).orElse(false);
     }
 
     /** @return what to weigh to make a cup again, and what to know about it */

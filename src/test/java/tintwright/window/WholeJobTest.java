@@ -173,7 +173,7 @@ class WholeJobTest {
 
     private static long cupsNamed(Desk desk, String name) {
         return desk.log().shownProperty().get().entries().stream().filter(entry -> entry.cup()
-                && entry.words().contains(name)).count();
+                && entry.title().contains(name)).count();
     }
 
     private static Lab cupColour(Desk desk) {
