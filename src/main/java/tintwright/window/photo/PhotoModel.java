@@ -3,10 +3,10 @@ package tintwright.window.photo;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executor;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -18,6 +18,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.PhotoBench;
 import tintwright.files.FileProblem;
+import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
 import tintwright.reading.photo.CardFinder;
@@ -28,7 +29,6 @@ import tintwright.reading.photo.Preview;
 import tintwright.reading.photo.Progress;
 import tintwright.reading.photo.ReferenceCard;
 import tintwright.reading.photo.Spot;
-import tintwright.reading.photo.SpotReading;
 
 /** A photo being marked and read. Work runs on the worker; everything shown changes on the screen's thread. */
 public final class PhotoModel {
@@ -40,7 +40,7 @@ public final class PhotoModel {
 
     private final Executor worker;
     private final Executor screen;
-    private final Consumer<List<Reading>> taker;
+    private final PhotoTask task;
     private final ReadOnlyObjectWrapper<Preview> preview = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<PhotoMarks> marks;
     private final ReadOnlyObjectWrapper<PhotoReadings> readings = new ReadOnlyObjectWrapper<>();
@@ -59,9 +59,19 @@ public final class PhotoModel {
      * @param taker  takes the hull's readings when the person is content with them
      */
     public PhotoModel(Executor worker, Executor screen, Consumer<List<Reading>> taker) {
+        this(worker, screen, new HullTask(taker));
+    }
+
+    /** @param taker takes the reading of a cup's chip, and of the hull when both are in the photo */
+    public static PhotoModel ofChip(Executor worker, Executor screen,
+            BiConsumer<ColourReading, Optional<ColourReading>> taker) {
+        return new PhotoModel(worker, screen, new ChipTask(taker));
+    }
+
+    private PhotoModel(Executor worker, Executor screen, PhotoTask task) {
         this.worker = worker;
         this.screen = screen;
-        this.taker = taker;
+        this.task = task;
         this.marks = new ReadOnlyObjectWrapper<>(PhotoMarks.none(cards.get(0)));
     }
 
@@ -144,7 +154,7 @@ public final class PhotoModel {
             marks.set(opened.kept().orElse(PhotoMarks.none(card)));
             preview.set(opened.preview());
             message.set(opened.kept().isPresent() ? "The marks kept beside the photo are shown."
-                    : "Find the card, or set its corners by hand. Then click on the hull.");
+                    : "Find the card, or set its corners by hand. Then " + task.toClick() + ".");
             if (opened.kept().isPresent()) {
                 read();
             }
@@ -223,25 +233,27 @@ public final class PhotoModel {
         marks.set(marks.get().withCorner(index, inside(to)));
     }
 
-    /** Adds a spot on the hull. */
+    /** A click: marks what is to be read. */
     public void addSpot(PixelPoint at) {
         if (bench == null) {
             return;
         }
-        List<Spot> spots = new ArrayList<>(marks.get().spots());
-        int number = spots.size() + 1;
-        while (named("spot " + number)) {
-            number++;
-        }
-        spots.add(new Spot("spot " + number, Spot.Purpose.HULL, inside(at),
-                Math.max(LEAST_RADIUS, SPOT_SHARE * Math.max(bench.width(), bench.height())), FilmState.CURED,
-                Map.of()));
-        marks.set(marks.get().withSpots(spots));
+        double radius = Math.max(LEAST_RADIUS, SPOT_SHARE * Math.max(bench.width(), bench.height()));
+        marks.set(marks.get().withSpots(task.marked(marks.get().spots(), inside(at), radius)));
         readAgain();
     }
 
-    private boolean named(String name) {
-        return marks.get().spots().stream().anyMatch(spot -> spot.name().equals(name));
+    /** @return the film of the chip that is marked; empty when this photo is read for the hull */
+    Optional<FilmState> film() {
+        return task instanceof ChipTask chip ? Optional.of(chip.film()) : Optional.empty();
+    }
+
+    /** Says whether the chip in the photo is wet or cured. */
+    void film(FilmState now) {
+        if (task instanceof ChipTask chip) {
+            marks.set(marks.get().withSpots(chip.filmed(marks.get().spots(), now)));
+            readAgain();
+        }
     }
 
     public void moveSpot(int index, PixelPoint to) {
@@ -283,7 +295,7 @@ public final class PhotoModel {
         PhotoMarks now = marks.get();
         work(() -> here.read(now.whole(), watch), answer -> {
             readings.set(answer);
-            message.set("");
+            message.set(task.missing(marks.get().spots()));
         });
     }
 
@@ -293,21 +305,17 @@ public final class PhotoModel {
         if (ready == null) {
             return;
         }
-        List<Reading> hull = new ArrayList<>();
-        for (SpotReading spot : ready.spots()) {
-            if (spot.spot().purpose() == Spot.Purpose.HULL) {
-                hull.add(spot.reading());
-            }
-        }
         PhotoBench here = bench;
         PhotoMarks now = marks.get();
         work(() -> {
             here.saveMarks(now.whole());
-            return hull;
+            return ready;
         }, taken -> {
-            taker.accept(taken);
-            message.set("Taken: " + taken.size() + (taken.size() == 1 ? " reading" : " readings")
-                    + ". The marks are kept beside the photo.");
+            try {
+                message.set("Taken: " + task.take(taken) + ". The marks are kept beside the photo.");
+            } catch (IllegalArgumentException e) {
+                problem.set(capital(e.getMessage()));
+            }
         });
     }
 

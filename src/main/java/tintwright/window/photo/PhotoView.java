@@ -23,6 +23,7 @@ import javafx.stage.FileChooser;
 import javafx.util.StringConverter;
 import tintwright.colour.Lab;
 import tintwright.colour.RgbSpace;
+import tintwright.reading.FilmState;
 import tintwright.reading.photo.Flag;
 import tintwright.reading.photo.PhotoReadings;
 import tintwright.reading.photo.ReferenceCard;
@@ -33,6 +34,10 @@ public final class PhotoView extends StackPane {
     private static final String HOW = "Clean and polish the spot. Open shade, no flash. Lay the card flat on the hull "
             + "beside the spot. Hold the phone square to it, half a metre off, no reflection in it. Tap the card's "
             + "white so that it is not burnt out. Take three.";
+
+    private static final String CHIP = "Lay the cured chip on the polished hull, edge to edge, and the card beside "
+            + "both. Open shade, no flash, no shine. One photo for all three: what the phone gets wrong, it then gets "
+            + "wrong for chip and hull alike.";
 
     private final PhotoModel model;
     private final PhotoPane pane;
@@ -105,8 +110,20 @@ public final class PhotoView extends StackPane {
                 needsPhoto(button("Corners by hand", "by-hand", model::placeByHand)),
                 needsPhoto(button("Turn the card", "turn-card", model::turnCard)),
                 needsPhoto(button("Whole picture", "fit-photo", pane::fit)));
+        model.film().ifPresent(film -> row.getChildren().add(film(film)));
         row.getStyleClass().add("row");
         return row;
+    }
+
+    private Node film(FilmState now) {
+        ComboBox<String> film = new ComboBox<>();
+        film.setId("photo-film");
+        film.setAccessibleText("whether the chip in the photo is wet or cured");
+        film.getItems().setAll("The chip is cured", "The chip is wet");
+        film.getSelectionModel().select(now == FilmState.CURED ? 0 : 1);
+        film.setOnAction(event -> model.film(film.getSelectionModel().getSelectedIndex() == 0 ? FilmState.CURED
+                : FilmState.WET));
+        return film;
     }
 
     private Button needsPhoto(Button button) {
@@ -151,11 +168,11 @@ public final class PhotoView extends StackPane {
         HBox working = new HBox(8, bar, button("Stop", "stop-photo", model::stop));
         working.visibleProperty().bind(model.busyProperty());
         working.managedProperty().bind(model.busyProperty());
-        Button use = button("Use these readings", "use-readings", model::use);
+        Button use = button(model.film().isPresent() ? "Take this chip" : "Use these readings", "use-readings", model::use);
         use.getStyleClass().add("main-button");
         use.disableProperty().bind(model.readingsProperty().isNull().or(model.busyProperty()));
         VBox now = sheet(label("The photo", "heading"), said(message), said(problem), working, readings, use);
-        VBox how = sheet(label("How to take it", "heading"), label(HOW, "soft"));
+        VBox how = sheet(label("How to take it", "heading"), label(model.film().isPresent() ? CHIP : HOW, "soft"));
         VBox column = new VBox(now, flags, how);
         column.getStyleClass().add("column");
         column.setSpacing(10);

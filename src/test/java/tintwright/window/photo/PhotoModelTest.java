@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tintwright.colour.Ciede2000;
 import tintwright.files.MarksFile;
 import tintwright.reading.ColourReading;
+import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
 import tintwright.reading.photo.PixelPoint;
 
@@ -55,6 +56,34 @@ class PhotoModelTest {
         again.open(photo);
         assertEquals(2, again.readingsProperty().get().spots().size());
         Files.delete(kept);
+    }
+
+    @Test
+    void aChipAndTheHullBesideItComeFromOnePhoto() throws Exception {
+        List<ColourReading> chips = new ArrayList<>();
+        List<ColourReading> hulls = new ArrayList<>();
+        PhotoModel chip = PhotoModel.ofChip(Runnable::run, Runnable::run, (read, hull) -> {
+            chips.add(read);
+            hull.ifPresent(hulls::add);
+        });
+        chip.open(photo);
+        chip.findCard();
+        assertTrue(chip.messageProperty().get().contains("Is this the card"), chip.messageProperty().get());
+        chip.addSpot(new PixelPoint(1150, 300));
+        assertTrue(chip.messageProperty().get().contains("hull beside"), chip.messageProperty().get());
+        chip.addSpot(new PixelPoint(1200, 500));
+        chip.addSpot(new PixelPoint(1250, 700));
+        assertEquals(2, chip.marksProperty().get().spots().size(), "a later click moves the hull");
+        assertEquals("", chip.messageProperty().get());
+        chip.film(FilmState.WET);
+        chip.use();
+        assertEquals("", chip.problemProperty().get());
+        assertEquals(1, chips.size());
+        assertEquals(1, hulls.size());
+        assertEquals(FilmState.WET, chips.get(0).film());
+        assertEquals(FilmState.CURED, hulls.get(0).film());
+        assertEquals(chips.get(0).photo().orElseThrow(), hulls.get(0).photo().orElseThrow(), "one photo, one bias");
+        Files.delete(MarksFile.beside(photo));
     }
 
     @Test
