@@ -5,17 +5,20 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.ShelfBench;
+import tintwright.bench.TidyShelf;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
@@ -34,6 +37,8 @@ import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Stock;
 import tintwright.shelf.Tint;
+import tintwright.units.Entry;
+import tintwright.units.UnitSystem;
 import tintwright.window.picture.Shade;
 
 /** What stands on the shelf, how well it is known, and what chip to make next. */
@@ -51,6 +56,7 @@ public final class ShelfModel {
     private final ReadOnlyObjectWrapper<Stand> stand = new ReadOnlyObjectWrapper<>(Stand.NONE);
     private final ReadOnlyObjectWrapper<Advice> next = new ReadOnlyObjectWrapper<>(Advice.NONE);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper stockProblem = new ReadOnlyStringWrapper("");
 
     /**
      * One thing on the shelf as shown.
@@ -73,6 +79,18 @@ public final class ShelfModel {
      */
     public record Advice(String words, String line) {
         static final Advice NONE = new Advice("", "");
+    }
+
+    /**
+     * One base, tint or leftover, to be put right.
+     *
+     * @param family    its pigment; empty for what has none
+     * @param left      grams left, when weighed
+     * @param chips     the chips that hold it, words by id
+     * @param goes      true when it can be taken off the shelf
+     */
+    public record Detail(String id, String name, Optional<PigmentFamily> family, OptionalDouble left,
+            Map<String, String> chips, boolean goes) {
     }
 
     /** The whole shelf as shown. */
@@ -150,13 +168,15 @@ public final class ShelfModel {
     /**
      * Puts a tint on the shelf: three fields and no more.
      *
-     * @return false when it cannot be; {@link #problemProperty()} says why
+     * @return false when it cannot be; {@link #stockProblemProperty()} says why
      */
-    public boolean addTint(String name, PigmentFamily family, String gramsLeft) {
-        return changed(() -> {
-            Stock stock = gramsLeft.isBlank() ? Stock.UNKNOWN : new Stock(
-                    OptionalDouble.of(HullModel.number("grams left", gramsLeft)),
-                    OptionalDouble.empty(), Optional.empty(), Optional.empty());
+    public boolean addTint(String name, PigmentFamily family, String gramsLeft, UnitSystem units) {
+        return changed(stockProblem, () -> {
+            if (name.isBlank()) {
+                throw new IllegalArgumentException("give the tint a name, as its label says");
+            }
+            Stock stock = new Stock(left(gramsLeft, units), OptionalDouble.empty(), Optional.empty(),
+                    Optional.empty());
             Shelf shelf = job.now().shelf();
             Tint tint = new Tint(idOf(name, shelf), name.trim(), family, Tint.USUAL_LOADING_LIMIT, Tint.USUAL_DENSITY,
                     Tint.USUAL_DROP_GRAMS, stock);
@@ -164,6 +184,49 @@ public final class ShelfModel {
             tints.add(tint);
             return shelf.withTints(tints);
         });
+    }
+
+    private static OptionalDouble left(String typed, UnitSystem units) {
+        return typed.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(Entry.grams("what is left", typed, units));
+    }
+
+    /** @return what can be put right of one thing on the shelf */
+    public Detail detail(String id) {
+        Shelf shelf = job.now().shelf();
+        Map<String, String> chips = new LinkedHashMap<>();
+        shelf.chips().stream().filter(chip -> chip.parts().grams(id) > 0)
+                .forEach(chip -> chips.put(chip.id(), words(chip, shelf)));
+        return new Detail(id, shelf.nameOf(id), shelf.tint(id).map(Tint::family),
+                shelf.tint(id).map(Tint::stock).or(() -> shelf.base(id).map(Base::stock)).orElse(Stock.UNKNOWN)
+                        .gramsLeft(), chips, shelf.base(id).isEmpty());
+    }
+
+    private static String words(Chip chip, Shelf shelf) {
+        List<String> parts = new ArrayList<>();
+        chip.parts().grams().forEach((id, grams) -> parts.add(say(grams < 1 ? "%.2f g %s" : "%.1f g %s", grams,
+                shelf.nameOf(id))));
+        return String.join(", ", parts) + chip.madeOn().map(day -> ", " + day).orElse("");
+    }
+
+    /**
+     * Puts right what is written of a base or a tint.
+     *
+     * @return false when it cannot be; {@link #stockProblemProperty()} says why
+     */
+    public boolean change(String id, String name, PigmentFamily family, String gramsLeft, UnitSystem units) {
+        return changed(stockProblem, () -> TidyShelf.change(job.now().shelf(), id, name, family,
+                left(gramsLeft, units)));
+    }
+
+    /** Takes a tint or leftover off the shelf with its chips; undo brings all of it back. */
+    public boolean takeOff(String id) {
+        return changed(stockProblem, () -> TidyShelf.takeOff(job.now().shelf(), id,
+                job.now().cup().flatMap(cup -> cup.state().parts())));
+    }
+
+    /** Forgets a chip that was wrong; undo brings it back. */
+    public boolean forget(String chipId) {
+        return changed(stockProblem, () -> TidyShelf.forget(job.now().shelf(), chipId));
     }
 
     private static String idOf(String name, Shelf shelf) {
@@ -222,14 +285,20 @@ public final class ShelfModel {
         }, failure -> problem.set(Said.of(failure)));
     }
 
-    private boolean changed(java.util.function.Supplier<Shelf> edit) {
+    private boolean changed(Supplier<Shelf> edit) {
+        return changed(problem, edit);
+    }
+
+    /** @param said where it is said when the change cannot be made */
+    private boolean changed(ReadOnlyStringWrapper said, Supplier<Shelf> edit) {
         try {
             Shelf shelf = edit.get();
             problem.set("");
+            stockProblem.set("");
             job.change(before -> before.with(shelf));
             return true;
         } catch (IllegalArgumentException e) {
-            problem.set(Said.of(e));
+            said.set(Said.of(e));
             return false;
         }
     }
@@ -243,7 +312,13 @@ public final class ShelfModel {
         return next.getReadOnlyProperty();
     }
 
+    /** What was wrong with the last chip or shelf file. */
     ReadOnlyStringProperty problemProperty() {
         return problem.getReadOnlyProperty();
+    }
+
+    /** What was wrong with the last tint that was added, changed or taken off. */
+    ReadOnlyStringProperty stockProblemProperty() {
+        return stockProblem.getReadOnlyProperty();
     }
 }

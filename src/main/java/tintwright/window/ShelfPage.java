@@ -5,9 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.GridPane;
@@ -15,8 +16,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
-import javafx.util.StringConverter;
-import tintwright.shelf.PigmentFamily;
 import tintwright.units.UnitSystem;
 import tintwright.window.picture.Patches;
 
@@ -29,15 +28,15 @@ final class ShelfPage {
     private final UnitSystem units;
     private final GridPane table = new GridPane();
     private final VBox doubts = new VBox();
-    private final TextField name = new TextField();
-    private final TextField left = new TextField();
-    private final ComboBox<PigmentFamily> family = new ComboBox<>();
+    private final StockCard stock;
+    private final VBox side = new VBox();
     private final TextField chip = new TextField();
     private final TextField white = new TextField();
 
     ShelfPage(ShelfModel model, UnitSystem units) {
         this.model = model;
         this.units = units;
+        stock = new StockCard(model, units, this::settle);
         next = Pieces.bound(model.nextProperty().map(ShelfModel.Advice::words), "plain");
         table.getStyleClass().add("table");
         doubts.getStyleClass().addAll("caution-sheet", "asked");
@@ -51,7 +50,7 @@ final class ShelfPage {
                 !advice.line().isEmpty()), made));
         VBox wide = new VBox(chipNext, doubts, patches, known);
         wide.getStyleClass().add("pictures");
-        VBox side = new VBox(chipEntry(), tintEntry(), own());
+        side.getChildren().setAll(chipEntry(), stock.node(), own());
         side.getStyleClass().addAll("column", "side");
         model.standProperty().addListener((property, before, after) -> show(after));
         show(model.standProperty().get());
@@ -94,40 +93,6 @@ final class ShelfPage {
         }
     }
 
-    private Node tintEntry() {
-        name.setId("tint-name");
-        left.setId("tint-left");
-        left.setPrefColumnCount(5);
-        family.setId("tint-family");
-        family.getItems().setAll(PigmentFamily.values());
-        family.getSelectionModel().select(PigmentFamily.UNKNOWN);
-        family.setAccessibleText("pigment");
-        family.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(PigmentFamily value) {
-                return value == null ? "" : value.words();
-            }
-
-            @Override
-            public PigmentFamily fromString(String text) {
-                throw new UnsupportedOperationException("families are not typed");
-            }
-        });
-        Label asked = new Label("Pigment, if the label says");
-        asked.getStyleClass().add("question");
-        asked.setLabelFor(family);
-        VBox pigment = new VBox(asked, family);
-        pigment.getStyleClass().add("asked");
-        return Pieces.sheet("Add a tint", Pieces.asked("Name", name), pigment,
-                Pieces.asked("Grams left, if weighed", left),
-                Pieces.button("Put it on the shelf", () -> {
-                    if (model.addTint(name.getText(), family.getValue(), left.getText())) {
-                        name.clear();
-                        left.clear();
-                    }
-                }));
-    }
-
     private Node own() {
         white.setId("own-white");
         white.setPromptText("its name");
@@ -164,7 +129,7 @@ final class ShelfPage {
     }
 
     private void heads() {
-        String[] words = {"", "How well its strength is known", "Chips", "Left"};
+        String[] words = {"", "How well its strength is known", "Chips", "Left", ""};
         for (int i = 0; i < words.length; i++) {
             Label head = Pieces.wrapped(words[i], "question");
             if (i != 1) {
@@ -187,10 +152,39 @@ final class ShelfPage {
         Label grams = Pieces.plain(line.left().isPresent() ? units.mass(line.left().getAsDouble()) : "\u2013");
         grams.setMinWidth(Region.USE_PREF_SIZE);
         grams.setAccessibleText(line.left().isPresent() ? grams.getText() + " left" : "not weighed");
+        Button change = Pieces.quietButton("Change", () -> open(line));
+        change.setAccessibleText("Change " + line.name());
         table.addRow(row, named, known, chips, grams);
+        if (!line.kind().equals("paste")) {
+            table.add(change, 4, row);
+        }
         if (!line.warnings().isEmpty()) {
             Label warned = Pieces.wrapped(line.warnings(), "caution");
             table.add(warned, 1, row + 1, 3, 1);
+        }
+    }
+
+    /** The card that was at the top goes back to its place below the chip. */
+    private void settle() {
+        if (side.getChildren().get(0) == stock.node()) {
+            side.getChildren().remove(0);
+            side.getChildren().add(1, stock.node());
+        }
+    }
+
+    private void open(ShelfModel.Line line) {
+        if (line.kind().equals("leftover")) {
+            stock.leftover(line.id());
+        } else {
+            stock.change(line.id());
+        }
+        // To the top of its column, in sight wherever that was scrolled to.
+        side.getChildren().remove(stock.node());
+        side.getChildren().add(0, stock.node());
+        for (Parent above = side.getParent(); above != null; above = above.getParent()) {
+            if (above instanceof ScrollPane column) {
+                column.setVvalue(0);
+            }
         }
     }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Clock;
 import org.junit.jupiter.api.Test;
 import tintwright.shelf.PigmentFamily;
+import tintwright.units.UnitSystem;
 
 /** The shelf without a window. */
 class ShelfModelTest {
@@ -24,22 +25,60 @@ class ShelfModelTest {
 
     @Test
     void aTintTakesThreeFieldsAndIsKnownOnlyByItsFamily() {
-        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, "120"));
+        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, "120", UnitSystem.METRIC));
         assertEquals("rust-orange", desk.job().now().shelf().tints().get(8).id());
         var line = shelf.standProperty().get().lines().stream().filter(each -> each.name().equals("rust orange"))
                 .findFirst().orElseThrow();
         assertTrue(line.known().contains("guessed"), line.known());
         assertEquals("0", line.chips());
         assertEquals(120, line.left().orElseThrow());
-        assertFalse(shelf.addTint(" ", PigmentFamily.ORANGE, ""));
-        assertFalse(shelf.addTint("x", PigmentFamily.ORANGE, "much"));
+        assertFalse(shelf.addTint(" ", PigmentFamily.ORANGE, "", UnitSystem.METRIC));
+        assertFalse(shelf.addTint("x", PigmentFamily.ORANGE, "much", UnitSystem.METRIC));
         desk.shell().undo();
         assertEquals(8, desk.job().now().shelf().tints().size());
     }
 
     @Test
+    void whatIsWrongWithATintIsSaidBesideTheTint() {
+        assertFalse(shelf.addTint(" ", PigmentFamily.ORANGE, "", UnitSystem.METRIC));
+        assertTrue(shelf.stockProblemProperty().get().contains("name"), shelf.stockProblemProperty().get());
+        assertEquals("", shelf.problemProperty().get());
+        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, "4 oz", UnitSystem.METRIC));
+        assertEquals("", shelf.stockProblemProperty().get());
+    }
+
+    @Test
+    void aSlipOnTheShelfIsPutRight() {
+        assertTrue(shelf.addTint("rust orang", PigmentFamily.ORGANIC_RED, "", UnitSystem.METRIC));
+        assertTrue(shelf.addChip("0.2 rust orang in 19.8: 78.1 22.4 31.0"), shelf.problemProperty().get());
+        assertTrue(shelf.change("rust-orang", "rust orange", PigmentFamily.ORANGE, "120", UnitSystem.METRIC));
+        ShelfModel.Detail detail = shelf.detail("rust-orang");
+        assertEquals("rust orange", detail.name());
+        assertEquals(120, detail.left().orElseThrow());
+        assertEquals(1, detail.chips().size());
+        assertTrue(detail.chips().values().iterator().next().contains("rust orange"), detail.chips().toString());
+        assertTrue(shelf.forget(detail.chips().keySet().iterator().next()));
+        assertTrue(shelf.detail("rust-orang").chips().isEmpty());
+        assertTrue(shelf.takeOff("rust-orang"));
+        assertEquals(8, desk.job().now().shelf().tints().size());
+        desk.shell().undo();
+        assertEquals("rust orange", desk.job().now().shelf().nameOf("rust-orang"));
+    }
+
+    @Test
+    void whatIsInTheCupStaysOnTheShelf() {
+        desk.cup().begin();
+        desk.cup().accept();
+        String white = desk.job().now().shelf().bases().get(0).id();
+        assertFalse(shelf.detail(white).goes());
+        desk.cup().alsoWeighed("soot-black", "0.3");
+        assertFalse(shelf.takeOff("soot-black"));
+        assertTrue(shelf.stockProblemProperty().get().contains("cup in hand"), shelf.stockProblemProperty().get());
+    }
+
+    @Test
     void aChipInOneLineTeachesTheTint() {
-        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, ""));
+        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, "", UnitSystem.METRIC));
         double before = desk.job().knowledgeProperty().get().strengthDeviation("rust-orange");
         assertTrue(shelf.addChip("0.2 rust orange in 19.8: 78.1 22.4 31.0"), shelf.problemProperty().get());
         double after = desk.job().knowledgeProperty().get().strengthDeviation("rust-orange");
@@ -48,7 +87,7 @@ class ShelfModelTest {
 
     @Test
     void theChipThatIsProposedIsALineThatOnlyWantsItsReading() {
-        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, ""));
+        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, "", UnitSystem.METRIC));
         var advice = shelf.nextProperty().get();
         assertTrue(advice.words().contains("rust orange"), advice.words());
         ChipLine line = ChipLine.read(advice.line() + "78.1 22.4 31.0", desk.job().now().shelf());
