@@ -253,14 +253,19 @@ public final class CupModel {
             LabRange.check(l, red, yellow);
             Geometry geometry = job.now().cup().orElseThrow().hull().readings().get(0).geometry();
             learn(new ColourReading(new Lab(l, red, yellow, viewing), Covariance.same(ColourReading.USUAL_NOISE),
-                    geometry, film, Optional.empty()));
+                    geometry, film, Optional.empty()), Optional.empty());
         });
     }
 
-    private void learn(Reading reading) {
+    /** A chip of the cup was read in a photo, with the hull beside it or alone. */
+    public void read(ColourReading chip, Optional<ColourReading> hull) {
+        learn(chip, hull);
+    }
+
+    private void learn(Reading reading, Optional<ColourReading> hull) {
         String[] why = {""};
         change(bench -> {
-            CupBench.Learned learned = bench.read(clock.instant(), reading, Optional.empty());
+            CupBench.Learned learned = bench.read(clock.instant(), reading, hull);
             why[0] = learned instanceof CupBench.Learned.NotThisCup not ? not.why() : "";
             return learned.bench().cup();
         }, job.now().ahead(), () -> problem.set(why[0]));

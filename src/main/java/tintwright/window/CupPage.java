@@ -22,6 +22,7 @@ import tintwright.window.picture.SplitSwatch;
 /** The cup in hand: the three pictures, the one figure to weigh to, the chip to read, and what was done. */
 final class CupPage {
     private final CupModel model;
+    private final Runnable toThePhoto;
     private final SplitSwatch swatch = new SplitSwatch();
     private final DepthGauge depth = new DepthGauge();
     private final HueRose rose = new HueRose();
@@ -46,8 +47,10 @@ final class CupPage {
     private boolean choosing;
     private List<String> partIds = List.of();
 
-    CupPage(CupModel model) {
+    /** @param toThePhoto opens the photo of a chip */
+    CupPage(CupModel model, Runnable toThePhoto) {
         this.model = model;
+        this.toThePhoto = toThePhoto;
         accept = Pieces.mainButton("It is in", model::accept);
         story.getStyleClass().add("lines");
         weigh.getStyleClass().add("asked");
@@ -107,7 +110,7 @@ final class CupPage {
         HBox row = Pieces.row(Pieces.asked("L*", lightness), Pieces.asked("a*", a), Pieces.asked("b*", b));
         return Pieces.sheet("Read a chip", row, Pieces.soft("As the instrument shows it for D65, 10\u00b0. A wet film "
                 + "looks other than a cured one; say which it is."), asks(state, Pieces.button("Take the reading",
-                this::read)));
+                this::read)), Pieces.button("Read it from a photo", toThePhoto));
     }
 
     private static HBox asks(Node... nodes) {

@@ -1,20 +1,29 @@
 package tintwright.window;
 
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import tintwright.units.UnitSystem;
+import tintwright.window.photo.PhotoModel;
+import tintwright.window.photo.PhotoView;
 
-/** The plan before a cup is begun, the cup from then on. */
+/** The plan before a cup is begun, the cup from then on, and in between the photo of a chip. */
 final class CupStation extends StackPane {
     private final CupModel cup;
+    private final PhotoModel photo;
     private final Region plan;
     private Region inHand;
+    private Region photoPage;
 
-    CupStation(PlanModel planModel, CupModel cup, UnitSystem units) {
+    /** @param photo of a chip, with the hull beside it */
+    CupStation(PlanModel planModel, CupModel cup, PhotoModel photo, UnitSystem units) {
         this.cup = cup;
+        this.photo = photo;
         this.plan = new PlanPage(planModel, cup::begin, units).build();
         cup.inHandProperty().addListener((property, before, after) -> {
-            if (before.isPresent() != after.isPresent()) {
+            // What was read of a photo is at once to be seen in the cup.
+            if (before.isPresent() != after.isPresent() || getChildren().contains(photoPage)) {
                 show();
             }
         });
@@ -27,8 +36,19 @@ final class CupStation extends StackPane {
             return;
         }
         if (inHand == null) {
-            inHand = new CupPage(cup).build();
+            inHand = new CupPage(cup, this::toThePhoto).build();
         }
         getChildren().setAll(inHand);
+    }
+
+    private void toThePhoto() {
+        if (photoPage == null) {
+            PhotoView view = new PhotoView(photo);
+            VBox.setVgrow(view, Priority.ALWAYS);
+            VBox page = new VBox(Pieces.row(Pieces.button("Back to the cup", this::show)), view);
+            page.getStyleClass().add("pictures");
+            photoPage = page;
+        }
+        getChildren().setAll(photoPage);
     }
 }

@@ -34,6 +34,7 @@ final class Desk {
     private final CupModel cup;
     private final HullModel hull;
     private final PhotoModel photo;
+    private final PhotoModel chipPhoto;
     private final ShelfModel shelf;
     private final FillModel fill;
     private final LogModel log;
@@ -56,6 +57,7 @@ final class Desk {
         cup = new CupModel(job, shell, new Latest(worker, screen, shell), new InOrder(worker, screen), clock);
         hull = new HullModel(job, new Latest(worker, screen, shell));
         photo = new PhotoModel(worker, screen, hull::fromPhoto);
+        chipPhoto = PhotoModel.ofChip(worker, screen, cup::read);
         shelf = new ShelfModel(job, plan, new Latest(worker, screen, shell), new Latest(worker, screen, shell), clock);
         fill = new FillModel(job, shell, new Latest(worker, screen, shell), new InOrder(worker, screen), clock);
         log = new LogModel(job, shell, new Latest(worker, screen, shell), new InOrder(worker, screen), openLog);
@@ -136,7 +138,7 @@ final class Desk {
                 ownBench, otherBench).build());
         stations.put(Step.HULL, () -> new HullStation(hull, photo));
         stations.put(Step.SHELF, () -> new ShelfPage(shelf, shell.unitsProperty().get()).build());
-        stations.put(Step.CUP, () -> new CupStation(plan, cup, shell.unitsProperty().get()));
+        stations.put(Step.CUP, () -> new CupStation(plan, cup, chipPhoto, shell.unitsProperty().get()));
         stations.put(Step.FILL, () -> new FillPage(fill, shell.unitsProperty().get()).build());
         stations.put(Step.LOG, () -> new LogPage(log).build());
         return stations;
@@ -176,5 +178,10 @@ final class Desk {
 
     HullModel hull() {
         return hull;
+    }
+
+    /** @return the photo that a chip of the cup is read from */
+    PhotoModel chipPhoto() {
+        return chipPhoto;
     }
 }

@@ -32,7 +32,7 @@ class PhotoModelTest {
 
     @BeforeAll
     static void draw() throws Exception {
-        photo = PhotoViewSnapshots.drawn(folder.resolve("bow.png"));
+        photo = DrawnPhoto.of(folder.resolve("bow.png"));
     }
 
     @Test
