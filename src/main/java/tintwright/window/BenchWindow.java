@@ -17,11 +17,9 @@ import javafx.scene.control.ToggleButton;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import tintwright.bench.ShopLog;
-import tintwright.files.FileProblem;
 import tintwright.logbook.DemoLog;
 import tintwright.logbook.LogFailure;
 import tintwright.shelf.Knowledge;
-import tintwright.shelf.Shelf;
 import tintwright.units.UnitSystem;
 
 /** The program's one window. */
@@ -47,7 +45,8 @@ public final class BenchWindow extends Application {
         memory = new WindowMemory(home.resolve("window.properties"));
         Scene scene = new Scene(new Group());
         scene.getStylesheets().add(BenchWindow.class.getResource("bench.css").toExternalForm());
-        open(scene, prepared == null ? Opening.of(memory.truth("own", false)) : prepared.join());
+        open(scene, prepared == null ? Opening.fetch(home, memory.truth("own", false), Knowledge::of)
+                : prepared.join());
         stage.setScene(scene);
         stage.setTitle("Tintwright");
         place(stage, memory);
@@ -70,70 +69,43 @@ public final class BenchWindow extends Application {
         desk.plan().planProperty().addListener((property, before, after) -> StartTime.say("match shown"));
     }
 
-    /** What a window opens on, fetched and learned before there is anything to draw it on. */
-    private record Opening(boolean own, KeptJob kept, Job first, String said,
-            CompletableFuture<Knowledge> known) {
-        static Opening of(boolean own) {
-            KeptJob kept = new KeptJob(ShopLog.usualHome().resolve(own ? "bench" : "demo-bench"));
-            Job first = own ? Desk.own() : Desk.demo();
-            String said = "";
-            try {
-                first = kept.fetch().orElse(first);
-            } catch (FileProblem e) {
-                said = Said.of(e);
-            }
-            Shelf shelf = first.shelf();
-            return new Opening(own, kept, first, said, CompletableFuture.supplyAsync(() -> Knowledge.of(shelf)));
-        }
-    }
-
     /** Begins to fetch and to learn; called before the toolkit starts, so that both go on at once. */
     static void prepare() {
-        WindowMemory left = new WindowMemory(ShopLog.usualHome().resolve("window.properties"));
-        prepared = CompletableFuture.supplyAsync(() -> Opening.of(left.truth("own", false)));
+        Path home = ShopLog.usualHome();
+        WindowMemory left = new WindowMemory(home.resolve("window.properties"));
+        prepared = CompletableFuture.supplyAsync(() ->
+                Opening.fetch(home, left.truth("own", false), Knowledge::of));
     }
 
     /** Opens the demo, or the person's own bench as it was left. */
     private void open(Scene scene, Opening opening) {
         Path home = ShopLog.usualHome();
-        desk = new Desk(opening.first(), worker, Platform::runLater, clock, () -> opening.own()
-                ? ShopLog.open(ShopLog.usualFolder(), home, clock) : demoLog(home),
-                shelf -> shelf.equals(opening.first().shelf()) ? opening.known().join() : Knowledge.of(shelf));
+        desk = opening.desk(worker, Platform::runLater, clock, () -> opening.own()
+                ? ShopLog.open(ShopLog.usualFolder(), home, clock) : demoLog(home));
         ShellModel shell = desk.shell();
-        shell.warn(opening.said());
-        desk.fill().keepTimers(new KeptTimers(home.resolve(opening.own() ? "bench" : "demo-bench")
-                .resolve("cure.properties")));
         shell.setTextShare(memory.number("text", 1));
         shell.darkProperty().set(memory.truth("dark", false));
         shell.unitsProperty().set(UnitSystem.named(memory.words("units", "metric")));
-        desk.job().keepWith(job -> worker.execute(() -> keep(opening.kept(), job, shell)));
         memory.keep("own", opening.own());
         scene.setRoot(desk.view(opening.own(), () -> changeOver(scene, !opening.own())));
         if (opening.own()) {
-            shell.stepProperty().set(opening.first().boat().isBlank() ? Step.BOAT : Step.CUP);
+            shell.stepProperty().set(opening.blank() ? Step.BOAT : Step.CUP);
         } else if (!memory.truth("walked", false)) {
             desk.walk().begin();
             memory.keep("walked", true);
-            // At once: a window that is killed must not walk the person around again.
-            memory.save();
         }
+        // At once: a window that is killed must open on the same bench again, and not walk the person around anew.
+        memory.save();
     }
 
-    /** Leaves one bench as it is and opens the other as it was left. */
+    /** Leaves one bench as it is and opens the other as it was left, when all that was to be written has been. */
     private void changeOver(Scene scene, boolean own) {
-        Desk left = desk;
-        memory.keep("text", left.shell().textShareProperty().get());
-        memory.keep("dark", left.shell().darkProperty().get());
-        worker.execute(left.log()::close);
-        open(scene, Opening.of(own));
-    }
-
-    private static void keep(KeptJob kept, Job job, ShellModel shell) {
-        try {
-            kept.keep(job);
-        } catch (FileProblem e) {
-            Platform.runLater(() -> shell.warn(Said.of(e)));
-        }
+        rememberSettings();
+        worker.execute(desk.log()::close);
+        worker.execute(() -> {
+            Opening other = Opening.fetch(ShopLog.usualHome(), own, Knowledge::of);
+            Platform.runLater(() -> open(scene, other));
+        });
     }
 
     /** The demo's log lasts from one day to the next where it can be kept, and until the window closes where it cannot. */
@@ -169,9 +141,13 @@ public final class BenchWindow extends Application {
         memory.keep("height", stage.getHeight());
         memory.keep("x", stage.getX());
         memory.keep("y", stage.getY());
+        rememberSettings();
+        memory.save();
+    }
+
+    private void rememberSettings() {
         memory.keep("text", desk.shell().textShareProperty().get());
         memory.keep("dark", desk.shell().darkProperty().get());
         memory.keep("units", desk.shell().unitsProperty().get().name().toLowerCase(Locale.ROOT));
-        memory.save();
     }
 }

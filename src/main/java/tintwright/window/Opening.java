@@ -1,0 +1,86 @@
+package tintwright.window;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
+import tintwright.bench.ShopLog;
+import tintwright.files.FileProblem;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Shelf;
+
+/**
+ * One of the two benches, the demo or the person's own, as it was left in the home folder; needs no screen, so that
+ * it can be fetched and learned before there is one.
+ */
+final class Opening {
+    private final Path folder;
+    private final boolean own;
+    private final KeptJob kept;
+    private final Job first;
+    private final String said;
+    private final Function<Shelf, Knowledge> teacher;
+    private final CompletableFuture<Knowledge> known;
+
+    private Opening(Path folder, boolean own, KeptJob kept, Job first, String said,
+            Function<Shelf, Knowledge> teacher) {
+        this.folder = folder;
+        this.own = own;
+        this.kept = kept;
+        this.first = first;
+        this.said = said;
+        this.teacher = teacher;
+        this.known = CompletableFuture.supplyAsync(() -> teacher.apply(first.shelf()));
+    }
+
+    /**
+     * Fetches what was left and begins to learn from its chips; what cannot be read is said when the desk stands.
+     *
+     * @param home    where the window keeps what is in hand
+     * @param own     false for the demo
+     * @param teacher what the chips of a shelf teach
+     */
+    static Opening fetch(Path home, boolean own, Function<Shelf, Knowledge> teacher) {
+        Path folder = home.resolve(own ? "bench" : "demo-bench");
+        KeptJob kept = new KeptJob(folder);
+        Job usual = own ? Desk.own() : Desk.demo();
+        try {
+            return new Opening(folder, own, kept, kept.fetch().orElse(usual), "", teacher);
+        } catch (FileProblem e) {
+            return new Opening(folder, own, kept, usual, Said.of(e), teacher);
+        }
+    }
+
+    /**
+     * Puts the desk together as it was left, running clocks and all; from here on every change of the job is kept.
+     *
+     * @param worker  where the engine runs and the files are written, in order
+     * @param screen  where answers are shown
+     * @param openLog opens the log, off the screen's thread
+     */
+    Desk desk(Executor worker, Executor screen, Clock clock, Callable<ShopLog> openLog) {
+        Desk desk = new Desk(first, worker, screen, clock, openLog,
+                shelf -> shelf.equals(first.shelf()) ? known.join() : teacher.apply(shelf));
+        desk.shell().say(said);
+        desk.fill().keepTimers(new KeptTimers(folder.resolve("cure.properties")));
+        desk.job().keepWith(job -> worker.execute(() -> {
+            try {
+                kept.keep(job);
+            } catch (FileProblem e) {
+                screen.execute(() -> desk.shell().say(Said.of(e)));
+            }
+        }));
+        return desk;
+    }
+
+    boolean own() {
+        return own;
+    }
+
+    /** @return true before anything was entered at all */
+    boolean blank() {
+        return first.boat().isBlank();
+    }
+}
