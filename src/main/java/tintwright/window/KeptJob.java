@@ -7,18 +7,24 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Properties;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tintwright.cup.Cup;
+import tintwright.cup.Deed;
 import tintwright.files.CupFile;
 import tintwright.files.FileProblem;
 import tintwright.files.FillJobFile;
 import tintwright.files.ShelfFile;
 import tintwright.files.TargetFile;
 import tintwright.files.TextFile;
+import tintwright.fill.Lie;
+import tintwright.fill.RepairKind;
+import tintwright.fill.RepairLine;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Shelf;
 
@@ -30,9 +36,13 @@ import tintwright.shelf.Shelf;
  */
 final class KeptJob {
     private static final String LIST = "job.properties";
+    /** Stands in a fill's file while its list is empty, so that what else was typed there has a file to stand in. */
+    private static final RepairLine NO_REPAIR = new RepairLine("none yet", RepairKind.HOLE.make(
+            Map.of("hole", 5.0, "depth", 5.0), OptionalDouble.empty()), Lie.FACING_UP, 1);
 
     private final Path folder;
     private Optional<Job> written = Optional.empty();
+    private boolean unread;
 
     /** @param folder need not exist */
     KeptJob(Path folder) {
@@ -47,6 +57,10 @@ final class KeptJob {
             throw FileProblem.unusable("The folder " + folder + " cannot be made, so what you do here is not kept. "
                     + "Make room, or make it writable", e);
         }
+        if (unread) {
+            moveAside();
+            unread = false;
+        }
         if (written.isEmpty() || !written.get().shelf().equals(job.shelf())) {
             ShelfFile.write(folder.resolve("shelf.json"), job.shelf());
         }
@@ -60,11 +74,28 @@ final class KeptJob {
         if (job.cup().isPresent() && (written.isEmpty() || !written.get().cup().equals(job.cup()))) {
             CupFile.write(folder.resolve("cup.json"), job.cup().get());
         }
-        if (!job.fill().lines().isEmpty() && (written.isEmpty() || !written.get().fill().equals(job.fill()))) {
-            FillJobFile.write(folder.resolve("fill.json"), FillOrders.typed(job));
+        if (!job.fill().equals(FillDraft.NONE) && (written.isEmpty() || !written.get().fill().equals(job.fill()))) {
+            FillJobFile.write(folder.resolve("fill.json"), FillOrders.typed(job.fill().lines().isEmpty()
+                    ? job.filling(job.fill().plus(NO_REPAIR)) : job));
         }
         TextFile.write(folder.resolve(LIST), list(job));
         written = Optional.of(job);
+    }
+
+    /** What could not be read is never written over: somebody may still mend it by hand. */
+    private void moveAside() throws FileProblem {
+        try {
+            Path aside = Files.createTempDirectory(folder, "unread-");
+            try (Stream<Path> files = Files.list(folder)) {
+                for (Path file : files.filter(Files::isRegularFile)
+                        .filter(each -> !each.getFileName().toString().startsWith("cure")).toList()) {
+                    Files.move(file, aside.resolve(file.getFileName()));
+                }
+            }
+        } catch (IOException e) {
+            throw FileProblem.unusable("What could not be read in " + folder + " cannot be moved aside, so what you "
+                    + "do here is not kept", e);
+        }
     }
 
     private Path place(int number) {
@@ -80,10 +111,12 @@ final class KeptJob {
         list.setProperty("scale", Double.toString(job.scaleStep()));
         list.setProperty("off", String.join(" ", job.off()));
         list.setProperty("cup", Boolean.toString(job.cup().isPresent()));
+        list.setProperty("fill", Boolean.toString(!job.fill().equals(FillDraft.NONE)));
         list.setProperty("repairs", Boolean.toString(!job.fill().lines().isEmpty()));
         list.setProperty("celsius", Double.toString(job.fill().celsius()));
         job.fill().humidity().ifPresent(damp -> list.setProperty("humidity", Double.toString(damp)));
         job.fill().facts().baseHides().ifPresent(mm -> list.setProperty("baseHides", Double.toString(mm)));
+        KeptAhead.write(job.ahead(), list);
         StringWriter text = new StringWriter();
         try {
             list.store(text, "what is on the bench");
@@ -101,6 +134,17 @@ final class KeptJob {
         if (!Files.exists(folder.resolve(LIST))) {
             return Optional.empty();
         }
+        try {
+            Job job = read();
+            written = Optional.of(job);
+            return written;
+        } catch (FileProblem e) {
+            unread = true;
+            throw e;
+        }
+    }
+
+    private Job read() throws FileProblem {
         Properties list = new Properties();
         try {
             list.load(new StringReader(TextFile.read(folder.resolve(LIST))));
@@ -118,17 +162,29 @@ final class KeptJob {
         Set<String> off = java.util.Arrays.stream(list.getProperty("off", "").split(" "))
                 .filter(id -> shelf.tint(id).isPresent()).collect(Collectors.toSet());
         FillDraft fill = fill(list);
+        List<Deed> ahead = ahead(list);
         int place = Math.max(-1, Math.min(places.size() - 1, (int) number(list, "place", -1)));
-        Job job = new Job(list.getProperty("boat", ""), places, place, shelf, number(list, "grams", 150),
-                number(list, "scale", 0.01), off, fill, cup, List.of());
-        written = Optional.of(job);
-        return Optional.of(job);
+        return new Job(list.getProperty("boat", ""), places, place, shelf, number(list, "grams", 150),
+                number(list, "scale", 0.01), off, fill, cup, cup.isPresent() ? ahead : List.of());
+    }
+
+    private List<Deed> ahead(Properties list) throws FileProblem {
+        try {
+            return KeptAhead.read(list);
+        } catch (IllegalArgumentException e) {
+            throw FileProblem.unusable(folder.resolve(LIST) + " does not say what is still to be done of the way "
+                    + "back (" + e.getMessage() + "); correct it, or move the file away", e);
+        }
     }
 
     private FillDraft fill(Properties list) throws FileProblem {
         OptionalDouble baseHides = optional(list, "baseHides");
-        FillDraft typed = Boolean.parseBoolean(list.getProperty("repairs"))
+        boolean repairs = Boolean.parseBoolean(list.getProperty("repairs"));
+        FillDraft typed = repairs || Boolean.parseBoolean(list.getProperty("fill"))
                 ? FillDraft.of(FillJobFile.read(folder.resolve("fill.json")).job(), baseHides) : FillDraft.NONE;
+        if (!repairs && !typed.lines().isEmpty()) {
+            typed = typed.without(0);
+        }
         return typed.at(number(list, "celsius", FillDraft.NONE.celsius()), optional(list, "humidity"));
     }
 

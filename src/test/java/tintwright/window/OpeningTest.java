@@ -4,16 +4,23 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.bench.ShopLog;
+import tintwright.cup.Deed;
+import tintwright.fill.Basis;
 import tintwright.fill.Lie;
 import tintwright.fill.RepairKind;
 import tintwright.units.UnitSystem;
@@ -71,5 +78,55 @@ class OpeningTest {
         Desk desk = open(true, NOON);
         assertTrue(desk.shell().noticeProperty().get().contains("shelf.json"), desk.shell().noticeProperty().get());
         assertEquals("{", Files.readString(shelf));
+        desk.job().change(before -> before.of(78));
+        try (Stream<Path> files = Files.walk(home.resolve("bench"))) {
+            assertTrue(files.filter(file -> file.endsWith("shelf.json")).anyMatch(file -> read(file).equals("{")),
+                    "what could not be read was written over");
+        }
+        assertEquals(78, open(true, NOON).job().now().grams());
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Test
+    void whatWasTypedAtTheFillComesBackBeforeThereIsAnyRepair() {
+        Desk before = open(false, NOON);
+        assertTrue(before.fill().weather("24", "60", UnitSystem.METRIC));
+        assertTrue(before.fill().know(new FillModel.Known("0.5", "0.6", "80", Optional.empty(), "22"),
+                UnitSystem.METRIC));
+        assertTrue(before.fill().catalyst().row("Grey tin", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC));
+        FillDraft typed = before.job().now().fill();
+
+        open(true, NOON).job().change(job -> job.of(60));
+        Desk own = open(false, NOON);
+        assertEquals(typed, own.job().now().fill());
+        assertTrue(own.job().now().fill().lines().isEmpty());
+        assertTrue(own.fill().catalyst().share("1.8", Basis.MASS));
+        assertEquals(own.job().now().fill(), open(false, NOON).job().now().fill(), "a share typed by hand");
+
+        own.fill().add("holes", RepairKind.HOLE, Map.of("hole", "6", "depth", "6"), Lie.OVERHEAD, "4",
+                UnitSystem.METRIC);
+        assertEquals(1, open(false, NOON).job().now().fill().lines().size());
+        own.fill().remove(0);
+        assertEquals(own.job().now().fill(), open(false, NOON).job().now().fill(), "the list is empty again");
+    }
+
+    @Test
+    void theRestOfAChosenWayBackComesBack() {
+        Desk before = open(false, NOON);
+        before.cup().begin();
+        List<Deed> way = List.of(new Deed.SetAside(61.5, "port bow 1, dark: rest"),
+                new Deed.Weighed("white", 40.25, 0.01), new Deed.LetDown("soot", 10, 0.8, 0.01));
+        before.job().change(job -> job.after(job.cup().orElseThrow(), way));
+        Desk after = open(false, NOON);
+        assertEquals(way, after.job().now().ahead());
+        after.job().change(job -> job.after(job.cup().orElseThrow(), way.subList(1, 3)));
+        assertEquals(way.subList(1, 3), open(false, NOON).job().now().ahead());
     }
 }
