@@ -1,5 +1,7 @@
 package tintwright.bench;
 
+import java.util.List;
+
 /**
  * What a CIEDE2000 means to someone who looks at a repair.
  *
@@ -7,21 +9,28 @@ package tintwright.bench;
  * edge in daylight.
  */
 public final class Closeness {
+    private static final List<Double> LIMITS = List.of(0.5, 1.0, 2.0, 4.0);
+
     private Closeness() {
+    }
+
+    /** @return where one word gives way to the next, CIEDE2000, ascending */
+    public static List<Double> limits() {
+        return LIMITS;
     }
 
     /** @return such as "cannot be seen" */
     public static String words(double deltaE) {
-        if (deltaE < 0.5) {
+        if (deltaE < LIMITS.get(0)) {
             return "cannot be seen";
         }
-        if (deltaE < 1) {
+        if (deltaE < LIMITS.get(1)) {
             return "a practised eye may find it edge to edge";
         }
-        if (deltaE < 2) {
+        if (deltaE < LIMITS.get(2)) {
             return "seen edge to edge, hardly from a metre";
         }
-        if (deltaE < 4) {
+        if (deltaE < LIMITS.get(3)) {
             return "seen at a glance";
         }
         return "plainly another colour";

@@ -26,16 +26,20 @@ public final class CupWords {
         if (sight.state().grams().size() == 1 && sight.state().white() > 0) {
             return "The cup is still white.";
         }
-        List<Said> said = DifferenceWords.of(sight.colour().get(), sight.hull()).said();
+        String text = difference(DifferenceWords.of(sight.colour().get(), sight.hull()));
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
+    }
+
+    /** @return how a cup differs from its hull, such as "too dark and a touch red", without a full stop */
+    public static String difference(DifferenceWords difference) {
+        List<Said> said = difference.said();
         if (said.isEmpty()) {
-            return "As close as eyes can tell.";
+            return "as close as eyes can tell";
         }
         List<String> words = new ArrayList<>();
         said.forEach(one -> words.add(word(one)));
         int last = words.size() - 1;
-        String text = last == 0 ? words.get(0)
-                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
+        return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 
     private static String word(Said said) {

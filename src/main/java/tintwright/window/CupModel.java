@@ -132,7 +132,7 @@ public final class CupModel {
         Next next = now.ahead().isEmpty() ? steps.of(plan) : steps.ahead(now.ahead());
         List<Way> ways = plan instanceof Plan.WayBack && now.ahead().isEmpty() ? Ways.of(sight) : List.of();
         Optional<Outlook> outlook = sight.outlook();
-        Drawn drawn = new Drawn(sight.knowledge(), sight.target());
+        Drawn drawn = Drawn.of(sight);
         List<String> today = shelf.tints().stream().map(Tint::id).filter(id -> !now.off().contains(id)).toList();
         // Before anything is in, the pictures show what goes in first: never bare grey, never an earlier cup.
         boolean empty = sight.state().parts().isEmpty();
@@ -145,8 +145,9 @@ public final class CupModel {
         List<Deed> doses = !now.ahead().isEmpty() ? now.ahead()
                 : plan instanceof Plan.Doses planned ? planned.doses().stream().map(Dose::deed).toList() : List.of();
         return new InHand(cup, next, story(cup, shelf), contents(sight, shelf),
-                drawn.cup(empty ? "White, to go in first" : "Cup, as computed", all, chip),
-                drawn.doses(name, all, cup.base(), doses), drawn.rose(name, all, today),
+                drawn.cup(empty ? "White, to go in first" : chip.isEmpty() ? "Cup, as computed"
+                        : "Cup, by weights and chip", empty ? "Hull and white" : "Hull and cup", all, chip),
+                drawn.doses(name, all, cup.base(), doses), drawn.rose(name, all, today, Drawn.parts(doses)),
                 outlook.map(seen -> DifferenceWords.apart(seen.deltaE())).orElse("not begun"),
                 words.verdict(),
                 outlook.map(seen -> DifferenceWords.within(seen.within90())).orElse("\u2013"),

@@ -69,7 +69,7 @@ final class CupPage {
         side.getStyleClass().addAll("column", "side");
         model.inHandProperty().addListener((property, before, after) -> after.ifPresent(this::show));
         model.inHandProperty().get().ifPresent(this::show);
-        return new Sides(pictures, side, false, 62);
+        return new Sides(pictures, side, false, 72);
     }
 
     private Node next() {

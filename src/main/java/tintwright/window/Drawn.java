@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import tintwright.bench.Weighing;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.DifferenceWords;
@@ -14,6 +16,8 @@ import tintwright.colour.Lab;
 import tintwright.colour.SmoothReflectance;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
+import tintwright.cup.CupSight;
+import tintwright.cup.CupWords;
 import tintwright.cup.Deed;
 import tintwright.match.Recipe;
 import tintwright.match.Target;
@@ -35,15 +39,29 @@ final class Drawn {
     /** Share of a mix that stands for a small addition, when asking which way a tint pulls. */
     private static final double SMALL = 0.001;
     private static final int REACH_CORNERS = 3;
+    /** Doses that lift the cup by more than this, L*, are a climb. */
+    private static final double CLIMBS = 0.3;
     private static final Lamp[] LAMPS = {Lamp.DAYLIGHT, Lamp.LAMP, Lamp.LED, Lamp.TUBE};
     private static final String[] LIGHTS = {"Daylight", "Lamp", "LED", "Tube"};
 
     private final Knowledge knowledge;
     private final Target target;
+    /** The hull by the best estimate; as read when there is no other. */
+    private final Lab hull;
 
     Drawn(Knowledge knowledge, Target target) {
+        this(knowledge, target, target.colour());
+    }
+
+    private Drawn(Knowledge knowledge, Target target, Lab hull) {
         this.knowledge = knowledge;
         this.target = target;
+        this.hull = hull;
+    }
+
+    /** @return pictures of a cup: the same hull and the same cup as in all that is said of it */
+    static Drawn of(CupSight sight) {
+        return new Drawn(sight.knowledge(), sight.target(), sight.hull());
     }
 
     /** @param lights in the order daylight, lamp light, workshop LED, workshop tube */
@@ -52,36 +70,43 @@ final class Drawn {
         for (int i = 0; i < lights.size() && i < LAMPS.length; i++) {
             UnderLight under = lights.get(i);
             shown.add(new SwatchState.UnderLight(LIGHTS[i], LAMPS[i], Shade.of(under.target()), Shade.of(under.mix()),
-                    Optional.empty(), verdict(under.mix(), under.target(), under.deltaE())));
+                    Optional.empty(), under.deltaE(),
+                    DifferenceWords.of(under.mix(), under.target()).phrase()));
         }
-        return new SwatchState("Hull", mixName, "", shown);
+        return new SwatchState("Hull", mixName, "", "Hull and mix", shown);
     }
 
     /**
-     * A cup under the same lights.
+     * A cup under the same lights. In daylight the number is that of the cup's outlook: the best estimate from what
+     * was weighed and from every chip that was read, against the best estimate of the hull. A chip is shown as it was
+     * read, and is not judged a second time.
      *
-     * @param mixName what the cup's field is called
-     * @param chip what was last read of it, when it is cured and nothing has gone in since
+     * @param mixName  what the cup's field is called
+     * @param compared what the number compares
+     * @param chip     what was last read of it, when it is cured and nothing has gone in since
      */
-    SwatchState cup(String mixName, Parts cup, Optional<Reading> chip) {
+    SwatchState cup(String mixName, String compared, Parts cup, Optional<Reading> chip) {
         Spectrum mix = foretell(cup).reflectance();
-        Spectrum hull = target.reflectance().orElseGet(() -> SmoothReflectance.of(target.colour()));
+        Spectrum spectrum = target.reflectance().orElseGet(() -> SmoothReflectance.of(target.colour()));
         List<SwatchState.UnderLight> shown = new ArrayList<>();
         List<Viewing> viewings = List.of(Viewing.D65_10, Viewing.A_10, Viewing.LED_B3_10, Viewing.FL11_10);
         for (int i = 0; i < viewings.size(); i++) {
             Viewing viewing = viewings.get(i);
-            Lab mixed = Lab.of(mix, viewing);
-            Lab wanted = target.colour().viewing().equals(viewing) ? target.colour() : Lab.of(hull, viewing);
-            Optional<Lab> read = chip.flatMap(reading -> reading.colour(viewing));
-            Lab judged = read.orElse(mixed);
+            boolean own = hull.viewing().equals(viewing);
+            Lab mixed = own ? colour(cup) : Lab.of(mix, viewing);
+            Lab wanted = own ? hull : Lab.of(spectrum, viewing);
+            // A hull read under some other daylight is judged under that one, as everywhere else.
+            Lab judged = i == 0 ? colour(cup) : mixed;
+            Lab against = i == 0 ? hull : wanted;
             shown.add(new SwatchState.UnderLight(LIGHTS[i], LAMPS[i], Shade.of(wanted), Shade.of(mixed),
-                    read.map(Shade::of), verdict(judged, wanted, Ciede2000.between(judged, wanted))));
+                    chip.flatMap(reading -> reading.colour(viewing)).map(Shade::of),
+                    Ciede2000.between(judged, against), words(judged, against)));
         }
-        return new SwatchState("Hull", mixName, "Chip, as read", shown);
+        return new SwatchState("Hull", mixName, "Chip, as read", compared, shown);
     }
 
-    static String verdict(Lab mix, Lab hull, double apart) {
-        return DifferenceWords.apart(apart) + ": " + DifferenceWords.of(mix, hull).phrase();
+    private static String words(Lab mix, Lab hull) {
+        return CupWords.difference(DifferenceWords.of(mix, hull));
     }
 
     private Lab colour(Parts parts) {
@@ -117,7 +142,7 @@ final class Drawn {
             if (dose instanceof Deed.LetDown down) {
                 double tint = down.grams() / down.oneIn();
                 sofar = sofar.plus(Parts.of(Map.of(down.part(), tint, base, down.grams() - tint)));
-                steps.add(step(down.grams(), down.part(), " letdown", sofar));
+                steps.add(step(down.grams(), down.part(), ", 1\u00a0in\u00a0" + down.oneIn(), sofar));
             } else if (dose instanceof Deed.Weighed weighed) {
                 sofar = sofar.plus(Parts.of(Map.of(weighed.part(), weighed.grams())));
                 steps.add(step(weighed.grams(), weighed.part(), "", sofar));
@@ -126,7 +151,16 @@ final class Drawn {
             }
         }
         double white = colour(Parts.of(Map.of(base, 1.0))).lightness();
-        return depth(name, cup, white, colour(cup).lightness(), steps, climb(cup));
+        double now = colour(cup).lightness();
+        // White that is already among the doses is their step up; a second arrow would count it twice.
+        boolean climbing = steps.stream().anyMatch(step -> step.cup() > now + CLIMBS);
+        return depth(name, cup, white, now, steps, climbing ? Optional.empty() : climb(cup));
+    }
+
+    /** @return ids of what goes in with these doses */
+    static Set<String> parts(List<Deed> doses) {
+        return doses.stream().map(dose -> dose instanceof Deed.LetDown down ? down.part()
+                : dose instanceof Deed.Weighed weighed ? weighed.part() : "").collect(Collectors.toSet());
     }
 
     /** @param grams what the scale shows; of a let-down the whole of it, not the speck of tint inside */
@@ -139,16 +173,16 @@ final class Drawn {
             Optional<DepthState.Climb> climb) {
         Prediction now = foretell(cup);
         double unsure = BAND * Math.sqrt(now.covariance().ll());
-        return new DepthState(white, target.colour().lightness(), Shade.of(target.colour()), now.lab().lightness(),
+        return new DepthState(white, hull.lightness(), Shade.of(hull), now.lab().lightness(),
                 Shade.of(now.lab()), name, unsure, stepsFrom, steps, climb);
     }
 
     /** What white does: the climb back when the cup is too dark, else what one step of lightness would cost. */
     Optional<DepthState.Climb> climb(Parts cup) {
         double from = colour(cup).lightness();
-        double hull = target.colour().lightness();
-        if (from < hull - 0.3) {
-            return whiteFor(cup, hull).map(grams -> new DepthState.Climb(from, hull, grams(grams) + " white\nlifts it back"));
+        double wanted = hull.lightness();
+        if (from < wanted - 0.3) {
+            return whiteFor(cup, wanted).map(grams -> new DepthState.Climb(from, wanted, grams(grams) + " white\nlifts it back"));
         }
         return whiteFor(cup, from + 1).map(grams -> new DepthState.Climb(from, from + 1,
                 grams(grams) + " white\nlifts it by 1"));
@@ -181,19 +215,21 @@ final class Drawn {
         return colour(cup.plus(Parts.of(Map.of(base, grams)))).lightness();
     }
 
-    /** @param tints ids of the tints that may be used today */
-    RoseState rose(String name, Parts cup, Collection<String> tints) {
+    /**
+     * @param tints   ids of the tints that may be used today
+     * @param planned ids of those the plan uses
+     */
+    RoseState rose(String name, Parts cup, Collection<String> tints, Set<String> planned) {
         Prediction now = foretell(cup);
         List<RoseState.Pull> pulls = new ArrayList<>();
         List<RoseState.Point> tips = new ArrayList<>();
         for (String tint : tints) {
             Lab there = colour(cup.plus(Parts.of(Map.of(tint, SMALL * cup.total()))));
             pulls.add(new RoseState.Pull(knowledge.shelf().nameOf(tint), there.a() - now.lab().a(),
-                    there.b() - now.lab().b()));
+                    there.b() - now.lab().b(), planned.contains(tint)));
             level(tint).ifPresent(tips::add);
         }
         double unsure = BAND * Math.sqrt(Math.max(now.covariance().aa(), now.covariance().bb()));
-        Lab hull = target.colour();
         return new RoseState(new RoseState.Point(hull.a(), hull.b()), Shade.of(hull),
                 new RoseState.Point(now.lab().a(), now.lab().b()), Shade.of(now.lab()), name, unsure, pulls,
                 tips.size() < REACH_CORNERS ? List.of() : around(tips));
@@ -207,7 +243,7 @@ final class Drawn {
         double high = limit;
         for (int i = 0; i < 24; i++) {
             double middle = (low + high) / 2;
-            if (alone(base, tint, middle).lightness() > target.colour().lightness()) {
+            if (alone(base, tint, middle).lightness() > hull.lightness()) {
                 low = middle;
             } else {
                 high = middle;

@@ -65,7 +65,7 @@ final class PlanPage {
         model.job().jobProperty().addListener((property, before, after) -> fill(after));
         fill(model.job().now());
         show(model.planProperty().get());
-        return new Sides(pictures, side, false, 62);
+        return new Sides(pictures, side, false, 72);
     }
 
     private Node asks() {

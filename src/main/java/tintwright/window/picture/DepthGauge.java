@@ -3,32 +3,33 @@ package tintwright.window.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.paint.Color;
-import javafx.scene.paint.CycleMethod;
-import javafx.scene.paint.LinearGradient;
-import javafx.scene.paint.Stop;
 import javafx.scene.shape.Line;
-import javafx.scene.shape.Path;
+import javafx.scene.shape.LineTo;
 import javafx.scene.shape.MoveTo;
+import javafx.scene.shape.Path;
 import javafx.scene.shape.Polygon;
-import javafx.scene.shape.Polyline;
 import javafx.scene.shape.QuadCurveTo;
 import javafx.scene.shape.Rectangle;
+import tintwright.window.picture.Room.Box;
 
 /**
- * Lightness as depth. The well is filled with the greys it stands for; the hull is a mark with a pennant on the left,
- * the cup a float on the right, doses are stairs down, and white is an arrow back up.
+ * Lightness as depth. The tank is filled with the greys it stands for; the hull is a mark with a pennant on the left,
+ * the cup a float, doses are stairs from it to the right, and white is an arrow back up.
  */
 public final class DepthGauge extends Picture {
+    /** Half the height of the float, text sizes. */
+    private static final double FLOAT = 0.95;
+
     private DepthState state;
-    private double top;
-    private double bottom;
-    private double highest;
-    private double lowest;
+    private DepthScale scale;
+    private double left;
+    private double right;
 
     private final Rectangle well = styled(new Rectangle(), "well");
+    private final Path tear = styled(new Path(), "tear");
     private final Path surface = styled(new Path(), "surface");
     private final Rectangle band = styled(new Rectangle(), "band");
     private final Line bandTop = styled(new Line(), "band-edge");
@@ -39,17 +40,13 @@ public final class DepthGauge extends Picture {
     private final Polygon cupFloat = styled(new Polygon(), "outlined");
     private final List<Polygon> pointers = List.of(styled(new Polygon(), "pointer"),
             styled(new Polygon(), "pointer"));
-    private final Polyline stairsHalo = styled(new Polyline(), "stairs-halo");
-    private final Polyline stairs = styled(new Polyline(), "stairs");
+    private final DepthStairs stairs = new DepthStairs();
     private final Line climbShaft = styled(new Line(), "climb");
     private final Polygon climbHead = styled(new Polygon(), "climb-head");
     private final Label whiteName = text("");
     private final Label hullName = text("", "picture-name");
-    private final Label cupName = text("", "picture-name");
     private final Label climbName = text("", "picture-name");
     private final Label darker = text("darker");
-    private final List<Label> stepNames = new ArrayList<>();
-    private final List<Line> leaders = new ArrayList<>();
 
     public DepthGauge() {
         super("depth-gauge");
@@ -57,28 +54,13 @@ public final class DepthGauge extends Picture {
 
     public void show(DepthState next) {
         state = next;
-        List<Node> nodes = new ArrayList<>(List.of(well, band, bandTop, bandBottom, surface, markHalo, mark, pennant));
         whiteName.setText(say("White %.0f", next.white()));
         hullName.setText(say("Hull %.1f", next.hull()));
-        cupName.setText(next.unsure() > 0 ? say("%s %.1f \u00b1 %.1f", next.cupName(), next.cup(), next.unsure())
-                : say("%s %.1f", next.cupName(), next.cup()));
         pennant.setFill(paint(next.hullShade()));
         cupFloat.setFill(paint(next.cupShade()));
-        nodes.addAll(List.of(whiteName, hullName, cupName, darker));
-        stepNames.clear();
-        leaders.clear();
-        if (!next.steps().isEmpty()) {
-            nodes.add(stairsHalo);
-            nodes.add(stairs);
-        }
-        for (DepthState.Step step : next.steps()) {
-            Label name = text(step.words(), "picture-small");
-            Line leader = styled(new Line(), "leader");
-            stepNames.add(name);
-            leaders.add(leader);
-            nodes.add(leader);
-            nodes.add(name);
-        }
+        List<Node> nodes = new ArrayList<>(List.of(well, tear, band, bandTop, bandBottom, surface, markHalo, mark,
+                pennant, whiteName, hullName, darker));
+        nodes.addAll(stairs.show(next));
         next.climb().ifPresent(climb -> {
             climbName.setText(climb.words());
             nodes.addAll(List.of(climbShaft, climbHead, climbName));
@@ -97,21 +79,18 @@ public final class DepthGauge extends Picture {
         }
         said.append(Math.abs(apart) < 0.05 ? ", level with the hull."
                 : say(", %.1f %s than the hull.", Math.abs(apart), apart > 0 ? "lighter" : "darker"));
+        double before = state.stepsFrom();
         for (DepthState.Step step : state.steps()) {
-            said.append(say(" Then %s, down to %.1f.", step.words(), step.cup()));
+            said.append(say(" Then %s, %s to %.1f.", step.words(), switch (step.after(before)) {
+                case UP -> "up";
+                case DOWN -> "down";
+                case LEVEL -> "hardly moving,";
+            }, step.cup()));
+            before = step.cup();
         }
-        state.climb().ifPresent(climb -> said.append(say(" Way back up: %s, from %.1f to %.1f.", climb.words(),
-                climb.from(), climb.to())));
+        state.climb().ifPresent(climb -> said.append(say(" Way back up: %s, from %.1f to %.1f.",
+                climb.words().replace('\n', ' '), climb.from(), climb.to())));
         return said.toString();
-    }
-
-    private static String say(String pattern, Object... values) {
-        return String.format(Locale.ROOT, pattern, values);
-    }
-
-    private double y(double lightness) {
-        double share = (highest - lightness) / (highest - lowest);
-        return top + Math.max(0, Math.min(1, share)) * (bottom - top);
     }
 
     @Override
@@ -120,158 +99,200 @@ public final class DepthGauge extends Picture {
             return;
         }
         double em = em();
-        top = 1.9 * em;
-        bottom = getHeight() - 1.6 * em;
-        highest = state.white();
-        lowest = Math.min(state.hull(), state.cup() - state.unsure());
-        for (DepthState.Step step : state.steps()) {
-            lowest = Math.min(lowest, step.cup());
+        double top = Math.round(1.9 * em);
+        double bottom = getHeight() - 1.6 * em;
+        scale = new DepthScale(state, top, bottom);
+        if (scale.y(state.cup()) - FLOAT * em < top - 0.45 * em) {
+            // A cup that still floats in the surface needs room below the white's name.
+            top = Math.round(2.8 * em);
+            scale = new DepthScale(state, top, bottom);
         }
-        if (state.climb().isPresent()) {
-            lowest = Math.min(lowest, state.climb().get().from());
-        }
-        highest = Math.max(highest, Math.max(state.hull(), state.cup()));
-        // Room below the deepest mark: the well never looks as if it ended at the hull.
-        lowest = Math.max(0, Math.min(lowest - 0.18 * (highest - lowest), highest - 10));
-        double left = Math.round(Math.max(10.2 * em, getWidth() * 0.36));
-        double right = left + Math.round(Math.max(5 * em, Math.min(11 * em, getWidth() * 0.22)));
-        layoutWell(left, right);
-        layoutSurface(left, right, em);
-        layoutMark(left, right, em);
-        layoutFloat(left, right, em);
-        layoutSteps(left, right, em);
-        layoutLeft(left, em);
+        size(hullName);
+        boolean beside = divide(em);
+        layoutWell(top, bottom, em);
+        layoutMark(em);
+        layoutFloat(em);
+        layoutLeft(beside, em);
+        stairs.layout(state, scale, new Box(left, top, right - left, bottom - top), floatMiddle(em), getWidth(),
+                getHeight(), em);
     }
 
-    private void layoutWell(double left, double right) {
+    /**
+     * Divides the width between the names on the left, the tank and the names on the right.
+     *
+     * @return true when the hull's name has room beside its pennant
+     */
+    private boolean divide(double em) {
+        boolean stepped = !state.steps().isEmpty();
+        double least = (stepped ? 6 : 4.4) * em;
+        double usual = (stepped ? 8.5 : 6) * em;
+        double most = (stepped ? 15 : 9) * em;
+        double names = stairs.wantedWidth() + DepthStairs.AWAY * em + 0.5 * em;
+        double bare = 0.6 * em + Math.max(2.3 * em, hullName.getWidth()) + 1.9 * em;
+        climbName.applyCss();
+        double climb = state.climb().isPresent() ? Math.min(7 * em, climbName.prefWidth(-1) + 0.4 * em) : 0;
+        // The climb's words may stand in more lines; those of the doses come first.
+        double slim = Math.max(bare, Math.min(climb + 2.5 * em, getWidth() - least - Math.min(names, 11 * em)));
+        double ample = Math.max(slim, hullName.getWidth() + 4.9 * em);
+        boolean beside = divide(em);
+        layoutWell(top, bottom, em);
+        layoutMark(em);
+        layoutFloat(em);
+        layoutLeft(beside, em);
+        stairs.layout(state, scale, new Box(left, top, right - left, bottom - top), floatMiddle(em), getWidth(),
+                getHeight(), em);
+    }
+
+    /**
+     * Divides the width between the names on the left, the tank and the names on the right.
+     *
+     * @return true when the hull's name has room beside its pennant
+     */
+    private boolean divide(double em) {
+        boolean stepped = !state.steps().isEmpty();
+        double least = (stepped ? 6.4 : 4.4) * em;
+        double usual = (stepped ? 8.5 : 6) * em;
+        double most = (stepped ? 15 : 9) * em;
+        double names = stairs.wantedWidth() + DepthStairs.AWAY * em + 0.5 * em;
+        climbName.applyCss();
+        double climb = state.climb().isPresent() ? Math.min(7 * em, climbName.prefWidth(-1) + 0.4 * em) : 0;
+        double slim = 0.6 * em + Math.max(Math.max(2.3 * em, hullName.getWidth()), climb) + 1.9 * em;
+        double ample = Math.max(slim, hullName.getWidth() + 4.9 * em);
+        boolean beside = ample + usual + names <= getWidth();
+        double side = beside ? ample : slim;
+        double tank = Math.max(least, Math.min(most, getWidth() - side - names));
+        double spare = Math.max(0, getWidth() - side - names - tank);
+        left = Math.round(side + spare / 2);
+        right = left + Math.round(tank);
+        return beside;
+    }
+
+    private void layoutWell(double top, double bottom, double em) {
         well.setX(left);
         well.setY(top);
         well.setWidth(right - left);
         well.setHeight(bottom - top);
-        List<Stop> greys = new ArrayList<>();
-        for (int i = 0; i <= 12; i++) {
-            double lightness = highest - (highest - lowest) * i / 12;
-            greys.add(new Stop(i / 12.0, paint(Shade.grey(lightness))));
+        well.setFill(scale.greys());
+        surface.getElements().setAll(waves(scale.y(state.white()), left - 1.2 * em, right + 1.2 * em, 0.35 * em));
+        tear.setVisible(scale.folds());
+        double fold = scale.foldY() - 0.7 * em;
+        tear.getElements().setAll(waves(fold, left - 0.2 * em, right + 0.2 * em, 0.5 * em));
+        List<javafx.scene.shape.PathElement> back = waves(fold + 0.45 * em, left - 0.2 * em, right + 0.2 * em,
+                0.5 * em);
+        tear.getElements().add(new LineTo(right + 0.2 * em, fold + 0.45 * em));
+        for (int i = back.size() - 1; i > 0; i--) {
+            QuadCurveTo curve = (QuadCurveTo) back.get(i);
+            MoveTo start = (MoveTo) back.get(0);
+            double toX = i == 1 ? start.getX() : ((QuadCurveTo) back.get(i - 1)).getX();
+            tear.getElements().add(new QuadCurveTo(curve.getControlX(), curve.getControlY(), toX, start.getY()));
         }
-        well.setFill(new LinearGradient(0, 0, 0, 1, true, CycleMethod.NO_CYCLE, greys));
-    }
-
-    private void layoutSurface(double left, double right, double em) {
-        surface.getElements().clear();
-        double start = left - 1.2 * em;
-        double wave = (right - left + 2.4 * em) / 6;
-        double level = y(state.white());
-        surface.getElements().add(new MoveTo(start, level));
-        for (int i = 0; i < 6; i++) {
-            double lift = i % 2 == 0 ? -0.35 * em : 0.35 * em;
-            surface.getElements().add(new QuadCurveTo(start + (i + 0.5) * wave, level + lift, start + (i + 1) * wave,
-                    level));
-        }
-        rightAt(whiteName, left - 1.6 * em, level);
+        middleAt(whiteName, (left + right) / 2, Math.min(top - 1.05 * em, 0.9 * em));
         middleAt(darker, (left + right) / 2, bottom + 0.8 * em);
     }
 
-    private void layoutMark(double left, double right, double em) {
-        double level = Math.round(y(state.hull()));
+    private static List<javafx.scene.shape.PathElement> waves(double level, double from, double to, double lift) {
+        List<javafx.scene.shape.PathElement> elements = new ArrayList<>(List.of(new MoveTo(from, level)));
+        double wave = (to - from) / 6;
+        for (int i = 0; i < 6; i++) {
+            elements.add(new QuadCurveTo(from + (i + 0.5) * wave, level + (i % 2 == 0 ? -lift : lift),
+                    from + (i + 1) * wave, level));
+        }
+        return elements;
+    }
+
+    private void layoutMark(double em) {
+        double level = Math.round(scale.y(state.hull()));
         for (Line line : List.of(markHalo, mark)) {
-            line.setStartX(pole(left, em));
+            line.setStartX(0.6 * em);
             line.setEndX(right);
             line.setStartY(level);
             line.setEndY(level);
         }
-        double fly = pole(left, em);
-        pennant.getPoints().setAll(fly, level - 1.8 * em, fly + 2.2 * em, level - 0.95 * em, fly, level - 0.1 * em);
+        double pole = 0.6 * em;
+        pennant.getPoints().setAll(pole, level - 1.7 * em, pole + 2.1 * em, level - 0.9 * em, pole, level - 0.1 * em);
     }
 
-    /** Where the hull's pennant is planted. */
-    private static double pole(double left, double em) {
-        return left - 9.6 * em;
+    /** The float stands where the stairs start, or in the middle when there are none. */
+    private double floatMiddle(double em) {
+        return state.steps().isEmpty() ? (left + right) / 2 : left + 2.2 * em;
     }
 
-    private void layoutFloat(double left, double right, double em) {
-        double middle = (left + right) / 2;
-        double level = y(state.cup());
-        double rim = 1.5 * em;
-        double foot = 1.05 * em;
-        double tall = 1.05 * em;
+    private void layoutFloat(double em) {
+        double middle = floatMiddle(em);
+        double level = scale.y(state.cup());
+        double rim = 1.35 * em;
+        double foot = 0.95 * em;
+        double tall = FLOAT * em;
         // A cup seen from the side; its middle stands at its lightness, where the two pointers are.
         cupFloat.getPoints().setAll(middle - rim, level - tall, middle + rim, level - tall, middle + foot,
                 level + tall, middle - foot, level + tall);
         pointers.get(0).getPoints().setAll(left, level - 0.5 * em, left + 0.8 * em, level, left, level + 0.5 * em);
         pointers.get(1).getPoints().setAll(right, level - 0.5 * em, right - 0.8 * em, level, right, level + 0.5 * em);
-        double over = y(state.cup() + state.unsure());
-        double under = y(state.cup() - state.unsure());
+        double over = scale.y(state.cup() + state.unsure());
+        double under = scale.y(state.cup() - state.unsure());
         band.setX(left);
         band.setWidth(right - left);
         band.setY(over);
         band.setHeight(Math.max(0, under - over));
-        edge(bandTop, left, right, over);
-        edge(bandBottom, left, right, under);
+        edge(bandTop, over);
+        edge(bandBottom, under);
         boolean unsure = state.unsure() > 0;
         band.setVisible(unsure);
         bandTop.setVisible(unsure);
         bandBottom.setVisible(unsure);
     }
 
-    private static void edge(Line line, double left, double right, double level) {
+    private void edge(Line line, double level) {
         line.setStartX(left);
         line.setEndX(right);
         line.setStartY(level);
         line.setEndY(level);
     }
 
-    private void layoutSteps(double left, double right, double em) {
-        int count = stepNames.size();
-        double[] middles = new double[count + 1];
-        middles[count] = y(state.cup());
-        double x = left + 0.6 * em;
-        double stride = ((left + right) / 2 - x) / Math.max(1, count);
-        double level = y(state.stepsFrom());
-        List<Double> corners = new ArrayList<>(List.of(left, level));
-        for (int i = 0; i < count; i++) {
-            double next = y(state.steps().get(i).cup());
-            corners.addAll(List.of(x + i * stride, level, x + i * stride, next));
-            level = next;
-            middles[i] = next;
+    /** The hull's name by its pennant, and the words of the climb where they are free of it. */
+    private void layoutLeft(boolean beside, double em) {
+        double level = mark.getStartY();
+        double edge = 0.3 * em;
+        double climbX = left - 0.9 * em;
+        Room room = new Room(new Box(edge, edge, climbX - 0.6 * em - edge, getHeight() - 2 * edge));
+        room.take(new Box(0, level - 0.25 * em, left, 0.5 * em));
+        room.take(new Box(0.4 * em, level - 1.85 * em, 2.5 * em, 1.8 * em));
+        double wide = hullName.getWidth();
+        double tall = hullName.getHeight();
+        List<Box> places = new ArrayList<>();
+        if (beside) {
+            places.add(new Box(3.1 * em, level - 0.3 * em - tall, wide, tall));
         }
-        if (count > 0) {
-            corners.addAll(List.of(x + count * stride, level));
-        }
-        stairs.getPoints().setAll(corners);
-        stairsHalo.getPoints().setAll(corners);
-        spread(middles, 1.5 * em, top + 0.4 * em, bottom - 0.4 * em);
-        double names = right + 1.3 * em;
-        leftAt(cupName, names, middles[count]);
-        for (int i = 0; i < count; i++) {
-            leftAt(stepNames.get(i), names, middles[i]);
-            Line leader = leaders.get(i);
-            leader.setStartX(right);
-            leader.setStartY(y(state.steps().get(i).cup()));
-            leader.setEndX(names - 0.2 * em);
-            leader.setEndY(middles[i]);
-        }
+        places.add(new Box(0.6 * em, level + 0.3 * em, wide, tall));
+        places.add(new Box(0.6 * em, level - 1.9 * em - tall, wide, tall));
+        put(hullName, room.first(places));
+        state.climb().ifPresent(climb -> layoutClimb(climb, climbX, room, em));
     }
 
-    private void layoutLeft(double left, double em) {
-        double level = y(state.hull());
-        leftAt(hullName, pole(left, em) + 2.5 * em, level - 0.95 * em);
-        if (state.climb().isEmpty()) {
-            return;
-        }
-        DepthState.Climb climb = state.climb().get();
-        double from = y(climb.from());
+    private void layoutClimb(DepthState.Climb climb, double x, Room room, double em) {
+        double from = scale.y(climb.from());
         // A short climb still needs an arrow that can be seen.
-        double to = Math.min(y(climb.to()), from - 1.4 * em);
-        double x = left - 0.8 * em;
+        double to = Math.min(scale.y(climb.to()), from - 1.4 * em);
         climbShaft.setStartX(x);
         climbShaft.setEndX(x);
         climbShaft.setStartY(from);
         climbShaft.setEndY(to + 0.6 * em);
         climbHead.getPoints().setAll(x, to, x - 0.5 * em, to + 0.9 * em, x + 0.5 * em, to + 0.9 * em);
-        size(climbName);
-        double half = climbName.getHeight() / 2;
-        double below = Math.max(level + half + 0.3 * em, (from + to) / 2);
-        rightAt(climbName, x - 0.9 * em, below + half < getHeight() - 0.3 * em ? below : level - 2 * em - half);
+        fit(climbName, x - 1.2 * em);
+        double wide = climbName.getWidth();
+        double tall = climbName.getHeight();
+        List<Box> places = new ArrayList<>();
+        for (double away = 0; away < getHeight(); away += 0.3 * em) {
+            for (int side : new int[] {1, -1}) {
+                places.add(new Box(x - 0.7 * em - wide, (from + to) / 2 + side * away - tall / 2, wide, tall));
+            }
+        }
+        put(climbName, room.first(places));
+    }
+
+    private static void put(Label label, Optional<Box> box) {
+        label.setVisible(box.isPresent());
+        box.ifPresent(found -> label.relocate(found.x(), found.y()));
     }
 
     @Override
@@ -291,11 +312,6 @@ public final class DepthGauge extends Picture {
 
     @Override
     protected double computeMinWidth(double height) {
-        return 22 * em();
-    }
-
-    /** The colour of a grey at a depth, for tests and keys beside the gauge. */
-    static Color greyAt(double lightness) {
-        return paint(Shade.grey(lightness));
+        return 20 * em();
     }
 }

@@ -24,7 +24,17 @@ public record DepthState(double white, double hull, Shade hullShade, double cup,
      * @param cup   L* of the cup after it
      */
     public record Step(String words, double cup) {
+        /** Below this a dose does not move the cup to speak of, L*; common practice, no source. */
+        private static final double HARDLY = 0.05;
+
+        /** @param before L* of the cup before it */
+        Move after(double before) {
+            return Math.abs(cup - before) < HARDLY ? Move.LEVEL : cup < before ? Move.DOWN : Move.UP;
+        }
     }
+
+    /** Which way a dose takes the cup. */
+    enum Move { DOWN, UP, LEVEL }
 
     /**
      * @param from  L* the climb starts from

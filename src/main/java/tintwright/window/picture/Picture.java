@@ -1,7 +1,7 @@
 package tintwright.window.picture;
 
-import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -61,6 +61,18 @@ abstract class Picture extends Region {
         label.autosize();
     }
 
+    /** Gives a label its size within a width, in several lines when one is too long. */
+    static void fit(Label label, double width) {
+        label.setWrapText(true);
+        label.applyCss();
+        double wide = Math.ceil(Math.min(width, label.prefWidth(-1)));
+        label.resize(wide, Math.ceil(label.prefHeight(wide)));
+    }
+
+    static String say(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+
     /** Puts a label's left edge at x and its middle at y, whole inside this picture. */
     final void leftAt(Label label, double x, double y) {
         size(label);
@@ -84,30 +96,5 @@ abstract class Picture extends Region {
         double right = Math.max(inside, getWidth() - label.getWidth() - inside);
         double bottom = Math.max(inside, getHeight() - label.getHeight() - inside);
         label.relocate(Math.max(inside, Math.min(right, x)), Math.max(inside, Math.min(bottom, y)));
-    }
-
-    /**
-     * Moves wanted heights apart until neighbours are at least a gap away from each other, as little as possible.
-     *
-     * @param wanted middles of labels in one column; changed in place
-     * @param gap    least distance of two middles
-     */
-    static void spread(double[] wanted, double gap, double top, double bottom) {
-        Integer[] order = new Integer[wanted.length];
-        for (int i = 0; i < order.length; i++) {
-            order[i] = i;
-        }
-        java.util.Arrays.sort(order, Comparator.comparingDouble(i -> wanted[i]));
-        double least = top;
-        for (int i : order) {
-            wanted[i] = Math.max(wanted[i], least);
-            least = wanted[i] + gap;
-        }
-        double most = bottom;
-        for (int k = order.length - 1; k >= 0; k--) {
-            int i = order[k];
-            wanted[i] = Math.min(wanted[i], most);
-            most = wanted[i] - gap;
-        }
     }
 }

@@ -3,7 +3,7 @@ package tintwright.window.picture;
 import java.util.List;
 
 /**
- * What the hue rose shows: the a*, b* plane, neutral in the middle.
+ * What the hue rose shows: the a*, b* plane around the cup.
  *
  * @param hull      where the hull lies
  * @param hullShade the hull's colour
@@ -21,17 +21,37 @@ public record RoseState(Point hull, Shade hullShade, Point cup, Shade cupShade, 
      * @param b b*, blue (-) to yellow (+)
      */
     public record Point(double a, double b) {
-        double chroma() {
+    }
+
+    /**
+     * @param tint    name of the tint
+     * @param a       change of a* for a small addition
+     * @param b       change of b* for the same addition
+     * @param planned true when the plan uses it
+     */
+    public record Pull(String tint, double a, double b, boolean planned) {
+        double size() {
             return Math.hypot(a, b);
         }
     }
 
-    /**
-     * @param tint name of the tint
-     * @param a    change of a* for a small addition
-     * @param b    change of b* for the same addition
-     */
-    public record Pull(String tint, double a, double b) {
+    /** @return whether the hull lies inside the outline of the reach; true when there is none */
+    boolean hullInReach() {
+        boolean inside = reach.size() < 3;
+        for (int i = 0, j = reach.size() - 1; i < reach.size(); j = i++) {
+            Point p = reach.get(i);
+            Point q = reach.get(j);
+            if (reach.size() >= 3 && p.b() > hull.b() != q.b() > hull.b()
+                    && hull.a() < (q.a() - p.a()) * (hull.b() - p.b()) / (q.b() - p.b()) + p.a()) {
+                inside = !inside;
+            }
+        }
+        return inside;
+    }
+
+    /** @return from the cup to the hull */
+    double apart() {
+        return Math.hypot(hull.a() - cup.a(), hull.b() - cup.b());
     }
 
     public RoseState {

@@ -2,23 +2,27 @@ package tintwright.window.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.IntConsumer;
-import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.Region;
-import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
-import javafx.scene.shape.SVGPath;
+import tintwright.bench.Closeness;
+import tintwright.colour.DifferenceWords;
 
 /**
- * Hull and mix edge to edge, large, under one light; the other lights wait below as smaller pairs to press. A colour
- * the screen cannot show carries a bar of slanted lines and says so.
+ * Hull and mix edge to edge, large, under one light; the other lights wait below as smaller pairs to press. Between
+ * them a ruler says what the number means. A colour the screen cannot show carries a barred strip and says so.
  */
 public final class SplitSwatch extends Picture {
-    private static final int SLANTS = 60;
+    /** How to judge by eye; common practice, no source. */
+    static final String HOW_TO_LOOK = "A screen is no swatch. Judge the cured chip itself: hold it on the hull edge to "
+            + "edge, in daylight but not in the sun's glare, at arm's length, then turn the two round and look again. "
+            + "Wet gelcoat looks other than cured. A strip of slanted bars marks a colour this screen cannot show. The "
+            + "ruler is common practice, no standard: it tells what most eyes find.";
+    private static final String OPEN = "How to look";
+    private static final String CLOSE = "Close";
 
     private SwatchState state;
     private int chosen;
@@ -31,13 +35,19 @@ public final class SplitSwatch extends Picture {
     private final Label mixName = text("", "picture-name");
     private final Label chipName = text("", "picture-name");
     private final Label verdict = text("", "picture-figure");
-    private final Label unshown = text("Outside what this screen can show", "unshown-words");
-    private final List<Line> slants = new ArrayList<>();
+    private final Label note = text(HOW_TO_LOOK, "picture-note");
+    private final Button look = new Button(OPEN);
+    private final NearnessRuler ruler = new NearnessRuler();
+    private final List<UnshownMark> unshown = new ArrayList<>();
     private final List<LightKey> keys = new ArrayList<>();
 
     public SplitSwatch() {
         super("split-swatch");
         List.of(hull, mix, chip).forEach(field -> field.setSmooth(false));
+        look.getStyleClass().add("note-key");
+        look.setMnemonicParsing(false);
+        look.setOnAction(event -> openNote(!note.isVisible()));
+        note.setVisible(false);
         setOnKeyPressed(event -> {
             if (state == null) {
                 return;
@@ -50,6 +60,14 @@ public final class SplitSwatch extends Picture {
                 event.consume();
             }
         });
+    }
+
+    /** Shows or hides how to judge by eye. */
+    public void openNote(boolean open) {
+        note.setVisible(open);
+        look.setText(open ? CLOSE : OPEN);
+        look.setAccessibleText(open ? HOW_TO_LOOK + " " + CLOSE : "How to look: screens and eyes");
+        requestLayout();
     }
 
     /** @param listener told the index of the light a person chose */
@@ -74,28 +92,30 @@ public final class SplitSwatch extends Picture {
         onChosen.accept(light);
     }
 
+    private SwatchState.UnderLight now() {
+        return state.lights().get(chosen);
+    }
+
     private void redraw() {
-        SwatchState.UnderLight now = state.lights().get(chosen);
+        SwatchState.UnderLight now = now();
         List<Node> nodes = new ArrayList<>(List.of(hull, mix));
         hull.setFill(paint(now.hull()));
         mix.setFill(paint(now.mix()));
         hullName.setText(state.hullName());
         mixName.setText(state.mixName());
-        verdict.setText(now.verdict());
-        nodes.addAll(List.of(hullName, mixName, verdict));
-        if (now.chip().isPresent()) {
-            chip.setFill(paint(now.chip().get()));
+        nodes.addAll(List.of(hullName, mixName));
+        unshown.clear();
+        mark(now.hull(), hull);
+        mark(now.mix(), mix);
+        now.chip().ifPresent(read -> {
+            chip.setFill(paint(read));
             chipName.setText(state.chipName());
             nodes.addAll(List.of(chip, chipName));
-        }
-        slants.clear();
-        if (!now.allShown()) {
-            for (int i = 0; i < SLANTS; i++) {
-                slants.add(styled(new Line(), "unshown"));
-            }
-            nodes.addAll(slants);
-            nodes.add(unshown);
-        }
+            mark(read, chip);
+        });
+        unshown.forEach(bar -> nodes.addAll(bar.nodes()));
+        nodes.addAll(ruler.show(now.apart()));
+        nodes.add(verdict);
         keys.clear();
         for (int i = 0; i < state.lights().size() && state.lights().size() > 1; i++) {
             int light = i;
@@ -104,18 +124,29 @@ public final class SplitSwatch extends Picture {
             keys.add(key);
         }
         nodes.addAll(keys);
+        nodes.addAll(List.of(note, look));
         draw(nodes, words(now));
+    }
+
+    private void mark(Shade shade, Rectangle field) {
+        if (!shade.shown()) {
+            unshown.add(new UnshownMark(field));
+        }
     }
 
     private String words(SwatchState.UnderLight now) {
         StringBuilder said = new StringBuilder("Split swatch under ").append(now.light()).append(": ")
                 .append(state.hullName()).append(" beside ").append(state.mixName());
         now.chip().ifPresent(shade -> said.append(" and ").append(state.chipName()));
-        said.append(". ").append(now.verdict()).append(".");
+        said.append(". ").append(verdict(now, true)).append(": ").append(Closeness.words(now.apart())).append(".");
         if (!now.allShown()) {
-            said.append(" ").append(unshown.getText()).append(".");
+            said.append(" ").append(UnshownMark.WORDS[0]).append(".");
         }
         return said.append(" Left and right arrow keys change the light.").toString();
+    }
+
+    private String verdict(SwatchState.UnderLight now, boolean named) {
+        return (named ? state.compared() + ": " : "") + DifferenceWords.apart(now.apart()) + ", " + now.words();
     }
 
     @Override
@@ -124,51 +155,99 @@ public final class SplitSwatch extends Picture {
             return;
         }
         double em = em();
-        double keyHeight = keys.isEmpty() ? 0 : 4.2 * em;
-        double top = Math.round(2.2 * em);
-        double bottom = getHeight() - keyHeight - 2.9 * em;
         double left = Math.round(1.2 * em);
         double right = getWidth() - left;
-        Optional<Shade> third = state.lights().get(chosen).chip();
-        double fields = third.isPresent() ? 3 : 2;
+        double fields = now().chip().isPresent() ? 3 : 2;
         // Whole pixels: a soft edge between two fields would be taken for a difference.
         double width = Math.floor((right - left) / fields);
+        double top = nameFields(left, width, em);
+        double keysTop = layoutKeys(left, right, em);
+        double words = layoutVerdict(right - left, em);
+        boolean ruled = keysTop - words - NearnessRuler.TALL * em - top >= 3.5 * em;
+        double rulerTop = keysTop - (ruled ? NearnessRuler.TALL * em : 0.3 * em);
+        ruler.visible(false);
+        if (ruled) {
+            ruler.layout(left + 0.5 * em, rulerTop, right - left - em, em);
+        }
+        double bottom = rulerTop - words;
+        verdict.relocate(left, bottom + (words - verdict.getHeight()) / 2);
+        look.relocate(right - look.getWidth(), bottom + (words - look.getHeight()) / 2);
         double height = Math.max(em, Math.floor(bottom - top));
-        // The hull stands in the middle of three, so that both others touch it.
-        double hullAt = third.isPresent() ? left + width : left;
+        double hullAt = hullAt(left, width);
         box(hull, hullAt, top, width, height);
         box(mix, hullAt + width, top, width, height);
-        middleAt(hullName, hullAt + width / 2, top / 2 + 0.1 * em);
-        middleAt(mixName, hullAt + width * 1.5, top / 2 + 0.1 * em);
-        if (third.isPresent()) {
-            box(chip, left, top, width, height);
-            middleAt(chipName, left + width / 2, top / 2 + 0.1 * em);
-        }
-        middleAt(verdict, getWidth() / 2, bottom + 1.4 * em);
-        layoutSlants(left, top + height - 1.9 * em, fields * width, 1.9 * em);
-        double each = (right - left + 0.6 * em) / Math.max(1, keys.size());
-        for (int i = 0; i < keys.size(); i++) {
-            keys.get(i).resizeRelocate(Math.round(left + i * each), Math.round(getHeight() - keyHeight - 0.5 * em),
-                    Math.floor(each - 0.6 * em), keyHeight - 0.2 * em);
-        }
+        box(chip, left, top, width, height);
+        unshown.forEach(bar -> bar.layout(em));
+        layoutNote(left, right, bottom + words, em);
     }
 
-    private void layoutSlants(double x, double y, double width, double height) {
-        if (slants.isEmpty()) {
+    /** The hull stands in the middle of three, so that both others touch it. */
+    private double hullAt(double left, double width) {
+        return now().chip().isPresent() ? left + width : left;
+    }
+
+    /** @return where the fields begin, below their names */
+    private double nameFields(double left, double width, double em) {
+        List<Label> names = now().chip().isPresent() ? List.of(chipName, hullName, mixName)
+                : List.of(hullName, mixName);
+        double tall = 0;
+        for (Label name : names) {
+            fit(name, width - 0.4 * em);
+            tall = Math.max(tall, name.getHeight());
+        }
+        double top = Math.round(tall + 0.8 * em);
+        for (int i = 0; i < names.size(); i++) {
+            Label name = names.get(i);
+            name.relocate(left + (i + 0.5) * width - name.getWidth() / 2, (top - name.getHeight()) / 2);
+        }
+        return top;
+    }
+
+    /** @return height of the line that says how far apart they are; long words give way in a narrow picture */
+    private double layoutVerdict(double width, double em) {
+        look.applyCss();
+        look.resize(Math.ceil(look.prefWidth(-1)), Math.ceil(look.prefHeight(-1)));
+        double room = width - look.getWidth() - 0.8 * em;
+        List<String> choices = List.of(verdict(now(), true), verdict(now(), false), DifferenceWords.apart(now().apart()));
+        for (String choice : choices) {
+            verdict.setText(choice);
+            fit(verdict, room);
+            if (verdict.getHeight() < 3.2 * em) {
+                break;
+            }
+        }
+        return Math.max(verdict.getHeight(), look.getHeight()) + 0.5 * em;
+    }
+
+    /** @return where the keys begin; the lower edge when there are none */
+    private double layoutKeys(double left, double right, double em) {
+        if (keys.isEmpty()) {
+            return getHeight() - 0.5 * em;
+        }
+        double each = (right - left + 0.6 * em) / keys.size();
+        double tall = Math.round((each - 0.6 * em >= LightKey.WIDE * em ? 2.2 : 3.7) * em);
+        double top = getHeight() - tall - 0.6 * em;
+        for (int i = 0; i < keys.size(); i++) {
+            keys.get(i).resizeRelocate(Math.round(left + i * each), Math.round(top), Math.floor(each - 0.6 * em),
+                    tall);
+        }
+        return top - 0.3 * em;
+    }
+
+    /** The note lies over ruler and keys, and over the fields' lower part when it is long. */
+    private void layoutNote(double left, double right, double from, double em) {
+        if (!note.isVisible()) {
             return;
         }
-        double step = (width - height) / (slants.size() - 1);
-        for (int i = 0; i < slants.size(); i++) {
-            double at = x + i * step;
-            slants.get(i).setStartX(at);
-            slants.get(i).setStartY(y + height);
-            slants.get(i).setEndX(at + height);
-            slants.get(i).setEndY(y);
+        fit(note, right - left);
+        note.resize(right - left, Math.max(note.prefHeight(right - left), getHeight() - from - 0.5 * em));
+        note.relocate(left, Math.max(0.3 * em, getHeight() - note.getHeight() - 0.5 * em));
+        if (note.getLayoutY() < from) {
+            look.relocate(look.getLayoutX(), Math.max(0, note.getLayoutY() - look.getHeight()));
         }
-        middleAt(unshown, x + width / 2, y + height / 2);
     }
 
-    private static void box(Rectangle field, double x, double y, double width, double height) {
+    static void box(Rectangle field, double x, double y, double width, double height) {
         field.setX(x);
         field.setY(y);
         field.setWidth(width);
@@ -187,60 +266,11 @@ public final class SplitSwatch extends Picture {
 
     @Override
     protected double computeMinHeight(double width) {
-        return 14 * em();
+        return 16 * em();
     }
 
     @Override
     protected double computeMinWidth(double height) {
         return 20 * em();
-    }
-
-    /** A small pair of fields under one light, to press. */
-    private static final class LightKey extends Region {
-        private final Rectangle hull = new Rectangle();
-        private final Rectangle mix = new Rectangle();
-        private final SVGPath sign = new SVGPath();
-        private final Label name;
-
-        LightKey(SwatchState.UnderLight light, boolean chosen) {
-            getStyleClass().add("light-key");
-            if (chosen) {
-                getStyleClass().add("light-key-chosen");
-            }
-            setManaged(false);
-            setAccessibleRole(AccessibleRole.RADIO_BUTTON);
-            setAccessibleText(light.light() + ", " + light.verdict() + (chosen ? ", chosen" : ""));
-            hull.setFill(paint(light.hull()));
-            mix.setFill(paint(light.mix()));
-            sign.setContent(switch (light.lamp()) {
-                case DAYLIGHT -> "M12 7a5 5 0 1 0 .01 0z M11 0h2v4h-2z M11 20h2v4h-2z M0 11h4v2h-4z M20 11h4v2h-4z";
-                case LAMP -> "M12 2a7 7 0 0 0-4 12.7V18h8v-3.300A7 7 0 0 0 12 2z M8.500 19.500h7v1.500h-7z M10 22h4v1.500h-4z";
-                case LED -> "M5 4h14v9h-14z M8 15h1.500v6h-1.500z M11.250 15h1.500v7h-1.500z M14.500 15h1.500v6h-1.500z";
-                case TUBE -> "M1 8h22v5h-22z M4 15h1.500v5h-1.500z M11.250 15h1.500v7h-1.500z M18.500 15h1.500v5h-1.500z";
-            });
-            sign.getStyleClass().add("light-sign");
-            name = text(light.light());
-            getChildren().addAll(hull, mix, sign, name);
-        }
-
-        @Override
-        protected void layoutChildren() {
-            size(name);
-            double em = name.getFont().getSize();
-            double edge = 0.45 * em;
-            double half = Math.floor((getWidth() - 2 * edge) / 2);
-            double tall = Math.floor(1.5 * em);
-            box(hull, edge, edge, half, tall);
-            box(mix, edge + half, edge, half, tall);
-            double scale = 1.25 * em / 24;
-            sign.setScaleX(scale);
-            sign.setScaleY(scale);
-            double below = edge + tall + (getHeight() - edge - tall) / 2;
-            double width = Math.min(name.getWidth(), getWidth() - 2.4 * em);
-            double start = (getWidth() - width - 1.7 * em) / 2;
-            sign.setLayoutX(start + 0.65 * em - sign.getLayoutBounds().getCenterX());
-            sign.setLayoutY(below - sign.getLayoutBounds().getCenterY());
-            name.resizeRelocate(start + 1.7 * em, below - name.getHeight() / 2, Math.ceil(width), name.getHeight());
-        }
     }
 }

@@ -9,9 +9,11 @@ import java.util.Optional;
  * @param hullName what the hull's field is called
  * @param mixName  what the mix's field is called, such as "Cup, as computed"
  * @param chipName what the third field is called, when there is one
+ * @param compared what the number compares, such as "Hull and cup"
  * @param lights   the same colours under each light, at least one
  */
-public record SwatchState(String hullName, String mixName, String chipName, List<UnderLight> lights) {
+public record SwatchState(String hullName, String mixName, String chipName, String compared,
+        List<UnderLight> lights) {
     /** What kind of light, for its drawn sign. */
     public enum Lamp { DAYLIGHT, LAMP, LED, TUBE }
 
@@ -21,9 +23,17 @@ public record SwatchState(String hullName, String mixName, String chipName, List
      * @param hull    the hull under this light
      * @param mix     the mix under this light
      * @param chip    the chip that was read, when there is one
-     * @param verdict how far apart they look, in words and a number
+     * @param apart   how far apart the two that are compared are, CIEDE2000, 0 or more
+     * @param words   how they differ, such as "too dark and a touch red"
      */
-    public record UnderLight(String light, Lamp lamp, Shade hull, Shade mix, Optional<Shade> chip, String verdict) {
+    public record UnderLight(String light, Lamp lamp, Shade hull, Shade mix, Optional<Shade> chip, double apart,
+            String words) {
+        public UnderLight {
+            if (!(apart >= 0)) {
+                throw new IllegalArgumentException("a difference is 0 or more, was " + apart);
+            }
+        }
+
         boolean allShown() {
             return hull.shown() && mix.shown() && chip.map(Shade::shown).orElse(true);
         }

@@ -113,7 +113,7 @@ class PictureTest {
                 DepthGauge gauge = new DepthGauge();
                 gauge.show(Samples.tooLight());
                 laidOut(gauge, share);
-                assertTrue(middle(gauge, "0.84 g yellow") - middle(gauge, "0.11 g black") >= 15 * share, "at " + share);
+                assertTrue(middle(gauge, "3  0.84 g yellow") - middle(gauge, "2  0.11 g black") >= 15 * share, "at " + share);
             }
             return null;
         });
@@ -137,13 +137,17 @@ class PictureTest {
     @Test
     void labelsAreMovedApartAsLittleAsNeeded() {
         double[] middles = {10, 11, 40};
-        Picture.spread(middles, 5, 0, 100);
-        assertEquals(10, middles[0], RIGHT_TO_A_PIXEL);
-        assertEquals(15, middles[1], RIGHT_TO_A_PIXEL);
-        assertEquals(40, middles[2], RIGHT_TO_A_PIXEL);
+        double[] heights = {4, 4, 6};
+        assertTrue(Room.stack(middles, heights, 1, 0, 100));
+        assertEquals(10, middles[0], 0);
+        assertEquals(15, middles[1], 0);
+        assertEquals(40, middles[2], 0);
         double[] low = {98, 99};
-        Picture.spread(low, 5, 0, 100);
-        assertTrue(low[1] <= 100 && low[1] - low[0] >= 5);
+        assertTrue(Room.stack(low, new double[] {4, 4}, 1, 0, 100));
+        assertEquals(98, low[1], 0, "whole above the lower edge");
+        assertEquals(93, low[0], 0);
+        assertFalse(Room.stack(new double[] {5, 5, 5}, new double[] {4, 4, 4}, 1, 0, 13), "13 is too little for 14");
+        assertTrue(Room.stack(new double[] {5, 5, 5}, new double[] {4, 4, 4}, 1, 0, 14));
     }
 
     private static double middle(Picture picture, String words) {

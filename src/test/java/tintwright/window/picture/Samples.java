@@ -18,18 +18,18 @@ public final class Samples {
     }
 
     public static SwatchState swatch(boolean chip) {
-        return new SwatchState("Hull", "Cup, as computed", "Chip, as read", List.of(
+        return new SwatchState("Hull", "Cup, as computed", "Chip, as read", "Hull and cup", List.of(
                 new SwatchState.UnderLight("Daylight", SwatchState.Lamp.DAYLIGHT, HULL, CUP,
-                        chip ? Optional.of(shade(65, -1.5, 9)) : Optional.empty(), "5.1 apart: clearly lighter"),
+                        chip ? Optional.of(shade(65, -1.5, 9)) : Optional.empty(), 5.1, "clearly lighter"),
                 new SwatchState.UnderLight("Lamp", SwatchState.Lamp.LAMP, shade(62.5, -2, 12),
-                        shade(66.4, 0, 9), Optional.empty(), "4.8 apart: clearly lighter"),
+                        shade(66.4, 0, 9), Optional.empty(), 4.8, "clearly lighter"),
                 new SwatchState.UnderLight("Tube", SwatchState.Lamp.TUBE, shade(62, -4, 12),
-                        shade(66.8, -2, 8), Optional.empty(), "5.6 apart: clearly lighter")));
+                        shade(66.8, -2, 8), Optional.empty(), 5.6, "clearly lighter")));
     }
 
     public static SwatchState unshowable() {
-        return new SwatchState("Hull", "Mix", "", List.of(new SwatchState.UnderLight("Daylight",
-                SwatchState.Lamp.DAYLIGHT, shade(60, -90, 10), shade(60, -60, 10), Optional.empty(), "12 apart")));
+        return new SwatchState("Hull", "Mix", "", "Hull and mix", List.of(new SwatchState.UnderLight("Daylight",
+                SwatchState.Lamp.DAYLIGHT, shade(60, -90, 10), shade(60, -60, 10), Optional.empty(), 12, "much too dirty")));
     }
 
     public static DepthState tooLight() {
@@ -46,9 +46,9 @@ public final class Samples {
 
     public static RoseState rose() {
         return new RoseState(new RoseState.Point(-3.4, 11), HULL, new RoseState.Point(-1, 4), CUP, "Cup", 1.1,
-                List.of(new RoseState.Pull("yellow", 0.5, 6), new RoseState.Pull("red oxide", 4, 2.4),
-                        new RoseState.Pull("blue", -1.2, -6), new RoseState.Pull("green", -5.5, -0.6),
-                        new RoseState.Pull("umber", 1, 2), new RoseState.Pull("black", -0.2, -0.6)),
+                List.of(new RoseState.Pull("yellow", 0.5, 6, true), new RoseState.Pull("red oxide", 4, 2.4, false),
+                        new RoseState.Pull("blue", -1.2, -6, false), new RoseState.Pull("green", -5.5, -0.6, true),
+                        new RoseState.Pull("umber", 1, 2, false), new RoseState.Pull("black", -0.2, -0.6, false)),
                 List.of(new RoseState.Point(6, 3), new RoseState.Point(4, 14), new RoseState.Point(-4, 17),
                         new RoseState.Point(-11, 8), new RoseState.Point(-9, -6), new RoseState.Point(0, -10)));
     }

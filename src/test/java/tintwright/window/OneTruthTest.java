@@ -1,0 +1,69 @@
+package tintwright.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import tintwright.colour.Ciede2000;
+import tintwright.colour.DifferenceWords;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.reading.FilmState;
+import tintwright.window.picture.Shade;
+import tintwright.window.picture.SwatchState;
+
+/** The strip, the swatch and the gauge speak of one cup and one hull: as computed, and after a chip was read. */
+class OneTruthTest {
+    private static final double ROUNDING = 1e-9;
+
+    private final Desk desk = Desks.demo(Clock.systemUTC());
+
+    private CupModel.InHand now() {
+        return desk.cup().inHandProperty().get().orElseThrow();
+    }
+
+    private static String number(double apart) {
+        return String.format(Locale.ROOT, "%.1f", apart);
+    }
+
+    private void theyAgree(String when) {
+        SwatchState.UnderLight daylight = now().swatch().lights().get(0);
+        assertEquals(DifferenceWords.apart(daylight.apart()), now().close(), when);
+        // A cup that is still white is told so in the strip; the swatch says how it differs all the same.
+        if (!now().closeWords().contains("still white")) {
+            assertEquals(now().closeWords().toLowerCase(Locale.ROOT), daylight.words() + ".", when);
+        }
+        assertEquals("Hull and cup", now().swatch().compared());
+        same(now().depth().hullShade(), daylight.hull(), when + ": one hull in gauge and swatch");
+        same(now().rose().cupShade(), daylight.mix(), when + ": one cup in rose and swatch");
+    }
+
+    private static void same(Shade one, Shade other, String why) {
+        assertEquals(one.red(), other.red(), ROUNDING, why);
+        assertEquals(one.green(), other.green(), ROUNDING, why);
+        assertEquals(one.blue(), other.blue(), ROUNDING, why);
+    }
+
+    @Test
+    void beforeAndAfterAChip() {
+        desk.cup().begin();
+        desk.cup().accept();
+        theyAgree("white");
+        for (int i = 0; i < 6 && now().next().deed().isPresent(); i++) {
+            desk.cup().accept();
+            theyAgree("dose " + i);
+        }
+        desk.cup().alsoWeighed("soot-black", "0.6");
+        theyAgree("too much black");
+        desk.cup().read("57.6", "-8.2", "1.5", Viewing.D65_10, FilmState.CURED);
+        theyAgree("chip read");
+        assertTrue(now().swatch().lights().get(0).chip().isPresent());
+        Lab chip = new Lab(57.6, -8.2, 1.5, Viewing.D65_10);
+        Lab hull = desk.job().now().cup().orElseThrow().hull().readings().get(0).colour(Viewing.D65_10).orElseThrow();
+        // The chip alone is another number here: what is shown is the estimate that weighs chip and scale.
+        assertNotEquals(number(Ciede2000.between(chip, hull)), number(now().swatch().lights().get(0).apart()));
+    }
+}
