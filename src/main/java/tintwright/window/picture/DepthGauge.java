@@ -134,30 +134,6 @@ public final class DepthGauge extends Picture {
         // The climb's words may stand in more lines; those of the doses come first.
         double slim = Math.max(bare, Math.min(climb + 2.5 * em, getWidth() - least - Math.min(names, 11 * em)));
         double ample = Math.max(slim, hullName.getWidth() + 4.9 * em);
-        boolean beside = divide(em);
-        layoutWell(top, bottom, em);
-        layoutMark(em);
-        layoutFloat(em);
-        layoutLeft(beside, em);
-        stairs.layout(state, scale, new Box(left, top, right - left, bottom - top), floatMiddle(em), getWidth(),
-                getHeight(), em);
-    }
-
-    /**
-     * Divides the width between the names on the left, the tank and the names on the right.
-     *
-     * @return true when the hull's name has room beside its pennant
-     */
-    private boolean divide(double em) {
-        boolean stepped = !state.steps().isEmpty();
-        double least = (stepped ? 6.4 : 4.4) * em;
-        double usual = (stepped ? 8.5 : 6) * em;
-        double most = (stepped ? 15 : 9) * em;
-        double names = stairs.wantedWidth() + DepthStairs.AWAY * em + 0.5 * em;
-        climbName.applyCss();
-        double climb = state.climb().isPresent() ? Math.min(7 * em, climbName.prefWidth(-1) + 0.4 * em) : 0;
-        double slim = 0.6 * em + Math.max(Math.max(2.3 * em, hullName.getWidth()), climb) + 1.9 * em;
-        double ample = Math.max(slim, hullName.getWidth() + 4.9 * em);
         boolean beside = ample + usual + names <= getWidth();
         double side = beside ? ample : slim;
         double tank = Math.max(least, Math.min(most, getWidth() - side - names));
