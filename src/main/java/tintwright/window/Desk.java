@@ -125,6 +125,7 @@ final class Desk {
         if (!own) {
             view.aside(new WalkBar(walk, other));
         }
+        FillClock.runWith(view, fill.timers());
         return view;
     }
 
