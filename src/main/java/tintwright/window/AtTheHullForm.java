@@ -26,6 +26,7 @@ final class AtTheHullForm {
     private final TextField paste = new TextField();
     private final TextField drops = new TextField();
     private final ComboBox<Optional<GritLadder.Surface>> surface = new ComboBox<>();
+    private final ComboBox<CatalystTool> measured = new ComboBox<>();
     private boolean showing;
 
     AtTheHullForm(FillModel model, UnitSystem units) {
@@ -42,6 +43,13 @@ final class AtTheHullForm {
         }
         Choices.fill(surface, surfaces, one -> one.map(GritLadder.Surface::words).orElse("as fills usually are"));
         surface.valueProperty().addListener((property, before, after) -> know());
+        Choices.fill(measured, List.of(CatalystTool.values()), CatalystTool::words);
+        measured.setId("catalyst-measured");
+        measured.valueProperty().addListener((property, before, after) -> {
+            if (!showing) {
+                model.measureWith(after);
+            }
+        });
         temperature.setId("temperature");
         humidity.setId("humidity");
         hides.setId("base-hides");
@@ -50,7 +58,7 @@ final class AtTheHullForm {
         drops.setId("drops");
         FlowPane weather = fields(asked(metric ? "Temperature, \u00b0C" : "Temperature, \u00b0F", temperature,
                 this::weather), asked("Humidity, %", humidity, this::weather));
-        FlowPane facts = fields(asked("Bare base hides at, " + film, hides, this::know),
+        FlowPane facts = fields(asked("White hides from, " + film, hides, this::know),
                 asked("Old gel coat, " + film, oldFilm, this::know),
                 asked(metric ? "Gel paste there, g" : "Gel paste there, oz", paste, this::know),
                 asked("Drops in a ml", drops, this::know));
@@ -61,9 +69,10 @@ final class AtTheHullForm {
         });
         show();
         return Pieces.sheet("At the hull", weather,
-                Pieces.soft("The coldest of hull, gel coat and air. 20 C or 68 F works too."), facts,
+                Pieces.soft("The coldest of hull, gel coat and air. Written with C or F it is taken as such."), facts,
+                Choices.asked("The catalyst is measured with", measured),
                 Choices.asked("Before sanding it is", surface),
-                Pieces.soft("Leave out what you do not know; it is then said as a caution."),
+                Pieces.soft("Leave out what you do not know: it then stands among the cautions."),
                 Pieces.whenSaid(Pieces.bound(model.hullProblemProperty(), "caution")));
     }
 
@@ -116,6 +125,7 @@ final class AtTheHullForm {
         put(oldFilm, facts.oldFilm(), metric ? 1 : Units.MM_PER_MIL);
         put(paste, facts.paste(), metric ? 1 : Units.GRAMS_PER_OUNCE);
         put(drops, OptionalDouble.of(facts.tools().dropsPerMl()), 1);
+        measured.setValue(CatalystTool.of(facts.tools()));
         surface.setValue(facts.surface());
         showing = false;
     }

@@ -1,6 +1,7 @@
 package tintwright.window;
 
 import java.io.File;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.value.ObservableValue;
@@ -34,9 +35,7 @@ final class FillAnswer {
         model.planProperty().addListener((property, before, after) -> show(after));
         model.refusedProperty().addListener((property, before, after) -> show(model.planProperty().get()));
         show(model.planProperty().get());
-        VBox both = new VBox(new TimerBoard(model), answer);
-        both.getStyleClass().add("column");
-        return both;
+        return answer;
     }
 
     private void show(Optional<PlanFill> plan) {
@@ -58,9 +57,11 @@ final class FillAnswer {
     private void show(PlanFill made) {
         FillPlan plan = made.plan();
         answer.getChildren().add(total(plan));
-        if (!plan.warnings().isEmpty()) {
+        // Why more is mixed than the holes take stands beside the figure it raises.
+        List<Warning> warnings = plan.warnings().stream().filter(one -> one.kind() != Warning.Kind.TOPPED_UP).toList();
+        if (!warnings.isEmpty()) {
             VBox before = cautions("Before the catalyst goes in");
-            for (Warning warning : plan.warnings()) {
+            for (Warning warning : warnings) {
                 before.getChildren().add(Pieces.plain(warning.words(units)));
             }
             answer.getChildren().add(before);
@@ -86,14 +87,28 @@ final class FillAnswer {
         VBox total = Pieces.sheet("In all", figures(figure(units.mass(plan.gelCoatGrams()), "coloured gel coat"),
                 figure(units.mass(plan.pasteGrams()), "gel paste"), figure(plan.time().words(), "to work a cup"),
                 figure(Integer.toString(plan.batches().size()), plan.batches().size() == 1 ? "cup" : "cups")));
+        plan.warnings().stream().filter(one -> one.kind() == Warning.Kind.TOPPED_UP)
+                .forEach(raised -> total.getChildren().add(raised(raised)));
         plan.enough().ifPresent(enough -> total.getChildren().add(Pieces.wrapped(enough.words(units), "strong")));
         total.getChildren().addAll(Pieces.soft(FillOrders.reckonedWith(model.job().now(), units)),
                 Pieces.plain("Catalyst: " + plan.share().words() + "."), Pieces.soft("From " + plan.origin() + "."));
-        FlowPane hand = figures(Pieces.button("Job sheet to print (PDF)", () -> write("PDF to print", "pdf")),
-                Pieces.button("Job sheet for the phone (HTML)", () -> write("Page for the phone", "html")),
+        FlowPane hand = figures(Pieces.button("Job sheet to print", () -> write("PDF to print", "pdf")),
+                Pieces.button("Job sheet for the phone", () -> write("Page for the phone", "html")),
                 Pieces.quietButton("Copy as text", () -> model.copy(units)));
         total.getChildren().add(hand);
         return total;
+    }
+
+    /** Why there is more than the holes take, and the way out. */
+    private Node raised(Warning warning) {
+        VBox why = new VBox(Pieces.plain("Raised by " + units.volume(warning.value()) + " in all: for less, the "
+                + "catalyst would be too little to measure " + model.measuredWith().inWords() + "."));
+        why.getStyleClass().add("asked");
+        if (model.measuredWith() != CatalystTool.FINE_SYRINGE) {
+            why.getChildren().add(Pieces.button("I have a syringe marked in 0.01 ml: mix less",
+                    () -> model.measureWith(CatalystTool.FINE_SYRINGE)));
+        }
+        return why;
     }
 
     private void write(String words, String ending) {

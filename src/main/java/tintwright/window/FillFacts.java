@@ -33,4 +33,8 @@ record FillFacts(OptionalDouble baseHides, OptionalDouble oldFilm, OptionalDoubl
             }
         });
     }
+
+    FillFacts with(Tools others) {
+        return new FillFacts(baseHides, oldFilm, paste, surface, others);
+    }
 }

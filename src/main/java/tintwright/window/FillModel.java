@@ -187,15 +187,29 @@ public final class FillModel {
     /** Takes what else is known, as typed. */
     public boolean know(Known typed, UnitSystem units) {
         return tried(hullProblem, () -> {
-            Tools usual = Tools.USUAL;
-            double drops = typed.dropsPerMl().isBlank() ? usual.dropsPerMl()
+            Tools now = job.now().fill().facts().tools();
+            double drops = typed.dropsPerMl().isBlank() ? Tools.USUAL.dropsPerMl()
                     : FillTyped.number("drops in a millilitre", typed.dropsPerMl(), "a number, such as 20");
             FillFacts facts = new FillFacts(film("the film at which the base hides", typed.baseHides(), units),
                     film("the old gel coat", typed.oldFilm(), units), typed.paste().isBlank() ? OptionalDouble.empty()
                     : OptionalDouble.of(Entry.grams("the gel paste", typed.paste(), units)), typed.surface(),
-                    new Tools(drops, 1 / drops, usual.cupMm(), usual.pace()));
+                    measuredWith().with(now, drops));
             job.change("known", before -> before.filling(before.fill().knowing(facts)));
         });
+    }
+
+    /** @return what the catalyst is measured with */
+    CatalystTool measuredWith() {
+        return CatalystTool.of(job.now().fill().facts().tools());
+    }
+
+    /** A finer measure of the catalyst lets a cup be smaller. */
+    void measureWith(CatalystTool tool) {
+        Tools now = job.now().fill().facts().tools();
+        if (tool != measuredWith()) {
+            FillFacts facts = job.now().fill().facts().with(tool.with(now, now.dropsPerMl()));
+            job.change(before -> before.filling(before.fill().knowing(facts)));
+        }
     }
 
     private static OptionalDouble film(String what, String typed, UnitSystem units) {

@@ -1,5 +1,7 @@
 package tintwright.window;
 
+import java.util.List;
+import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.units.UnitSystem;
@@ -18,9 +20,20 @@ final class FillPage {
     }
 
     Region build() {
-        VBox typed = new VBox(new RepairForm(model, units).build(), new AtTheHullForm(model, units).build(),
-                new CatalystForm(model.catalyst(), units).build());
+        Node repair = new RepairForm(model, units).build();
+        Node hull = new AtTheHullForm(model, units).build();
+        Node catalyst = new CatalystForm(model.catalyst(), units).build();
+        Node timers = new TimerBoard(model);
+        Node answer = new FillAnswer(model, units).build();
+        VBox typed = new VBox();
         typed.getStyleClass().addAll("column", "side");
-        return new Sides(new FillAnswer(model, units).build(), typed, true, ROOM);
+        VBox mixed = new VBox();
+        mixed.getStyleClass().add("column");
+        // One below the other, the answer stands right under the list it answers.
+        return new Sides(mixed, typed, true, ROOM, stacked -> {
+            mixed.getChildren().clear();
+            typed.getChildren().setAll(stacked ? List.of(hull, catalyst) : List.of(repair, hull, catalyst));
+            mixed.getChildren().setAll(stacked ? List.of(timers, repair, answer) : List.of(timers, answer));
+        });
     }
 }

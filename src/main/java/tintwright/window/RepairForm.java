@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -62,6 +63,7 @@ final class RepairForm {
         count.setId("repair-count");
         count.setPrefColumnCount(3);
         count.setOnAction(event -> add());
+        name.setOnAction(event -> add());
         VBox named = Pieces.asked("What", name);
         HBox.setHgrow(named, Priority.ALWAYS);
         lie.getSelectionModel().select(Lie.VERTICAL);
@@ -69,9 +71,9 @@ final class RepairForm {
         model.job().jobProperty().addListener((property, before, after) -> showList());
         showList();
         return Pieces.sheet("To fill", Pieces.row(named, Pieces.asked("How many", count)),
-                Choices.asked("Kind", kind), Choices.asked("The surface lies", lie), mix, sizes,
-                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
-                Pieces.mainButton("Put it on the list", this::add), list);
+                Choices.asked("Kind", kind), Choices.asked("The surface lies", lie), sizes,
+                Pieces.mainButton("Put it on the list", this::add),
+                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")), list, mix);
     }
 
     private void askSizes(RepairKind wanted) {
@@ -119,7 +121,9 @@ final class RepairForm {
                     + units.volume(line.netMl()));
             HBox.setHgrow(words, Priority.ALWAYS);
             words.setMaxWidth(Double.MAX_VALUE);
-            list.getChildren().add(Pieces.row(words, Pieces.quietButton("Remove", () -> model.remove(index))));
+            Button remove = Pieces.quietButton("Remove", () -> model.remove(index));
+            remove.setAccessibleText("Remove " + line.name());
+            list.getChildren().add(Pieces.row(words, remove));
         }
     }
 }

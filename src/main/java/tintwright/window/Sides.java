@@ -1,5 +1,6 @@
 package tintwright.window;
 
+import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
@@ -15,6 +16,7 @@ final class Sides extends StackPane {
     private final Region narrow;
     private final boolean wideScrolls;
     private final double room;
+    private final Consumer<Boolean> whenStacked;
     private final Label ruler = new Label();
     private boolean stacked;
 
@@ -25,6 +27,12 @@ final class Sides extends StackPane {
      * @param room   width in text sizes below which they are stacked
      */
     Sides(Region wide, Region narrow, boolean wideScrolls, double room) {
+        this(wide, narrow, wideScrolls, room, tight -> { });
+    }
+
+    /** @param whenStacked told before the sides are put one below the other, or apart again: it may move what is in them */
+    Sides(Region wide, Region narrow, boolean wideScrolls, double room, Consumer<Boolean> whenStacked) {
+        this.whenStacked = whenStacked;
         this.wideScrolls = wideScrolls;
         this.wide = wide;
         this.narrow = narrow;
@@ -47,6 +55,7 @@ final class Sides extends StackPane {
 
     private void arrange(boolean tight) {
         stacked = tight;
+        whenStacked.accept(tight);
         getChildren().clear();
         Pane box = tight ? new VBox(wide, narrow) : new HBox(wideScrolls ? scrolling(wide) : wide, scrolling(narrow));
         HBox.setHgrow(box.getChildren().get(0), Priority.ALWAYS);

@@ -22,6 +22,8 @@ final class TimerBoard extends VBox {
         this.model = model;
         getStyleClass().add("column");
         model.timers().runningProperty().addListener((property, before, after) -> show(after));
+        setVisible(false);
+        setManaged(false);
         show(model.timers().runningProperty().get());
     }
 

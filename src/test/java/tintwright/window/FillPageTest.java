@@ -114,6 +114,70 @@ class FillPageTest {
         });
     }
 
+    @Test
+    void whyACupIsRaisedStandsInTheSumWithTheWayOut() {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.demo(clock);
+            Scene scene = page(desk);
+            double before = desk.fill().planProperty().get().orElseThrow().plan().gelCoatGrams();
+            assertTrue(words(scene).contains("Raised by"), words(scene));
+            press(scene, "I have a syringe marked in 0.01 ml: mix less");
+            double after = desk.fill().planProperty().get().orElseThrow().plan().gelCoatGrams();
+            assertTrue(after < before / 2, before + " g to " + after + " g");
+            assertEquals(CatalystTool.FINE_SYRINGE, desk.fill().measuredWith());
+            assertTrue(desk.fill().know(new FillModel.Known("", "", "", java.util.Optional.empty(), "25"),
+                    UnitSystem.METRIC));
+            assertEquals(CatalystTool.FINE_SYRINGE, desk.fill().measuredWith(), "another dropper, the same syringe");
+            return null;
+        });
+    }
+
+    /** What could not be put on the list is said below the key, which stays where the finger is. */
+    @Test
+    void aRefusalDoesNotMoveTheKeyThatWasPressed() {
+        Stagehand.onScreen(() -> {
+            Scene scene = page(Desks.demo(clock));
+            Button key = button(scene, "Put it on the list");
+            double before = key.localToScene(0, 0).getY();
+            key.fire();
+            assertTrue(words(scene).contains("hole"), words(scene));
+            assertEquals(before, key.localToScene(0, 0).getY(), 0.5);
+            return null;
+        });
+    }
+
+    @Test
+    void bothSidesBeginAtOneHeight() {
+        Stagehand.onScreen(() -> {
+            Scene scene = page(Desks.demo(clock));
+            words(scene);
+            double[] tops = scene.getRoot().lookupAll(".sheet").stream().mapToDouble(sheet -> sheet.localToScene(0, 0)
+                    .getY()).sorted().toArray();
+            assertEquals(tops[0], tops[1], 0.5);
+            return null;
+        });
+    }
+
+    @Test
+    void atTwiceTheTextTheSumStandsRightUnderTheList() {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.demo(clock);
+            page(desk);
+            desk.shell().setTextShare(2);
+            desk.shell().stepProperty().set(Step.FILL);
+            Scene scene = new Scene(desk.view(), 1280, 800);
+            scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+            words(scene);
+            scene.snapshot(null);
+            words(scene);
+            java.util.List<String> headings = scene.getRoot().lookupAll(".heading").stream()
+                    .sorted(java.util.Comparator.comparingDouble(node -> node.localToScene(0, 0).getY()))
+                    .map(node -> ((Labeled) node).getText()).toList();
+            assertEquals(headings.indexOf("To fill") + 1, headings.indexOf("In all"), headings.toString());
+            return null;
+        });
+    }
+
     private static Scene page(Desk desk) {
         assertTrue(desk.fill().add("cleat holes", RepairKind.COUNTERSUNK, Map.of("hole", "5", "top", "9",
                 "countersink", "2", "depth", "6"), Lie.VERTICAL, "8", UnitSystem.METRIC));

@@ -165,8 +165,8 @@ class FitTest {
         }
         for (int i = 0; i < seen.size(); i++) {
             for (int j = i + 1; j < seen.size(); j++) {
-                Bounds one = seen.get(i).getBoundsInParent();
-                Bounds other = seen.get(j).getBoundsInParent();
+                Bounds one = room(seen.get(i));
+                Bounds other = room(seen.get(j));
                 double across = Math.min(one.getMaxX(), other.getMaxX()) - Math.max(one.getMinX(), other.getMinX());
                 double down = Math.min(one.getMaxY(), other.getMaxY()) - Math.max(one.getMinY(), other.getMinY());
                 if (across > SLACK && down > SLACK) {
@@ -174,6 +174,12 @@ class FitTest {
                 }
             }
         }
+    }
+
+    /** What hangs out of something counts as it; a picture keeps its drawing inside by itself. */
+    private static Bounds room(Node node) {
+        return node.getStyleClass().contains("picture") ? node.localToParent(node.getLayoutBounds())
+                : node.getBoundsInParent();
     }
 
     private static String name(Node node) {
