@@ -41,7 +41,7 @@ public sealed interface Enough {
     /** @return the answer in one sentence */
     default String words(UnitSystem units) {
         if (this instanceof WithSpare yes) {
-            return "The cup is enough: " + units.mass(yes.neededG) + " are needed, and beyond the spare "
+            return "The cup is enough: " + units.mass(yes.neededG) + " are needed; a spare set by, "
                     + units.mass(yes.leftG) + " stay over.";
         }
         if (this instanceof WithoutSpare just) {
