@@ -28,13 +28,18 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
     public static final double MUCH = 5;
     /** Below this chroma hue and dirt say nothing: a white is redder, yellower, greener or bluer, not cleaner. */
     private static final double NEARLY_GREY = 8;
+    /** From this a* or b* on, either way, an eye names the tint of a grey; common practice, no source. */
+    private static final double PLAINLY_TINTED = 3;
+    /** Below this a* or b*, either way, it does not. */
+    private static final double NO_TINT = 1;
     /** A turn of hue is named after the next of red, yellow, green, blue, at least this many degrees ahead. */
     private static final double AHEAD = 12;
 
     /** The words for a difference. */
     public enum Word {
         LIGHTER("lighter"), DARKER("darker"), CLEANER("cleaner"), DIRTIER("dirtier"),
-        REDDER("redder"), YELLOWER("yellower"), GREENER("greener"), BLUER("bluer");
+        REDDER("redder"), YELLOWER("yellower"), GREENER("greener"), BLUER("bluer"),
+        LESS_RED("less red"), LESS_YELLOW("less yellow"), LESS_GREEN("less green"), LESS_BLUE("less blue");
 
         private final String text;
 
@@ -86,15 +91,26 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
         return new DifferenceWords(parts, said);
     }
 
-    /** Near grey: straight along the red-green and the yellow-blue axis, each with its share. */
+    /**
+     * Near grey: straight along the red-green and the yellow-blue axis, each with its share. A grey beside a greenish
+     * hull lacks green and holds no red, so it is less green, not redder.
+     */
     private static void sayTints(List<Said> said, Lab mix, Lab target, double size) {
         double da = mix.a() - target.a();
         double db = mix.b() - target.b();
         double length = Math.hypot(da, db);
         if (length > 0) {
-            say(said, da > 0 ? Word.REDDER : Word.GREENER, size * Math.abs(da) / length);
-            say(said, db > 0 ? Word.YELLOWER : Word.BLUER, size * Math.abs(db) / length);
+            say(said, lacks(mix.a(), target.a()) ? target.a() > 0 ? Word.LESS_RED : Word.LESS_GREEN
+                    : da > 0 ? Word.REDDER : Word.GREENER, size * Math.abs(da) / length);
+            say(said, lacks(mix.b(), target.b()) ? target.b() > 0 ? Word.LESS_YELLOW : Word.LESS_BLUE
+                    : db > 0 ? Word.YELLOWER : Word.BLUER, size * Math.abs(db) / length);
         }
+    }
+
+    /** True when the target plainly has some of a tint and the mix less of it, without crossing over to its opposite. */
+    private static boolean lacks(double mix, double target) {
+        return Math.abs(target) > PLAINLY_TINTED && mix * Math.signum(target) < Math.abs(target)
+                && mix * Math.signum(target) > -NO_TINT;
     }
 
     private static void say(List<Said> said, Word word, double size) {

@@ -43,6 +43,17 @@ public final class CupWords {
     }
 
     private static String word(Said said) {
+        String lacking = switch (said.word()) {
+            case LESS_RED -> "red";
+            case LESS_YELLOW -> "yellow";
+            case LESS_GREEN -> "green";
+            case LESS_BLUE -> "blue";
+            default -> "";
+        };
+        if (!lacking.isEmpty()) {
+            return said.size() < DifferenceWords.PLAIN ? "a touch short of " + lacking
+                    : said.size() < DifferenceWords.MUCH ? "not " + lacking + " enough" : "far from " + lacking + " enough";
+        }
         String plain = switch (said.word()) {
             case LIGHTER -> "light";
             case DARKER -> "dark";
@@ -52,6 +63,7 @@ public final class CupWords {
             case YELLOWER -> "yellow";
             case GREENER -> "green";
             case BLUER -> "blue";
+            default -> throw new IllegalStateException("no word for " + said.word());
         };
         return said.size() < DifferenceWords.PLAIN ? "a touch " + plain
                 : said.size() < DifferenceWords.MUCH ? "too " + plain : "much too " + plain;

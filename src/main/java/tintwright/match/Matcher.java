@@ -199,7 +199,7 @@ public final class Matcher {
 
         /** @return the short list, ranked */
         List<Recipe> recipes(List<Candidate> candidates) {
-            Odds odds = new Odds(knowledge.ensemble(), wish.target(), wish.grams());
+            Odds odds = new Odds(knowledge.ensemble(), wish.target(), wish.grams(), wish.scaleStep());
             Judge judge = new Judge(knowledge, wish, odds, spectrum);
             List<Recipe> recipes = new ArrayList<>();
             for (Candidate candidate : candidates.subList(0, Math.min(SHORT_LIST, candidates.size()))) {

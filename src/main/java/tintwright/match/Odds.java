@@ -34,15 +34,18 @@ final class Odds {
     private final double[][] strays;
     private double[] really = new double[MOST_PARTS];
 
-    /** @param grams of the batch: a slip of the scale weighs more in a small one */
-    Odds(Ensemble ensemble, Target target, double grams) {
+    /**
+     * @param grams     of the batch: a slip of the scale weighs more in a small one
+     * @param scaleStep smallest step of the scale, grams: a coarse scale slips by more
+     */
+    Odds(Ensemble ensemble, Target target, double grams, double scaleStep) {
         this.ensemble = ensemble;
         this.target = target;
         this.projection = LabBatch.of(target.colour().viewing(), Grid.INSIDE);
         this.distance = new double[ensemble.size()];
         this.targets = draws(target, ensemble.size());
         Random random = new Random(SEED + 1);
-        this.slips = normals(random, ensemble.size(), MOST_PARTS, Knowledge.WEIGHING_GRAMS / grams);
+        this.slips = normals(random, ensemble.size(), MOST_PARTS, Knowledge.weighingGrams(scaleStep) / grams);
         this.strays = normals(random, ensemble.size(), 3, FILM_STRAY);
     }
 

@@ -30,6 +30,8 @@ import tintwright.reading.Reading;
 public final class Knowledge {
     /** How far a weighing on a pocket scale may be off, in grams: half its 0.01 g step; common practice. */
     public static final double WEIGHING_GRAMS = 0.006;
+    /** The step of a usual pocket scale, grams. */
+    private static final double USUAL_STEP = 0.01;
     private static final int VERSIONS = 160;
     private static final long SEED = 20260101L;
 
@@ -56,6 +58,16 @@ public final class Knowledge {
         this.learning = new Learning(unknowns, observations)
                 .run(start != null && start.length == unknowns.count() ? start : null);
         this.curves = unknowns.curves(learning.best());
+    }
+
+    /**
+     * How far one weighing may be off.
+     *
+     * @param scaleStep smallest step of the scale, grams, above 0
+     * @return standard deviation, grams: {@link #WEIGHING_GRAMS} at the step of a pocket scale, in proportion to others
+     */
+    public static double weighingGrams(double scaleStep) {
+        return WEIGHING_GRAMS * scaleStep / USUAL_STEP;
     }
 
     /** @return what the chips on this shelf teach */

@@ -77,6 +77,14 @@ class DifferenceWordsTest {
     }
 
     @Test
+    void aGreyThatLacksATintIsNotCalledByItsOpposite() {
+        assertEquals("much less green", DifferenceWords.of(lab(65, 0.5, 1), lab(65, -9, 1)).phrase());
+        assertEquals("less yellow", DifferenceWords.of(lab(90, 0, 1.5), lab(90, 0, 4)).phrase());
+        assertEquals("much redder", DifferenceWords.of(lab(65, 4, 1), lab(65, -5, 1)).phrase());
+        assertEquals("greener", DifferenceWords.of(lab(65, -7, 1), lab(65, -5, 1)).phrase());
+    }
+
+    @Test
     void refusesColoursUnderDifferentLights() {
         assertThrows(IllegalArgumentException.class,
                 () -> DifferenceWords.of(lab(50, 0, 0), new Lab(50, 0, 0, Viewing.D50_2)));

@@ -137,6 +137,20 @@ class MatcherTest {
     }
 
     @Test
+    void aCoarseScaleMakesItLessSure() {
+        Knowledge knowledge = knowledge(new HiddenShop(3));
+        Lab wanted = knowledge.colour(Parts.of(Map.of("white", 99.5, "carbon-black", 0.12,
+                "phthalo-green", 0.1)), Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
+        Target target = target(wanted.lightness(), wanted.a(), wanted.b());
+        double fine = new Matcher(knowledge).match(Wish.of(target, 80, 0.01)).best().within90();
+        Recipe coarse = new Matcher(knowledge).match(Wish.of(target, 80, 0.1)).best();
+        // One standard deviation of the touchiest tint alone costs as much.
+        double slip = coarse.stepCost() * Knowledge.weighingGrams(0.1) / 0.1;
+        assertTrue(coarse.within90() > Math.max(fine + 0.5, slip), fine + " to " + coarse.within90()
+                + ", one step costs " + coarse.stepCost());
+    }
+
+    @Test
     void saysWhenStartingFromALeftoverHelps() {
         HiddenShop shop = new HiddenShop(14);
         Shelf plain = knowledge(shop).shelf();
