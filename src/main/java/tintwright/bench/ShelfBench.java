@@ -54,7 +54,7 @@ public final class ShelfBench {
         if (deviation < 0.12) {
             return "known";
         }
-        return deviation < 0.3 ? "roughly known" : "guessed from its family";
+        return deviation < 0.3 ? "roughly known" : "only guessed";
     }
 
     /** @return bases, tints, pastes and leftovers, in the order of the shelf */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import tintwright.shelf.Base;
 import tintwright.shelf.Chip;
 import tintwright.shelf.Parts;
@@ -30,11 +31,7 @@ public final class TidyShelf {
      */
     public static Shelf change(Shelf shelf, String id, String name, PigmentFamily family, OptionalDouble gramsLeft) {
         String called = name.strip();
-        if (shelf.bases().stream().anyMatch(base -> !base.id().equals(id) && base.name().equalsIgnoreCase(called))
-                || shelf.tints().stream().anyMatch(tint -> !tint.id().equals(id)
-                && tint.name().equalsIgnoreCase(called))) {
-            throw new IllegalArgumentException("\"" + called + "\" stands on the shelf already: give it another name");
-        }
+        checkFree(shelf, id, called);
         if (shelf.base(id).isPresent()) {
             return new Shelf(shelf.name(), with(shelf.bases(), base -> base.id().equals(id) ? new Base(id, called,
                     base.density(), base.waxed(), left(base.stock(), gramsLeft)) : base), shelf.tints(),
@@ -45,6 +42,22 @@ public final class TidyShelf {
         }
         return shelf.withTints(with(shelf.tints(), tint -> tint.id().equals(id) ? new Tint(id, called, family,
                 tint.loadingLimit(), tint.density(), tint.dropGrams(), left(tint.stock(), gramsLeft)) : tint));
+    }
+
+    /**
+     * Two names that differ in capitals alone would be one name in a chip's line.
+     *
+     * @param id what may bear the name itself
+     * @throws IllegalArgumentException when another base or tint is called so
+     */
+    public static void checkFree(Shelf shelf, String id, String name) {
+        Stream<String> others = Stream.concat(
+                shelf.bases().stream().filter(base -> !base.id().equals(id)).map(Base::name),
+                shelf.tints().stream().filter(tint -> !tint.id().equals(id)).map(Tint::name));
+        if (others.anyMatch(name.strip()::equalsIgnoreCase)) {
+            throw new IllegalArgumentException("\"" + name.strip() + "\" stands on the shelf already: give it another "
+                    + "name");
+        }
     }
 
     private static <T> List<T> with(List<T> things, UnaryOperator<T> change) {

@@ -48,6 +48,7 @@ public final class ShelfModel {
     private static final double CHIP_GRAMS = 20;
     /** A tint whose strength is known this well, in ln, needs no chip. */
     private static final double KNOWN = 0.12;
+    private static final double GUESSED = 0.5;
 
     private final JobModel job;
     private final Clock clock;
@@ -120,7 +121,8 @@ public final class ShelfModel {
     private static Stand stand(Knowledge knowledge, LocalDate today) {
         List<Line> lines = new ArrayList<>();
         for (ShelfBench.Item item : ShelfBench.look(knowledge, today)) {
-            String known = item.deviation().isEmpty() ? ""
+            // How far a mere guess may be off is no figure for a person.
+            String known = item.deviation().isEmpty() ? "" : item.deviation().getAsDouble() > GUESSED ? item.known()
                     : say("%s, to %.0f %%", item.known(), 100 * item.deviation().getAsDouble());
             String chips = item.deviation().isEmpty() ? "" : Integer.toString(item.chips());
             lines.add(new Line(item.id(), item.name(), item.kind(), shade(knowledge, item), known, chips,
@@ -147,6 +149,11 @@ public final class ShelfModel {
         if (least.isEmpty()) {
             return new Advice("Put your first tint on the shelf: its name, its pigment if you know it, and how much "
                     + "there is.", "");
+        }
+        Base white = knowledge.shelf().bases().get(0);
+        if (knowledge.chipsWith(white.id()) == 0) {
+            return new Advice(say("Read your white first: draw %s down with nothing in it, let it cure, read it. "
+                    + "Everything is mixed from it.", white.name()), white.name() + ": ");
         }
         if (knowledge.strengthDeviation(least.get().id()) < KNOWN) {
             return new Advice("None is needed: every tint is known. A chip now and then keeps it so.", "");
@@ -178,6 +185,7 @@ public final class ShelfModel {
             Stock stock = new Stock(left(gramsLeft, units), OptionalDouble.empty(), Optional.empty(),
                     Optional.empty());
             Shelf shelf = job.now().shelf();
+            TidyShelf.checkFree(shelf, "", name);
             Tint tint = new Tint(idOf(name, shelf), name.trim(), family, Tint.USUAL_LOADING_LIMIT, Tint.USUAL_DENSITY,
                     Tint.USUAL_DROP_GRAMS, stock);
             List<Tint> tints = new ArrayList<>(shelf.tints());
@@ -251,6 +259,12 @@ public final class ShelfModel {
             LabRange.check(read.lightness(), read.a(), read.b());
             Lab colour = new Lab(read.lightness(), read.a(), read.b(), Viewing.D65_10);
             Shelf shelf = job.now().shelf();
+            if (shelf.chips().stream().anyMatch(chip -> chip.parts().grams().equals(read.grams())
+                    && chip.readings().stream().anyMatch(known -> known instanceof ColourReading same
+                    && same.lab().equals(colour)))) {
+                throw new IllegalArgumentException("this chip is on the shelf already, the same to the last digit; one "
+                        + "made a second time reads a little differently");
+            }
             int number = shelf.chips().size() + 1;
             while (taken(shelf, "chip-" + number)) {
                 number++;

@@ -106,6 +106,31 @@ class ShelfModelTest {
     }
 
     @Test
+    void theWhiteAloneIsAChipToo() {
+        for (String line : new String[] {"white: 93.5 -0.8 2.1", "in 20: 93.5 -0.8 2.1", "20 g white: 93.5 -0.8 2.1",
+            "Harbour white: 93,5 -0,8 2,1", "20 in Harbour white: 93.5 -0.8 2.1", ": 93.5 -0.8 2.1"}) {
+            ChipLine read = ChipLine.read(line, desk.job().now().shelf());
+            assertEquals(java.util.Set.of("harbour-white"), read.grams().keySet(), line);
+            assertEquals(93.5, read.lightness(), line);
+        }
+        assertTrue(shelf.addChip("white: 95.1 -0.6 1.9"), shelf.problemProperty().get());
+        assertFalse(shelf.addChip("white: 95.1 -0.6 1.9"));
+        assertTrue(shelf.problemProperty().get().contains("already"), shelf.problemProperty().get());
+    }
+
+    @Test
+    void aShelfWithoutAnyChipAsksForItsWhiteFirst() {
+        assertTrue(shelf.startOwn("Shed white"));
+        assertTrue(shelf.addTint("Black", PigmentFamily.CARBON_BLACK, "", UnitSystem.METRIC));
+        desk.job().change(before -> before.withPlaces("", java.util.List.of(), -1));
+        assertTrue(shelf.nextProperty().get().words().contains("Shed white"), shelf.nextProperty().get().words());
+        assertTrue(shelf.addChip(shelf.nextProperty().get().line() + "94 -0.5 1.5"), shelf.problemProperty().get());
+        assertTrue(shelf.nextProperty().get().words().contains("Black"), shelf.nextProperty().get().words());
+        assertFalse(shelf.addTint("black", PigmentFamily.CARBON_BLACK, "", UnitSystem.METRIC));
+        assertTrue(shelf.stockProblemProperty().get().contains("already"), shelf.stockProblemProperty().get());
+    }
+
+    @Test
     void aLineThatCannotBeReadSaysHowToWriteIt() {
         for (String line : new String[] {"", "black", "0.2 moon dust in 19.8: 61 0 0", "0.2 soot black in 19.8: 61 0",
             "0.2 soot black in 19.8 sand: 61 0 0"}) {
