@@ -34,7 +34,7 @@ final class MatchWords {
         this.aim = aim;
         this.wish = wish;
         this.match = match;
-        this.next = NextChip.of(bench.knowledge(), match.best(), aim.target());
+        this.next = NextChip.of(bench.knowledge(), match.best(), aim.target(), wish.scaleStep());
         this.decimals = Figures.decimalsOf(wish.scaleStep());
     }
 
@@ -187,6 +187,7 @@ final class MatchWords {
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("tint", chip.tintId());
         fields.put("share", Figures.six(chip.share()));
+        fields.put("grams", Figures.six(chip.grams()));
         fields.put("spreadBefore", Figures.six(chip.before()));
         fields.put("spreadAfter", Figures.six(chip.after()));
         fields.put("words", chip.words());

@@ -16,18 +16,25 @@ import tintwright.shelf.Tint;
  *
  * @param tintId  the tint to make it of, in the recipe's base
  * @param share   how strong: its share by mass, 0 to 1
+ * @param grams   how much of the mix to make: enough that the scale tells the tint well
  * @param before  spread of the recipe's colour now: root mean square CIEDE2000
  * @param after   spread expected once the chip is read
  * @param words   the advice in one sentence
  */
-public record NextChip(String tintId, double share, double before, double after, String words) {
+public record NextChip(String tintId, double share, double grams, double before, double after, String words) {
     private static final double[] STRENGTHS = {0.002, 0.005, 0.01, 0.02};
     /** A chip is worth making when it takes away at least this much of the spread. */
     private static final double WORTH_MAKING = 0.15;
-    private static final double CHIP_GRAMS = 20;
+    private static final double LEAST_GRAMS = 20;
+    private static final double MOST_GRAMS = 60;
+    /** Steps of the scale that a tint should weigh, for 5 % of it to be told; common practice, no source. */
+    private static final double STEPS = 20;
 
-    /** @return the chip to make next; empty when no chip would help enough */
-    public static Optional<NextChip> of(Knowledge knowledge, Recipe recipe, Target target) {
+    /**
+     * @param scaleStep smallest step of the scale, grams
+     * @return the chip to make next; empty when no chip would help enough
+     */
+    public static Optional<NextChip> of(Knowledge knowledge, Recipe recipe, Target target, double scaleStep) {
         Lab colour = recipe.prediction().lab();
         double[][] metric = Metric.around(colour);
         double before = spread(metric, recipe.prediction().covariance());
@@ -43,10 +50,12 @@ public record NextChip(String tintId, double share, double before, double after,
                 if (share > tint.get().loadingLimit()) {
                     continue;
                 }
-                double after = spread(metric, knowledge.covarianceAfter(recipe.exact(), chip(base, id, share),
+                double grams = grams(share, scaleStep);
+                double after = spread(metric, knowledge.covarianceAfter(recipe.exact(), chip(base, id, share, grams),
                         colour.viewing(), target.geometry()));
                 if (best == null || after < best.after()) {
-                    best = new NextChip(id, share, before, after, words(tint.get(), share, before, after));
+                    best = new NextChip(id, share, grams, before, after,
+                            words(tint.get(), share, grams, before, after));
                 }
             }
         }
@@ -54,10 +63,15 @@ public record NextChip(String tintId, double share, double before, double after,
         return worth ? Optional.of(best) : Optional.empty();
     }
 
-    private static Parts chip(String base, String tint, double share) {
+    /** @return how much of a chip to mix, grams, for a tint of this share to be told on the scale */
+    public static double grams(double share, double scaleStep) {
+        return Math.max(LEAST_GRAMS, Math.min(MOST_GRAMS, STEPS * scaleStep / share));
+    }
+
+    private static Parts chip(String base, String tint, double share, double grams) {
         Map<String, Double> parts = new LinkedHashMap<>();
-        parts.put(base, CHIP_GRAMS * (1 - share));
-        parts.put(tint, CHIP_GRAMS * share);
+        parts.put(base, grams * (1 - share));
+        parts.put(tint, grams * share);
         return Parts.of(parts);
     }
 
@@ -74,9 +88,9 @@ public record NextChip(String tintId, double share, double before, double after,
         return Math.sqrt(Math.max(0, sum));
     }
 
-    private static String words(Tint tint, double share, double before, double after) {
+    private static String words(Tint tint, double share, double grams, double before, double after) {
         return String.format(Locale.ROOT, "Make one chip of %s next: %.2f g in %.0f g of white. It should bring "
-                + "the doubt about this recipe from %.1f down to %.1f.", tint.name(), share * CHIP_GRAMS,
-                CHIP_GRAMS * (1 - share), before, after);
+                + "the doubt about this recipe from %.1f down to %.1f.", tint.name(), share * grams,
+                grams * (1 - share), before, after);
     }
 }

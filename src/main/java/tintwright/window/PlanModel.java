@@ -113,7 +113,7 @@ public final class PlanModel {
                 DifferenceWords.apart(recipe.deltaE()),
                 DifferenceWords.of(recipe.prediction().lab(), target.colour()).phrase(),
                 DifferenceWords.within(recipe.within90()), DifferenceWords.NINE_TIMES,
-                NextChip.of(knowledge, recipe, target));
+                NextChip.of(knowledge, recipe, target, now.scaleStep()));
     }
 
     private static List<Line> lines(Job now, Recipe recipe) {

@@ -45,7 +45,6 @@ import tintwright.window.picture.Shade;
 public final class ShelfModel {
     /** Share of tint in the chip that is proposed: far from white and far from hiding the white. */
     private static final double CHIP_SHARE = 0.01;
-    private static final double CHIP_GRAMS = 20;
     /** A tint whose strength is known this well, in ln, needs no chip. */
     private static final double KNOWN = 0.12;
     private static final double GUESSED = 0.5;
@@ -102,7 +101,8 @@ public final class ShelfModel {
     ShelfModel(JobModel job, PlanModel plan, Latest looking, Latest files, Clock clock) {
         this.job = job;
         next.bind(Bindings.createObjectBinding(() -> plan.planProperty().get().nextChip().flatMap(chip ->
-                job.now().shelf().tint(chip.tintId()).map(tint -> new Advice(chip.words(), begun(tint, chip.share()))))
+                job.now().shelf().tint(chip.tintId()).map(tint -> new Advice(chip.words(), begun(tint, chip.share(),
+                        job.now().scaleStep()))))
                 .orElse(stand.get().next()), plan.planProperty(), stand));
         this.clock = clock;
         this.looking = looking;
@@ -115,10 +115,11 @@ public final class ShelfModel {
 
     private void look(Knowledge knowledge) {
         LocalDate today = LocalDate.now(clock);
-        looking.ask(() -> stand(knowledge, today), stand::set, failure -> problem.set(Said.of(failure)));
+        double step = job.now().scaleStep();
+        looking.ask(() -> stand(knowledge, today, step), stand::set, failure -> problem.set(Said.of(failure)));
     }
 
-    private static Stand stand(Knowledge knowledge, LocalDate today) {
+    private static Stand stand(Knowledge knowledge, LocalDate today, double step) {
         List<Line> lines = new ArrayList<>();
         for (ShelfBench.Item item : ShelfBench.look(knowledge, today)) {
             // How far a mere guess may be off is no figure for a person.
@@ -129,7 +130,7 @@ public final class ShelfModel {
                     item.gramsLeft(), String.join(", ", item.warnings())));
         }
         List<String> doubts = knowledge.doubts().stream().map(Doubt::words).toList();
-        return new Stand(knowledge.shelf().name(), lines, next(knowledge), doubts);
+        return new Stand(knowledge.shelf().name(), lines, next(knowledge, step), doubts);
     }
 
     private static Optional<Shade> shade(Knowledge knowledge, ShelfBench.Item item) {
@@ -143,7 +144,7 @@ public final class ShelfModel {
                 Viewing.D65_10, Geometry.SPECULAR_INCLUDED)));
     }
 
-    private static Advice next(Knowledge knowledge) {
+    private static Advice next(Knowledge knowledge, double step) {
         Optional<Tint> least = knowledge.shelf().tints().stream()
                 .max(Comparator.comparingDouble(tint -> knowledge.strengthDeviation(tint.id())));
         if (least.isEmpty()) {
@@ -158,14 +159,16 @@ public final class ShelfModel {
         if (knowledge.strengthDeviation(least.get().id()) < KNOWN) {
             return new Advice("None is needed: every tint is known. A chip now and then keeps it so.", "");
         }
+        double grams = NextChip.grams(CHIP_SHARE, step);
         return new Advice(say("Make a chip of %s: it is the least known. Weigh %.2f g of it into %.1f g of white, draw "
-                + "it down, let it cure, read it.", least.get().name(), CHIP_GRAMS * CHIP_SHARE,
-                CHIP_GRAMS * (1 - CHIP_SHARE)), begun(least.get(), CHIP_SHARE));
+                + "it down, let it cure, read it.", least.get().name(), grams * CHIP_SHARE, grams * (1 - CHIP_SHARE)),
+                begun(least.get(), CHIP_SHARE, step));
     }
 
     /** The line of a chip up to what only the meter can say. */
-    private static String begun(Tint tint, double share) {
-        return say("%.2f %s in %.1f: ", CHIP_GRAMS * share, tint.name(), CHIP_GRAMS * (1 - share));
+    private static String begun(Tint tint, double share, double step) {
+        double grams = NextChip.grams(share, step);
+        return say("%.2f %s in %.1f: ", grams * share, tint.name(), grams * (1 - share));
     }
 
     private static String say(String pattern, Object... values) {

@@ -191,7 +191,8 @@ class MatcherTest {
         Target grey = target(70, 0, 1);
         Recipe recipe = new Matcher(knowledge).match(Wish.of(grey, 100, 0.01).without(
                 Set.of("phthalo-blue", "phthalo-green", "brown-oxide", "red-iron-oxide", "organic-red"))).best();
-        NextChip next = NextChip.of(knowledge, recipe, grey).orElseThrow();
+        NextChip next = NextChip.of(knowledge, recipe, grey, 0.01).orElseThrow();
+        assertTrue(next.share() * next.grams() >= 0.1, "ten steps of the scale at least: " + next);
         assertEquals("carbon-black", next.tintId());
         assertTrue(next.after() < 0.5 * next.before(), next.toString());
         chips.add(shop.chip("new", Parts.of(Map.of("white", 20 * (1 - next.share()), "carbon-black",
