@@ -66,17 +66,18 @@ public final class CupModel {
     /**
      * What to do next, ready to be shown.
      *
-     * @param sentence the whole of it in one sentence
+     * @param sentence the deed in one short sentence
      * @param button   what the button says
      * @param figure   the large figure to weigh to, such as "0.42 g"; empty when nothing is weighed
      * @param of       what is weighed
      * @param how      how, when it is not weighed straight; may be empty
+     * @param after    how many doses follow; may be empty
      * @param deed     what is written when it is done as advised; empty when there is nothing to write
      * @param then     what is written with it and needs no doing; mostly empty
      * @param more     the doses that follow from the same plan when this one is done exactly as advised
      * @param finished true when nothing is left to be done to the cup
      */
-    public record Next(String sentence, String button, String figure, String of, String how, Optional<Deed> deed,
+    public record Next(String sentence, String button, String figure, String of, String how, String after, Optional<Deed> deed,
             Optional<Deed> then, List<Deed> more, boolean finished) {
     }
 
@@ -246,13 +247,12 @@ public final class CupModel {
     }
 
     /** A chip of the cup was read. */
-    public boolean read(String lightness, String a, String b, Viewing viewing, FilmState film) {
+    public boolean read(String lightness, String a, String b, Viewing viewing, Geometry geometry, FilmState film) {
         return tried(() -> {
             double l = HullModel.number("L*", lightness);
             double red = HullModel.number("a*", a);
             double yellow = HullModel.number("b*", b);
             LabRange.check(l, red, yellow);
-            Geometry geometry = job.now().cup().orElseThrow().hull().readings().get(0).geometry();
             learn(new ColourReading(new Lab(l, red, yellow, viewing), Covariance.same(ColourReading.USUAL_NOISE),
                     geometry, film, Optional.empty()), Optional.empty());
         });

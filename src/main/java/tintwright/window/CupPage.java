@@ -2,6 +2,7 @@ package tintwright.window;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -12,9 +13,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import tintwright.colour.Viewing;
+import tintwright.cup.Cup;
 import tintwright.cup.WayWords;
+import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
+import tintwright.reading.Reading;
 import tintwright.window.picture.DepthGauge;
 import tintwright.window.picture.HueRose;
 import tintwright.window.picture.SplitSwatch;
@@ -29,16 +32,17 @@ final class CupPage {
     private final Label figure = Pieces.wrapped("", "big-figure");
     private final Label of = Pieces.wrapped("", "figure");
     private final Label how = Pieces.whenSaid(Pieces.plain(""));
-    private final Label sentence = Pieces.plain("");
+    private final Label after = Pieces.whenSaid(Pieces.soft(""));
+    private final Label sentence = Pieces.wrapped("", "strong");
     private final Button accept;
     private final VBox weigh = new VBox();
     private final Cards ways = new Cards();
     private final HBox lower = new HBox();
     private final VBox pictures = new VBox();
     private final TextField really = new TextField();
-    private final TextField lightness = new TextField();
-    private final TextField a = new TextField();
-    private final TextField b = new TextField();
+    private final MeterFields numbers = new MeterFields("chip-lightness", "chip-a", "chip-b", this::read);
+    private final MeterSetting setting = new MeterSetting();
+    private String meterFor = "";
     private final ComboBox<String> film = new ComboBox<>();
     private final Label contents = Pieces.plain("");
     private final VBox story = new VBox();
@@ -80,25 +84,23 @@ final class CupPage {
         HBox row = Pieces.row(Pieces.asked("or what the scale really shows", really),
                 Pieces.button("Write that", this::really));
         row.getStyleClass().add("asks");
-        weigh.getChildren().addAll(figure, of, how, Pieces.row(accept), row);
+        accept.getStyleClass().add("weighed-button");
+        accept.setMaxWidth(Double.MAX_VALUE);
+        weigh.getChildren().addAll(figure, of, how, accept, row, after);
         return Pieces.sheet("", sentence, weigh, Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")));
     }
 
+    /** What was typed; nothing typed is as advised. */
     private void really() {
-        if (model.really(really.getText())) {
+        if (really.getText().isBlank()) {
+            model.accept();
+        } else if (model.really(really.getText())) {
             really.clear();
         }
     }
 
     private Node chip() {
-        for (TextField field : List.of(lightness, a, b)) {
-            field.setPrefColumnCount(4);
-            field.setOnAction(event -> read());
-        }
-        lightness.setId("chip-lightness");
-        lightness.getStyleClass().add("do-now");
-        a.setId("chip-a");
-        b.setId("chip-b");
+        numbers.first().getStyleClass().add("do-now");
         film.getItems().setAll("cured", "wet");
         film.getSelectionModel().select(0);
         film.setAccessibleText("the film, wet or cured");
@@ -107,10 +109,29 @@ final class CupPage {
         asked.setLabelFor(film);
         VBox state = new VBox(asked, film);
         state.getStyleClass().add("asked");
-        HBox row = Pieces.row(Pieces.asked("L*", lightness), Pieces.asked("a*", a), Pieces.asked("b*", b));
-        return Pieces.sheet("Read a chip", row, Pieces.soft("As the instrument shows it for D65, 10\u00b0. A wet film "
-                + "looks other than a cured one; say which it is."), asks(state, Pieces.button("Take the reading",
-                this::read)), Pieces.button("Read it from a photo", toThePhoto));
+        Label read = Pieces.soft("");
+        HBox.setHgrow(read, Priority.ALWAYS);
+        read.setMaxWidth(Double.MAX_VALUE);
+        setting.onChange(() -> read.setText("The meter set as for the hull: " + setting.words() + "."));
+        setting.setVisible(false);
+        setting.managedProperty().bind(setting.visibleProperty());
+        Button change = Pieces.quietButton("Change", () -> setting.setVisible(!setting.isVisible()));
+        change.setId("meter-change");
+        change.setAccessibleText("change how the meter is set");
+        return Pieces.sheet("Read a chip", numbers, asks(state, Pieces.button("Take the reading", this::read)),
+                Pieces.row(read, change), setting, Pieces.button("Read it from a photo", toThePhoto));
+    }
+
+    /** A new cup begins with the setting the hull was read with; a change then holds for this cup. */
+    private void setMeter(Cup cup) {
+        if (cup.name().equals(meterFor)) {
+            return;
+        }
+        meterFor = cup.name();
+        Optional<Reading> last = cup.state().lastSample().map(sample -> sample.read().reading());
+        Reading like = last.orElse(cup.hull().readings().get(0));
+        setting.setTo(like instanceof ColourReading colour ? colour.lab().viewing()
+                : HullModel.judgedUnder(cup.hull()), like.geometry());
     }
 
     private static HBox asks(Node... nodes) {
@@ -120,9 +141,9 @@ final class CupPage {
     }
 
     private void read() {
-        if (model.read(lightness.getText(), a.getText(), b.getText(), Viewing.D65_10,
+        if (model.read(numbers.lightness(), numbers.a(), numbers.b(), setting.viewing(), setting.geometry(),
                 film.getSelectionModel().getSelectedIndex() == 0 ? FilmState.CURED : FilmState.WET)) {
-            List.of(lightness, a, b).forEach(TextField::clear);
+            numbers.clear();
         }
     }
 
@@ -155,6 +176,10 @@ final class CupPage {
         rose.show(seen.rose());
         sentence.setText(seen.next().sentence());
         boolean weighing = !seen.next().figure().isEmpty();
+        sentence.setVisible(!weighing);
+        sentence.setManaged(!weighing);
+        after.setText(seen.next().after());
+        setMeter(seen.cup());
         weigh.setVisible(weighing);
         weigh.setManaged(weighing);
         accept.setText(seen.next().button());

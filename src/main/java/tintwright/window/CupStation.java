@@ -4,7 +4,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import tintwright.units.UnitSystem;
 import tintwright.window.photo.PhotoModel;
 import tintwright.window.photo.PhotoView;
 
@@ -17,10 +16,10 @@ final class CupStation extends StackPane {
     private Region photoPage;
 
     /** @param photo of a chip, with the hull beside it */
-    CupStation(PlanModel planModel, CupModel cup, PhotoModel photo, UnitSystem units) {
+    CupStation(PlanModel planModel, CupModel cup, PhotoModel photo) {
         this.cup = cup;
         this.photo = photo;
-        this.plan = new PlanPage(planModel, cup::begin, units).build();
+        this.plan = new PlanPage(planModel, cup::begin).build();
         cup.inHandProperty().addListener((property, before, after) -> {
             // What was read of a photo is at once to be seen in the cup.
             if (before.isPresent() != after.isPresent() || getChildren().contains(photoPage)) {

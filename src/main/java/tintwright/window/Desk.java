@@ -139,7 +139,7 @@ final class Desk {
                 ownBench, otherBench).build());
         stations.put(Step.HULL, () -> new HullStation(hull, photo));
         stations.put(Step.SHELF, () -> new ShelfPage(shelf, shell.unitsProperty().get()).build());
-        stations.put(Step.CUP, () -> new CupStation(plan, cup, chipPhoto, shell.unitsProperty().get()));
+        stations.put(Step.CUP, () -> new CupStation(plan, cup, chipPhoto));
         stations.put(Step.FILL, () -> new FillPage(fill, shell.unitsProperty().get()).build());
         stations.put(Step.LOG, () -> new LogPage(log).build());
         return stations;

@@ -32,7 +32,7 @@ final class Guide {
         } else if (now.boat().isBlank()) {
             nothingYet("Say which boat it is.", "To the boat", Step.BOAT);
         } else if (now.place() < 0) {
-            nothingYet("Read the hull: a clean, dry, flat spot, three times.", "To the hull", Step.HULL);
+            nothingYet("Read the hull: a clean, flat spot, three times.", "To the hull", Step.HULL);
         } else if (now.shelf().tints().isEmpty()) {
             nothingYet("Put your tints on the shelf, a few will do.", "To the shelf", Step.SHELF);
         } else {
@@ -69,7 +69,7 @@ final class Guide {
         shell.answer(now.close(), now.closeWords(), now.sure(), now.sureWords());
         now.recipe().ifPresent(recipe -> shell.captionProperty(Step.CUP).set(
                 Drawn.grams(recipe.weighed().total()) + " planned"));
-        shell.next("Begin a cup: white first, then small safe doses, one at a time.", "Begin the cup", () -> {
+        shell.next("Begin a cup: white first, then small doses.", "Begin the cup", () -> {
             cup.begin();
             shell.stepProperty().set(Step.CUP);
         });

@@ -40,6 +40,24 @@ final class MeterSetting extends VBox {
                 Pieces.soft(HELP));
     }
 
+    /** Sets both as an earlier reading was made, so that nobody is asked twice. */
+    void setTo(Viewing viewing, Geometry geometry) {
+        light.setValue(LIGHTS.stream().filter(named -> named.value().equals(viewing)).findFirst()
+                .orElseGet(() -> new Named<>(viewing.toString(), viewing)));
+        gloss.setValue(GLOSS.stream().filter(named -> named.value() == geometry).findFirst().orElseThrow());
+    }
+
+    /** @return both in a few words */
+    String words() {
+        return light.getValue().words() + ", " + gloss.getValue().words();
+    }
+
+    /** @param change runs when one of them is set otherwise */
+    void onChange(Runnable change) {
+        light.valueProperty().addListener((property, before, after) -> change.run());
+        gloss.valueProperty().addListener((property, before, after) -> change.run());
+    }
+
     Viewing viewing() {
         return light.getValue().value();
     }

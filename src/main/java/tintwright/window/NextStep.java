@@ -31,10 +31,10 @@ final class NextStep {
     CupModel.Next of(Plan plan) {
         if (plan instanceof Plan.Start start) {
             String white = PlanModel.scale(start.white(), cup.scaleStep());
-            return new CupModel.Next(say("Weigh %s of %s into a clean cup; keep %s back to lift it if need be.", white,
-                    shelf.nameOf(cup.base()), Drawn.grams(start.reserve())), "It is in", white,
-                    shelf.nameOf(cup.base()), say("Hold %s of the white back: only white brings a dark cup up again.",
-                    Drawn.grams(start.reserve())),
+            return new CupModel.Next(say("Weigh %s %s into a clean cup.", white,
+                    shelf.nameOf(cup.base())), "It is in", white,
+                    shelf.nameOf(cup.base()), say("Keep %s more of it back, closed: only white lifts a cup that went too dark.",
+                    Drawn.grams(start.reserve())), "",
                     Optional.of(new Deed.Weighed(cup.base(), start.white(), cup.scaleStep())),
                     Optional.of(new Deed.Held(start.reserve())), List.of(), false);
         }
@@ -42,29 +42,29 @@ final class NextStep {
             return dose(doses.doses().get(0), doses);
         }
         if (plan instanceof Plan.TakeChip chip) {
-            return chip.besideHull() ? plain("Take a cured chip and photograph it beside the hull, both in one photo.",
-                    "Read a chip") : plain("Draw down a chip, let it cure, read it and type what it says.", "Read a chip");
+            return chip.besideHull() ? plain("Photograph a cured chip beside the hull.",
+                    "Read a chip") : plain("Draw down a chip, let it cure, read it.", "Read a chip");
         }
         if (plan instanceof Plan.Stop) {
-            return new CupModel.Next("Stop here: another dose would help less than the readings can tell.",
-                    "On to the fill", "", "", "", Optional.empty(), Optional.empty(), List.of(), true);
+            return new CupModel.Next("Stop here: no reading could tell another dose.",
+                    "On to the fill", "", "", "", "", Optional.empty(), Optional.empty(), List.of(), true);
         }
         if (plan instanceof Plan.WayBack) {
-            return new CupModel.Next("The cup has gone too far for tints alone: choose a way back.", "Show the ways",
-                    "", "", "", Optional.empty(), Optional.empty(), List.of(), false);
+            return new CupModel.Next("Only white helps now: choose a way back.", "Show the ways",
+                    "", "", "", "", Optional.empty(), Optional.empty(), List.of(), false);
         }
-        return plain("There is tint in the cup and no white: weigh in white first.", "");
+        return plain("Weigh white in first: there is none in the cup.", "");
     }
 
     /** The next step of a way that was chosen. */
     CupModel.Next ahead(List<Deed> ahead) {
         Deed deed = ahead.get(0);
-        String more = ahead.size() == 1 ? "" : say(" Then %d more %s.", ahead.size() - 1,
-                ahead.size() == 2 ? "dose" : "doses");
+        String more = more(ahead.size() - 1);
         if (deed instanceof Deed.SetAside aside) {
-            return new CupModel.Next(say("Pour %s off and write \u201c%s\u201d on it.%s", Drawn.grams(aside.grams()),
-                    aside.name(), more), "It is poured off", PlanModel.scale(aside.grams(), cup.scaleStep()),
-                    "to set aside", "", Optional.of(deed), Optional.empty(), List.of(), false);
+            return new CupModel.Next(say("Pour off %s; write \u201c%s\u201d on it.", Drawn.grams(aside.grams()),
+                    aside.name()), "It is poured off", PlanModel.scale(aside.grams(), cup.scaleStep()),
+                    say("to set aside as \u201c%s\u201d", aside.name()), "", more, Optional.of(deed),
+                    Optional.empty(), List.of(), false);
         }
         double grams = deed instanceof Deed.LetDown down ? down.grams() : ((Deed.Weighed) deed).grams();
         String id = deed instanceof Deed.LetDown down ? down.part() : ((Deed.Weighed) deed).part();
@@ -73,8 +73,8 @@ final class NextStep {
         String figure = PlanModel.scale(grams, cup.scaleStep());
         String how = deed instanceof Deed.LetDown down ? say("A letdown: one part of %s stirred well into %d parts of white;"
                 + " the dose is weighed from that.", shelf.nameOf(id), down.oneIn() - 1) : "";
-        return new CupModel.Next(say("Weigh %s of %s into the cup.%s", figure, what, more), "It is in", figure, what,
-                how, Optional.of(deed), Optional.empty(), List.of(), false);
+        return new CupModel.Next(say("Weigh in %s %s.", figure, what), "It is in", figure, what,
+                how, more, Optional.of(deed), Optional.empty(), List.of(), false);
     }
 
     /**
@@ -125,8 +125,12 @@ final class NextStep {
         throw new IllegalArgumentException("there is nothing to weigh now");
     }
 
+    private static String more(int doses) {
+        return doses == 0 ? "" : doses == 1 ? "Then one more dose." : say("Then %d more doses.", doses);
+    }
+
     private static CupModel.Next plain(String sentence, String button) {
-        return new CupModel.Next(sentence, button, "", "", "", Optional.empty(), Optional.empty(), List.of(), false);
+        return new CupModel.Next(sentence, button, "", "", "", "", Optional.empty(), Optional.empty(), List.of(), false);
     }
 
     private CupModel.Next dose(Dose dose, Plan.Doses all) {
@@ -141,10 +145,8 @@ final class NextStep {
         dose.drops().ifPresent(drops -> how.append(say("%s%d drops are about %s, give or take %s.",
                 how.length() == 0 ? "" : " ", drops.count(), Drawn.grams(drops.grams()),
                 Drawn.grams(drops.within()))));
-        int more = all.doses().size() - 1;
-        String after = more == 0 ? "" : more == 1 ? " Then one more dose." : say(" Then %d more doses.", more);
-        return new CupModel.Next(say("Weigh %s of %s into the cup.%s", figure, what, after), "It is in", figure, what,
-                how.toString(), Optional.of(dose.deed()), Optional.empty(),
+        return new CupModel.Next(say("Weigh in %s %s.", figure, what), "It is in", figure, what,
+                how.toString(), more(all.doses().size() - 1), Optional.of(dose.deed()), Optional.empty(),
                 all.doses().stream().skip(1).map(Dose::deed).toList(), false);
     }
 

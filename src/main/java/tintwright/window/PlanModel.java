@@ -182,12 +182,12 @@ public final class PlanModel {
         job.change(before -> before.at(index));
     }
 
-    /** Takes how much is wanted as typed, such as "150", "150 g" or "5 oz". */
-    public void batch(String typed, UnitSystem units) {
+    /** Takes how much is wanted as typed, such as "150", "150 g" or "5 oz"; a bare number is grams, as on the scale. */
+    public void batch(String typed) {
         try {
-            double grams = Entry.grams("the batch", typed, units);
+            double grams = Entry.grams("how much", typed, UnitSystem.METRIC);
             if (!(grams >= 1 && grams <= 100_000)) {
-                throw new IllegalArgumentException("the batch must be 1 to 100000 g, was " + typed.trim());
+                throw new IllegalArgumentException("how much must be 1 to 100000 g, was " + typed.trim());
             }
             problem.set("");
             job.change("batch", before -> before.of(grams));

@@ -18,7 +18,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.reading.PlaceReadings;
-import tintwright.units.UnitSystem;
 import tintwright.window.picture.DepthGauge;
 import tintwright.window.picture.HueRose;
 import tintwright.window.picture.SplitSwatch;
@@ -38,12 +37,10 @@ final class PlanPage {
     private final ComboBox<String> places = new ComboBox<>();
     private final TextField batch = new TextField();
     private final Runnable begin;
-    private final UnitSystem units;
     private boolean filling;
 
     /** @param begin begins a cup with this plan */
-    PlanPage(PlanModel model, Runnable begin, UnitSystem units) {
-        this.units = units;
+    PlanPage(PlanModel model, Runnable begin) {
         this.model = model;
         this.begin = begin;
         recipe.getStyleClass().add("recipe");
@@ -85,11 +82,11 @@ final class PlanPage {
         place.getStyleClass().add("asked");
         HBox.setHgrow(place, Priority.ALWAYS);
         batch.setId("batch");
-        batch.setPrefColumnCount(4);
-        batch.setOnAction(event -> model.batch(batch.getText(), units));
+        batch.setPrefColumnCount(6);
+        batch.setOnAction(event -> model.batch(batch.getText()));
         batch.textProperty().addListener((property, before, after) -> {
             if (!filling && !after.isBlank()) {
-                model.batch(after, units);
+                model.batch(after);
             }
         });
         ComboBox<String> scale = new ComboBox<>();
@@ -102,7 +99,7 @@ final class PlanPage {
         scaleAsked.setLabelFor(scale);
         VBox step = new VBox(scaleAsked, scale);
         step.getStyleClass().add("asked");
-        HBox row = Pieces.row(place, Pieces.asked("Grams", batch), step);
+        HBox row = Pieces.row(place, Pieces.asked("How much", batch), step);
         row.getStyleClass().add("asks");
         Label problem = Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution"));
         VBox sheet = Pieces.sheet("", row, problem);
@@ -125,8 +122,8 @@ final class PlanPage {
         places.getSelectionModel().select(job.place());
         // While a person types, their own text stands; an undo from elsewhere is shown.
         if (!batch.isFocused()) {
-            batch.setText(job.grams() == Math.rint(job.grams()) ? String.format(Locale.ROOT, "%.0f", job.grams())
-                    : Double.toString(job.grams()));
+            batch.setText(job.grams() == Math.rint(job.grams()) ? String.format(Locale.ROOT, "%.0f g", job.grams())
+                    : job.grams() + " g");
         }
         filling = false;
     }

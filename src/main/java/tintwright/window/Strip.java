@@ -2,10 +2,12 @@ package tintwright.window;
 
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
+import javafx.css.PseudoClass;
 import javafx.geometry.HPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
@@ -14,6 +16,10 @@ import javafx.scene.layout.VBox;
 
 /** The strip at the foot that is always in sight: how close, how sure, and what to do now. */
 final class Strip extends GridPane {
+    /** Letters that have room in two lines of the usual size. */
+    private static final int SHORT = 52;
+
+
     Strip(ShellModel model) {
         getStyleClass().add("strip");
         setAccessibleRole(AccessibleRole.PARENT);
@@ -47,6 +53,14 @@ final class Strip extends GridPane {
         Label asked = new Label("Now");
         asked.getStyleClass().add("strip-question");
         Label sentence = Pieces.bound(model.nowProperty(), "strip-now");
+        // The strip keeps its height: a longer sentence is set smaller, and what is still cut stands in the tip.
+        PseudoClass longer = PseudoClass.getPseudoClass("longer");
+        Tooltip whole = new Tooltip();
+        whole.textProperty().bind(model.nowProperty());
+        sentence.setTooltip(whole);
+        model.nowProperty().addListener((property, before, after) -> sentence.pseudoClassStateChanged(longer,
+                after.length() > SHORT));
+        sentence.pseudoClassStateChanged(longer, model.nowProperty().get().length() > SHORT);
         VBox words = new VBox(asked, sentence);
         words.getStyleClass().add("strip-cell");
         HBox.setHgrow(words, Priority.ALWAYS);

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Clock;
 import org.junit.jupiter.api.Test;
-import tintwright.units.UnitSystem;
 
 /** The plan without a window: match the demo, switch a tint off, another batch, another place, and back. */
 class PlanModelTest {
@@ -69,9 +68,9 @@ class PlanModelTest {
 
     @Test
     void anotherBatchScalesAndTypingIsOneUndo() {
-        plan.batch("3", UnitSystem.METRIC);
-        plan.batch("30", UnitSystem.METRIC);
-        plan.batch("300", UnitSystem.METRIC);
+        plan.batch("3");
+        plan.batch("30");
+        plan.batch("300");
         assertEquals(300, now().recipe().orElseThrow().weighed().total(), 5 * SCALE);
         desk.shell().undo();
         assertEquals(150, now().recipe().orElseThrow().weighed().total(), 5 * SCALE);
@@ -79,10 +78,10 @@ class PlanModelTest {
 
     @Test
     void aBatchThatCannotBeIsRefusedInOneSentenceAndChangesNothing() {
-        plan.batch("-5", UnitSystem.METRIC);
-        assertTrue(plan.problemProperty().get().contains("batch"), plan.problemProperty().get());
+        plan.batch("-5");
+        assertTrue(plan.problemProperty().get().contains("How much must be 1"), plan.problemProperty().get());
         assertEquals(150, desk.job().now().grams());
-        plan.batch("200", UnitSystem.METRIC);
+        plan.batch("200");
         assertEquals("", plan.problemProperty().get());
     }
 
