@@ -246,6 +246,11 @@ public final class CupModel {
         });
     }
 
+    /** A chip of the cup was read, with the gloss taken as for the hull. */
+    public boolean read(String lightness, String a, String b, Viewing viewing, FilmState film) {
+        return read(lightness, a, b, viewing, job.now().cup().orElseThrow().hull().readings().get(0).geometry(), film);
+    }
+
     /** A chip of the cup was read. */
     public boolean read(String lightness, String a, String b, Viewing viewing, Geometry geometry, FilmState film) {
         return tried(() -> {

@@ -69,7 +69,7 @@ final class Guide {
         shell.answer(now.close(), now.closeWords(), now.sure(), now.sureWords());
         now.recipe().ifPresent(recipe -> shell.captionProperty(Step.CUP).set(
                 Drawn.grams(recipe.weighed().total()) + " planned"));
-        shell.next("Begin a cup: white first, then small doses.", "Begin the cup", () -> {
+        shell.next("Begin a cup: white first, then doses.", "Begin the cup", () -> {
             cup.begin();
             shell.stepProperty().set(Step.CUP);
         });

@@ -82,7 +82,7 @@ final class PlanPage {
         place.getStyleClass().add("asked");
         HBox.setHgrow(place, Priority.ALWAYS);
         batch.setId("batch");
-        batch.setPrefColumnCount(6);
+        batch.setPrefColumnCount(4);
         batch.setOnAction(event -> model.batch(batch.getText()));
         batch.textProperty().addListener((property, before, after) -> {
             if (!filling && !after.isBlank()) {
@@ -94,6 +94,7 @@ final class PlanPage {
         scale.getSelectionModel().select(SCALE_STEPS.indexOf(model.job().now().scaleStep()));
         scale.setOnAction(event -> model.scaleStep(SCALE_STEPS.get(scale.getSelectionModel().getSelectedIndex())));
         scale.setAccessibleText("smallest step of the scale");
+        scale.setMinWidth(Region.USE_PREF_SIZE);
         Label scaleAsked = new Label("Scale shows");
         scaleAsked.getStyleClass().add("question");
         scaleAsked.setLabelFor(scale);

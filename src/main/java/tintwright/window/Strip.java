@@ -18,6 +18,12 @@ import javafx.scene.layout.VBox;
 final class Strip extends GridPane {
     /** Letters that have room in two lines of the usual size. */
     private static final int SHORT = 52;
+    /** Letters of a sentence, of words and of a figure that have room when the text is set large. */
+    private static final int SHORT_WHEN_LARGE = 34;
+    private static final int SHORT_WORDS = 30;
+    private static final int SHORT_FIGURE = 12;
+    private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
+    private static final PseudoClass LONGER = PseudoClass.getPseudoClass("longer");
 
 
     Strip(ShellModel model) {
@@ -40,6 +46,8 @@ final class Strip extends GridPane {
         asked.getStyleClass().add("strip-question");
         Label big = Pieces.bound(figure, "strip-figure");
         Label said = Pieces.bound(words, "strip-words");
+        smaller(said, LONG, SHORT_WORDS);
+        smaller(big, LONG, SHORT_FIGURE);
         VBox box = new VBox(asked, big, said);
         box.getStyleClass().add("strip-cell");
         box.setFocusTraversable(true);
@@ -49,18 +57,23 @@ final class Strip extends GridPane {
         return box;
     }
 
+    /** The style sheet sets what is longer in smaller letters. */
+    private static void smaller(Label label, PseudoClass style, int letters) {
+        label.textProperty().addListener((property, before, after) -> label.pseudoClassStateChanged(style,
+                after.length() > letters));
+        label.pseudoClassStateChanged(style, label.getText().length() > letters);
+    }
+
     private static HBox now(ShellModel model) {
         Label asked = new Label("Now");
         asked.getStyleClass().add("strip-question");
         Label sentence = Pieces.bound(model.nowProperty(), "strip-now");
         // The strip keeps its height: a longer sentence is set smaller, and what is still cut stands in the tip.
-        PseudoClass longer = PseudoClass.getPseudoClass("longer");
         Tooltip whole = new Tooltip();
         whole.textProperty().bind(model.nowProperty());
         sentence.setTooltip(whole);
-        model.nowProperty().addListener((property, before, after) -> sentence.pseudoClassStateChanged(longer,
-                after.length() > SHORT));
-        sentence.pseudoClassStateChanged(longer, model.nowProperty().get().length() > SHORT);
+        smaller(sentence, LONG, SHORT_WHEN_LARGE);
+        smaller(sentence, LONGER, SHORT);
         VBox words = new VBox(asked, sentence);
         words.getStyleClass().add("strip-cell");
         HBox.setHgrow(words, Priority.ALWAYS);

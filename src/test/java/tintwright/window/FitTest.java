@@ -65,7 +65,7 @@ class FitTest {
                 desk.cup().begin();
                 desk.cup().accept();
                 desk.cup().alsoWeighed("soot-black", "1.2");
-                desk.cup().read("57.6", "-8.2", "1.5", tintwright.colour.Viewing.D65_10, desk.job().place().orElseThrow().readings().get(0).geometry(),
+                desk.cup().read("57.6", "-8.2", "1.5", tintwright.colour.Viewing.D65_10,
                         tintwright.reading.FilmState.CURED);
                 desk.log().doneWithCup();
                 Scene scene = scene(desk, size);

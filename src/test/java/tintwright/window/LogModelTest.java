@@ -30,8 +30,7 @@ class LogModelTest {
             desk.cup().accept();
         }
         desk.cup().alsoWeighed("soot-black", "0.6");
-        desk.cup().read("57.6", "-8.2", "1.5", Viewing.D65_10,
-                desk.job().place().orElseThrow().readings().get(0).geometry(), FilmState.CURED);
+        desk.cup().read("57.6", "-8.2", "1.5", Viewing.D65_10, FilmState.CURED);
         // Only a mix that is no longer there is a chip of its own.
         desk.cup().alsoWeighed("bark-brown", "0.4");
         log.doneWithCup();

@@ -53,8 +53,7 @@ class TourSnapshots {
     private static void chip(Desk desk) {
         Lab truth = read(desk);
         desk.cup().read(Double.toString(truth.lightness()), Double.toString(truth.a()), Double.toString(truth.b()),
-                Viewing.D65_10, desk.job().place().orElseThrow().readings().get(0).geometry(),
-                        FilmState.CURED);
+                Viewing.D65_10, FilmState.CURED);
     }
 
     private static CupModel.InHand cup(Desk desk) {

@@ -63,7 +63,7 @@ class WindowSnapshots {
                 }
                 Stagehand.snapshot(scene, "cup-dosed-" + size.name());
                 desk.cup().alsoWeighed("soot-black", "0.6");
-                desk.cup().read("57.6", "-8.2", "1.5", tintwright.colour.Viewing.D65_10, desk.job().place().orElseThrow().readings().get(0).geometry(),
+                desk.cup().read("57.6", "-8.2", "1.5", tintwright.colour.Viewing.D65_10,
                         tintwright.reading.FilmState.CURED);
                 Stagehand.snapshot(scene, "cup-dark-" + size.name());
                 desk.cup().choose(0);
