@@ -49,11 +49,11 @@ public sealed interface Enough {
                     just.missingG) + " are missing for a full spare.";
         }
         if (this instanceof FromReserve more) {
-            return "Of the white in reserve tint " + units.mass(more.tintG) + " by the same recipe before you start; "
+            return "Of the white held back tint " + units.mass(more.tintG) + " by the same recipe before you start; "
                     + "the repairs need " + units.mass(more.neededG) + " of colour.";
         }
         TooLittle little = (TooLittle) this;
         return "Not enough: the repairs need " + units.mass(little.neededG) + " of colour and "
-                + units.mass(little.missingG) + " are missing, the reserve counted in. Mix more before you start.";
+                + units.mass(little.missingG) + " are missing, the white held back counted in. Mix more before you start.";
     }
 }

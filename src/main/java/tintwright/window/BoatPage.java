@@ -19,10 +19,12 @@ import tintwright.window.picture.Patches;
 final class BoatPage {
     private final LogModel log;
     private final JobModel job;
-    private final Runnable toTheHull;
     private final boolean own;
     private final Runnable other;
     private final Patches patches = new Patches();
+    private final Button readPlace;
+    private final Button write;
+    private final FlowPane keys = Pieces.flow();
     private final Label title = Pieces.heading("");
     private final VBox places = new VBox();
     private final VBox boats = new VBox();
@@ -41,7 +43,8 @@ final class BoatPage {
         this.other = other;
         this.log = log;
         this.job = job;
-        this.toTheHull = toTheHull;
+        readPlace = Pieces.button("Read another place", toTheHull);
+        write = Pieces.quietButton("Write today's readings into the log", log::writeReadings);
         boats.getStyleClass().add("asked");
         places.getStyleClass().add("asked");
     }
@@ -50,8 +53,8 @@ final class BoatPage {
         search.setId("boat-search");
         search.setPromptText("name, place or note");
         search.textProperty().addListener((property, before, after) -> log.search(after));
-        VBox inHand = Pieces.sheet("", title, places, Pieces.flow(Pieces.button("Read another place", toTheHull),
-                Pieces.quietButton("Write today's readings into the log", log::writeReadings)));
+        keys.getChildren().setAll(readPlace, write);
+        VBox inHand = Pieces.sheet("", title, places, keys);
         VBox wide = own ? new VBox(patches, inHand, bench("This is your own bench. The demo boat is as you left it.",
                 "Back to the demo boat")) : new VBox(bench("An invented boat and shelf, to try everything on.",
                 "Start my own shelf"), patches, inHand);
@@ -126,6 +129,10 @@ final class BoatPage {
             HBox.setHgrow(key, Priority.ALWAYS);
             places.getChildren().add(key);
         }
+        Pieces.show(patches, !colours.isEmpty());
+        Pieces.show(keys, !now.boat().isBlank());
+        Pieces.show(write, now.place() >= 0);
+        readPlace.setText(now.places().isEmpty() ? "Read the first place" : "Read another place");
         patches.show(colours, words.toString());
     }
 }

@@ -112,7 +112,7 @@ public final class HullModel {
         List<String> said = new ArrayList<>();
         for (int i : all.leftOut()) {
             String how = DifferenceWords.of(lines.get(i).colour(), all.mean()).phrase();
-            said.add("Reading " + (i + 1) + " does not count: it is " + how + ", unlike the others.");
+            said.add("Reading " + (i + 1) + " is " + how + " than the others and does not count.");
         }
         return String.join(" ", said) + " Read that spot again: clean, dry, flat.";
     }

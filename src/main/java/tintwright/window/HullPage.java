@@ -29,8 +29,8 @@ final class HullPage {
     private final Runnable toThePhoto;
     private final Patches patches = new Patches();
     private final Label title = Pieces.heading("");
-    private final Label mean = Pieces.wrapped("", "figure");
-    private final Label sure = Pieces.soft("");
+    private final Label mean = Pieces.whenSaid(Pieces.wrapped("", "figure"));
+    private final Label sure = Pieces.whenSaid(Pieces.soft(""));
     private final Label doubt = Pieces.whenSaid(Pieces.wrapped("", "caution"));
     private final GridPane lines = new GridPane();
     private final MeterFields numbers = new MeterFields("lightness", "red-green", "yellow-blue", this::add);
@@ -65,7 +65,6 @@ final class HullPage {
     /** Three ways to a reading side by side, and below them what the chosen one asks. */
     private Node ways() {
         place.setId("new-place");
-        place.setPromptText("leave empty for the place in hand");
         Map<String, List<Node>> ways = new LinkedHashMap<>();
         ways.put("Type it", typed());
         ways.put("Meter's file", fromFile());
@@ -145,9 +144,10 @@ final class HullPage {
     }
 
     private void show(HullModel.Hull hull) {
-        title.setText(hull.place().isEmpty() ? "No place yet" : hull.place());
+        title.setText(hull.place().isEmpty() ? "No place read yet" : hull.place());
+        place.setPromptText(hull.place().isEmpty() ? "such as: port bow" : "leave empty for the place in hand");
         mean.setText(hull.mean().map(lab -> String.format(Locale.ROOT, "L* %.1f   a* %.1f   b* %.1f",
-                lab.lightness(), lab.a(), lab.b())).orElse("Not read yet"));
+                lab.lightness(), lab.a(), lab.b())).orElse(""));
         sure.setText(hull.sure());
         doubt.setText(hull.doubt());
         List<Patches.Patch> shown = new ArrayList<>();
@@ -173,6 +173,7 @@ final class HullPage {
             lines.addRow(i, number, figures, from, remove);
         }
         hull.mean().ifPresent(lab -> shown.add(new Patches.Patch(Shade.of(lab), "together", true)));
+        Pieces.show(patches, !shown.isEmpty());
         patches.show(shown, words.toString());
     }
 }

@@ -328,6 +328,10 @@ public final class LogModel {
         }, failure -> problem.set(Said.of(failure)));
     }
 
+    JobModel job() {
+        return job;
+    }
+
     ReadOnlyObjectProperty<Shown> shownProperty() {
         return shown.getReadOnlyProperty();
     }

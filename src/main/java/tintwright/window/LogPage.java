@@ -4,6 +4,7 @@ import java.io.File;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiConsumer;
+import java.util.function.Predicate;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -21,6 +22,9 @@ import tintwright.window.picture.Patches;
 
 /** The log of the boat in hand: how its places moved, what was mixed, and what comes near. */
 final class LogPage {
+    /** A name of fewer letters stands in one line. */
+    private static final int SHORT_NAME = 20;
+
     private final LogModel model;
     private final Patches patches = new Patches();
     private final Label title = Pieces.heading("");
@@ -46,10 +50,11 @@ final class LogPage {
         Pieces.onlyWhen(model.againProperty().map(made -> !made.lines().isEmpty()), againSheet);
         VBox side = new VBox(againSheet,
                 Pieces.sheet("Write down", Pieces.soft("The cup in hand is written down dose by dose, by itself. "
-                                + "The rest when you say so:"),
-                        Pieces.button("Done with this cup", model::doneWithCup),
-                        Pieces.button("These holes are filled", model::filled),
-                        Pieces.button("Today's readings of this place", model::writeReadings),
+                                + "The rest when you say so."),
+                        when(job -> job.cup().isPresent(), "Done with this cup", model::doneWithCup),
+                        when(job -> !job.fill().lines().isEmpty() && job.place() >= 0, "These holes are filled",
+                                model::filled),
+                        when(job -> job.place() >= 0, "Today's readings of this place", model::writeReadings),
                         Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution"))),
                 Pieces.sheet("Mixed before, near this hull", near));
         side.getStyleClass().addAll("column", "side");
@@ -58,6 +63,11 @@ final class LogPage {
                 .map(Pieces::plain).toList()));
         show(model.shownProperty().get());
         return new Sides(wide, side, true, 62);
+    }
+
+    /** A key that is there only while there is something to write down. */
+    private Button when(Predicate<Job> there, String words, Runnable action) {
+        return Pieces.onlyWhen(model.job().jobProperty().map(there::test), Pieces.button(words, action));
     }
 
     private void show(LogModel.Shown shown) {
@@ -69,12 +79,16 @@ final class LogPage {
             int row = places.getRowCount();
             Label name = Pieces.wrapped(place.name(), "strong");
             GridPane.setValignment(name, VPos.TOP);
+            if (place.name().length() < SHORT_NAME) {
+                name.setMinWidth(Region.USE_PREF_SIZE);
+            }
             Label read = Pieces.plain(place.read());
             GridPane.setHgrow(read, Priority.ALWAYS);
             places.addRow(row, name, new VBox(read, Pieces.whenSaid(Pieces.soft(place.moved()))));
             words.append(' ').append(place.name()).append(", ").append(place.read()).append(", ")
                     .append(place.moved()).append('.');
         }
+        Pieces.show(patches, shown.places().stream().anyMatch(place -> !place.looks().isEmpty()));
         patches.show(shown.places().stream().flatMap(place -> place.looks().stream().map(look ->
                 new Patches.Patch(look.shade(), place.name() + " " + look.day(), true))).toList(), words.toString());
         near.getChildren().clear();

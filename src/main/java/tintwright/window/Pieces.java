@@ -124,6 +124,12 @@ final class Pieces {
         return node;
     }
 
+    /** Shows or hides a node at once; hidden it takes no room. */
+    static void show(Node node, boolean there) {
+        node.setVisible(there);
+        node.setManaged(there);
+    }
+
     /** Shows a label only while it says something. */
     static Label whenSaid(Label label) {
         label.visibleProperty().bind(label.textProperty().isNotEmpty());

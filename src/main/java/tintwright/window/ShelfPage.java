@@ -71,7 +71,6 @@ final class ShelfPage {
 
     private Node chipEntry() {
         chip.setId("chip-line");
-        chip.setPromptText("0.2 soot black in 19.8: 61.2 -0.4 -1.1");
         chip.setOnAction(event -> addChip());
         return Pieces.sheet("Add a chip", Pieces.plain("In one line: grams and name of each tint, \u201cin\u201d, "
                 + "grams of white, a colon, then L*, a* and b* of the cured chip."), Pieces.asked("The chip", chip),
@@ -113,6 +112,8 @@ final class ShelfPage {
 
     private void show(ShelfModel.Stand stand) {
         title.setText(stand.name());
+        chip.setPromptText("0.2 " + stand.lines().stream().filter(line -> line.kind().equals("tint"))
+                .map(ShelfModel.Line::name).findFirst().orElse("black") + " in 19.8: 61.2 -0.4 -1.1");
         table.getChildren().clear();
         heads();
         List<Patches.Patch> shown = new ArrayList<>();

@@ -77,6 +77,45 @@ class WindowSnapshots {
     }
 
     @Test
+    void theOwnBenchBeforeAnythingIsOnIt() {
+        Stagehand.onScreen(() -> {
+            Clock clock = Clock.systemUTC();
+            Desk desk = new Desk(Desk.own(), Runnable::run, Runnable::run, clock,
+                    () -> tintwright.bench.ShopLog.demo(clock), Desks::learn);
+            Scene scene = new Scene(desk.view(true, () -> { }), 1280, 800);
+            scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+            for (Step step : desk.stations()) {
+                desk.shell().stepProperty().set(step);
+                Stagehand.snapshot(scene, "own-" + step.name().toLowerCase() + "-1280");
+            }
+            desk.shelf().addTint("rust orange", tintwright.shelf.PigmentFamily.ORANGE, "120",
+                    tintwright.units.UnitSystem.METRIC);
+            desk.shell().stepProperty().set(Step.SHELF);
+            Stagehand.snapshot(scene, "own-shelf-one-1280");
+            return null;
+        });
+    }
+
+    @Test
+    void oneReadingFarFromTheOthers() {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.demo(Clock.systemUTC());
+            HullModel hull = desk.hull();
+            hull.newPlace("transom", "55.5", "-2.0", "6.5", tintwright.colour.Viewing.D65_10,
+                    tintwright.colour.Geometry.SPECULAR_EXCLUDED);
+            for (String lightness : new String[] {"55.3", "55.6", "70"}) {
+                hull.type(lightness, "-2.0", "6.5", tintwright.colour.Viewing.D65_10,
+                        tintwright.colour.Geometry.SPECULAR_EXCLUDED);
+            }
+            desk.shell().stepProperty().set(Step.HULL);
+            Scene scene = new Scene(desk.view(), 1280, 800);
+            scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+            Stagehand.snapshot(scene, "hull-outlier-1280");
+            return null;
+        });
+    }
+
+    @Test
     void thePhotoPage() {
         Stagehand.onScreen(() -> {
             Desk desk = Desks.demo(Clock.systemUTC());
