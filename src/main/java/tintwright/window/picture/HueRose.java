@@ -219,9 +219,13 @@ public final class HueRose extends Picture {
         middleAt(yellower, round.x(), above);
         middleAt(bluer, round.x(), below);
         double side = round.x() - yellower.getWidth() / 2 - 1.2 * em;
-        boolean reaches = words(reachName, side - 2.2 * em, "reach of today's tints", "today's reach", "reach");
-        leftAt(reachName, 2.6 * em, below);
-        reachSample.setVisible(reaches);
+        // An outline that lies all around what is shown is said, not drawn.
+        boolean drawn = outlineInSight(round);
+        boolean reaches = drawn ? words(reachName, side - 2.2 * em, "reach of today's tints", "today's reach", "reach")
+                : state.hullInReach() && words(reachName, side, "all within today's reach", "all in reach");
+        reachName.setVisible(reaches);
+        leftAt(reachName, (drawn ? 2.6 : 0.6) * em, below);
+        reachSample.setVisible(reaches && drawn);
         RosePulls.set(reachSample, 0.6 * em, below, 2.2 * em, below);
         boolean planned = state.pulls().stream().anyMatch(RoseState.Pull::planned)
                 && words(planName, side - 2.2 * em, "tint in the plan", "in the plan", "plan");
@@ -238,6 +242,23 @@ public final class HueRose extends Picture {
         leftAt(beyond, 0.6 * em, above);
         scale.setVisible(words(scale, side, scale.getText()));
         rightAt(scale, getWidth() - 0.6 * em, above);
+    }
+
+    private boolean outlineInSight(Rim round) {
+        List<Double> corners = reach.getPoints();
+        for (int i = 0; i < corners.size(); i += 2) {
+            int next = (i + 2) % corners.size();
+            double x = corners.get(i) - round.x();
+            double y = corners.get(i + 1) - round.y();
+            double dx = corners.get(next) - round.x() - x;
+            double dy = corners.get(next + 1) - round.y() - y;
+            double square = dx * dx + dy * dy;
+            double at = square == 0 ? 0 : Math.max(0, Math.min(1, -(x * dx + y * dy) / square));
+            if (Math.hypot(x + at * dx, y + at * dy) < round.inner()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Gives a label the first words that fit; none when none do. */

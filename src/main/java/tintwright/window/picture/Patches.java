@@ -59,20 +59,27 @@ public final class Patches extends Picture {
         double left = Math.round(em);
         double each = Math.floor((getWidth() - 2 * left) / Math.max(1, shown.size()));
         double top = Math.round(em);
-        boolean crowded = false;
+        double longest = 0;
         for (Label name : names) {
             size(name);
-            crowded |= name.getWidth() > each - 0.4 * em;
+            longest = Math.max(longest, name.getWidth());
         }
-        // Names too long to stand side by side take turns in two lines.
-        double tall = Math.floor(getHeight() - top - (crowded ? 3.4 : 2.2) * em);
+        // Names too long to stand side by side take turns in two or three lines, and are cut only where that fails.
+        double gap = 0.4 * em;
+        int lines = longest <= each - gap ? 1 : longest <= 1.6 * each - gap ? 2 : 3;
+        double room = (lines == 1 ? 1 : lines == 2 ? 1.6 : 2.3) * each - gap;
+        room = Math.min(room, shown.size() > 1 ? getWidth() / 2 - 0.6 * em : getWidth() - 0.6 * em);
+        double tall = Math.floor(getHeight() - top - (0.9 + 1.3 * lines) * em);
         for (int i = 0; i < shown.size(); i++) {
             Rectangle field = fields.get(i);
             field.setX(left + i * each);
             field.setY(top);
             field.setWidth(each);
             field.setHeight(tall);
-            middleAt(names.get(i), left + (i + 0.5) * each, top + tall + (crowded && i % 2 == 1 ? 2.3 : 1.0) * em);
+            Label name = names.get(i);
+            double wide = Math.min(name.getWidth(), Math.max(2 * em, room));
+            double x = Math.max(0.3 * em, Math.min(getWidth() - wide - 0.3 * em, left + (i + 0.5) * each - wide / 2));
+            name.resizeRelocate(x, top + tall + (0.4 + 1.3 * (i % lines)) * em, wide, name.getHeight());
             Line cross = crosses.get(i);
             cross.setStartX(field.getX() + 0.3 * em);
             cross.setStartY(top + tall - 0.3 * em);

@@ -8,6 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.Shape;
+import javafx.scene.text.Text;
 
 /**
  * A drawing made of shapes and labels on a neutral grey ground. All lengths follow the text size, so it is as sharp
@@ -66,7 +67,32 @@ abstract class Picture extends Region {
         label.setWrapText(true);
         label.applyCss();
         double wide = Math.ceil(Math.min(width, label.prefWidth(-1)));
-        label.resize(wide, Math.ceil(label.prefHeight(wide)));
+        double tall = Math.ceil(label.prefHeight(wide));
+        // No wider than its lines: what points at it then ends at its words.
+        double most = wide;
+        double least = label.prefWidth(-1) > wide ? longestWord(label) : wide;
+        while (wide - least > 1) {
+            double middle = (wide + least) / 2;
+            if (Math.ceil(label.prefHeight(middle)) > tall) {
+                least = middle;
+            } else {
+                wide = middle;
+            }
+        }
+        // The space a line was broken at still takes its width at the line's end.
+        double space = 0.4 * label.getFont().getSize();
+        label.resize(Math.min(most, Math.ceil(wide + space)), tall);
+    }
+
+    /** A line is never narrower than this: no word is broken that would fit. */
+    private static double longestWord(Label label) {
+        double longest = 0;
+        for (String word : label.getText().split("[ \n]")) {
+            Text measured = new Text(word);
+            measured.setFont(label.getFont());
+            longest = Math.max(longest, measured.getLayoutBounds().getWidth());
+        }
+        return Math.ceil(longest + label.getInsets().getLeft() + label.getInsets().getRight()) + 1;
     }
 
     static String say(String pattern, Object... values) {

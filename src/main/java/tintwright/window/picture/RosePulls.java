@@ -15,8 +15,10 @@ import tintwright.window.picture.Room.Box;
  */
 final class RosePulls {
     /** Arrows that would lie on each other are turned apart to this angle; the words say the true direction. */
-    private static final double LEAST_APART = Math.toRadians(9);
+    private static final double LEAST_APART = Math.toRadians(12);
+    /** Share of the round that the longest arrow takes: short of the hull, or up to the rim when it is in the cup. */
     private static final double LONGEST = 0.56;
+    private static final double LONGEST_NEAR = 0.8;
 
     private final List<Arm> arms = new ArrayList<>();
     private final Label[] winds = {Picture.text("redder", "picture-small"), Picture.text("greener", "picture-small")};
@@ -94,8 +96,8 @@ final class RosePulls {
         List<Arm> shown = new ArrayList<>();
         for (Arm arm : arms) {
             // The root keeps weak pulls visible; all begin outside the cup's mark.
-            arm.length = strongest <= 0 ? 0 : start + (rim.inner() * LONGEST - start)
-                    * Math.sqrt(arm.pull.size() / strongest);
+            double longest = rim.inner() * (near ? LONGEST_NEAR : LONGEST);
+            arm.length = strongest <= 0 ? 0 : start + (longest - start) * Math.sqrt(arm.pull.size() / strongest);
             arm.angle = Math.atan2(arm.pull.b(), arm.pull.a());
             arm.visible(false);
             if (arm.pull.size() > RoseWords.HARDLY * strongest) {

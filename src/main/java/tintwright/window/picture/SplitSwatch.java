@@ -240,10 +240,10 @@ public final class SplitSwatch extends Picture {
             return;
         }
         fit(note, right - left);
-        note.resize(right - left, Math.max(note.prefHeight(right - left), getHeight() - from - 0.5 * em));
-        note.relocate(left, Math.max(0.3 * em, getHeight() - note.getHeight() - 0.5 * em));
-        if (note.getLayoutY() < from) {
-            look.relocate(look.getLayoutX(), Math.max(0, note.getLayoutY() - look.getHeight()));
+        note.resize(right - left + 4, Math.max(note.prefHeight(right - left), getHeight() - from - 0.5 * em));
+        note.relocate(left - 2, Math.max(0.3 * em, getHeight() - note.getHeight() - 0.5 * em));
+        if (note.getLayoutY() < look.getLayoutY() + look.getHeight()) {
+            look.relocate(look.getLayoutX(), Math.max(0, note.getLayoutY() - look.getHeight() - 0.2 * em));
         }
     }
 

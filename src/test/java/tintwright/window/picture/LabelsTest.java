@@ -23,7 +23,7 @@ import tintwright.window.Stagehand;
  * lies on the tank, on a mark or on a line that has a meaning. Many states, the same ones on every run.
  */
 class LabelsTest {
-    private static final int STATES = 25;
+    private static final int STATES = 18;
     /** Widths and heights in text sizes: the least a picture takes, a small laptop, the usual, a large screen. */
     private static final double[][] SIZES = {{20, 15}, {20, 22}, {24, 16}, {27, 16}, {34, 18}, {48, 26}, {70, 40}};
     private static final double[] ZOOMS = {1, 1.2, 2};
@@ -46,6 +46,81 @@ class LabelsTest {
     @Test
     void theSwatchsLabelsKeepClear() {
         keepClear("split swatch", SplitSwatch::new, (swatch, random) -> swatch.show(RandomStates.swatch(random)));
+    }
+
+    @Test
+    void thePatchesLabelsKeepClear() {
+        keepClear("patches", Patches::new, (patches, random) -> patches.show(RandomStates.patches(random), "patches"));
+    }
+
+    /** Words may give way, but never these: without them the picture says nothing. */
+    @Test
+    void hullAndCupAreAlwaysNamed() {
+        Stagehand.onScreen(() -> {
+            for (double zoom : ZOOMS) {
+                Random random = new Random(77);
+                DepthGauge gauge = new DepthGauge();
+                HueRose rose = new HueRose();
+                Scene scene = Stagehand.dressed(new Pane(gauge, rose), 100, 100, zoom, false);
+                for (int i = 0; i < STATES; i++) {
+                    DepthState depth = RandomStates.depth(random);
+                    gauge.show(depth);
+                    RoseState state = RandomStates.rose(random);
+                    rose.show(state);
+                    scene.getRoot().applyCss();
+                    for (double[] size : SIZES) {
+                        for (Picture picture : List.of(gauge, rose)) {
+                            layOut(picture, size, zoom);
+                        }
+                        String where = i + " at " + size[0] + " x " + size[1] + " em, zoom " + zoom;
+                        for (String name : List.of("White", "Hull", depth.cupName(), "darker")) {
+                            assertTrue(says(gauge, name), "the gauge does not say " + name + ", state " + where);
+                        }
+                        for (String name : List.of("Hull", state.cupName(), "redder", "yellower", "greener", "bluer")) {
+                            assertTrue(says(rose, name), "the rose does not say " + name + ", state " + where);
+                        }
+                        depth.climb().ifPresent(climb -> assertTrue(says(gauge, climb.words()),
+                                "the gauge does not say how to climb, state " + where));
+                        assertTrue(depth.steps().isEmpty() || says(gauge, depth.steps().get(0).words())
+                                || says(gauge, "1  ") || says(gauge, "dose"), "no dose is named, state " + where);
+                    }
+                }
+            }
+            return null;
+        });
+    }
+
+    /** With room enough nothing gives way. */
+    @Test
+    void withRoomEveryDoseIsNamed() {
+        Stagehand.onScreen(() -> {
+            Random random = new Random(78);
+            DepthGauge gauge = new DepthGauge();
+            Scene scene = Stagehand.dressed(new Pane(gauge), 100, 100, 1, false);
+            for (int i = 0; i < STATES; i++) {
+                DepthState depth = RandomStates.depth(random);
+                gauge.show(depth);
+                scene.getRoot().applyCss();
+                layOut(gauge, new double[] {48, 26}, 1);
+                for (DepthState.Step step : depth.steps()) {
+                    assertTrue(gauge.getChildrenUnmodifiable().stream().anyMatch(node -> node instanceof Label label
+                            && label.isVisible() && label.getText().endsWith(step.words())), step.words());
+                }
+            }
+            return null;
+        });
+    }
+
+    private static boolean says(Picture picture, String start) {
+        return picture.getChildrenUnmodifiable().stream().anyMatch(node -> node instanceof Label label
+                && label.isVisible() && (label.getText().startsWith(start) || label.getText().endsWith(" " + start)
+                || label.getText().endsWith(start + "s")));
+    }
+
+    private static void layOut(Picture picture, double[] size, double zoom) {
+        picture.resize(size[0] * 15 * zoom, size[1] * 15 * zoom);
+        picture.requestLayout();
+        picture.layout();
     }
 
     private static <P extends Picture> void keepClear(String name, java.util.function.Supplier<P> make,

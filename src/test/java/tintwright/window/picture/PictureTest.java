@@ -2,17 +2,23 @@ package tintwright.window.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.GridPane;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Rectangle;
 import org.junit.jupiter.api.Test;
+import tintwright.bench.Closeness;
 import tintwright.window.Stagehand;
 
 /** What each picture says and where it puts things. */
@@ -83,6 +89,98 @@ class PictureTest {
             assertTrue(swatch.getAccessibleText().contains("Outside what this screen can show"));
             swatch.show(Samples.swatch(false));
             assertFalse(swatch.getAccessibleText().contains("Outside"), "and only then");
+            return null;
+        });
+    }
+
+    @Test
+    void howToLookIsOneKeyAway() {
+        Stagehand.onScreen(() -> {
+            SplitSwatch swatch = new SplitSwatch();
+            swatch.show(Samples.swatch(false));
+            laidOut(swatch, 1);
+            Button look = (Button) swatch.lookup(".note-key");
+            assertTrue(look.isFocusTraversable(), "reached with the keyboard");
+            Label note = (Label) swatch.lookup(".picture-note");
+            assertFalse(note.isVisible());
+            look.fire();
+            laidOut(swatch, 1);
+            assertTrue(note.isVisible() && note.getText().contains("daylight") && note.getText().contains("edge to edge"));
+            assertTrue(note.getLayoutY() >= 0 && note.getLayoutY() + note.getHeight() <= swatch.getHeight(),
+                    "the whole note is in the picture");
+            assertFalse(look.getBoundsInParent().intersects(note.getBoundsInParent()), "and can be closed again");
+            look.fire();
+            assertFalse(note.isVisible());
+            return null;
+        });
+    }
+
+    @Test
+    void onlyTheFieldTheScreenCannotShowIsMarked() {
+        Stagehand.onScreen(() -> {
+            SplitSwatch swatch = new SplitSwatch();
+            swatch.show(new SwatchState("Hull", "Mix", "", "Hull and mix", List.of(new SwatchState.UnderLight("Daylight",
+                    SwatchState.Lamp.DAYLIGHT, Samples.shade(60, -90, 10), Samples.shade(60, 1, 10), Optional.empty(), 20,
+                    "much too dirty"))));
+            laidOut(swatch, 1);
+            Rectangle hull = (Rectangle) swatch.getChildrenUnmodifiable().get(0);
+            assertEquals(1, swatch.lookupAll(".unshown-words").size());
+            assertTrue(swatch.lookup(".unshown-words").getBoundsInParent().getMaxX() <= hull.getX() + hull.getWidth());
+            return null;
+        });
+    }
+
+    @Test
+    void theRulerStandsWhereTheWordsChange() {
+        assertEquals(0, NearnessRuler.share(0), 0);
+        for (int i = 0; i < 4; i++) {
+            assertEquals((i + 1) / 5.0, NearnessRuler.share(Closeness.limits().get(i)), 1e-12);
+            assertNotEquals(Closeness.words(Closeness.limits().get(i)),
+                    Closeness.words(Math.nextDown(Closeness.limits().get(i))));
+        }
+        assertEquals(0.5, NearnessRuler.share(1.5), 1e-12, "half way from 1 to 2 is half way along the third of five");
+        assertEquals(1, NearnessRuler.share(50), 0, "far off, the mark stands at the end");
+    }
+
+    @Test
+    void dosesThatLiftTheCupGoUp() {
+        Stagehand.onScreen(() -> {
+            DepthGauge gauge = new DepthGauge();
+            gauge.show(new DepthState(94.6, 62.1, Samples.HULL, 55, Samples.CUP, "Cup", 0.5, 55,
+                    List.of(new DepthState.Step("38 g white", 64), new DepthState.Step("0.21 g black", 62.2)),
+                    Optional.empty()));
+            laidOut(gauge, 1);
+            String words = gauge.getAccessibleText();
+            assertTrue(words.contains("Then 38 g white, up to 64.0. Then 0.21 g black, down to 62.2."), words);
+            List<Polygon> signs = gauge.getChildrenUnmodifiable().stream().filter(node ->
+                    node.getStyleClass().contains("sign")).map(Polygon.class::cast).toList();
+            assertTrue(tip(signs.get(0)) < base(signs.get(0)), "the first points up");
+            assertTrue(tip(signs.get(1)) > base(signs.get(1)), "the second down");
+            return null;
+        });
+    }
+
+    private static double tip(Polygon sign) {
+        return sign.getPoints().get(5);
+    }
+
+    private static double base(Polygon sign) {
+        return sign.getPoints().get(1);
+    }
+
+    @Test
+    void theRoseTellsThePlanAndTheReach() {
+        Stagehand.onScreen(() -> {
+            HueRose rose = new HueRose();
+            rose.show(Samples.rose());
+            assertTrue(rose.getAccessibleText().contains("green, in the plan, pulls greener."), rose.getAccessibleText());
+            assertTrue(rose.getAccessibleText().contains("The hull lies inside the reach of today's tints."));
+            RoseState state = Samples.rose();
+            rose.show(new RoseState(new RoseState.Point(30, 30), state.hullShade(), state.cup(), state.cupShade(), "Cup", 0,
+                    state.pulls(), state.reach()));
+            assertTrue(rose.getAccessibleText().contains("The hull lies outside the reach of today's tints."));
+            laidOut(rose, 1);
+            middle(rose, "the hull lies outside the reach");
             return null;
         });
     }

@@ -90,4 +90,13 @@ final class RandomStates {
         return new SwatchState("Hull", oneIn(random, 2) ? "Cup, as computed" : "White, to go in first",
                 "Chip, as read", "Hull and cup", lights);
     }
+
+    static List<Patches.Patch> patches(Random random) {
+        List<Patches.Patch> patches = new ArrayList<>();
+        for (int i = 0; i < 1 + random.nextInt(9); i++) {
+            patches.add(new Patches.Patch(Samples.shade(between(random, 20, 90), between(random, -90, 60), 10),
+                    oneIn(random, 3) ? "reading " + (i + 1) : "2026-04-12, below the rail", !oneIn(random, 4)));
+        }
+        return patches;
+    }
 }
