@@ -62,7 +62,7 @@ final class AtTheHullForm {
                 asked("Old gel coat, " + film, oldFilm, this::know),
                 asked(metric ? "Gel paste there, g" : "Gel paste there, oz", paste, this::know),
                 asked("Drops in a ml", drops, this::know));
-        model.job().jobProperty().addListener((property, before, after) -> {
+        Pieces.follow(temperature, model.job().jobProperty(), (before, after) -> {
             if (!before.fill().equals(after.fill())) {
                 show();
             }

@@ -8,6 +8,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -19,6 +20,7 @@ import tintwright.window.picture.Patches;
 final class BoatPage {
     private final LogModel log;
     private final JobModel job;
+    private final RecentModel recent;
     private final boolean own;
     private final Runnable other;
     private final Patches patches = new Patches();
@@ -28,6 +30,7 @@ final class BoatPage {
     private final Label title = Pieces.heading("");
     private final VBox places = new VBox();
     private final VBox boats = new VBox();
+    private final VBox lately = new VBox();
     private final TextField search = new TextField();
     private final TextField name = new TextField();
     private final TextField type = new TextField();
@@ -38,11 +41,12 @@ final class BoatPage {
      * @param own       true on the person's own bench, false on the demo's
      * @param other     goes over to the other bench
      */
-    BoatPage(LogModel log, JobModel job, Runnable toTheHull, boolean own, Runnable other) {
+    BoatPage(LogModel log, JobModel job, RecentModel recent, Runnable toTheHull, boolean own, Runnable other) {
         this.own = own;
         this.other = other;
         this.log = log;
         this.job = job;
+        this.recent = recent;
         readPlace = Pieces.button("Read another place", toTheHull);
         write = Pieces.quietButton("Write today's readings into the log", log::writeReadings);
         boats.getStyleClass().add("asked");
@@ -59,11 +63,16 @@ final class BoatPage {
                 "Back to the demo boat")) : new VBox(bench("An invented boat and shelf, to try everything on.",
                 "Start my own shelf"), patches, inHand);
         wide.getStyleClass().add("pictures");
-        VBox side = new VBox(Pieces.sheet("Boats", Pieces.asked("Search", search), boats), newBoat());
+        lately.getStyleClass().add("asked");
+        VBox worked = Pieces.onlyWhen(recent.shownProperty().map(lines -> !lines.isEmpty()),
+                Pieces.sheet("Worked on lately", lately));
+        VBox side = new VBox(worked, Pieces.sheet("Boats", Pieces.asked("Search", search), boats), newBoat());
         side.getStyleClass().addAll("column", "side");
         log.shownProperty().addListener((property, before, after) -> show(after));
         job.jobProperty().addListener((property, before, after) -> showPlaces());
+        recent.shownProperty().addListener((property, was, now) -> showLately(now));
         show(log.shownProperty().get());
+        showLately(recent.shownProperty().get());
         showPlaces();
         return new Sides(wide, side, true, 62);
     }
@@ -99,8 +108,27 @@ final class BoatPage {
             key.getStyleClass().setAll("choice-key");
             key.setMaxWidth(Double.MAX_VALUE);
             key.setSelected(boat.inHand());
-            key.setOnAction(event -> log.take(boat.id()));
+            key.setOnAction(event -> {
+                if (!recent.open(boat.name())) {
+                    log.take(boat.id());
+                }
+            });
             boats.getChildren().add(key);
+        }
+    }
+
+    private void showLately(List<RecentModel.Line> lines) {
+        lately.getChildren().clear();
+        for (int i = 0; i < lines.size(); i++) {
+            RecentModel.Line line = lines.get(i);
+            Button key = Pieces.button(line.boat() + "\n" + line.words(), () -> recent.open(line.boat()));
+            key.getStyleClass().setAll("choice-key");
+            key.setMaxWidth(Double.MAX_VALUE);
+            key.setId("recent-" + i);
+            if (i == 0) {
+                key.setTooltip(new Tooltip("Ctrl and B"));
+            }
+            lately.getChildren().add(key);
         }
     }
 

@@ -59,7 +59,7 @@ final class CatalystForm {
         basis.setValue(Basis.MASS);
         show(model.choice());
         from.valueProperty().addListener((property, before, after) -> choose(after));
-        model.job().jobProperty().addListener((property, before, after) -> {
+        Pieces.follow(details, model.job().jobProperty(), (before, after) -> {
             if (!before.fill().catalyst().equals(after.fill().catalyst())) {
                 show(after.fill().catalyst());
             }

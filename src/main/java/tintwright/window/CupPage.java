@@ -71,7 +71,7 @@ final class CupPage {
         hang();
         VBox side = new VBox(next(), chip(), inside());
         side.getStyleClass().addAll("column", "side");
-        model.inHandProperty().addListener((property, before, after) -> after.ifPresent(this::show));
+        Pieces.follow(side, model.inHandProperty(), (before, after) -> after.ifPresent(this::show));
         model.inHandProperty().get().ifPresent(this::show);
         return new Sides(pictures, side, false, 72);
     }

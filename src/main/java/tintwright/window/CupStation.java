@@ -20,7 +20,7 @@ final class CupStation extends StackPane {
         this.cup = cup;
         this.photo = photo;
         this.plan = new PlanPage(planModel, cup::begin).build();
-        cup.inHandProperty().addListener((property, before, after) -> {
+        Pieces.follow(this, cup.inHandProperty(), (before, after) -> {
             // What was read of a photo is at once to be seen in the cup.
             if (before.isPresent() != after.isPresent() || getChildren().contains(photoPage)) {
                 show();

@@ -39,6 +39,7 @@ final class Desk {
     private final FillModel fill;
     private final LogModel log;
     private final WalkModel walk;
+    private final RecentModel recent;
     private boolean ownBench;
     private Runnable otherBench = () -> { };
 
@@ -52,17 +53,18 @@ final class Desk {
      */
     Desk(Job first, Executor worker, Executor screen, Clock clock, Callable<ShopLog> openLog,
             Function<Shelf, Knowledge> teacher) {
-        job = new JobModel(first, teacher, new Latest(worker, screen, shell), shell, clock);
-        plan = new PlanModel(job, shell, engine(), new Latest(worker, screen, shell));
-        cup = new CupModel(job, shell, new Latest(worker, screen, shell), new InOrder(worker, screen), clock);
-        hull = new HullModel(job, new Latest(worker, screen, shell));
+        job = new JobModel(first, teacher, new Latest(worker, screen, shell, "Learning the shelf\u2026"), shell, clock);
+        plan = new PlanModel(job, shell, engine(), new Latest(worker, screen, shell, "Working out the mix\u2026"));
+        cup = new CupModel(job, shell, new Latest(worker, screen, shell, "Working out the next step\u2026"), new InOrder(worker, screen), clock);
+        hull = new HullModel(job, new Latest(worker, screen, shell, "Taking the readings together\u2026"));
         photo = new PhotoModel(worker, screen, hull::fromPhoto);
         chipPhoto = PhotoModel.ofChip(worker, screen, cup::read);
-        shelf = new ShelfModel(job, plan, new Latest(worker, screen, shell), new Latest(worker, screen, shell), clock);
-        fill = new FillModel(job, shell, new Latest(worker, screen, shell), new InOrder(worker, screen), clock);
-        log = new LogModel(job, shell, new Latest(worker, screen, shell), new InOrder(worker, screen), openLog);
+        shelf = new ShelfModel(job, plan, new Latest(worker, screen, shell, "Finding what chip to make next\u2026"), new Latest(worker, screen, shell, "Reading the file\u2026"), clock);
+        fill = new FillModel(job, shell, new Latest(worker, screen, shell, "Working out the cups\u2026"), new InOrder(worker, screen), clock);
+        log = new LogModel(job, shell, new Latest(worker, screen, shell, "Looking in the log\u2026"), new InOrder(worker, screen), openLog);
         cup.namesInTheLog(log::names);
         walk = new WalkModel(shell);
+        recent = new RecentModel(job, shell, new InOrder(worker, screen));
         new Guide(shell, job, plan, cup, fill);
         job.jobProperty().addListener((property, before, after) -> captions(after));
         captions(first);
@@ -135,7 +137,7 @@ final class Desk {
 
     private Map<Step, Supplier<Node>> pages() {
         Map<Step, Supplier<Node>> stations = new EnumMap<>(Step.class);
-        stations.put(Step.BOAT, () -> new BoatPage(log, job, () -> shell.stepProperty().set(Step.HULL),
+        stations.put(Step.BOAT, () -> new BoatPage(log, job, recent, () -> shell.stepProperty().set(Step.HULL),
                 ownBench, otherBench).build());
         stations.put(Step.HULL, () -> new HullStation(hull, photo));
         stations.put(Step.SHELF, () -> new ShelfPage(shelf, shell.unitsProperty().get()).build());
@@ -163,6 +165,10 @@ final class Desk {
 
     WalkModel walk() {
         return walk;
+    }
+
+    RecentModel recent() {
+        return recent;
     }
 
     LogModel log() {

@@ -32,8 +32,8 @@ final class FillAnswer {
     }
 
     Region build() {
-        model.planProperty().addListener((property, before, after) -> show(after));
-        model.refusedProperty().addListener((property, before, after) -> show(model.planProperty().get()));
+        Pieces.follow(answer, model.planProperty(), (before, after) -> show(after));
+        Pieces.follow(answer, model.refusedProperty(), (before, after) -> show(model.planProperty().get()));
         show(model.planProperty().get());
         return answer;
     }

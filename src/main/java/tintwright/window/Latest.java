@@ -13,6 +13,7 @@ public final class Latest {
     private final Executor worker;
     private final Executor screen;
     private final ShellModel shell;
+    private final String words;
     private final AtomicLong asked = new AtomicLong();
     private boolean open;
 
@@ -20,11 +21,13 @@ public final class Latest {
      * @param worker where the work runs; in the program one background thread
      * @param screen where answers are delivered; in the program the screen's thread
      * @param shell  told while an answer is awaited
+     * @param words  what is said when it takes a while, such as "Learning the shelf"
      */
-    public Latest(Executor worker, Executor screen, ShellModel shell) {
+    public Latest(Executor worker, Executor screen, ShellModel shell, String words) {
         this.worker = worker;
         this.screen = screen;
         this.shell = shell;
+        this.words = words;
     }
 
     /**
@@ -73,5 +76,10 @@ public final class Latest {
             open = false;
             shell.end(this);
         }
+    }
+
+    /** @return what is being worked on, in a few words */
+    String words() {
+        return words;
     }
 }

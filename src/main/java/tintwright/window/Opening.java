@@ -65,6 +65,7 @@ final class Opening {
                 shelf -> shelf.equals(first.shelf()) ? known.join() : teacher.apply(shelf));
         desk.shell().say(said);
         desk.fill().keepTimers(new KeptTimers(folder.resolve("cure.properties")));
+        desk.recent().keepIn(new RecentBoats(folder.resolve("boats")));
         desk.job().keepWith(job -> worker.execute(() -> {
             try {
                 kept.keep(job);

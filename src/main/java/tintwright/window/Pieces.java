@@ -1,6 +1,9 @@
 package tintwright.window;
 
+import java.util.function.BiConsumer;
+import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
+import javafx.beans.value.WeakChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -109,6 +112,17 @@ final class Pieces {
         VBox asked = new VBox(label, field);
         asked.getStyleClass().add("asked");
         return asked;
+    }
+
+    /**
+     * Tells a page of every change for as long as its node lives, and no longer: a page that was built anew must not
+     * be kept, and shown to nobody, by the model it looks at.
+     */
+    static <T> void follow(Node node, ObservableValue<T> value, BiConsumer<T, T> then) {
+        ChangeListener<T> listener = (property, before, after) -> then.accept(before, after);
+        // The node holds the listener, the model only knows of it.
+        node.getProperties().put(listener, Boolean.TRUE);
+        value.addListener(new WeakChangeListener<>(listener));
     }
 
     static Region gap() {

@@ -58,8 +58,8 @@ final class PlanPage {
         VBox.setVgrow(lower, Priority.ALWAYS);
         VBox side = new VBox(asks(), answer());
         side.getStyleClass().addAll("column", "side");
-        model.planProperty().addListener((property, before, after) -> show(after));
-        model.job().jobProperty().addListener((property, before, after) -> fill(after));
+        Pieces.follow(side, model.planProperty(), (before, after) -> show(after));
+        Pieces.follow(side, model.job().jobProperty(), (before, after) -> fill(after));
         fill(model.job().now());
         show(model.planProperty().get());
         return new Sides(pictures, side, false, 72);

@@ -68,7 +68,7 @@ final class RepairForm {
         HBox.setHgrow(named, Priority.ALWAYS);
         lie.getSelectionModel().select(Lie.VERTICAL);
         kind.getSelectionModel().select(RepairKind.COUNTERSUNK);
-        model.job().jobProperty().addListener((property, before, after) -> showList());
+        Pieces.follow(list, model.job().jobProperty(), (before, after) -> showList());
         showList();
         return Pieces.sheet("To fill", Pieces.row(named, Pieces.asked("How many", count)),
                 Choices.asked("Kind", kind), Choices.asked("The surface lies", lie), sizes,

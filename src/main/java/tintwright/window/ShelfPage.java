@@ -52,7 +52,7 @@ final class ShelfPage {
         wide.getStyleClass().add("pictures");
         side.getChildren().setAll(chipEntry(), stock.node(), own());
         side.getStyleClass().addAll("column", "side");
-        model.standProperty().addListener((property, before, after) -> show(after));
+        Pieces.follow(wide, model.standProperty(), (before, after) -> show(after));
         show(model.standProperty().get());
         Region page = new Sides(wide, side, true, 62);
         page.setOnDragOver(event -> {

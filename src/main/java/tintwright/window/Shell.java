@@ -35,8 +35,9 @@ final class Shell extends BorderPane {
 
     private static final Duration PATIENCE = Duration.millis(300);
     private static final String KEYS = "Keys: Ctrl 1 to 6 go to a station. Ctrl Enter does what the strip at the "
-            + "foot says. Ctrl Z takes back, Ctrl Y does it again. Ctrl plus, minus and 0 set the text, Ctrl L light or "
-            + "dark, Ctrl U the units. Left and right change the light of the split swatch. F1 shows this.";
+            + "foot says. Ctrl Z takes back, Ctrl Y does it again. Ctrl B goes back to the boat worked on before. Ctrl "
+            + "plus, minus and 0 set the text, Ctrl L light or dark, Ctrl U the units. Left and right "
+            + "change the light of the split swatch. F1 shows this.";
 
     private final BooleanProperty slow = new SimpleBooleanProperty(false);
     private final ShellModel model;
@@ -58,7 +59,7 @@ final class Shell extends BorderPane {
         setBottom(new VBox(noticeLine(), new Strip(model)));
         model.stepProperty().addListener((property, before, after) -> open(after));
         model.unitsProperty().addListener((property, before, after) -> {
-            built.clear();
+            built.keySet().removeIf(Step::showsUnits);
             open(model.stepProperty().get());
         });
         model.pointedProperty().addListener((property, before, after) -> pointOut());
@@ -143,9 +144,11 @@ final class Shell extends BorderPane {
         HBox.setHgrow(words, Priority.ALWAYS);
         // The toolkit has no live region; a change of a text that can be focused is what it passes on.
         words.setFocusTraversable(true);
+        Label doing = Pieces.bound(model.doingProperty(), "plain");
+        doing.setId("doing");
         ProgressBar bar = new ProgressBar(ProgressBar.INDETERMINATE_PROGRESS);
-        bar.setAccessibleText("working");
-        HBox busy = Pieces.onlyWhen(slow, new HBox(bar, Pieces.quietButton("Cancel", model::cancel)));
+        bar.accessibleTextProperty().bind(model.doingProperty());
+        HBox busy = Pieces.onlyWhen(slow, new HBox(doing, bar, Pieces.quietButton("Cancel", model::cancel)));
         busy.getStyleClass().add("row");
         Button gone = Pieces.quietButton("Close", () -> model.say(""));
         Pieces.onlyWhen(model.noticeProperty().isNotEmpty(), gone);
@@ -162,6 +165,9 @@ final class Shell extends BorderPane {
                 slow.set(false);
             }
         });
+        if (model.busyProperty().get()) {
+            patience.playFromStart();
+        }
         line.setId("notice-line");
         letGo(line);
         return Pieces.onlyWhen(model.noticeProperty().isNotEmpty().or(slow), line);
@@ -272,6 +278,8 @@ final class Shell extends BorderPane {
             model.redo();
         } else if (code == KeyCode.U) {
             units();
+        } else if (code == KeyCode.B) {
+            model.lastBoat();
         } else if (code == KeyCode.L) {
             model.darkProperty().set(!model.darkProperty().get());
         } else {

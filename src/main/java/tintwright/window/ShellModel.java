@@ -35,6 +35,7 @@ public final class ShellModel {
     private final StringProperty nowButton = new SimpleStringProperty("");
     private final StringProperty notice = new SimpleStringProperty("");
     private final BooleanProperty noticeStays = new SimpleBooleanProperty(false);
+    private final StringProperty doing = new SimpleStringProperty("");
     private final BooleanProperty busy = new SimpleBooleanProperty(false);
     private final DoubleProperty textShare = new SimpleDoubleProperty(1);
     private final BooleanProperty dark = new SimpleBooleanProperty(false);
@@ -43,6 +44,7 @@ public final class ShellModel {
     private Runnable nowAction = () -> { };
     private Runnable undo = () -> { };
     private Runnable redo = () -> { };
+    private Runnable lastBoat = () -> { };
     private final List<Latest> awaited = new ArrayList<>();
     private final IntegerProperty pointed = new SimpleIntegerProperty(0);
     private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
@@ -94,14 +96,30 @@ public final class ShellModel {
         }
     }
 
+    /** @param open brings back the boat worked on before this one */
+    void lastBoat(Runnable open) {
+        lastBoat = open;
+    }
+
+    /** Brings back the boat worked on before this one; nothing happens when there is none. */
+    public void lastBoat() {
+        lastBoat.run();
+    }
+
     /** An answer is awaited; {@link #cancel()} gives it up. */
     void begin(Latest question) {
         awaited.add(question);
-        busy.set(true);
+        sayWhatIsDone();
     }
 
     void end(Latest question) {
         awaited.remove(question);
+        sayWhatIsDone();
+    }
+
+    /** The work that was asked for first is under way, so it is what is waited for. */
+    private void sayWhatIsDone() {
+        doing.set(awaited.isEmpty() ? "" : awaited.get(0).words());
         busy.set(!awaited.isEmpty());
     }
 
@@ -202,6 +220,11 @@ public final class ShellModel {
 
     BooleanProperty noticeStaysProperty() {
         return noticeStays;
+    }
+
+    /** @return what is being worked on, in a few words; empty when nothing is */
+    public StringProperty doingProperty() {
+        return doing;
     }
 
     public BooleanProperty busyProperty() {

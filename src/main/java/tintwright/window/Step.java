@@ -22,6 +22,11 @@ public enum Step {
         return title;
     }
 
+    /** @return true where figures are shown in the person's own units, so that the page follows when these change */
+    boolean showsUnits() {
+        return this == SHELF || this == CUP || this == FILL;
+    }
+
     /** @return what is done there, in a few words */
     public String meaning() {
         return meaning;

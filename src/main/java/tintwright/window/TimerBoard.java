@@ -21,7 +21,7 @@ final class TimerBoard extends VBox {
     TimerBoard(FillModel model) {
         this.model = model;
         getStyleClass().add("column");
-        model.timers().runningProperty().addListener((property, before, after) -> show(after));
+        Pieces.follow(this, model.timers().runningProperty(), (before, after) -> show(after));
         setVisible(false);
         setManaged(false);
         show(model.timers().runningProperty().get());

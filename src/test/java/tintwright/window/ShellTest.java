@@ -2,24 +2,33 @@ package tintwright.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.ref.WeakReference;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
+import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
+import tintwright.bench.ShopLog;
 
 /** The real scene without a display. */
 class ShellTest {
@@ -273,5 +282,66 @@ class ShellTest {
             sum += weights[i] * (c <= 0.03928 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4));
         }
         return sum;
+    }
+
+    /** Units are switched often; what a page saw before must not go on being told, and kept, by the model for good. */
+    @Test
+    void aModelLetsGoOfAPageNobodySees() throws InterruptedException {
+        SimpleStringProperty seen = new SimpleStringProperty("first");
+        List<String> told = new ArrayList<>();
+        Region page = new Region();
+        Pieces.follow(page, seen, (before, after) -> told.add(before + " to " + after));
+        seen.set("second");
+        assertEquals(List.of("first to second"), told);
+        WeakReference<Region> old = new WeakReference<>(page);
+        page = null;
+        for (int i = 0; i < 100 && old.get() != null; i++) {
+            System.gc();
+            Thread.sleep(20);
+        }
+        assertNull(old.get(), "the page is kept");
+        seen.set("third");
+        assertEquals(1, told.size(), "a page that is gone was told");
+    }
+
+    @Test
+    void onlyPagesThatShowUnitsAreBuiltAnewWhenTheseChange() {
+        Stagehand.onScreen(() -> {
+            Desk desk = desk();
+            Scene scene = open(desk);
+            for (Step step : Step.values()) {
+                desk.shell().stepProperty().set(step);
+                Node before = station(scene);
+                press(scene, KeyCode.U);
+                assertEquals(step.showsUnits(), before != station(scene), step.title());
+            }
+            return null;
+        });
+    }
+
+    private static Node station(Scene scene) {
+        return ((StationPage) ((ScrollPane) scene.getRoot().lookup(".middle")).getContent()).getChildren().get(0);
+    }
+
+    @Test
+    void whatTakesLongerIsSaidInWordsFromTheFirstStartOn() throws InterruptedException {
+        List<Runnable> held = new CopyOnWriteArrayList<>();
+        Desk desk = Stagehand.onScreen(() -> new Desk(Desk.demo(), held::add, Runnable::run, Clock.systemUTC(),
+                () -> ShopLog.demo(Clock.systemUTC()), Desks::learn));
+        Scene scene = Stagehand.onScreen(() -> open(desk));
+        Label doing = (Label) scene.getRoot().lookup("#doing");
+        for (int i = 0; i < 250 && !Stagehand.onScreen(() -> doing.getParent().isVisible()); i++) {
+            Thread.sleep(20);
+        }
+        assertTrue(Stagehand.onScreen(() -> doing.getParent().isVisible()), "nothing is said");
+        assertEquals("Learning the shelf\u2026", doing.getText());
+        Stagehand.onScreen(() -> {
+            while (!held.isEmpty()) {
+                held.remove(0).run();
+            }
+            assertFalse(doing.getParent().isVisible(), "all is done");
+            assertEquals("", doing.getText());
+            return null;
+        });
     }
 }
