@@ -63,14 +63,16 @@ final class Opening {
     Desk desk(Executor worker, Executor screen, Clock clock, Callable<ShopLog> openLog) {
         Desk desk = new Desk(first, worker, screen, clock, openLog,
                 shelf -> shelf.equals(first.shelf()) ? known.join() : teacher.apply(shelf));
-        desk.shell().say(said);
+        if (!said.isEmpty()) {
+            desk.shell().warn(said);
+        }
         desk.fill().keepTimers(new KeptTimers(folder.resolve("cure.properties")));
         desk.recent().keepIn(new RecentBoats(folder.resolve("boats")));
         desk.job().keepWith(job -> worker.execute(() -> {
             try {
                 kept.keep(job);
             } catch (FileProblem e) {
-                screen.execute(() -> desk.shell().say(Said.of(e)));
+                screen.execute(() -> desk.shell().warn(Said.of(e)));
             }
         }));
         return desk;

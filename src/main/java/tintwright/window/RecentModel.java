@@ -38,14 +38,14 @@ public final class RecentModel {
         try {
             show(folder.list());
         } catch (FileProblem e) {
-            shell.say(Said.of(e));
+            shell.warn(Said.of(e));
         }
     }
 
     private void leave(Job left) {
         if (kept.isPresent() && !left.boat().isBlank()) {
             RecentBoats folder = kept.get();
-            writing.run(() -> folder.leave(left), this::show, failure -> shell.say(Said.of(failure)));
+            writing.run(() -> folder.leave(left), this::show, failure -> shell.warn(Said.of(failure)));
         }
     }
 
@@ -72,7 +72,7 @@ public final class RecentModel {
         }
         RecentBoats folder = kept.orElseThrow();
         writing.run(() -> folder.fetch(boat), found -> found.ifPresent(this::bring),
-                failure -> shell.say(Said.of(failure)));
+                failure -> shell.warn(Said.of(failure)));
         return true;
     }
 
@@ -80,7 +80,7 @@ public final class RecentModel {
         job.change(now -> new Job(left.boat(), left.places(), left.place(), left.shelf(), left.grams(),
                 now.scaleStep(), left.off(), left.fill(), left.cup(), left.ahead()).with(now.shelf()));
         if (left.cup().isPresent() && job.now().cup().isEmpty()) {
-            shell.say("The cup " + left.cup().get().name() + " holds what is no longer on the shelf; its page in the "
+            shell.warn("The cup " + left.cup().get().name() + " holds what is no longer on the shelf; its page in the "
                     + "log still says what is in it.");
         }
     }

@@ -24,7 +24,7 @@ public enum Step {
 
     /** @return true where figures are shown in the person's own units, so that the page follows when these change */
     boolean showsUnits() {
-        return this == SHELF || this == CUP || this == FILL;
+        return this == SHELF || this == FILL;
     }
 
     /** @return what is done there, in a few words */
