@@ -20,6 +20,9 @@ import tintwright.colour.Viewing;
  * perfect. A reading is left out when it lies more than {@value #OUTLIER} standard deviations (root of the sum of
  * squares over L*, a*, b*) from the median, in units of the larger of stated noise and median scatter; for honest
  * normal noise that is one in a thousand. What a photo's readings share does not shrink by repeating.
+ *
+ * <p>Each reading weighs as the inverse of the variance it states, its photo's share included, which is the weight of
+ * least variance (JCGM 100:2008, for independent inputs): beside an instrument a doubtful photo hardly counts.
  */
 public final class Repeats {
     /** How many seen deviations the stated noise is worth; a judgement of ours. */
@@ -28,6 +31,9 @@ public final class Repeats {
     private static final double OUTLIER = 4;
     /** Makes the median deviation of a normal scatter its standard deviation. */
     private static final double MEDIAN_TO_SIGMA = 1.4826;
+
+    /** A reading that states no noise at all is still not perfect. */
+    private static final double LEAST_VARIANCE = 1e-6;
 
     private Repeats() {
     }
@@ -41,9 +47,11 @@ public final class Repeats {
      * @param noise      standard deviation of one value of {@code spectrum}; 0 without one
      * @param kept       places in the list of what was used, from 0
      * @param leftOut    places in the list of what does not belong, from 0; never more than were kept
+     * @param torn       true when two readings lie further apart than they state they can, so that nobody knows which
+     *                   one is wrong
      */
     public record Combined(Lab mean, Covariance covariance, Optional<Spectrum> spectrum, double noise,
-            List<Integer> kept, List<Integer> leftOut, Geometry geometry, FilmState film) {
+            List<Integer> kept, List<Integer> leftOut, boolean torn, Geometry geometry, FilmState film) {
         /** @return the repeats as one reading: spectral when all of them were */
         public Reading asReading() {
             if (spectrum.isPresent()) {
@@ -63,19 +71,21 @@ public final class Repeats {
         List<Integer> kept = new ArrayList<>();
         List<Integer> leftOut = new ArrayList<>();
         judge(readings, colours, kept, leftOut);
+        boolean torn = readings.size() == 2 && torn(readings, colours);
+        double[] weights = weights(readings, colours, kept);
         double[] mean = new double[3];
-        for (int i : kept) {
-            double[] lab = axes(colours.get(i));
+        for (int k = 0; k < weights.length; k++) {
+            double[] lab = axes(colours.get(kept.get(k)));
             for (int axis = 0; axis < 3; axis++) {
-                mean[axis] += lab[axis] / kept.size();
+                mean[axis] += weights[k] * lab[axis];
             }
         }
         Reading first = readings.get(kept.get(0));
         Lab middle = new Lab(mean[0], mean[1], mean[2], viewing);
-        Covariance sure = covariance(readings, colours, kept, mean);
+        Covariance sure = covariance(readings, colours, kept, weights, mean);
         boolean spectral = kept.stream().allMatch(i -> readings.get(i) instanceof SpectralReading);
         if (!spectral) {
-            return new Combined(middle, sure, Optional.empty(), 0, kept, leftOut, first.geometry(), first.film());
+            return new Combined(middle, sure, Optional.empty(), 0, kept, leftOut, torn, first.geometry(), first.film());
         }
         double[][] spectra = new double[kept.size()][];
         double stated = 0;
@@ -87,7 +97,7 @@ public final class Repeats {
         double[] reflectance = new double[Grid.INSIDE.count()];
         double noise = average(spectra, stated, reflectance);
         Spectrum together = Spectrum.of(Grid.INSIDE, reflectance);
-        return new Combined(Lab.of(together, viewing), sure, Optional.of(together), noise, kept, leftOut,
+        return new Combined(Lab.of(together, viewing), sure, Optional.of(together), noise, kept, leftOut, torn,
                 first.geometry(), first.film());
     }
 
@@ -108,6 +118,35 @@ public final class Repeats {
                     + " was made under another light than " + viewing + " and has no spectrum; read it again")));
         }
         return colours;
+    }
+
+    /** @return for each kept reading its share of the mean, 1 together */
+    private static double[] weights(List<Reading> readings, List<Lab> colours, List<Integer> kept) {
+        Map<String, Integer> ofPhoto = new HashMap<>();
+        kept.forEach(i -> photo(readings.get(i)).ifPresent(bias -> ofPhoto.merge(bias.photo(), 1, Integer::sum)));
+        double[] weights = new double[kept.size()];
+        double sum = 0;
+        for (int k = 0; k < weights.length; k++) {
+            Reading reading = readings.get(kept.get(k));
+            double variance = trace(stated(reading, colours.get(kept.get(k))));
+            // What a photo's readings share weighs on each of them as often as there are of them.
+            variance += photo(reading).map(bias -> ofPhoto.get(bias.photo()) * trace(bias.covariance().toArray()))
+                    .orElse(0.0);
+            weights[k] = 1 / Math.max(variance, LEAST_VARIANCE);
+            sum += weights[k];
+        }
+        for (int k = 0; k < weights.length; k++) {
+            weights[k] /= sum;
+        }
+        return weights;
+    }
+
+    private static double trace(double[][] m) {
+        return m[0][0] + m[1][1] + m[2][2];
+    }
+
+    private static Optional<ColourReading.PhotoBias> photo(Reading reading) {
+        return reading instanceof ColourReading colour ? colour.photo() : Optional.empty();
     }
 
     private static void judge(List<Reading> readings, List<Lab> colours, List<Integer> kept, List<Integer> leftOut) {
@@ -143,31 +182,50 @@ public final class Repeats {
         }
     }
 
+    /** Two that cannot both be right: further apart than they and their photos state, on the same measure. */
+    private static boolean torn(List<Reading> readings, List<Lab> colours) {
+        double far = 0;
+        for (int axis = 0; axis < 3; axis++) {
+            double variance = 1e-12;
+            for (int i = 0; i < 2; i++) {
+                variance += stated(readings.get(i), colours.get(i))[axis][axis];
+                int at = axis;
+                variance += photo(readings.get(i)).map(bias -> bias.covariance().toArray()[at][at]).orElse(0.0);
+            }
+            double off = axes(colours.get(0))[axis] - axes(colours.get(1))[axis];
+            far += off * off / variance;
+        }
+        return Math.sqrt(far) > OUTLIER;
+    }
+
     private static Covariance covariance(List<Reading> readings, List<Lab> colours, List<Integer> kept,
-            double[] mean) {
+            double[] weights, double[] mean) {
         int n = kept.size();
         double[][] sum = new double[3][3];
-        Map<String, Integer> ofPhoto = new HashMap<>();
+        Map<String, Double> ofPhoto = new HashMap<>();
         Map<String, Covariance> shared = new HashMap<>();
-        for (int i : kept) {
+        for (int k = 0; k < n; k++) {
+            int i = kept.get(k);
             double[] lab = axes(colours.get(i));
             double[][] stated = stated(readings.get(i), colours.get(i));
             for (int r = 0; r < 3; r++) {
                 for (int c = 0; c < 3; c++) {
-                    sum[r][c] += STATED_COUNTS_AS * stated[r][c] / n + (lab[r] - mean[r]) * (lab[c] - mean[c]);
+                    sum[r][c] += weights[k] * weights[k] * (STATED_COUNTS_AS * stated[r][c]
+                            + n * (lab[r] - mean[r]) * (lab[c] - mean[c]));
                 }
             }
-            if (readings.get(i) instanceof ColourReading colour && colour.photo().isPresent()) {
-                ofPhoto.merge(colour.photo().get().photo(), 1, Integer::sum);
-                shared.put(colour.photo().get().photo(), colour.photo().get().covariance());
-            }
+            double weight = weights[k];
+            photo(readings.get(i)).ifPresent(bias -> {
+                ofPhoto.merge(bias.photo(), weight, Double::sum);
+                shared.put(bias.photo(), bias.covariance());
+            });
         }
         double[][] sure = new double[3][3];
         for (int r = 0; r < 3; r++) {
             for (int c = 0; c < 3; c++) {
-                sure[r][c] = sum[r][c] / (STATED_COUNTS_AS + n - 1) / n;
-                for (Map.Entry<String, Integer> photo : ofPhoto.entrySet()) {
-                    double share = photo.getValue() / (double) n;
+                sure[r][c] = sum[r][c] / (STATED_COUNTS_AS + n - 1);
+                for (Map.Entry<String, Double> photo : ofPhoto.entrySet()) {
+                    double share = photo.getValue();
                     sure[r][c] += share * share * shared.get(photo.getKey()).toArray()[r][c];
                 }
             }

@@ -11,6 +11,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.colour.Ciede2000;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
@@ -106,6 +107,11 @@ public final class HullModel {
     }
 
     private static String doubt(Repeats.Combined all, List<Line> lines) {
+        if (all.torn()) {
+            return say("The two readings are %s, further than they can be of one colour. Read the spot a third time to "
+                    + "know which one is wrong.", DifferenceWords.apart(Ciede2000.between(lines.get(0).colour(),
+                    lines.get(1).colour())));
+        }
         if (all.leftOut().isEmpty()) {
             return "";
         }

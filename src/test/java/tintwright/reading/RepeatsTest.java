@@ -1,6 +1,7 @@
 package tintwright.reading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -40,6 +41,28 @@ class RepeatsTest {
                 colour(55, -9, 3, 0.3, Optional.empty())), Viewing.D65_10);
         assertEquals(List.of(), differ.leftOut());
         assertTrue(differ.covariance().ll() > 10 * agree.covariance().ll());
+    }
+
+    @Test
+    void aDoubtfulPhotoHardlyCountsBesideAMeter() {
+        ColourReading photo = new ColourReading(new Lab(55.1, 1.2, 1.3, Viewing.D65_10), Covariance.same(1),
+                Geometry.SPECULAR_EXCLUDED, FilmState.CURED,
+                Optional.of(new ColourReading.PhotoBias("bow", Covariance.same(6))));
+        Repeats.Combined both = Repeats.combine(List.of(colour(71.2, -5, 2, 0.3, Optional.empty()), photo),
+                Viewing.D65_10);
+        // Inverse variances: 0.09 against 1 + 36.
+        assertEquals((71.2 / 0.09 + 55.1 / 37) / (1 / 0.09 + 1 / 37.0), both.mean().lightness(), 1e-9);
+        assertTrue(both.covariance().ll() < 1, "the meter's sureness stays: " + both.covariance().ll());
+    }
+
+    @Test
+    void twoThatCannotBothBeRightAreSaidToBeTorn() {
+        assertTrue(Repeats.combine(List.of(colour(60, -9, 3, 0.3, Optional.empty()),
+                colour(57, -9, 3, 0.3, Optional.empty())), Viewing.D65_10).torn());
+        assertFalse(Repeats.combine(List.of(colour(60, -9, 3, 0.3, Optional.empty()),
+                colour(60.6, -9, 3, 0.3, Optional.empty())), Viewing.D65_10).torn());
+        assertFalse(Repeats.combine(List.of(colour(60, -9, 3, 0.3, Optional.empty()),
+                colour(57, -9, 3, 0.4, Optional.of("bow"))), Viewing.D65_10).torn(), "a photo may be off by 2");
     }
 
     @Test

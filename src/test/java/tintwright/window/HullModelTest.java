@@ -44,6 +44,15 @@ class HullModelTest {
     }
 
     @Test
+    void twoReadingsFarApartAskForAThird() {
+        assertTrue(hull.newPlace("transom", "55.5", "-2.0", "6.5", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED));
+        assertTrue(hull.type("63.3", "-2.1", "6.4", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED));
+        assertTrue(now().doubt().contains("third time"), now().doubt());
+        assertTrue(hull.type("63.4", "-2.1", "6.5", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED));
+        assertFalse(now().doubt().contains("third time"), now().doubt());
+    }
+
+    @Test
     void whatCannotBeAColourIsRefusedInOneSentence() {
         int before = now().lines().size();
         for (String[] typed : new String[][] {{"pale", "0", "0"}, {"620", "0", "0"}, {"60", "-300", "0"}}) {
