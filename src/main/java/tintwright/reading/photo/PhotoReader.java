@@ -18,6 +18,12 @@ public final class PhotoReader {
     private static final double HANDLING = 0.30;
     /** Coded light must rise with at least this power of what the references say before linear codes are tried. */
     private static final double TOO_STEEP = 0.72;
+    /**
+     * From so many references on, a card that is not there shows: each predicted from the others is this far off,
+     * CIEDE2000, while the worst real photo of a card stays below 5. A judgement of ours.
+     */
+    private static final int ENOUGH_TO_DENY = 4;
+    private static final double NO_CARD = 12;
     /** Linear codes must explain the references this much better. */
     private static final double PLAINLY_BETTER = 0.92;
     private static final int ENOUGH_TO_TELL = 8;
@@ -43,6 +49,7 @@ public final class PhotoReader {
             throw new PhotoException("No spot is marked in " + photo.path().getFileName()
                     + ". Mark at least one place on the hull or one chip.");
         }
+        notOnACard(marks);
         Pixels pixels = decode(photo, references, marks.spots(), spots, progress);
         Records records = new Records(photo, pixels, references, marks.spots(), spots,
                 marks.linearCodes() ? RgbProfile.LINEAR : photo.profile());
@@ -63,7 +70,23 @@ public final class PhotoReader {
                 foundLinear = true;
             }
         }
+        if (correction.references() >= ENOUGH_TO_DENY && correction.leaveOneOut() > NO_CARD) {
+            throw new PhotoException(String.format(java.util.Locale.ROOT, "What lies in the frame is not the card that "
+                    + "was named: its patches contradict each other by %.0f. Find the card, drag the frame onto it, or "
+                    + "name another card.", correction.leaveOneOut()));
+        }
         return answer(photo, marks, records, correction, viewing, foundLinear);
+    }
+
+    private static void notOnACard(Marks marks) throws PhotoException {
+        for (Spot spot : marks.spots()) {
+            for (PlacedCard placed : marks.cards()) {
+                if (placed.holds(spot.centre())) {
+                    throw new PhotoException("The mark \"" + spot.name() + "\" lies on the card. Move it onto what is to "
+                            + "be read, or the frame onto the card.");
+                }
+            }
+        }
     }
 
     private static PhotoReadings answer(PhotoFile photo, Marks marks, Records records, Correction correction,

@@ -58,6 +58,18 @@ public record PlacedCard(ReferenceCard card, List<PixelPoint> corners) {
         return new double[][] {{-out, -out}, {right + out, -out}, {right + out, bottom + out}, {-out, bottom + out}};
     }
 
+    /** @return true when a point of the photo lies between the outer corners */
+    boolean holds(PixelPoint point) {
+        for (int i = 0; i < 4; i++) {
+            PixelPoint a = corners.get(i);
+            PixelPoint b = corners.get((i + 1) % 4);
+            if ((b.x() - a.x()) * (point.y() - a.y()) - (b.y() - a.y()) * (point.x() - a.x()) < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** @return the centre of a patch in the photo */
     public PixelPoint centre(int row, int column) {
         return grid().at(column, row);

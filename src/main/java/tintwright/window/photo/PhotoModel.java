@@ -100,6 +100,10 @@ public final class PhotoModel {
     }
 
     private <T> void work(Callable<T> task, Consumer<T> shown) {
+        work(task, shown, () -> { });
+    }
+
+    private <T> void work(Callable<T> task, Consumer<T> shown, Runnable failed) {
         watch.stopped = true;
         Watch mine = new Watch(++asked);
         watch = mine;
@@ -128,6 +132,7 @@ public final class PhotoModel {
                     shown.accept(done);
                 } else {
                     problem.set(capital(said));
+                    failed.run();
                 }
             });
         });
@@ -296,7 +301,7 @@ public final class PhotoModel {
         work(() -> here.read(now.whole(), watch), answer -> {
             readings.set(answer);
             message.set(task.missing(marks.get().spots()));
-        });
+        }, () -> readings.set(null));
     }
 
     /** Keeps the marks beside the photo and hands the hull's readings over. */

@@ -151,6 +151,25 @@ class BadPhotoTest {
     }
 
     @Test
+    void aFrameWithNoCardInItIsNotRead() throws Exception {
+        PhotoFile photo = PhotoFile.open(save("flat.jpg", jpeg(0.6)));
+        List<CardPatch> patches = new java.util.ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            patches.add(CardPatch.of("patch " + i, new Lab(25 + 12 * i, 20 * Math.cos(i), 20 * Math.sin(i),
+                    Viewing.D65_10)));
+        }
+        ReferenceCard card = new ReferenceCard("six", 2, 3, patches, 0.85, 0.5);
+        PlacedCard placed = new PlacedCard(card, List.of(new PixelPoint(100, 80), new PixelPoint(300, 80),
+                new PixelPoint(300, 220), new PixelPoint(100, 220)));
+        String missing = assertThrows(PhotoException.class, () -> PhotoReader.read(photo, new Marks(List.of(placed),
+                List.of(), List.of(Spot.hull("bow", 50, 50, 10)), false), Viewing.D65_10, Progress.NONE)).getMessage();
+        assertTrue(missing.contains("not the card"), missing);
+        String onCard = assertThrows(PhotoException.class, () -> PhotoReader.read(photo, new Marks(List.of(placed),
+                List.of(), List.of(Spot.hull("bow", 200, 150, 10)), false), Viewing.D65_10, Progress.NONE)).getMessage();
+        assertTrue(onCard.contains("on the card"), onCard);
+    }
+
+    @Test
     void everythingClipped() throws Exception {
         PhotoFile photo = PhotoFile.open(save("white.png", Files.readAllBytes(TestPhotos.save(folder, "w.png",
                 TestPhotos.image(400, 300, 8, (x, y) -> new double[] {1, 1, 1})))));

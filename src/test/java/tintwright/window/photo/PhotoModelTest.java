@@ -89,8 +89,8 @@ class PhotoModelTest {
     @Test
     void crossedCornersAreSaidAndMendedByDraggingThemBack() {
         model.open(photo);
-        model.placeByHand();
-        model.addSpot(new PixelPoint(1150, 300));
+        model.findCard();
+        model.addSpot(DrawnPhoto.HULL);
         PixelPoint was = model.marksProperty().get().corners().get(0);
         model.moveCorner(0, new PixelPoint(1590, 990));
         model.readAgain();
