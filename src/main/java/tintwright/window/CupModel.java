@@ -71,7 +71,7 @@ public final class CupModel {
      * @param figure   the large figure to weigh to, such as "0.42 g"; empty when nothing is weighed
      * @param of       what is weighed
      * @param how      how, when it is not weighed straight; may be empty
-     * @param after    how many doses follow; may be empty
+     * @param after    how many doses follow, or what would make it surer; may be empty
      * @param deed     what is written when it is done as advised; empty when there is nothing to write
      * @param then     what is written with it and needs no doing; mostly empty
      * @param more     the doses that follow from the same plan when this one is done exactly as advised

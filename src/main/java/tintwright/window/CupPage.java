@@ -174,7 +174,7 @@ final class CupPage {
         swatch.show(seen.swatch());
         depth.show(seen.depth());
         rose.show(seen.rose());
-        sentence.setText(seen.next().sentence());
+        sentence.setText(seen.next().sentence() + (seen.next().after().isEmpty() ? "" : "\n" + seen.next().after()));
         boolean weighing = !seen.next().figure().isEmpty();
         sentence.setVisible(!weighing);
         sentence.setManaged(!weighing);

@@ -51,7 +51,8 @@ final class NextStep {
         }
         if (plan instanceof Plan.WayBack) {
             return new CupModel.Next("Only white helps now: choose a way back.", "Show the ways",
-                    "", "", "", "", Optional.empty(), Optional.empty(), List.of(), false);
+                    "", "", "", cup.state().unread().isEmpty() ? ""
+                    : "This is computed from the weights, not read: a chip would make it surer.", Optional.empty(), Optional.empty(), List.of(), false);
         }
         return plain("Weigh white in first: there is none in the cup.", "");
     }

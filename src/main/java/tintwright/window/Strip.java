@@ -21,6 +21,7 @@ final class Strip extends GridPane {
     /** Letters of a sentence, of words and of a figure that have room when the text is set large. */
     private static final int SHORT_WHEN_LARGE = 34;
     private static final int SHORT_WORDS = 30;
+    private static final int MANY_WORDS = 38;
     private static final int SHORT_FIGURE = 12;
     private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
     private static final PseudoClass LONGER = PseudoClass.getPseudoClass("longer");
@@ -47,6 +48,7 @@ final class Strip extends GridPane {
         Label big = Pieces.bound(figure, "strip-figure");
         Label said = Pieces.bound(words, "strip-words");
         smaller(said, LONG, SHORT_WORDS);
+        smaller(said, LONGER, MANY_WORDS);
         smaller(big, LONG, SHORT_FIGURE);
         VBox box = new VBox(asked, big, said);
         box.getStyleClass().add("strip-cell");
