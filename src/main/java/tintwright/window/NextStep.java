@@ -50,7 +50,7 @@ final class NextStep {
                     "On to the fill", "", "", "", "", Optional.empty(), Optional.empty(), List.of(), true);
         }
         if (plan instanceof Plan.WayBack) {
-            return new CupModel.Next("Only white helps now: choose a way back.", "Show the ways",
+            return new CupModel.Next("Choose a way back.", "Show the ways",
                     "", "", "", cup.state().unread().isEmpty() ? ""
                     : "This is computed from the weights, not read: a chip would make it surer.", Optional.empty(), Optional.empty(), List.of(), false);
         }
