@@ -59,8 +59,10 @@ final class LogPage {
                 Pieces.sheet("Mixed before, near this hull", near));
         side.getStyleClass().addAll("column", "side");
         model.shownProperty().addListener((property, before, after) -> show(after));
-        model.againProperty().addListener((property, before, after) -> again.getChildren().setAll(after.lines().stream()
-                .map(Pieces::plain).toList()));
+        model.againProperty().addListener((property, before, after) -> {
+            again.getChildren().setAll(after.lines().stream().map(Pieces::plain).toList());
+            Pieces.bringIntoSight(againSheet);
+        });
         show(model.shownProperty().get());
         return new Sides(wide, side, true, 62);
     }

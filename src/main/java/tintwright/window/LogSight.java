@@ -185,7 +185,7 @@ final class LogSight {
             matched.bench().order(matched.match().best(), now.scaleStep()).forEach(part ->
                     lines.add(PlanModel.scale(part.grams(), now.scaleStep()) + "  " + part.name()));
         }
-        answer.moved().ifPresent(way -> lines.add(say("The hull has moved since: %s (%.1f).", way.words(),
+        answer.moved().ifPresent(way -> lines.add(say("The hull has moved since: %s (%.1f apart).", way.words(),
                 way.deltaE())));
         lines.addAll(answer.remarks());
         return lines;

@@ -1,12 +1,14 @@
 package tintwright.window;
 
 import java.util.function.BiConsumer;
+import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
 import javafx.beans.value.WeakChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -142,6 +144,23 @@ final class Pieces {
     static void show(Node node, boolean there) {
         node.setVisible(there);
         node.setManaged(there);
+    }
+
+    /** Scrolls to a node that has just been shown, once it has its place. */
+    static void bringIntoSight(Node node) {
+        Platform.runLater(() -> {
+            Node above = node.getParent();
+            while (above != null && !(above instanceof ScrollPane)) {
+                above = above.getParent();
+            }
+            if (above instanceof ScrollPane pane && node.isVisible()) {
+                pane.applyCss();
+                pane.layout();
+                double room = pane.getContent().getLayoutBounds().getHeight() - pane.getViewportBounds().getHeight();
+                double top = pane.getContent().sceneToLocal(node.localToScene(0, 0)).getY();
+                pane.setVvalue(room > 0 ? Math.min(1, top / room) : 0);
+            }
+        });
     }
 
     /** Shows a label only while it says something. */
