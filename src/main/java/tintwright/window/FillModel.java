@@ -48,9 +48,10 @@ public final class FillModel {
      * @param sentence the whole of it
      * @param button   what the button says; empty when there is nothing to press
      * @param running  true when a cup with catalyst in it is waiting
+     * @param urgent   true when that must be in sight wherever one is
      */
-    public record Next(String sentence, String button, boolean running) {
-        static final Next LIST = new Next("Put on the list what is to be filled.", "", false);
+    public record Next(String sentence, String button, boolean running, boolean urgent) {
+        static final Next LIST = new Next("Put on the list what is to be filled.", "", false, false);
     }
 
     /** What is typed beside the list; a blank text says nothing is known. */
@@ -111,34 +112,35 @@ public final class FillModel {
         Optional<Batch> cup = plan.get().flatMap(made -> made.plan().batches().stream()
                 .filter(batch -> !begun.contains(batch.number())).findFirst());
         int repairs = job.now().fill().lines().size();
-        shell.captionProperty(Step.FILL).set(waiting.isPresent() ? waiting.get().cue().cue() + " "
-                + waiting.get().cue().figure() : repairs == 0 ? Step.FILL.meaning()
+        shell.captionProperty(Step.FILL).set(waiting.isPresent() ? waiting.get().cue().inShort()
+                : repairs == 0 ? Step.FILL.meaning()
                 : repairs == 1 ? "1 repair" : repairs + " repairs");
         if (waiting.isPresent()) {
             int batch = waiting.get().batch();
             FillTimers.Cue cue = waiting.get().cue();
             boolean due = cue.phase() != Phase.WAIT;
-            say("Batch " + batch + ", " + (due ? cue.words() : cue.cue() + " in " + cue.figure()) + ".",
-                    due ? "Done: " + cue.cue() : "", true, () -> timers.done(batch, cue.cue()));
+            doNext = due ? () -> timers.done(batch, cue.cue()) : () -> { };
+            next.set(new Next("Batch " + batch + ", " + (due ? cue.words() : cue.cue() + ": " + cue.figure()
+                    + ", until " + cue.until()) + ".", due ? "Done: " + cue.cue() : "", true, cue.urgent()));
         } else if (cup.isPresent()) {
             UnitSystem units = shell.unitsProperty().get();
             say("Batch " + cup.get().number() + ": weigh and stir " + mass(cup.get().gelCoatGrams(), units)
                     + " of colour" + (cup.get().pasteGrams() > 0 ? " and " + mass(cup.get().pasteGrams(), units)
                     + " of gel paste" : "") + "; then the catalyst.", "Catalyst is in, batch " + cup.get().number(),
-                    false, () -> catalysed(cup.get().number()));
+                    () -> catalysed(cup.get().number()));
         } else if (plan.get().isPresent()) {
-            say("Every cup is used up: sand, polish, and write it down.", "On to the log", false,
+            say("Every cup is used up: sand, polish, and write it down.", "On to the log",
                     () -> shell.stepProperty().set(Step.LOG));
         } else if (!refused.get().isEmpty()) {
-            say(refused.get(), "", false, () -> { });
+            say(refused.get(), "", () -> { });
         } else {
-            say(Next.LIST.sentence(), "", false, () -> { });
+            say(Next.LIST.sentence(), "", () -> { });
         }
     }
 
-    private void say(String sentence, String button, boolean running, Runnable action) {
+    private void say(String sentence, String button, Runnable action) {
         doNext = action;
-        next.set(new Next(sentence, button, running));
+        next.set(new Next(sentence, button, false, false));
     }
 
     /** Does what {@link #nextProperty()} says. */

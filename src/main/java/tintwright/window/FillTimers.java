@@ -22,6 +22,11 @@ import tintwright.fill.CureTimer;
 
 /** What runs from "catalysed now": one clock for each cup, whichever station is in sight. */
 public final class FillTimers {
+    /** Nearer than this, a time has to be in sight at every station. */
+    private static final Duration SOON = Duration.ofMinutes(5);
+    /** Longer due than this, it stands in the notice and at the fill only: sanding may wait for a day. */
+    private static final Duration FRESH = Duration.ofMinutes(30);
+
     private final ShellModel shell;
     private final Clock clock;
     private final List<Started> started = new ArrayList<>();
@@ -53,12 +58,25 @@ public final class FillTimers {
      * One thing it will be time for.
      *
      * @param cue    what
-     * @param figure "12:30" until then, "now", or "+3:05" since it should have come
+     * @param figure "12 min 43 s left" until then, "now", or "3 min 5 s late" since it should have come: never to be
+     *               taken for a time of day
+     * @param until  the time of day it may be due, such as "12:43"
      * @param words  what to look for
      * @param phase  where it stands
      * @param left   until the figure changes its kind
+     * @param urgent true when it comes within minutes, or has come a short while ago
      */
-    public record Cue(String cue, String figure, String words, Phase phase, Duration left) {
+    public record Cue(String cue, String figure, String until, String words, Phase phase, Duration left,
+            boolean urgent) {
+        /** @return in the few letters of a station's key: "stop spreading, 12 min" */
+        String inShort() {
+            return switch (phase) {
+                case WAIT -> cue + (left.toMinutes() >= 120 ? ", " + left.toHours() + " h"
+                        : left.toMinutes() >= 1 ? ", " + left.toMinutes() + " min" : ", " + left.toSeconds() + " s");
+                case LOOK -> cue + " now";
+                case OVERDUE -> cue + ": late";
+            };
+        }
     }
 
     FillTimers(ShellModel shell, Clock clock) {
@@ -114,7 +132,7 @@ public final class FillTimers {
         for (Started one : started) {
             List<Cue> cues = new ArrayList<>();
             for (CureClock.Standing standing : one.clock().at(now)) {
-                cues.add(cue(standing));
+                cues.add(cue(standing, one.clock(), now));
                 String key = one.batch() + " " + standing.timer().cue();
                 phases.put(key, standing.phase());
                 if (before.containsKey(key) && before.get(key) != standing.phase()) {
@@ -138,21 +156,26 @@ public final class FillTimers {
                 : then.toLocalDate() + " " + hour;
     }
 
-    private static Cue cue(CureClock.Standing standing) {
+    private Cue cue(CureClock.Standing standing, CureClock running, Instant now) {
         String figure = switch (standing.phase()) {
-            case WAIT -> figure(standing.left());
+            case WAIT -> figure(standing.left()) + " left";
             case LOOK -> "now";
-            case OVERDUE -> "+" + figure(standing.left());
+            case OVERDUE -> figure(standing.left()) + " late";
         };
-        return new Cue(standing.timer().cue(), figure, standing.phase() == Phase.WAIT
+        Instant opens = running.opens(standing.timer());
+        boolean urgent = standing.phase() == Phase.WAIT ? standing.left().compareTo(SOON) <= 0
+                : Duration.between(opens, now).compareTo(FRESH) <= 0;
+        return new Cue(standing.timer().cue(), figure, timeOfDay(opens), standing.phase() == Phase.WAIT
                 ? standing.timer().cue() + ": " + standing.timer().test() : standing.words(), standing.phase(),
-                standing.left());
+                standing.left(), urgent);
     }
 
+    /** Minutes and seconds by name: "12:43" alone reads as a time of day. */
     private static String figure(Duration left) {
         long seconds = left.toSeconds();
-        return seconds >= 3600 ? String.format(Locale.ROOT, "%d:%02d:%02d", seconds / 3600, seconds % 3600 / 60,
-                seconds % 60) : String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
+        return seconds >= 3600 ? String.format(Locale.ROOT, "%d h %02d min", seconds / 3600, seconds % 3600 / 60)
+                : seconds >= 60 ? String.format(Locale.ROOT, "%d min %d s", seconds / 60, seconds % 60)
+                : seconds + " s";
     }
 
     /** @return what wants attention first: what is due longest, else what comes next */

@@ -40,6 +40,17 @@ final class Guide {
         }
         if (shell.stepProperty().get() == Step.FILL) {
             filling(now, mixing);
+        } else {
+            curing();
+        }
+    }
+
+    /** A cup that is going off comes before whatever else there is to do. */
+    private void curing() {
+        FillModel.Next next = fill.nextProperty().get();
+        if (next.running() && next.urgent()) {
+            // The key only goes there: under a hand that is about to press "It is in" nothing else may be written.
+            shell.next(next.sentence(), "To the fill", () -> shell.stepProperty().set(Step.FILL));
         }
     }
 

@@ -34,6 +34,7 @@ public final class ShellModel {
     private final StringProperty now = new SimpleStringProperty("");
     private final StringProperty nowButton = new SimpleStringProperty("");
     private final StringProperty notice = new SimpleStringProperty("");
+    private String warning = "";
     private final BooleanProperty noticeStays = new SimpleBooleanProperty(false);
     private final StringProperty doing = new SimpleStringProperty("");
     private final BooleanProperty busy = new SimpleBooleanProperty(false);
@@ -158,16 +159,28 @@ public final class ShellModel {
         textShare.set(Math.round(held * 10) / 10.0);
     }
 
-    /** Says something that needs no answer; it goes by itself after a while. */
+    /**
+     * Says something that needs no answer; it goes by itself after a while. Beside a warning that still stands it is
+     * said too, and does not take its place; with no words at all the notice is closed.
+     */
     public void say(String sentence) {
-        noticeStays.set(false);
-        notice.set(sentence);
+        if (sentence.isEmpty()) {
+            warning = "";
+        }
+        noticeStays.set(!warning.isEmpty());
+        notice.set(warning.isEmpty() ? sentence : warning + " " + sentence);
     }
 
-    /** Says something that must not be missed, such as what was not saved: it stays until it is closed. */
+    /**
+     * Says something that must not be missed, such as what was not saved: it stays until it is closed, and so does
+     * what was warned of before.
+     */
     public void warn(String sentence) {
-        noticeStays.set(true);
-        notice.set(sentence);
+        if (!warning.contains(sentence)) {
+            warning = warning.isEmpty() ? sentence : warning + " " + sentence;
+        }
+        noticeStays.set(!warning.isEmpty());
+        notice.set(warning);
     }
 
     public ObjectProperty<Step> stepProperty() {

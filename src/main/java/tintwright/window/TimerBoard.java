@@ -29,7 +29,7 @@ final class TimerBoard extends VBox {
 
     private void show(List<FillTimers.Running> running) {
         List<String> wanted = running.stream().flatMap(cup -> Stream.concat(Stream.of(cup.batch() + cup.words()),
-                cup.cues().stream().map(cue -> cue.cue() + (cue.phase() == Phase.WAIT)))).toList();
+                cup.cues().stream().map(cue -> cue.cue() + cue.phase()))).toList();
         if (!wanted.equals(built)) {
             build(running);
             built = wanted;
@@ -63,12 +63,16 @@ final class TimerBoard extends VBox {
         boolean due = cue.phase() != Phase.WAIT;
         Label figure = Pieces.wrapped(cue.figure(), due ? "caution" : "plain");
         figure.getStyleClass().add("countdown");
+        VBox time = new VBox(figure);
+        if (!due) {
+            time.getChildren().add(Pieces.soft("until " + cue.until()));
+        }
         Label words = Pieces.wrapped(cue.words(), due ? "caution" : "plain");
         words.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(words, Priority.ALWAYS);
         texts.add(figure);
         texts.add(words);
-        HBox line = Pieces.row(figure, words);
+        HBox line = Pieces.row(time, words);
         if (due) {
             line.getChildren().add(Pieces.button("Done", () -> model.timers().done(batch, cue.cue())));
         }

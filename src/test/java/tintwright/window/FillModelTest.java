@@ -173,10 +173,12 @@ class FillModelTest {
         CureTimer first = fill.planProperty().get().orElseThrow().plan().timers().get(0);
         assertEquals("stop spreading", cue(0).cue());
         assertEquals(CureClock.Phase.WAIT, cue(0).phase());
-        assertTrue(desk.shell().captionProperty(Step.FILL).get().contains(cue(0).figure()));
+        String caption = desk.shell().captionProperty(Step.FILL).get();
+        assertTrue(caption.matches("stop spreading, \\d+ min"), caption);
+        assertTrue(cue(0).figure().matches("\\d+ min \\d+ s left"), cue(0).figure());
         clock.move(Duration.ofMillis((long) (first.fromMinutes() * 60_000) - 90_000));
         fill.timers().tick();
-        assertEquals("1:30", cue(0).figure());
+        assertEquals("1 min 30 s left", cue(0).figure());
         assertEquals("", desk.shell().noticeProperty().get());
         clock.move(Duration.ofMinutes(2));
         fill.timers().tick();
@@ -188,6 +190,36 @@ class FillModelTest {
         fill.stopTimers(1);
         assertTrue(fill.timers().runningProperty().get().isEmpty());
         assertTrue(fill.nextProperty().get().button().contains("batch 1"));
+    }
+
+    /** While somebody is busy with another cup, what is about to gel stands in the strip, and says when. */
+    @Test
+    void aCupThatIsAboutToGelIsInTheStripAtEveryStation() {
+        assertTrue(addHoles());
+        fill.catalysed(1);
+        CureTimer first = fill.planProperty().get().orElseThrow().plan().timers().get(0);
+        clock.move(Duration.ofMillis((long) (first.fromMinutes() * 60_000) - 270_000));
+        fill.timers().tick();
+        String at = clock.instant().plusSeconds(270).toString().substring(11, 16);
+        for (Step step : Step.values()) {
+            desk.shell().stepProperty().set(step);
+            String strip = desk.shell().nowProperty().get();
+            assertTrue(strip.contains("stop spreading: 4 min 30 s left") && strip.contains("until " + at),
+                    step + ": " + strip);
+        }
+        desk.shell().stepProperty().set(Step.SHELF);
+        desk.shell().doNow();
+        assertEquals(Step.FILL, desk.shell().stepProperty().get());
+        desk.shell().stepProperty().set(Step.CUP);
+        clock.move(Duration.ofMinutes(5));
+        fill.timers().tick();
+        assertEquals("To the fill", desk.shell().nowButtonProperty().get());
+        desk.shell().say("Copied as text.");
+        assertTrue(desk.shell().noticeProperty().get().contains("stop spreading: look now"),
+                desk.shell().noticeProperty().get());
+        assertTrue(desk.shell().noticeStaysProperty().get());
+        desk.shell().say("");
+        assertEquals("", desk.shell().noticeProperty().get());
     }
 
     private FillTimers.Cue cue(int index) {
