@@ -28,6 +28,7 @@ final class BoatPage {
     private final Button write;
     private final FlowPane keys = Pieces.flow();
     private final Label title = Pieces.heading("");
+    private final Label none = Pieces.soft("Take on a new boat beside this, or choose one that is in the log.");
     private final VBox places = new VBox();
     private final VBox boats = new VBox();
     private final VBox lately = new VBox();
@@ -58,7 +59,7 @@ final class BoatPage {
         search.setPromptText("name, place or note");
         search.textProperty().addListener((property, before, after) -> log.search(after));
         keys.getChildren().setAll(readPlace, write);
-        VBox inHand = Pieces.sheet("", title, places, keys);
+        VBox inHand = Pieces.sheet("", title, none, places, keys);
         VBox wide = own ? new VBox(patches, inHand, bench("This is your own bench. The demo boat is as you left it.",
                 "Back to the demo boat")) : new VBox(bench("An invented boat and shelf, to try everything on.",
                 "Start my own shelf"), patches, inHand);
@@ -94,10 +95,23 @@ final class BoatPage {
         type.setPromptText("such as: open boat, 7 m");
         year.setId("boat-year");
         year.setPrefColumnCount(5);
+        for (TextField field : List.of(name, type, year)) {
+            field.setOnAction(event -> takeOn());
+            field.textProperty().addListener((property, before, after) -> log.boatMended());
+        }
+        Label wrong = Pieces.whenSaid(Pieces.bound(log.boatProblemProperty(), "caution"));
+        wrong.setId("boat-wrong");
+        // Below the button, which so stays where it is while something is said.
         return Pieces.sheet("A new boat", Pieces.asked("Name", name), Pieces.asked("What she is", type),
-                Pieces.asked("Built", year), Pieces.whenSaid(Pieces.bound(log.problemProperty(), "caution")),
-                Pieces.row(Pieces.mainButton("Take her on", () -> log.newBoat(name.getText(), type.getText(),
-                        year.getText()))));
+                Pieces.asked("Built", year), Pieces.row(Pieces.mainButton("Take her on", this::takeOn)), wrong);
+    }
+
+    private void takeOn() {
+        log.newBoat(name.getText(), type.getText(), year.getText(), () -> {
+            name.clear();
+            type.clear();
+            year.clear();
+        });
     }
 
     private void show(LogModel.Shown shown) {
@@ -135,6 +149,8 @@ final class BoatPage {
     private void showPlaces() {
         Job now = job.now();
         title.setText(now.boat().isBlank() ? "No boat yet" : now.boat());
+        Pieces.show(none, now.boat().isBlank());
+        Pieces.show(places, !now.places().isEmpty());
         places.getChildren().clear();
         List<Patches.Patch> colours = new ArrayList<>();
         StringBuilder words = new StringBuilder("Places of " + now.boat() + " as colours:");

@@ -2,11 +2,15 @@ package tintwright.window;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -37,7 +41,11 @@ public final class HullModel {
     private final JobModel job;
     private final Latest reading;
     private final ReadOnlyObjectWrapper<Hull> hull = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private final Map<Where, ReadOnlyStringWrapper> problems = new EnumMap<>(Where.class);
+    private Consumer<String> news = sentence -> { };
+
+    /** What went wrong is said where it was tried. */
+    public enum Where { LINES, TYPED, FILE }
 
     /**
      * One reading as shown.
@@ -68,12 +76,29 @@ public final class HullModel {
     HullModel(JobModel job, Latest reading) {
         this.job = job;
         this.reading = reading;
+        for (Where each : Where.values()) {
+            problems.put(each, new ReadOnlyStringWrapper(""));
+        }
         job.jobProperty().addListener((property, before, after) -> {
             if (before.place() != after.place() || !before.places().equals(after.places())) {
                 look();
             }
         });
         look();
+    }
+
+    /** @param to told what was done where that is not plain to see */
+    void tell(Consumer<String> to) {
+        news = to;
+    }
+
+    private void wrong(Where where, String sentence) {
+        problems.values().forEach(each -> each.set(""));
+        problems.get(where).set(sentence);
+    }
+
+    private void allRight() {
+        problems.values().forEach(each -> each.set(""));
     }
 
     private void look() {
@@ -152,7 +177,7 @@ public final class HullModel {
                     Optional.empty())));
             return true;
         } catch (IllegalArgumentException e) {
-            problem.set(Said.of(e));
+            wrong(Where.TYPED, Said.of(e));
             return false;
         }
     }
@@ -171,15 +196,48 @@ public final class HullModel {
 
     /** Adds readings to the place in hand. */
     public void add(List<? extends Reading> readings) {
-        problem.set("");
-        PlaceReadings place = job.place().orElseThrow(() -> new IllegalArgumentException(
-                "there is no place yet: name one first"));
+        allRight();
+        replace(more(job.place().orElseThrow(() -> new IllegalArgumentException(
+                "there is no place yet: name one first")), readings));
+    }
+
+    /** What cannot be combined never gets onto the place. */
+    private static PlaceReadings more(PlaceReadings place, List<? extends Reading> readings) {
         List<Reading> all = new ArrayList<>(place.readings());
         all.addAll(readings);
-        // What cannot be combined never gets onto the place.
         PlaceReadings more = new PlaceReadings(place.boat(), place.place(), all, place.note());
         Repeats.combine(all, judgedUnder(more));
-        replace(more);
+        return more;
+    }
+
+    /** Two names are of one place when they differ in capitals and spaces only. */
+    private static int placeOf(String name, List<PlaceReadings> places) {
+        for (int i = 0; i < places.size(); i++) {
+            if (alike(places.get(i).place()).equals(alike(name))) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static String alike(String name) {
+        return name.replaceAll("\\s+", "").toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * Takes readings to the place of that name, or begins it; the place is in hand then.
+     *
+     * @throws IllegalArgumentException when they cannot stand beside those that are there
+     */
+    private static Job with(Job before, String name, List<Reading> readings) {
+        List<PlaceReadings> places = new ArrayList<>(before.places());
+        int known = placeOf(name, places);
+        if (known < 0) {
+            places.add(more(new PlaceReadings(before.boat(), name.trim(), readings, ""), List.of()));
+        } else {
+            places.set(known, more(places.get(known), readings));
+        }
+        return before.withPlaces(before.boat(), places, known < 0 ? places.size() - 1 : known);
     }
 
     /**
@@ -193,7 +251,7 @@ public final class HullModel {
                 return;
             }
         } catch (IllegalArgumentException notTogether) {
-            problem.set("The photo's readings stand as a place of their own: " + Said.of(notTogether));
+            wrong(Where.LINES, "The photo's readings stand as a place of their own: " + Said.of(notTogether));
         }
         job.change(before -> {
             String beside = before.place() < 0 ? "by photo" : before.places().get(before.place()).place() + ", by photo";
@@ -216,11 +274,12 @@ public final class HullModel {
     public void remove(int index) {
         PlaceReadings place = job.place().orElseThrow();
         if (place.readings().size() == 1) {
-            problem.set("This is the only reading of the place. Add the better one first, then remove this.");
+            wrong(Where.LINES, "This is the only reading of the place. Add the better one first, then remove this.");
             return;
         }
         List<Reading> fewer = new ArrayList<>(place.readings());
         fewer.remove(index);
+        allRight();
         replace(new PlaceReadings(place.boat(), place.place(), fewer, place.note()));
     }
 
@@ -233,7 +292,7 @@ public final class HullModel {
     public void open(Path file, Viewing viewing, Geometry geometry) {
         Conditions unsaid = new Conditions(Optional.of(viewing), Optional.of(geometry), FilmState.CURED,
                 SpectralReading.USUAL_NOISE, ColourReading.USUAL_NOISE);
-        reading.ask(() -> read(file, unsaid), this::take, failure -> problem.set(Said.of(failure)));
+        reading.ask(() -> read(file, unsaid), this::take, failure -> wrong(Where.FILE, Said.of(failure)));
     }
 
     private static Map<String, List<Reading>> read(Path file, Conditions unsaid) throws FileProblem {
@@ -256,39 +315,57 @@ public final class HullModel {
                 add(named.values().iterator().next());
                 return;
             }
-            problem.set("");
-            job.change(before -> {
-                List<PlaceReadings> places = new ArrayList<>(before.places());
-                named.forEach((name, readings) -> places.add(new PlaceReadings(before.boat(), name, readings, "")));
-                return before.withPlaces(before.boat(), places, places.size() - named.size());
-            });
+            Job made = job.now();
+            Set<String> read = new LinkedHashSet<>();
+            for (Map.Entry<String, List<Reading>> each : named.entrySet()) {
+                made = with(made, each.getKey(), each.getValue());
+                read.add(made.places().get(made.place()).place());
+            }
+            Job all = made.at(placeOf(read.iterator().next(), made.places()));
+            allRight();
+            job.change(before -> all);
+            if (read.size() > 1) {
+                news.accept(say("%d places read: %s.", read.size(), String.join(", ", read)));
+            }
         } catch (IllegalArgumentException e) {
-            problem.set(Said.of(e));
+            wrong(Where.FILE, Said.of(e));
         }
     }
 
-    /** Starts a place with its first reading as typed. */
+    /** Begins a place with its first reading as typed; a place that is there already gets one more reading. */
     public boolean newPlace(String name, String lightness, String a, String b, Viewing viewing, Geometry geometry) {
         try {
             Lab colour = new Lab(number("L*", lightness), number("a*", a), number("b*", b), viewing);
             LabRange.check(colour.lightness(), colour.a(), colour.b());
-            PlaceReadings place = new PlaceReadings(job.now().boat(), name.trim(), List.of(new ColourReading(colour,
-                    Covariance.same(ColourReading.USUAL_NOISE), geometry, FilmState.CURED,
-                    Optional.empty())), "");
-            if (job.now().places().stream().anyMatch(other -> other.place().equals(place.place()))) {
-                throw new IllegalArgumentException("the boat has a place \"" + place.place() + "\" already");
+            boolean there = placeOf(name, job.now().places()) >= 0;
+            Job made = with(job.now(), name, List.of(new ColourReading(colour,
+                    Covariance.same(ColourReading.USUAL_NOISE), geometry, FilmState.CURED, Optional.empty())));
+            allRight();
+            job.change(before -> made);
+            if (there) {
+                PlaceReadings place = made.places().get(made.place());
+                news.accept(say("There is a place of that name: now %d readings of %s.", place.readings().size(),
+                        place.place()));
             }
-            problem.set("");
-            job.change(before -> {
-                List<PlaceReadings> places = new ArrayList<>(before.places());
-                places.add(place);
-                return before.withPlaces(before.boat(), places, places.size() - 1);
-            });
             return true;
         } catch (IllegalArgumentException e) {
-            problem.set(Said.of(e));
+            wrong(Where.TYPED, Said.of(e));
             return false;
         }
+    }
+
+    /** @return the names of the boat's places, in order */
+    List<String> places() {
+        return job.now().places().stream().map(PlaceReadings::place).toList();
+    }
+
+    /** @return which of the places is in hand; -1 for none */
+    int inHand() {
+        return job.now().place();
+    }
+
+    void take(int place) {
+        job.change(before -> before.at(place));
     }
 
     static int mostShown() {
@@ -299,7 +376,8 @@ public final class HullModel {
         return hull.getReadOnlyProperty();
     }
 
-    ReadOnlyStringProperty problemProperty() {
-        return problem.getReadOnlyProperty();
+    /** @return what went wrong there; empty when nothing did */
+    ReadOnlyStringProperty problemProperty(Where where) {
+        return problems.get(where).getReadOnlyProperty();
     }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -29,6 +30,10 @@ final class HullPage {
     private final Runnable toThePhoto;
     private final Patches patches = new Patches();
     private final Label title = Pieces.heading("");
+    private final ComboBox<String> places = new ComboBox<>();
+    private final VBox otherPlaces = Choices.asked("Place on the boat", places);
+    private final List<ToggleButton> wayKeys = new ArrayList<>();
+    private boolean filling;
     private final Label mean = Pieces.whenSaid(Pieces.wrapped("", "figure"));
     private final Label sure = Pieces.whenSaid(Pieces.soft(""));
     private final Label doubt = Pieces.whenSaid(Pieces.wrapped("", "caution"));
@@ -47,12 +52,26 @@ final class HullPage {
     }
 
     Region build() {
-        VBox known = Pieces.sheet("", title, mean, sure, doubt, lines);
+        places.setId("hull-place");
+        places.setMaxWidth(Double.MAX_VALUE);
+        places.setOnAction(event -> {
+            int index = places.getSelectionModel().getSelectedIndex();
+            if (!filling && index >= 0) {
+                model.take(index);
+            }
+        });
+        VBox known = Pieces.sheet("", otherPlaces, title, mean, sure, doubt, lines, wrong(HullModel.Where.LINES));
         VBox left = new VBox(patches, known);
         left.getStyleClass().add("pictures");
         VBox right = new VBox(ways(), eyes());
         right.getStyleClass().addAll("column", "side");
         model.hullProperty().addListener((property, before, after) -> show(after));
+        // A file may be dropped while another way to read is open: what was wrong with it is said at the files.
+        model.problemProperty(HullModel.Where.FILE).addListener((property, before, after) -> {
+            if (!after.isEmpty()) {
+                wayKeys.get(1).fire();
+            }
+        });
         show(model.hullProperty().get());
         return new Sides(left, right, true, 62);
     }
@@ -87,15 +106,22 @@ final class HullPage {
                         .filter(box -> "meter".equals(box.getId())).forEach(box -> box.getChildren().setAll(setting));
             });
             keys.getChildren().add(key);
+            wayKeys.add(key);
         });
         ((ToggleButton) keys.getChildren().get(0)).fire();
-        return Pieces.sheet("Add a reading", keys, chosen,
-                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")));
+        return Pieces.sheet("Add a reading", keys, chosen);
+    }
+
+    /** Below the button, which so stays where it is while something is said. */
+    private Label wrong(HullModel.Where where) {
+        Label label = Pieces.whenSaid(Pieces.bound(model.problemProperty(where), "caution"));
+        label.setId("wrong-" + where.name().toLowerCase(Locale.ROOT));
+        return label;
     }
 
     private List<Node> typed() {
         return List.of(Pieces.asked("New place on the boat", place), numbers, meter(),
-                Pieces.mainButton("Add the reading", this::add));
+                Pieces.mainButton("Add the reading", this::add), wrong(HullModel.Where.TYPED));
     }
 
     private static VBox meter() {
@@ -119,7 +145,7 @@ final class HullPage {
     private List<Node> fromFile() {
         return List.of(Pieces.plain("Drop the file of your meter anywhere here, or open it: CSV, CGATS text or CxF. "
                 + "Several samples in one file become several places."),
-                Pieces.mainButton("Open a file", this::choose),
+                Pieces.mainButton("Open a file", this::choose), wrong(HullModel.Where.FILE),
                 Pieces.soft("Where the file does not say how the meter was set:"), meter());
     }
 
@@ -144,6 +170,14 @@ final class HullPage {
     }
 
     private void show(HullModel.Hull hull) {
+        filling = true;
+        if (!places.getItems().equals(model.places())) {
+            places.getItems().setAll(model.places());
+        }
+        places.getSelectionModel().select(model.inHand());
+        filling = false;
+        Pieces.show(otherPlaces, model.places().size() > 1);
+        Pieces.show(title, model.places().size() < 2);
         title.setText(hull.place().isEmpty() ? "No place read yet" : hull.place());
         place.setPromptText(hull.place().isEmpty() ? "such as: port bow" : "leave empty for the place in hand");
         mean.setText(hull.mean().map(lab -> String.format(Locale.ROOT, "L* %.1f   a* %.1f   b* %.1f",

@@ -38,6 +38,7 @@ public final class LogModel {
     private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>(Shown.NONE);
     private final ReadOnlyObjectWrapper<Again> again = new ReadOnlyObjectWrapper<>(Again.NONE);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper boatProblem = new ReadOnlyStringWrapper("");
     private ShopLog log;
     private String searched = "";
 
@@ -157,18 +158,30 @@ public final class LogModel {
     private record Taken(String boat, List<PlaceReadings> places) {
     }
 
-    /** Writes a new boat and takes it onto the bench. */
-    public void newBoat(String name, String type, String year) {
+    /**
+     * Writes a new boat and takes it onto the bench.
+     *
+     * @param taken runs once she is written down; until then, or when she cannot be, what was typed is still needed
+     */
+    public void newBoat(String name, String type, String year, Runnable taken) {
+        boatProblem.set("");
         try {
             Optional<Integer> built = year.isBlank() ? Optional.empty() : Optional.of(Integer.parseInt(year.trim()));
             Page.Boat boat = new Page.Boat(name.trim(), type.trim(), built, "", List.of());
-            write(() -> new KeepBoat(log).add(boat), () -> job.change(before ->
-                    before.withPlaces(boat.name(), List.of(), -1).mixing(Optional.empty())));
+            write(() -> new KeepBoat(log).add(boat), () -> {
+                job.change(before -> before.withPlaces(boat.name(), List.of(), -1).mixing(Optional.empty()));
+                taken.run();
+            }, boatProblem);
         } catch (NumberFormatException e) {
-            problem.set("The year must be a whole number such as 1987, was \"" + year.trim() + "\".");
+            boatProblem.set("The year must be a whole number such as 1987, was \"" + year.trim() + "\".");
         } catch (IllegalArgumentException e) {
-            problem.set(Said.of(e));
+            boatProblem.set(Said.of(e));
         }
+    }
+
+    /** What was wrong with the new boat is being mended. */
+    void boatMended() {
+        boatProblem.set("");
     }
 
     /** Writes down today's readings of the place in hand. */
@@ -321,11 +334,15 @@ public final class LogModel {
     }
 
     private void write(Callable<Saved> entry, Runnable then) {
+        write(entry, then, problem);
+    }
+
+    private void write(Callable<Saved> entry, Runnable then, ReadOnlyStringWrapper wrong) {
         writing.run(entry, saved -> {
-            problem.set(saved instanceof Saved.Waiting waiting ? waiting.sentence() : "");
+            wrong.set(saved instanceof Saved.Waiting waiting ? waiting.sentence() : "");
             then.run();
             look();
-        }, failure -> problem.set(Said.of(failure)));
+        }, failure -> wrong.set(Said.of(failure)));
     }
 
     JobModel job() {
@@ -338,6 +355,11 @@ public final class LogModel {
 
     ReadOnlyObjectProperty<Again> againProperty() {
         return again.getReadOnlyProperty();
+    }
+
+    /** @return what was wrong with the new boat; empty when nothing was */
+    ReadOnlyStringProperty boatProblemProperty() {
+        return boatProblem.getReadOnlyProperty();
     }
 
     ReadOnlyStringProperty problemProperty() {

@@ -57,8 +57,8 @@ class HullModelTest {
         int before = now().lines().size();
         for (String[] typed : new String[][] {{"pale", "0", "0"}, {"620", "0", "0"}, {"60", "-300", "0"}}) {
             assertFalse(hull.type(typed[0], typed[1], typed[2], Viewing.D65_10, Geometry.SPECULAR_EXCLUDED));
-            assertFalse(hull.problemProperty().get().isBlank());
-            assertFalse(hull.problemProperty().get().contains("Exception"));
+            assertFalse(hull.problemProperty(HullModel.Where.TYPED).get().isBlank());
+            assertFalse(hull.problemProperty(HullModel.Where.TYPED).get().contains("Exception"));
         }
         assertEquals(before, now().lines().size());
     }
@@ -67,7 +67,7 @@ class HullModelTest {
     void aColourUnderAnotherLightThanTheRestIsRefused() {
         assertTrue(hull.newPlace("transom", "55.5", "-2.0", "6.5", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED));
         assertFalse(hull.type("55.3", "-2.1", "6.4", Viewing.D50_2, Geometry.SPECULAR_EXCLUDED));
-        assertTrue(hull.problemProperty().get().contains("light"), hull.problemProperty().get());
+        assertTrue(hull.problemProperty(HullModel.Where.TYPED).get().contains("light"), hull.problemProperty(HullModel.Where.TYPED).get());
     }
 
     @Test
@@ -83,7 +83,8 @@ class HullModelTest {
         }
         Files.writeString(file, csv.append("\n"));
         hull.open(file, Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
-        assertEquals("", hull.problemProperty().get());
+        assertEquals("", hull.problemProperty(HullModel.Where.FILE).get());
+        assertEquals("2 places read: deck, cabin side.", desk.shell().noticeProperty().get());
         assertEquals(4, desk.job().now().places().size());
         assertEquals("deck", now().place());
         // A reflectance of 0.55 at every wavelength: L* = 116 * cbrt(0.55) - 16.
@@ -95,7 +96,52 @@ class HullModelTest {
         Path file = folder.resolve("holiday.txt");
         Files.writeString(file, "nothing of the kind");
         hull.open(file, Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
-        assertTrue(hull.problemProperty().get().contains("holiday.txt"), hull.problemProperty().get());
+        assertTrue(hull.problemProperty(HullModel.Where.FILE).get().contains("holiday.txt"),
+                hull.problemProperty(HullModel.Where.FILE).get());
+        assertEquals("", hull.problemProperty(HullModel.Where.TYPED).get(), "said where the file was opened");
         assertEquals(2, desk.job().now().places().size());
+    }
+
+    @Test
+    void aPlaceOfTheSameNameIsTheSamePlaceHoweverItIsTyped() {
+        assertTrue(hull.newPlace("transom", "55.5", "-2.0", "6.5", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED));
+        desk.plan().place(0);
+        int places = desk.job().now().places().size();
+        assertTrue(hull.newPlace("  Transom ", "55.3", "-2.1", "6.4", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED));
+        assertEquals(places, desk.job().now().places().size());
+        assertEquals("transom", now().place());
+        assertEquals(2, now().lines().size());
+        assertTrue(desk.shell().noticeProperty().get().contains("2 readings of transom"),
+                desk.shell().noticeProperty().get());
+        desk.shell().undo();
+        assertEquals("port bow", now().place(), "one deed, one undo");
+    }
+
+    @Test
+    void theOnlyReadingStaysAndThatIsSaidBesideIt() {
+        assertTrue(hull.newPlace("transom", "55.5", "-2.0", "6.5", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED));
+        hull.remove(0);
+        assertTrue(hull.problemProperty(HullModel.Where.LINES).get().contains("only reading"));
+        assertTrue(hull.type("55.3", "-2.1", "6.4", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED));
+        assertEquals("", hull.problemProperty(HullModel.Where.LINES).get(), "mended");
+    }
+
+    @Test
+    void aSampleOfAFileThatBearsTheNameOfAPlaceBelongsToIt(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("two.csv");
+        StringBuilder csv = new StringBuilder("SAMPLE_NAME");
+        for (int nm = 400; nm <= 700; nm += 10) {
+            csv.append(",SPECTRAL_NM_").append(nm);
+        }
+        for (String name : new String[] {"Deck", "deck ", "cabin side"}) {
+            csv.append("\n").append(name).append(",0.55".repeat(31));
+        }
+        Files.writeString(file, csv.append("\n"));
+        hull.open(file, Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
+        assertEquals(4, desk.job().now().places().size());
+        assertEquals(2, now().lines().size(), "both of the deck");
+        hull.open(file, Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
+        assertEquals(4, desk.job().now().places().size(), "the places are there already");
+        assertEquals(4, now().lines().size());
     }
 }
