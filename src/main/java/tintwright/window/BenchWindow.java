@@ -45,7 +45,7 @@ public final class BenchWindow extends Application {
         memory = new WindowMemory(home.resolve("window.properties"));
         Scene scene = new Scene(new Group());
         scene.getStylesheets().add(BenchWindow.class.getResource("bench.css").toExternalForm());
-        open(scene, prepared == null ? Opening.fetch(home, memory.truth("own", false), Knowledge::of)
+        open(scene, prepared == null ? Opening.fetch(home, Opening.lastOwn(home, memory), Knowledge::of)
                 : prepared.join());
         stage.setScene(scene);
         stage.setTitle("Tintwright");
@@ -74,7 +74,7 @@ public final class BenchWindow extends Application {
         Path home = ShopLog.usualHome();
         WindowMemory left = new WindowMemory(home.resolve("window.properties"));
         prepared = CompletableFuture.supplyAsync(() ->
-                Opening.fetch(home, left.truth("own", false), Knowledge::of));
+                Opening.fetch(home, Opening.lastOwn(home, left), Knowledge::of));
     }
 
     /** Opens the demo, or the person's own bench as it was left. */
@@ -87,7 +87,7 @@ public final class BenchWindow extends Application {
         shell.darkProperty().set(memory.truth("dark", false));
         shell.unitsProperty().set(UnitSystem.named(memory.words("units", "metric")));
         memory.keep("own", opening.own());
-        scene.setRoot(desk.view(opening.own(), () -> changeOver(scene, !opening.own())));
+        scene.setRoot(desk.view(opening.own(), Opening.ownBegun(home), () -> changeOver(scene, !opening.own())));
         if (opening.own()) {
             shell.stepProperty().set(opening.blank() ? Step.BOAT : Step.CUP);
         } else if (!memory.truth("walked", false)) {
@@ -101,6 +101,7 @@ public final class BenchWindow extends Application {
     /** Leaves one bench as it is and opens the other as it was left, when all that was to be written has been. */
     private void changeOver(Scene scene, boolean own) {
         rememberSettings();
+        memory.keepAtOnce("own", own);
         worker.execute(desk.log()::close);
         worker.execute(() -> {
             Opening other = Opening.fetch(ShopLog.usualHome(), own, Knowledge::of);

@@ -22,6 +22,7 @@ final class BoatPage {
     private final JobModel job;
     private final RecentModel recent;
     private final boolean own;
+    private final String toTheOther;
     private final Runnable other;
     private final Patches patches = new Patches();
     private final Button readPlace;
@@ -40,9 +41,12 @@ final class BoatPage {
     /**
      * @param toTheHull  opens the station where a place is read
      * @param own       true on the person's own bench, false on the demo's
+     * @param toTheOther what the way to the other bench is called
      * @param other     goes over to the other bench
      */
-    BoatPage(LogModel log, JobModel job, RecentModel recent, Runnable toTheHull, boolean own, Runnable other) {
+    BoatPage(LogModel log, JobModel job, RecentModel recent, Runnable toTheHull, boolean own, String toTheOther,
+            Runnable other) {
+        this.toTheOther = toTheOther;
         this.own = own;
         this.other = other;
         this.log = log;
@@ -60,9 +64,7 @@ final class BoatPage {
         search.textProperty().addListener((property, before, after) -> log.search(after));
         keys.getChildren().setAll(readPlace, write);
         VBox inHand = Pieces.sheet("", title, none, places, keys);
-        VBox wide = own ? new VBox(patches, inHand, bench("This is your own bench. The demo boat is as you left it.",
-                "Back to the demo boat")) : new VBox(bench("An invented boat and shelf, to try everything on.",
-                "Start my own shelf"), patches, inHand);
+        VBox wide = own ? new VBox(patches, inHand, bench("This is your own bench. The demo boat is as you left it.")) : new VBox(bench("An invented boat and shelf, to try everything on."), patches, inHand);
         wide.getStyleClass().add("pictures");
         lately.getStyleClass().add("asked");
         VBox worked = Pieces.onlyWhen(recent.shownProperty().map(lines -> !lines.isEmpty()),
@@ -79,8 +81,8 @@ final class BoatPage {
     }
 
     /** Which bench this is, and the way to the other one. */
-    private Node bench(String words, String to) {
-        Button key = Pieces.button(to, other);
+    private Node bench(String words) {
+        Button key = Pieces.button(toTheOther, other);
         key.setId("other-bench");
         FlowPane line = Pieces.flow(key, Pieces.plain(words));
         line.setRowValignment(VPos.CENTER);

@@ -9,6 +9,7 @@ import tintwright.window.photo.PhotoView;
 
 /** The plan before a cup is begun, the cup from then on, and in between the photo of a chip. */
 final class CupStation extends StackPane {
+    private final PlanModel planModel;
     private final CupModel cup;
     private final PhotoModel photo;
     private final Region plan;
@@ -17,6 +18,7 @@ final class CupStation extends StackPane {
 
     /** @param photo of a chip, with the hull beside it */
     CupStation(PlanModel planModel, CupModel cup, PhotoModel photo) {
+        this.planModel = planModel;
         this.cup = cup;
         this.photo = photo;
         this.plan = new PlanPage(planModel, cup::begin).build();
@@ -26,12 +28,19 @@ final class CupStation extends StackPane {
                 show();
             }
         });
+        Pieces.follow(this, planModel.job().jobProperty(), (before, after) -> {
+            // Taken back before it could be shown.
+            if (before.cup().isPresent() && after.cup().isEmpty()) {
+                show();
+            }
+        });
         show();
     }
 
     private void show() {
         if (cup.inHandProperty().get().isEmpty()) {
-            getChildren().setAll(plan);
+            getChildren().setAll(planModel.job().now().cup().isPresent()
+                    ? Pieces.sheet("", Pieces.plain("Your cup comes back in a moment.")) : plan);
             return;
         }
         if (inHand == null) {

@@ -42,6 +42,7 @@ final class Desk {
     private final RecentModel recent;
     private boolean ownBench;
     private Runnable otherBench = () -> { };
+    private String toTheOther = "";
 
     /**
      * @param first  the job to open on
@@ -118,28 +119,30 @@ final class Desk {
     }
 
     /**
-     * @param own   true when this is the person's own bench, false for the demo
-     * @param other goes over to the other of the two
+     * @param own      true when this is the person's own bench, false for the demo
+     * @param ownBegun true when something stands on the person's own bench already
+     * @param other    goes over to the other of the two
      */
-    Shell view(boolean own, Runnable other) {
+    Shell view(boolean own, boolean ownBegun, Runnable other) {
         ownBench = own;
         otherBench = other;
+        toTheOther = own ? "Back to the demo boat" : ownBegun ? "Back to my own bench" : "Start my own shelf";
         Shell view = new Shell(shell, pages());
         if (!own) {
-            view.aside(new WalkBar(walk, other));
+            view.aside(new WalkBar(walk, toTheOther, other));
         }
         FillClock.runWith(view, fill.timers());
         return view;
     }
 
     Shell view() {
-        return view(false, () -> { });
+        return view(false, false, () -> { });
     }
 
     private Map<Step, Supplier<Node>> pages() {
         Map<Step, Supplier<Node>> stations = new EnumMap<>(Step.class);
         stations.put(Step.BOAT, () -> new BoatPage(log, job, recent, () -> shell.stepProperty().set(Step.HULL),
-                ownBench, otherBench).build());
+                ownBench, toTheOther, otherBench).build());
         stations.put(Step.HULL, () -> new HullStation(hull, photo));
         stations.put(Step.SHELF, () -> new ShelfPage(shelf, shell.unitsProperty().get()).build());
         stations.put(Step.CUP, () -> new CupStation(plan, cup, chipPhoto));

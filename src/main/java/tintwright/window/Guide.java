@@ -1,14 +1,25 @@
 package tintwright.window;
 
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
+import tintwright.reading.ColourReading;
+import tintwright.reading.PlaceReadings;
 
 /** Answers the strip's three questions from wherever the job stands: how close, how sure, and what to do now. */
 final class Guide {
+    /** So many typed readings of a spot: with three, the one that is wrong can be told. */
+    private static final int ENOUGH = 3;
+    /** From this CIEDE2000, nine times in ten, a mix can be seen to be off; a chip is the way to know better. */
+    private static final double POOR = 3;
+
     private final ShellModel shell;
     private final JobModel job;
     private final PlanModel plan;
     private final CupModel cup;
     private final FillModel fill;
+    /** Places a person has chosen to go on with as they are. */
+    private final Set<String> enough = new HashSet<>();
 
     Guide(ShellModel shell, JobModel job, PlanModel plan, CupModel cup, FillModel fill) {
         this.shell = shell;
@@ -18,6 +29,7 @@ final class Guide {
         this.fill = fill;
         fill.nextProperty().addListener((property, before, after) -> point());
         plan.planProperty().addListener((property, before, after) -> point());
+        plan.problemProperty().addListener((property, before, after) -> point());
         cup.inHandProperty().addListener((property, before, after) -> point());
         job.jobProperty().addListener((property, before, after) -> point());
         shell.stepProperty().addListener((property, before, after) -> point());
@@ -33,10 +45,12 @@ final class Guide {
             nothingYet("Say which boat it is.", "To the boat", Step.BOAT);
         } else if (now.place() < 0) {
             nothingYet("Read the hull: a clean, flat spot, three times.", "To the hull", Step.HULL);
-        } else if (now.shelf().tints().isEmpty()) {
-            nothingYet("Put your tints on the shelf, a few will do.", "To the shelf", Step.SHELF);
+        } else if (now.cup().isPresent()) {
+            shell.answer("\u2013", "", "\u2013", "");
+            shell.next("Your cup comes back in a moment.", "", () -> { });
+            shell.captionProperty(Step.CUP).set("in hand");
         } else {
-            planned();
+            beforeTheCup(now);
         }
         if (shell.stepProperty().get() == Step.FILL) {
             filling(now, mixing);
@@ -75,15 +89,75 @@ final class Guide {
                 () -> shell.stepProperty().set(where));
     }
 
-    private void planned() {
+    private void beforeTheCup(Job now) {
+        boolean tints = !now.shelf().tints().isEmpty();
+        if (tints) {
+            planned(now);
+        }
+        int more = readingsWanted(now.places().get(now.place()));
+        if (more > 0 && !enough.contains(spot(now))) {
+            readAgain(now, more, tints);
+        } else if (!tints) {
+            nothingYet("Put your tints on the shelf, a few will do.", "To the shelf", Step.SHELF);
+        }
+    }
+
+    /** A hint and no more: at the hull its button goes on with what there is, and it is not given again. */
+    private void readAgain(Job now, int more, boolean tints) {
+        String sentence = more == 1 ? "Read the spot once more, a hand's breadth apart."
+                : "Read the spot two more times, a hand's breadth apart.";
+        if (!tints) {
+            nothingYet(sentence, "To the hull", Step.HULL);
+        }
+        if (shell.stepProperty().get() == Step.HULL) {
+            shell.next(sentence, more == 1 ? "Go on with two" : "Go on with one", () -> {
+                enough.add(spot(now));
+                point();
+            });
+        } else {
+            go(sentence, "To the hull", Step.HULL);
+        }
+    }
+
+    /** @return how many more readings the place wants: three typed ones, or one curve or photo, are enough */
+    private static int readingsWanted(PlaceReadings place) {
+        boolean whole = place.readings().stream().anyMatch(each -> !(each instanceof ColourReading typed)
+                || typed.photo().isPresent());
+        return whole ? 0 : Math.max(0, ENOUGH - place.readings().size());
+    }
+
+    private static String spot(Job now) {
+        return now.boat() + "\n" + now.places().get(now.place()).place();
+    }
+
+    private void planned(Job job) {
         PlanModel.Plan now = plan.planProperty().get();
         shell.answer(now.close(), now.closeWords(), now.sure(), now.sureWords());
         now.recipe().ifPresent(recipe -> shell.captionProperty(Step.CUP).set(
                 Drawn.grams(recipe.weighed().total()) + " planned"));
-        shell.next("Begin a cup: white first, then doses.", "Begin the cup", () -> {
-            cup.begin();
-            shell.stepProperty().set(Step.CUP);
-        });
+        if (now.recipe().isEmpty() && plan.problemProperty().get().isEmpty()) {
+            shell.next("The mix is being worked out.", "", () -> { });
+        } else if (now.outOfReach()) {
+            first("These tints do not reach it: add a tint.");
+        } else if (now.within90() > POOR && now.nextChip().isPresent()) {
+            first("Make a chip of " + job.shelf().nameOf(now.nextChip().get().tintId()) + " first: the mix gets surer.");
+        } else {
+            shell.next("Begin a cup: white first, then doses.", "Begin the cup", this::begin);
+        }
+    }
+
+    /** What is better done at the shelf first; there, the cup can be begun all the same. */
+    private void first(String sentence) {
+        if (shell.stepProperty().get() == Step.SHELF) {
+            shell.next(sentence, "Begin all the same", this::begin);
+        } else {
+            go(sentence, "To the shelf", Step.SHELF);
+        }
+    }
+
+    private void begin() {
+        cup.begin();
+        shell.stepProperty().set(Step.CUP);
     }
 
     private void mixing(CupModel.InHand seen) {

@@ -78,6 +78,18 @@ public final class JobModel {
         publish(before);
     }
 
+    private void undo() {
+        Job before = job.get();
+        travel(history::undo, Cup::undo);
+        shell.say("Undone: " + Changed.words(job.get(), before) + ".");
+    }
+
+    private void redo() {
+        Job before = job.get();
+        travel(history::redo, Cup::redo);
+        shell.say("Done again: " + Changed.words(before, job.get()) + ".");
+    }
+
     /** One press may have written two entries, such as white put in and white held back. */
     private Cup stepped(Cup from, Cup toward, BiFunction<Cup, Instant, Cup> cupStep) {
         Cup cup = from;
@@ -96,15 +108,24 @@ public final class JobModel {
 
     private void publish(Job before) {
         Job now = job.get();
-        shell.history(history.canUndo(), () -> travel(history::undo, Cup::undo), history.canRedo(),
-                () -> travel(history::redo, Cup::redo));
-        shell.jobProperty().set(now.place() < 0 ? now.boat() : now.boat() + ", " + now.places().get(now.place()).place());
+        shell.history(history.canUndo(), this::undo, history.canRedo(), this::redo);
+        shell.jobProperty().set(title(now));
         if (before == null || !Objects.equals(before.shelf(), now.shelf())) {
             learn(now.shelf());
         }
         if (before != null) {
             keep.accept(now);
         }
+    }
+
+    /** While there is a cup it is what everything is about, and it has its own place, whichever is looked at. */
+    private static String title(Job now) {
+        if (now.cup().isPresent()) {
+            String name = now.cup().get().name();
+            String place = now.cup().get().hull().place();
+            return now.boat() + ", cup " + name + (name.startsWith(place) ? "" : " for " + place);
+        }
+        return now.place() < 0 ? now.boat() : now.boat() + ", " + now.places().get(now.place()).place();
     }
 
     private void learn(Shelf shelf) {

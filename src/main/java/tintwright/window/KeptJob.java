@@ -49,6 +49,11 @@ final class KeptJob {
         this.folder = folder;
     }
 
+    /** @return true when a job was ever kept in that folder */
+    static boolean begun(Path folder) {
+        return Files.exists(folder.resolve(LIST));
+    }
+
     /** @throws FileProblem when it cannot be written; what was there is still there */
     void keep(Job job) throws FileProblem {
         try {

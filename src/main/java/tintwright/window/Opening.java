@@ -78,6 +78,16 @@ final class Opening {
         return desk;
     }
 
+    /** @return true when something of the person's own stands in the home folder */
+    static boolean ownBegun(Path home) {
+        return KeptJob.begun(home.resolve("bench"));
+    }
+
+    /** @return the bench to open: the one that was in hand last; where nobody knows, one's own when there is one */
+    static boolean lastOwn(Path home, WindowMemory memory) {
+        return memory.truth("own", ownBegun(home));
+    }
+
     boolean own() {
         return own;
     }

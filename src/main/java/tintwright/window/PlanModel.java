@@ -54,13 +54,18 @@ public final class PlanModel {
     public record Way(String title, String words) {
     }
 
-    /** Everything the plan shows, made in one piece off the screen's thread. */
+    /**
+     * Everything the plan shows, made in one piece off the screen's thread.
+     *
+     * @param outOfReach true when no mix of today's tints comes near
+     * @param within90   nine times in ten the mix comes out within this CIEDE2000 of what is computed
+     */
     public record Plan(Optional<Target> target, Optional<Recipe> recipe, List<Line> lines, List<Way> ways, int chosen,
             String verdict, String reach, Optional<SwatchState> swatch, Optional<DepthState> depth,
             Optional<RoseState> rose, String close, String closeWords, String sure, String sureWords,
-            Optional<NextChip> nextChip) {
+            Optional<NextChip> nextChip, boolean outOfReach, double within90) {
         static final Plan NONE = new Plan(Optional.empty(), Optional.empty(), List.of(), List.of(), 0, "", "",
-                Optional.empty(), Optional.empty(), Optional.empty(), "\u2013", "", "\u2013", "", Optional.empty());
+                Optional.empty(), Optional.empty(), Optional.empty(), "\u2013", "", "\u2013", "", Optional.empty(), false, 0);
     }
 
     PlanModel(JobModel job, ShellModel shell, Matching matching, Latest asking) {
@@ -113,7 +118,8 @@ public final class PlanModel {
                 DifferenceWords.apart(recipe.deltaE()),
                 DifferenceWords.of(recipe.prediction().lab(), target.colour()).phrase(),
                 DifferenceWords.within(recipe.within90()), DifferenceWords.NINE_TIMES,
-                NextChip.of(knowledge, recipe, target, now.scaleStep()));
+                NextChip.of(knowledge, recipe, target, now.scaleStep()), answer instanceof MatchAnswer.OutOfReach,
+                recipe.within90());
     }
 
     private static List<Line> lines(Job now, Recipe recipe) {

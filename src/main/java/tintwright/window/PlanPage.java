@@ -5,6 +5,7 @@ import java.util.Locale;
 import javafx.collections.FXCollections;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -37,6 +38,7 @@ final class PlanPage {
     private final ComboBox<String> places = new ComboBox<>();
     private final TextField batch = new TextField();
     private final Runnable begin;
+    private Button beginKey;
     private boolean filling;
 
     /** @param begin begins a cup with this plan */
@@ -108,13 +110,16 @@ final class PlanPage {
     }
 
     private Node answer() {
-        HBox tools = Pieces.row(Pieces.mainButton("Begin the cup", begin),
+        beginKey = Pieces.mainButton("Begin the cup", begin);
+        HBox tools = Pieces.row(beginKey,
                 Pieces.quietButton("Copy as text", model::copy));
         VBox sheet = Pieces.sheet("Weigh", recipe, tools, verdict, reach, ways);
         return sheet;
     }
 
     private void fill(Job job) {
+        // A cup that is there already but still being reckoned, as at the start, is not begun a second time.
+        beginKey.setDisable(job.cup().isPresent());
         filling = true;
         List<String> names = job.places().stream().map(PlaceReadings::place).toList();
         if (!names.equals(places.getItems())) {

@@ -8,7 +8,11 @@ import javafx.scene.layout.Priority;
 
 /** The first walk as a bar above the work; it blocks nothing. */
 final class WalkBar extends HBox {
-    WalkBar(WalkModel walk, Runnable startOwn) {
+    /**
+     * @param toOwn    what the way to the person's own bench is called
+     * @param startOwn goes there
+     */
+    WalkBar(WalkModel walk, String toOwn, Runnable startOwn) {
         getStyleClass().add("walk");
         Label count = Pieces.bound(Bindings.createStringBinding(() -> (walk.atProperty().get() + 1) + " of "
                 + WalkModel.STOPS.size(), walk.atProperty()), "walk-count");
@@ -23,7 +27,7 @@ final class WalkBar extends HBox {
                 < WalkModel.STOPS.size() ? "Next" : "Try it", walk.atProperty()));
         Button skip = Pieces.quietButton("Skip the walk", walk::skip);
         skip.setId("walk-skip");
-        getChildren().addAll(count, words, next, skip, Pieces.quietButton("Start my own shelf", startOwn));
+        getChildren().addAll(count, words, next, skip, Pieces.quietButton(toOwn, startOwn));
         Pieces.onlyWhen(walk.walkingProperty(), this);
     }
 }

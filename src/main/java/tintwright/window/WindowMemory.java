@@ -50,6 +50,12 @@ final class WindowMemory {
         kept.setProperty(name, String.valueOf(value));
     }
 
+    /** Keeps it and writes it down now: a window that is killed in the next moment must know it. */
+    void keepAtOnce(String name, Object value) {
+        keep(name, value);
+        save();
+    }
+
     /** @return false when it could not be written; nothing else is lost by that */
     boolean save() {
         try {

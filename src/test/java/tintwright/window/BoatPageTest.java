@@ -19,7 +19,7 @@ class BoatPageTest {
     private final Clock clock = Clock.systemUTC();
 
     private Scene scene(Desk desk) {
-        Scene scene = new Scene(desk.view(true, () -> { }), 1280, 800);
+        Scene scene = new Scene(desk.view(true, true, () -> { }), 1280, 800);
         scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
         desk.shell().stepProperty().set(Step.BOAT);
         laidOut(scene);

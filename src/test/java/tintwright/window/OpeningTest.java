@@ -129,4 +129,38 @@ class OpeningTest {
         after.job().change(job -> job.after(job.cup().orElseThrow(), way.subList(1, 3)));
         assertEquals(way.subList(1, 3), open(false, NOON).job().now().ahead());
     }
+
+    /** What is said of the bench in hand is written at the change-over, not when the window is closed in good order. */
+    @Test
+    void aWindowThatWasKilledOpensOnTheBenchThatWasInHand() {
+        Path file = home.resolve("window.properties");
+        WindowMemory killed = new WindowMemory(file);
+        killed.keepAtOnce("own", true);
+        assertTrue(Opening.lastOwn(home, new WindowMemory(file)));
+        killed.keepAtOnce("own", false);
+        open(true, NOON).job().change(before -> before.of(77));
+        assertFalse(Opening.lastOwn(home, new WindowMemory(file)), "the demo was in hand");
+        assertTrue(Opening.lastOwn(home, new WindowMemory(home.resolve("lost.properties"))),
+                "where nothing is known, one's own");
+    }
+
+    @Test
+    void theWayToTheOwnBenchSaysWhetherThereIsOne() {
+        assertFalse(Opening.ownBegun(home));
+        open(false, NOON).plan().scaleStep(0.1);
+        assertFalse(Opening.ownBegun(home), "the demo is not one's own");
+        open(true, NOON).job().change(before -> before.of(77));
+        assertTrue(Opening.ownBegun(home));
+        Stagehand.onScreen(() -> {
+            for (boolean begun : new boolean[] {false, true}) {
+                Desk desk = open(false, NOON);
+                desk.shell().stepProperty().set(Step.BOAT);
+                javafx.scene.Scene scene = new javafx.scene.Scene(desk.view(false, begun, () -> { }), 1280, 800);
+                scene.getRoot().applyCss();
+                assertEquals(begun ? "Back to my own bench" : "Start my own shelf",
+                        ((javafx.scene.control.Button) scene.getRoot().lookup("#other-bench")).getText());
+            }
+            return null;
+        });
+    }
 }

@@ -223,12 +223,14 @@ class WholeJobTest {
             type(scene, "red-green", "-1");
             type(scene, "yellow-blue", "6");
             pressWords(scene, "Add the reading");
+            assertEquals("Go on with one", desk.shell().nowButtonProperty().get());
+            press(scene, "now-button");
             assertEquals("To the shelf", desk.shell().nowButtonProperty().get());
             press(scene, "now-button");
             type(scene, "tint-name", "my black");
             pressWords(scene, "Put it on the shelf");
             assertEquals(1, desk.job().now().shelf().tints().size());
-            assertEquals("Begin the cup", desk.shell().nowButtonProperty().get());
+            assertEquals("Begin all the same", desk.shell().nowButtonProperty().get(), "black alone does not reach it");
             assertEquals(desk.job().now(), kept.fetch().orElseThrow());
             desk.log().close();
             return null;

@@ -82,7 +82,7 @@ class WindowSnapshots {
             Clock clock = Clock.systemUTC();
             Desk desk = new Desk(Desk.own(), Runnable::run, Runnable::run, clock,
                     () -> tintwright.bench.ShopLog.demo(clock), Desks::learn);
-            Scene scene = new Scene(desk.view(true, () -> { }), 1280, 800);
+            Scene scene = new Scene(desk.view(true, true, () -> { }), 1280, 800);
             scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
             for (Step step : desk.stations()) {
                 desk.shell().stepProperty().set(step);
