@@ -98,6 +98,11 @@ public final class CupSight {
         return knowledge;
     }
 
+    /** @return the last chip against the weights, when the two cannot both be right */
+    public Optional<Contradiction> contradiction() {
+        return Contradiction.of(this);
+    }
+
     /** @return what the shelf alone teaches */
     Knowledge shelfAlone() {
         return shelf;
