@@ -166,6 +166,17 @@ public record Cup(String name, PlaceReadings hull, double wantedGrams, double sc
         return add(at, new Deed.Corrected(entry, really));
     }
 
+    /** @return the letdowns of a tint that were stirred for this cup, 1 in so many */
+    public Set<Integer> stirred(String part) {
+        Set<Integer> ratios = new HashSet<>();
+        for (CupEntry entry : standing()) {
+            if (entry.deed() instanceof Deed.LetDown down && down.part().equals(part)) {
+                ratios.add(down.oneIn());
+            }
+        }
+        return ratios;
+    }
+
     /** @return what is in the cup now */
     public CupState state() {
         return CupState.of(this);

@@ -1,6 +1,7 @@
 package tintwright.cup;
 
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One thing to put in, as the scale can weigh it.
@@ -28,6 +29,12 @@ public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> le
      * @param baseGrams grams of white to weigh to it
      */
     public record LetDownMix(int oneIn, double tintGrams, double baseGrams) {
+        /** @return how to stir enough for a dose that is weighed from it */
+        public static LetDownMix of(Deed.LetDown dose) {
+            double needed = 1.5 * dose.grams() / dose.oneIn();
+            double tint = Math.max(STEPS_IN_A_LETDOWN * dose.step(), Math.ceil(needed / dose.step() - 1e-9) * dose.step());
+            return new LetDownMix(dose.oneIn(), clean(tint), clean(tint * (dose.oneIn() - 1)));
+        }
     }
 
     /**
@@ -51,6 +58,11 @@ public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> le
 
     /** @return at most so much of a tint, rounded down to what can be weighed; empty when that is too little */
     static Optional<Dose> tint(String id, double grams, double step, double dropGrams) {
+        return tint(id, grams, step, dropGrams, Set.of());
+    }
+
+    /** @param stirred letdowns of this tint that stand on the bench, 1 in so many: these before any other */
+    static Optional<Dose> tint(String id, double grams, double step, double dropGrams, Set<Integer> stirred) {
         int count = (int) Math.floor(grams / dropGrams + 1e-9);
         Optional<Drops> drops = count < 1 ? Optional.empty() : Optional.of(new Drops(count, count * dropGrams,
                 dropGrams * Deed.Dropped.SPREAD * Math.sqrt(count)));
@@ -59,12 +71,12 @@ public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> le
             return Optional.of(new Dose(id, shown, new Deed.Weighed(id, shown, step), Optional.empty(), drops));
         }
         for (int oneIn : LETDOWNS) {
-            boolean last = oneIn == LETDOWNS[LETDOWNS.length - 1];
             double shown = clean(Math.floor(grams * oneIn / step + 1e-9) * step);
+            // What is stirred already is good for a coarser dose: the next one makes up for it.
+            boolean last = stirred.contains(oneIn) || oneIn == LETDOWNS[LETDOWNS.length - 1];
             if (shown >= (last ? LEAST_STEPS : FEWEST_STEPS) * step - 1e-12) {
-                double tint = Math.max(STEPS_IN_A_LETDOWN * step, Math.ceil(1.5 * grams / step) * step);
-                return Optional.of(new Dose(id, shown / oneIn, new Deed.LetDown(id, oneIn, shown, step),
-                        Optional.of(new LetDownMix(oneIn, clean(tint), clean(tint * (oneIn - 1)))), drops));
+                Deed.LetDown deed = new Deed.LetDown(id, oneIn, shown, step);
+                return Optional.of(new Dose(id, shown / oneIn, deed, Optional.of(LetDownMix.of(deed)), drops));
             }
         }
         return Optional.empty();

@@ -277,7 +277,8 @@ public final class DosePlanner {
         for (Map.Entry<String, Double> tint : way.tints().entrySet()) {
             double drop = sight.knowledge().shelf().tint(tint.getKey()).map(Tint::dropGrams)
                     .orElse(Tint.USUAL_DROP_GRAMS);
-            Dose.tint(tint.getKey(), tint.getValue() * share, step, drop).ifPresent(doses::add);
+            Dose.tint(tint.getKey(), tint.getValue() * share, step, drop,
+                    sight.cup().stirred(tint.getKey())).ifPresent(doses::add);
         }
         double brought = 0;
         for (Dose dose : doses) {

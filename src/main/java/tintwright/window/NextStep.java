@@ -72,8 +72,7 @@ final class NextStep {
         String what = deed instanceof Deed.LetDown down ? say("%s letdown, 1 in %d", shelf.nameOf(id), down.oneIn())
                 : shelf.nameOf(id);
         String figure = PlanModel.scale(grams, cup.scaleStep());
-        String how = deed instanceof Deed.LetDown down ? say("A letdown: one part of %s stirred well into %d parts of white;"
-                + " the dose is weighed from that.", shelf.nameOf(id), down.oneIn() - 1) : "";
+        String how = deed instanceof Deed.LetDown down ? stir(down) : "";
         return new CupModel.Next(say("Weigh in %s %s.", figure, what), "It is in", figure, what,
                 how, more, Optional.of(deed), Optional.empty(), List.of(), false);
     }
@@ -126,6 +125,16 @@ final class NextStep {
         throw new IllegalArgumentException("there is nothing to weigh now");
     }
 
+    /** How to stir a letdown, or that it stands there. */
+    private String stir(Deed.LetDown dose) {
+        Dose.LetDownMix mix = Dose.LetDownMix.of(dose);
+        String stirring = say("tir %s of %s well into %s of white", PlanModel.scale(mix.tintGrams(), dose.step()),
+                shelf.nameOf(dose.part()), PlanModel.scale(mix.baseGrams(), dose.step()));
+        return cup.stirred(dose.part()).contains(dose.oneIn())
+                ? say("From the 1 in %d letdown you have stirred; if it is used up, s%s.", dose.oneIn(), stirring)
+                : say("Too little to weigh straight: s%s, then weigh the dose from that.", stirring);
+    }
+
     private static String more(int doses) {
         return doses == 0 ? "" : doses == 1 ? "Then one more dose." : say("Then %d more doses.", doses);
     }
@@ -140,9 +149,9 @@ final class NextStep {
         String figure = PlanModel.scale(grams, cup.scaleStep());
         String what = dose.letDown().isPresent() ? say("%s letdown, 1 in %d", name, dose.letDown().get().oneIn()) : name;
         StringBuilder how = new StringBuilder();
-        dose.letDown().ifPresent(mix -> how.append(say("Too little to weigh straight. Stir %s of %s into %s of white, "
-                + "then weigh the dose from that.", PlanModel.scale(mix.tintGrams(), cup.scaleStep()), name,
-                PlanModel.scale(mix.baseGrams(), cup.scaleStep()))));
+        if (dose.deed() instanceof Deed.LetDown down) {
+            how.append(stir(down));
+        }
         dose.drops().ifPresent(drops -> how.append(say("%s%d drops are about %s, give or take %s.",
                 how.length() == 0 ? "" : " ", drops.count(), Drawn.grams(drops.grams()),
                 Drawn.grams(drops.within()))));

@@ -125,6 +125,10 @@ class DosePlannerTest {
         assertTrue(mix.tintGrams() >= ten.grams(), "enough for the dose");
         assertEquals(new Deed.LetDown(BLACK, 20, 0.24, 0.01), Dose.tint(BLACK, 0.0123, 0.01, 0.04).orElseThrow().deed());
         assertEquals(new Deed.LetDown(BLACK, 50, 0.3, 0.01), Dose.tint(BLACK, 0.0061, 0.01, 0.04).orElseThrow().deed());
+        assertEquals(new Deed.LetDown(BLACK, 10, 0.06, 0.01), Dose.tint(BLACK, 0.0061, 0.01, 0.04, java.util.Set.of(10))
+                .orElseThrow().deed(), "the letdown that stands there");
+        assertEquals(new Deed.LetDown(BLACK, 50, 0.1, 0.01), Dose.tint(BLACK, 0.002, 0.01, 0.04, java.util.Set.of(10))
+                .orElseThrow().deed(), "too little of it to weigh");
         assertEquals(Optional.empty(), Dose.tint(BLACK, 0.0001, 0.01, 0.04));
         assertTrue(Dose.tint(BLACK, 0.0123, 0.01, 0.04).orElseThrow().drops().isEmpty(), "under a drop");
     }
