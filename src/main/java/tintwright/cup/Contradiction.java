@@ -26,11 +26,10 @@ import tintwright.shelf.Parts;
  * @param slips   one-entry slips that bring the two together, the likeliest first; may be empty
  */
 public record Contradiction(String entry, double apart, Lab read, Lab foretold, List<Slip> slips) {
-    /** Below this nobody would redo a weighing, CIEDE2000; a judgement of ours. */
-    private static final double WORTH_ASKING = 1.5;
-    /** In standard deviations of the reading: chance one in four hundred on an axis for honest normal noise. */
+    /** Below this nobody would doubt a weighing, CIEDE2000: the cup follows the chip. A judgement of ours. */
+    private static final double WORTH_ASKING = 2.5;
+    /** In standard deviations of reading and model: chance one in four hundred on an axis for honest normal noise. */
     private static final double SURE = 3;
-    private static final double WET_STRAY = 0.7;
     /** A slip explains the chip when it leaves at most this share of the difference. */
     private static final double EXPLAINED = 0.34;
     /** What a slip by a factor of e must gain in CIEDE2000 over a smaller one; small slips are commoner. */
@@ -69,8 +68,9 @@ public record Contradiction(String entry, double apart, Lab read, Lab foretold, 
         Lab foretold = foretold(sight.knowledge(), last.parts().get(), reading, viewing);
         double apart = Ciede2000.between(read, foretold);
         var own = ReadingCheck.own(reading);
-        double wet = reading.film() == FilmState.WET ? WET_STRAY * WET_STRAY : 0;
-        double noise = Math.sqrt((own.ll() + own.aa() + own.bb()) / 3 + wet);
+        double wet = reading.film() == FilmState.WET ? ReadingCheck.WET_STRAY * ReadingCheck.WET_STRAY : 0;
+        double noise = Math.sqrt((own.ll() + own.aa() + own.bb()) / 3 + wet
+                + ReadingCheck.MODEL * ReadingCheck.MODEL);
         if (apart < WORTH_ASKING || apart < SURE * noise) {
             return Optional.empty();
         }
@@ -79,7 +79,7 @@ public record Contradiction(String entry, double apart, Lab read, Lab foretold, 
     }
 
     /** What a chip of these parts reads: a wet one by the shift that is known. */
-    private static Lab foretold(Knowledge knowledge, Parts parts, Reading reading, Viewing viewing) {
+    static Lab foretold(Knowledge knowledge, Parts parts, Reading reading, Viewing viewing) {
         Lab cured = knowledge.colour(parts, viewing, reading.geometry());
         if (reading.film() != FilmState.WET) {
             return cured;

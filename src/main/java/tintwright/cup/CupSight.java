@@ -23,6 +23,8 @@ public final class CupSight {
     private final CupState state;
     private final Aim aim;
     private final Knowledge knowledge;
+    private final Optional<Contradiction> contradiction;
+    private final Stray stray;
     private CupVersions versions;
 
     private CupSight(Knowledge shelf, Cup cup) {
@@ -31,6 +33,8 @@ public final class CupSight {
         this.state = cup.state();
         this.aim = Aim.of(cup.hull());
         this.knowledge = learn(shelf, state, aim);
+        this.contradiction = Contradiction.of(this);
+        this.stray = Stray.of(state, aim, knowledge, contradiction.isPresent());
     }
 
     /**
@@ -100,7 +104,7 @@ public final class CupSight {
 
     /** @return the last chip against the weights, when the two cannot both be right */
     public Optional<Contradiction> contradiction() {
-        return Contradiction.of(this);
+        return contradiction;
     }
 
     /** @return what the shelf alone teaches */
@@ -127,7 +131,16 @@ public final class CupSight {
     }
 
     Lab colourOf(Parts parts) {
-        return knowledge.colour(parts, aim.target().colour().viewing(), aim.target().geometry());
+        return corrected(knowledge.colour(parts, aim.target().colour().viewing(), aim.target().geometry()));
+    }
+
+    /** @return a colour of this cup, or of what it becomes, with what the last chip showed the model to miss of it */
+    public Lab corrected(Lab model) {
+        return stray.added(model);
+    }
+
+    Stray stray() {
+        return stray;
     }
 
     /**

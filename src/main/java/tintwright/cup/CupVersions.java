@@ -39,6 +39,7 @@ final class CupVersions {
     private final double[] work = new double[N];
     private final double[][] lab;
     private final double[] mean = new double[3];
+    private final double[] meanHull = new double[3];
 
     CupVersions(CupSight sight) {
         this.sight = sight;
@@ -52,10 +53,26 @@ final class CupVersions {
         double[][] bias = ensemble.bias(sight.aim().bias());
         for (int v = 0; v < n; v++) {
             hull[v] = new double[] {aim.lightness() - bias[v][0], aim.a() - bias[v][1], aim.b() - bias[v][2]};
+            for (int axis = 0; axis < 3; axis++) {
+                meanHull[axis] += hull[v][axis] / n;
+            }
         }
+        correct();
         this.stockK = new double[n][N];
         this.stockS = new double[n][N];
         fillStock();
+    }
+
+    /** What the model misses of the cup is taken off the aim instead: only the difference of the two counts here. */
+    private void correct() {
+        Random random = new Random(SEED + 1);
+        double[] stray = sight.stray().toArray();
+        for (double[] aimed : hull) {
+            double share = 1 + Stray.DOUBT * random.nextGaussian();
+            for (int axis = 0; axis < 3; axis++) {
+                aimed[axis] -= share * stray[axis];
+            }
+        }
     }
 
     /** The cup in every version, with weighing errors that no reading has judged yet. */
@@ -108,11 +125,15 @@ final class CupVersions {
 
     /** @return the hull by the best estimate: L*, a*, b*, a copy */
     double[] meanHull() {
-        double[] out = new double[3];
-        for (double[] each : hull) {
-            for (int axis = 0; axis < 3; axis++) {
-                out[axis] += each[axis] / hull.length;
-            }
+        return meanHull.clone();
+    }
+
+    /** @return where the model must be brought for the cup to be the hull: L*, a*, b*, a copy */
+    double[] meanAim() {
+        double[] out = meanHull.clone();
+        double[] stray = sight.stray().toArray();
+        for (int axis = 0; axis < 3; axis++) {
+            out[axis] -= stray[axis];
         }
         return out;
     }

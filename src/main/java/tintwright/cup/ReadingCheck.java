@@ -19,8 +19,8 @@ public final class ReadingCheck {
     /** A smaller difference is never called impossible, CIEDE2000: models are off too. */
     private static final double ALWAYS_POSSIBLE = 3;
     /** What a model of paint may be off by on each axis, and a wet film more; common practice, no source. */
-    private static final double MODEL = 0.7;
-    private static final double WET_STRAY = 0.7;
+    static final double MODEL = 0.7;
+    static final double WET_STRAY = 0.7;
 
     private ReadingCheck() {
     }

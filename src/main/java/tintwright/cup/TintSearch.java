@@ -46,7 +46,7 @@ final class TintSearch {
             }
         }
         Lab c = sight.target().colour();
-        this.aim = sight.versions().meanHull();
+        this.aim = sight.versions().meanAim();
         this.metric = Metric.around(c);
         this.reflectance = sight.target().reflectance()
                 .orElseGet(() -> SmoothReflectance.of(c).resampled(Grid.INSIDE)).toArray();

@@ -27,6 +27,7 @@ import tintwright.colour.Viewing;
 import tintwright.cup.Cup;
 import tintwright.cup.CupEntry;
 import tintwright.cup.CupSight;
+import tintwright.cup.CupState;
 import tintwright.cup.CupWords;
 import tintwright.cup.Deed;
 import tintwright.cup.Dose;
@@ -59,9 +60,11 @@ public final class CupModel {
     private final Clock clock;
     private final Set<String> given = new HashSet<>();
     private Supplier<Optional<Set<String>>> inTheLog = () -> Optional.of(Set.of());
+    private final Set<String> goneOn = new HashSet<>();
     private boolean writingNow;
     private final ReadOnlyObjectWrapper<Optional<InHand>> inHand = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper chipProblem = new ReadOnlyStringWrapper("");
 
     /**
      * What to do next, ready to be shown.
@@ -82,13 +85,13 @@ public final class CupModel {
     }
 
     /** One line of the cup's story. */
-    public record Line(String id, String words, boolean weighing) {
+    public record Line(String id, String words, boolean weighing, boolean chip) {
     }
 
     /** Everything shown of a cup, made in one piece off the screen's thread. */
     public record InHand(Cup cup, Next next, List<Line> story, String contents, SwatchState swatch,
             DepthState depth, RoseState rose, String close, String closeWords, String sure,
-            String sureWords, List<WayWords.Said> ways) {
+            String sureWords, List<WayWords.Said> ways, Optional<Dispute> dispute) {
     }
 
     CupModel(JobModel job, ShellModel shell, Latest asking, InOrder writing, Clock clock) {
@@ -130,8 +133,11 @@ public final class CupModel {
         Shelf shelf = now.shelf();
         CupWords words = new CupWords(sight);
         NextStep steps = new NextStep(shelf, cup);
-        Next next = now.ahead().isEmpty() ? steps.of(plan) : steps.ahead(now.ahead());
-        List<Way> ways = plan instanceof Plan.WayBack && now.ahead().isEmpty() ? Ways.of(sight) : List.of();
+        Optional<Dispute> dispute = sight.contradiction().map(found -> Dispute.of(found, sight, shelf));
+        boolean unsettled = dispute.isPresent() && !goneOn.contains(cup.name() + dispute.get().chip());
+        Next next = unsettled ? NextStep.settle() : now.ahead().isEmpty() ? steps.of(plan) : steps.ahead(now.ahead());
+        List<Way> ways = plan instanceof Plan.WayBack && now.ahead().isEmpty() && !unsettled ? Ways.of(sight)
+                : List.of();
         Optional<Outlook> outlook = sight.outlook();
         Drawn drawn = Drawn.of(sight);
         List<String> today = shelf.tints().stream().map(Tint::id).filter(id -> !now.off().contains(id)).toList();
@@ -139,21 +145,29 @@ public final class CupModel {
         boolean empty = sight.state().parts().isEmpty();
         Parts all = sight.state().parts().orElseGet(() -> Parts.of(Map.of(cup.base(), 1.0)));
         String name = empty ? "White" : "Cup";
-        Optional<Reading> chip = sight.state().unread().isEmpty()
-                ? sight.state().lastSample().map(sample -> sample.read().reading())
-                        .filter(reading -> reading.film() == FilmState.CURED)
-                : Optional.empty();
+        Optional<Reading> chip = (dispute.isPresent() ? sight.state().samples().stream().reduce((a, b) -> b)
+                : sight.state().unread().isEmpty() ? sight.state().lastSample() : Optional.<CupState.Sample>empty())
+                .map(sample -> sample.read().reading()).filter(reading -> reading.film() == FilmState.CURED);
         List<Deed> doses = !now.ahead().isEmpty() ? now.ahead()
                 : plan instanceof Plan.Doses planned ? planned.doses().stream().map(Dose::deed).toList() : List.of();
         return new InHand(cup, next, story(cup, shelf), contents(sight, shelf),
-                drawn.cup(empty ? "White, to go in first" : chip.isEmpty() ? "Cup, as computed"
-                        : "Cup, by weights and chip", empty ? "Hull and white" : "Hull and cup", all, chip),
+                drawn.cup(empty ? "White, to go in first" : chip.isEmpty() || dispute.isPresent() ? "Cup, as computed"
+                        : "Cup, by weights and chip", empty ? "Hull and white" : dispute.isPresent() ? "By the weights, hull and cup"
+                        : "Hull and cup", all, chip),
                 drawn.doses(name, all, cup.base(), doses), drawn.rose(name, all, today, Drawn.parts(doses)),
-                outlook.map(seen -> DifferenceWords.apart(seen.deltaE())).orElse("not begun"),
-                words.verdict(),
-                outlook.map(seen -> DifferenceWords.within(seen.within90())).orElse("\u2013"),
-                outlook.isPresent() ? DifferenceWords.NINE_TIMES : "",
-                new WayWords(sight).all(ways));
+                outlook.map(seen -> close(seen, dispute)).orElse("not begun"),
+                dispute.isPresent() ? "By the weights, or by the chip." : words.verdict(),
+                outlook.map(seen -> dispute.isPresent() ? "not sure" : DifferenceWords.within(seen.within90()))
+                        .orElse("\u2013"),
+                dispute.isPresent() ? "chip and weights disagree" : outlook.isPresent() ? DifferenceWords.NINE_TIMES : "",
+                new WayWords(sight).all(ways), dispute);
+    }
+
+    /** Two stories are two figures: neither is hidden behind the other. */
+    private static String close(Outlook seen, Optional<Dispute> dispute) {
+        return dispute.map(Dispute::byChip).filter(byChip -> !byChip.isEmpty())
+                .map(byChip -> DifferenceWords.size(seen.deltaE()) + " or " + byChip + " apart")
+                .orElse(DifferenceWords.apart(seen.deltaE()));
     }
 
     private static String contents(CupSight sight, Shelf shelf) {
@@ -169,7 +183,8 @@ public final class CupModel {
         List<Line> lines = new ArrayList<>();
         for (CupEntry entry : cup.standing()) {
             lines.add(new Line(entry.id(), NextStep.words(entry.deed(), shelf),
-                    entry.deed() instanceof Deed.Weighed || entry.deed() instanceof Deed.LetDown));
+                    entry.deed() instanceof Deed.Weighed || entry.deed() instanceof Deed.LetDown,
+                    entry.deed() instanceof Deed.Read));
         }
         return lines;
     }
@@ -246,6 +261,28 @@ public final class CupModel {
         });
     }
 
+    /** A weight was written wrongly, and the chip that showed it counts. */
+    void settle(Dispute dispute, Dispute.Mend mend) {
+        change(bench -> {
+            CupBench right = bench.correct(mend.entry(), mend.grams(), clock.instant());
+            Deed.Read read = right.cup().standing().stream().filter(entry -> entry.id().equals(dispute.chip()))
+                    .map(entry -> (Deed.Read) entry.deed()).findFirst().orElseThrow();
+            return read.counts() ? right.cup() : right.correct(dispute.chip(), new Deed.Read(read.reading(), read.hull(),
+                    true), clock.instant()).cup();
+        }, List.of());
+    }
+
+    /** A chip was read wrongly: it does not hold any more. */
+    void crossOut(String chip) {
+        change(bench -> bench.undo(chip, clock.instant()).cup(), job.now().ahead());
+    }
+
+    /** The person goes on although chip and weights disagree; what is not sure stays said. */
+    void goOn(String chip) {
+        goneOn.add(job.now().cup().orElseThrow().name() + chip);
+        look();
+    }
+
     /** A chip of the cup was read, with the gloss taken as for the hull. */
     public boolean read(String lightness, String a, String b, Viewing viewing, FilmState film) {
         return read(lightness, a, b, viewing, job.now().cup().orElseThrow().hull().readings().get(0).geometry(), film);
@@ -253,7 +290,7 @@ public final class CupModel {
 
     /** A chip of the cup was read. */
     public boolean read(String lightness, String a, String b, Viewing viewing, Geometry geometry, FilmState film) {
-        return tried(() -> {
+        return tried(chipProblem, () -> {
             double l = HullModel.number("L*", lightness);
             double red = HullModel.number("a*", a);
             double yellow = HullModel.number("b*", b);
@@ -269,12 +306,8 @@ public final class CupModel {
     }
 
     private void learn(Reading reading, Optional<ColourReading> hull) {
-        String[] why = {""};
-        change(bench -> {
-            CupBench.Learned learned = bench.read(clock.instant(), reading, hull);
-            why[0] = learned instanceof CupBench.Learned.NotThisCup not ? not.why() : "";
-            return learned.bench().cup();
-        }, job.now().ahead(), () -> problem.set(why[0]));
+        // One that cannot be this cup is kept and does not count; the dispute then asks what is wrong.
+        change(bench -> bench.read(clock.instant(), reading, hull).bench().cup(), job.now().ahead());
     }
 
     /** @param advised true when this was the next thing to do */
@@ -332,11 +365,16 @@ public final class CupModel {
     }
 
     private boolean tried(Runnable edit) {
+        return tried(problem, edit);
+    }
+
+    private static boolean tried(ReadOnlyStringWrapper said, Runnable edit) {
         try {
             edit.run();
+            said.set("");
             return true;
         } catch (IllegalArgumentException e) {
-            problem.set(Said.of(e));
+            said.set(Said.of(e));
             return false;
         }
     }
@@ -366,6 +404,11 @@ public final class CupModel {
 
     ReadOnlyObjectProperty<Optional<InHand>> inHandProperty() {
         return inHand.getReadOnlyProperty();
+    }
+
+    /** What was wrong with the last chip that was typed. */
+    ReadOnlyStringProperty chipProblemProperty() {
+        return chipProblem.getReadOnlyProperty();
     }
 
     ReadOnlyStringProperty problemProperty() {

@@ -14,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.cup.Cup;
+import tintwright.cup.Deed;
 import tintwright.cup.WayWords;
 import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
@@ -48,6 +49,8 @@ final class CupPage {
     private final VBox story = new VBox();
     private final ComboBox<String> part = new ComboBox<>();
     private final TextField grams = new TextField();
+    private final DisputeCard dispute;
+    private Optional<Deed> advised = Optional.empty();
     private boolean choosing;
     private List<String> partIds = List.of();
 
@@ -55,6 +58,7 @@ final class CupPage {
     CupPage(CupModel model, Runnable toThePhoto) {
         this.model = model;
         this.toThePhoto = toThePhoto;
+        dispute = new DisputeCard(model);
         accept = Pieces.mainButton("It is in", model::accept);
         story.getStyleClass().add("lines");
         weigh.getStyleClass().add("asked");
@@ -69,7 +73,7 @@ final class CupPage {
         VBox.setVgrow(swatch, Priority.ALWAYS);
         VBox.setVgrow(lower, Priority.ALWAYS);
         hang();
-        VBox side = new VBox(next(), chip(), inside());
+        VBox side = new VBox(dispute.node(), next(), chip(), inside());
         side.getStyleClass().addAll("column", "side");
         Pieces.follow(side, model.inHandProperty(), (before, after) -> after.ifPresent(this::show));
         model.inHandProperty().get().ifPresent(this::show);
@@ -119,6 +123,7 @@ final class CupPage {
         change.setId("meter-change");
         change.setAccessibleText("change how the meter is set");
         return Pieces.sheet("Read a chip", numbers, asks(state, Pieces.button("Take the reading", this::read)),
+                Pieces.whenSaid(Pieces.bound(model.chipProblemProperty(), "caution")),
                 Pieces.row(read, change), setting, Pieces.button("Read it from a photo", toThePhoto));
     }
 
@@ -144,6 +149,7 @@ final class CupPage {
         if (model.read(numbers.lightness(), numbers.a(), numbers.b(), setting.viewing(), setting.geometry(),
                 film.getSelectionModel().getSelectedIndex() == 0 ? FilmState.CURED : FilmState.WET)) {
             numbers.clear();
+            numbers.first().requestFocus();
         }
     }
 
@@ -158,19 +164,28 @@ final class CupPage {
         VBox what = new VBox(asked, part);
         what.getStyleClass().add("asked");
         HBox.setHgrow(what, Priority.ALWAYS);
-        HBox other = Pieces.row(what, Pieces.asked("Grams", grams), Pieces.button("Write", () -> {
-            int index = part.getSelectionModel().getSelectedIndex();
-            if (index >= 0 && model.alsoWeighed(partIds.get(index), grams.getText())) {
-                grams.clear();
-            }
-        }));
+        grams.setOnAction(event -> alsoWeighed());
+        HBox other = Pieces.row(what, Pieces.asked("Grams", grams), Pieces.button("Write", this::alsoWeighed));
         other.getStyleClass().add("asks");
         return Pieces.sheet("In the cup", contents, story, other, Pieces.row(
                 Pieces.quietButton("Copy as text", () -> model.shellModel().copy(model.asText())),
                 Pieces.quietButton("Put this cup away", model::putAway)));
     }
 
+    private void alsoWeighed() {
+        int index = part.getSelectionModel().getSelectedIndex();
+        if (index >= 0 && model.alsoWeighed(partIds.get(index), grams.getText())) {
+            grams.clear();
+        }
+    }
+
     private void show(CupModel.InHand seen) {
+        dispute.show(seen);
+        if (!seen.next().deed().equals(advised)) {
+            // What was half typed for another dose must not be written for this one.
+            really.clear();
+            advised = seen.next().deed();
+        }
         swatch.show(seen.swatch());
         depth.show(seen.depth());
         rose.show(seen.rose());
@@ -201,6 +216,9 @@ final class CupPage {
             HBox row = Pieces.row(words);
             if (line.weighing()) {
                 row.getChildren().add(Pieces.quietButton("Put right", () -> putRight(row, line)));
+            }
+            if (line.chip()) {
+                row.getChildren().add(Pieces.quietButton("Cross out", () -> model.crossOut(line.id())));
             }
             story.getChildren().add(row);
         }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import tintwright.bench.Weighing;
 import tintwright.colour.Ciede2000;
@@ -48,12 +49,15 @@ final class Drawn {
     private final Target target;
     /** The hull by the best estimate; as read when there is no other. */
     private final Lab hull;
+    /** From what the model says of a cup to what its chip showed. */
+    private final UnaryOperator<Lab> corrected;
 
     Drawn(Knowledge knowledge, Target target) {
-        this(knowledge, target, target.colour());
+        this(knowledge, target, target.colour(), lab -> lab);
     }
 
-    private Drawn(Knowledge knowledge, Target target, Lab hull) {
+    private Drawn(Knowledge knowledge, Target target, Lab hull, UnaryOperator<Lab> corrected) {
+        this.corrected = corrected;
         this.knowledge = knowledge;
         this.target = target;
         this.hull = hull;
@@ -61,7 +65,7 @@ final class Drawn {
 
     /** @return pictures of a cup: the same hull and the same cup as in all that is said of it */
     static Drawn of(CupSight sight) {
-        return new Drawn(sight.knowledge(), sight.target(), sight.hull());
+        return new Drawn(sight.knowledge(), sight.target(), sight.hull(), sight::corrected);
     }
 
     /** @param lights in the order daylight, lamp light, workshop LED, workshop tube */
@@ -93,10 +97,10 @@ final class Drawn {
         for (int i = 0; i < viewings.size(); i++) {
             Viewing viewing = viewings.get(i);
             boolean own = hull.viewing().equals(viewing);
-            Lab mixed = own ? colour(cup) : Lab.of(mix, viewing);
+            Lab mixed = own ? cupColour(cup) : Lab.of(mix, viewing);
             Lab wanted = own ? hull : Lab.of(spectrum, viewing);
             // A hull read under some other daylight is judged under that one, as everywhere else.
-            Lab judged = i == 0 ? colour(cup) : mixed;
+            Lab judged = i == 0 ? cupColour(cup) : mixed;
             Lab against = i == 0 ? hull : wanted;
             shown.add(new SwatchState.UnderLight(LIGHTS[i], LAMPS[i], Shade.of(wanted), Shade.of(mixed),
                     chip.flatMap(reading -> reading.colour(viewing)).map(Shade::of),
@@ -115,6 +119,11 @@ final class Drawn {
 
     Prediction foretell(Parts parts) {
         return knowledge.predict(parts, target.colour().viewing(), target.geometry());
+    }
+
+    /** The colour of the cup, or of what it becomes. */
+    private Lab cupColour(Parts parts) {
+        return corrected.apply(colour(parts));
     }
 
     /** @param order what goes in first, the base before all */
@@ -151,7 +160,7 @@ final class Drawn {
             }
         }
         double white = colour(Parts.of(Map.of(base, 1.0))).lightness();
-        double now = colour(cup).lightness();
+        double now = cupColour(cup).lightness();
         // White that is already among the doses is their step up; a second arrow would count it twice.
         boolean climbing = steps.stream().anyMatch(step -> step.cup() > now + CLIMBS);
         return depth(name, cup, white, now, steps, climbing ? Optional.empty() : climb(cup));
@@ -166,20 +175,20 @@ final class Drawn {
     /** @param grams what the scale shows; of a let-down the whole of it, not the speck of tint inside */
     private DepthState.Step step(double grams, String part, String form, Parts after) {
         return new DepthState.Step(grams(grams) + " " + knowledge.shelf().nameOf(part) + form,
-                colour(after).lightness());
+                cupColour(after).lightness());
     }
 
     DepthState depth(String name, Parts cup, double white, double stepsFrom, List<DepthState.Step> steps,
             Optional<DepthState.Climb> climb) {
         Prediction now = foretell(cup);
         double unsure = BAND * Math.sqrt(now.covariance().ll());
-        return new DepthState(white, hull.lightness(), Shade.of(hull), now.lab().lightness(),
-                Shade.of(now.lab()), name, unsure, stepsFrom, steps, climb);
+        Lab lab = corrected.apply(now.lab());
+        return new DepthState(white, hull.lightness(), Shade.of(hull), lab.lightness(), Shade.of(lab), name, unsure, stepsFrom, steps, climb);
     }
 
     /** What white does: the climb back when the cup is too dark, else what one step of lightness would cost. */
     Optional<DepthState.Climb> climb(Parts cup) {
-        double from = colour(cup).lightness();
+        double from = cupColour(cup).lightness();
         double wanted = hull.lightness();
         if (from < wanted - 0.3) {
             return whiteFor(cup, wanted).map(grams -> new DepthState.Climb(from, wanted, grams(grams) + " white\nlifts it back"));
@@ -212,7 +221,7 @@ final class Drawn {
     }
 
     private double lifted(Parts cup, String base, double grams) {
-        return colour(cup.plus(Parts.of(Map.of(base, grams)))).lightness();
+        return cupColour(cup.plus(Parts.of(Map.of(base, grams)))).lightness();
     }
 
     /**
@@ -221,17 +230,18 @@ final class Drawn {
      */
     RoseState rose(String name, Parts cup, Collection<String> tints, Set<String> planned) {
         Prediction now = foretell(cup);
+        Lab lab = corrected.apply(now.lab());
         List<RoseState.Pull> pulls = new ArrayList<>();
         List<RoseState.Point> tips = new ArrayList<>();
         for (String tint : tints) {
-            Lab there = colour(cup.plus(Parts.of(Map.of(tint, SMALL * cup.total()))));
-            pulls.add(new RoseState.Pull(knowledge.shelf().nameOf(tint), there.a() - now.lab().a(),
-                    there.b() - now.lab().b(), planned.contains(tint)));
+            Lab there = cupColour(cup.plus(Parts.of(Map.of(tint, SMALL * cup.total()))));
+            pulls.add(new RoseState.Pull(knowledge.shelf().nameOf(tint), there.a() - lab.a(),
+                    there.b() - lab.b(), planned.contains(tint)));
             level(tint).ifPresent(tips::add);
         }
         double unsure = BAND * Math.sqrt(Math.max(now.covariance().aa(), now.covariance().bb()));
         return new RoseState(new RoseState.Point(hull.a(), hull.b()), Shade.of(hull),
-                new RoseState.Point(now.lab().a(), now.lab().b()), Shade.of(now.lab()), name, unsure, pulls,
+                new RoseState.Point(lab.a(), lab.b()), Shade.of(lab), name, unsure, pulls,
                 tips.size() < REACH_CORNERS ? List.of() : around(tips));
     }
 

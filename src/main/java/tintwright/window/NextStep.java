@@ -139,6 +139,11 @@ final class NextStep {
         return doses == 0 ? "" : doses == 1 ? "Then one more dose." : say("Then %d more doses.", doses);
     }
 
+    /** Before anything goes in, it must be known whether the chip or the weights are right. */
+    static CupModel.Next settle() {
+        return plain("Chip and weights disagree: settle it first.", "Show me");
+    }
+
     private static CupModel.Next plain(String sentence, String button) {
         return new CupModel.Next(sentence, button, "", "", "", "", Optional.empty(), Optional.empty(), List.of(), false);
     }

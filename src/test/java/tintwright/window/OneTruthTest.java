@@ -1,7 +1,6 @@
 package tintwright.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Clock;
@@ -23,10 +22,6 @@ class OneTruthTest {
 
     private CupModel.InHand now() {
         return desk.cup().inHandProperty().get().orElseThrow();
-    }
-
-    private static String number(double apart) {
-        return String.format(Locale.ROOT, "%.1f", apart);
     }
 
     private void theyAgree(String when) {
@@ -63,7 +58,7 @@ class OneTruthTest {
         assertTrue(now().swatch().lights().get(0).chip().isPresent());
         Lab chip = new Lab(57.6, -8.2, 1.5, Viewing.D65_10);
         Lab hull = desk.job().now().cup().orElseThrow().hull().readings().get(0).colour(Viewing.D65_10).orElseThrow();
-        // The chip alone is another number here: what is shown is the estimate that weighs chip and scale.
-        assertNotEquals(number(Ciede2000.between(chip, hull)), number(now().swatch().lights().get(0).apart()));
+        // The estimate follows the chip, as far as noise alone does not explain it.
+        assertEquals(Ciede2000.between(chip, hull), now().swatch().lights().get(0).apart(), 0.3);
     }
 }

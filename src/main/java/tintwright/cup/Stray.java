@@ -1,0 +1,58 @@
+package tintwright.cup;
+
+import java.util.Optional;
+import tintwright.colour.Lab;
+import tintwright.reading.FilmState;
+import tintwright.reading.Reading;
+import tintwright.shelf.Knowledge;
+
+/**
+ * What the film model still misses of this cup after it has learned from the chips: beyond what the reading's own
+ * noise explains, the chip is believed and the model corrected by the difference, for this cup alone. (A model's
+ * discrepancy kept beside its parameters, after Kennedy and O'Hagan, J. R. Statist. Soc. B 63, 2001.)
+ *
+ * @param lightness what to add to the model's L*
+ * @param a         and to its a*
+ * @param b         and to its b*
+ */
+record Stray(double lightness, double a, double b) {
+    static final Stray NONE = new Stray(0, 0, 0);
+    /** What noise alone makes of the squared distance in three axes, in the mean: so much of it is not believed. */
+    private static final double NOISE = 3;
+    /** How far one version's correction strays from the mean, as a share of it; a judgement of ours. */
+    static final double DOUBT = 0.3;
+
+    /** @return what is added to the model; nothing while chips and model agree or contradict each other */
+    static Stray of(CupState state, Aim aim, Knowledge knowledge, boolean contradicted) {
+        Optional<CupState.Sample> last = state.lastSample();
+        if (last.isEmpty() || contradicted) {
+            return NONE;
+        }
+        Reading reading = aim.seen(last.get().read());
+        Lab hull = aim.target().colour();
+        Optional<Lab> seen = reading.colour(hull.viewing());
+        if (seen.isEmpty()) {
+            return NONE;
+        }
+        Lab model = Contradiction.foretold(knowledge, last.get().parts().orElseThrow(), reading, hull.viewing());
+        double[] miss = {seen.get().lightness() - model.lightness(), seen.get().a() - model.a(),
+            seen.get().b() - model.b()};
+        double[][] noise = ReadingCheck.own(reading).toArray();
+        double wet = reading.film() == FilmState.WET ? ReadingCheck.WET_STRAY * ReadingCheck.WET_STRAY : 0;
+        for (int axis = 0; axis < 3; axis++) {
+            noise[axis][axis] += wet;
+        }
+        double far = Small.form(miss, Small.inverse(noise));
+        double believed = Math.max(0, 1 - NOISE / Math.max(far, 1e-9));
+        return new Stray(believed * miss[0], believed * miss[1], believed * miss[2]);
+    }
+
+    Lab added(Lab model) {
+        return new Lab(Math.max(0, Math.min(100, model.lightness() + lightness)), model.a() + a, model.b() + b,
+                model.viewing());
+    }
+
+    double[] toArray() {
+        return new double[] {lightness, a, b};
+    }
+}
