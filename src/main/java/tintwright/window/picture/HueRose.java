@@ -35,7 +35,7 @@ public final class HueRose extends Picture {
     private final Polygon swingHead = styled(new Polygon(), "climb-head");
     private final Polygon hull = styled(new Polygon(), "outlined");
     private final Circle cup = styled(new Circle(), "outlined");
-    private final Line[] threads = {styled(new Line(), "thread"), styled(new Line(), "thread")};
+    private final Line[] threads = {styled(new Line(), "mark-thread"), styled(new Line(), "mark-thread")};
     private final Label hullName = text("Hull", "picture-name", "picture-clear");
     private final Label cupName = text("", "picture-name", "picture-clear");
     private final Label yellower = text("yellower", "picture-small");
