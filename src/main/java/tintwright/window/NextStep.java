@@ -46,7 +46,7 @@ final class NextStep {
                     "Read a chip") : plain("Draw down a chip, let it cure, read it.", "Read a chip");
         }
         if (plan instanceof Plan.Stop) {
-            return new CupModel.Next("Stop here: no reading could tell another dose.",
+            return new CupModel.Next("Stop here: another dose would not help.",
                     "On to the fill", "", "", "", "", Optional.empty(), Optional.empty(), List.of(), true);
         }
         if (plan instanceof Plan.WayBack) {
