@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import tintwright.colour.Lab;
+import tintwright.cup.Contradiction;
 import tintwright.cup.Cup;
 import tintwright.cup.CupEntry;
 import tintwright.cup.CupSight;
@@ -398,6 +399,11 @@ public final class CupBench {
     /** @return the cured colour of the cup by the best estimate; empty for an empty cup */
     public Optional<Lab> colour() {
         return sight().colour();
+    }
+
+    /** @return the last chip against the weights, when the two cannot both be right */
+    public Optional<Contradiction> contradiction() {
+        return sight().contradiction();
     }
 
     /** @return how near the cup is and how sure; empty for an empty cup */

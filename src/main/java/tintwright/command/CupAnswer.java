@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import tintwright.bench.CupBench;
 import tintwright.colour.Lab;
+import tintwright.cup.Contradiction;
 import tintwright.cup.CupEntry;
 import tintwright.cup.Deed;
 import tintwright.cup.Dose;
@@ -74,6 +75,25 @@ final class CupAnswer {
         return this;
     }
 
+    /** Says what disagrees, and the entries that would mend it. */
+    private Map<String, Object> contradiction(Contradiction found) {
+        lines.add(found.words());
+        List<Object> slips = new ArrayList<>();
+        for (Contradiction.Slip slip : found.slips()) {
+            lines.add("  They would agree if " + Figures.fixed(slip.really(), 2) + " g " + bench.shelf().nameOf(slip.part())
+                    + " went in, not " + Figures.fixed(slip.written(), 2) + ": cup fix --entry " + slip.entry()
+                    + " --grams " + Figures.fixed(slip.really(), 2));
+            slips.add(Map.of("entry", slip.entry(), "written", Figures.six(slip.written()), "really",
+                    Figures.six(slip.really()), "left", Figures.six(slip.left())));
+        }
+        lines.add("  Was the chip read wrongly? cup undo --entry " + found.entry());
+        Map<String, Object> fields = new LinkedHashMap<>();
+        fields.put("entry", found.entry());
+        fields.put("apart", Figures.six(found.apart()));
+        fields.put("slips", slips);
+        return fields;
+    }
+
     /** Every entry, those that do not hold marked so. */
     CupAnswer story() {
         List<String> holds = bench.cup().standing().stream().map(CupEntry::id).toList();
@@ -95,6 +115,7 @@ final class CupAnswer {
     }
 
     CupAnswer plan() {
+        fields.put("contradiction", bench.contradiction().map(this::contradiction).orElse(null));
         lines.addAll(bench.planWords());
         Plan plan = bench.plan();
         Map<String, Object> tree = new LinkedHashMap<>();

@@ -72,6 +72,17 @@ class CupCommandTest {
         assertEquals(0, run("05:30", "cup undo").code());
         assertTrue(Files.readString(folder.resolve("bow.json")).length() > before.length(), "nothing is ever lost");
 
+        JsonNode really = json("05:40", "cup fix", "--entry", "e3", "--grams", "0.93");
+        json("05:41", "cup fix", "--entry", "e3", "--grams", "0.31");
+        JsonNode lab = really.get("outlook").get("lab");
+        CommandLineTest.Ran torn = run("05:42", "cup read", "--lab", lab.get(0) + "," + lab.get(1) + "," + lab.get(2),
+                "--light", "D65", "--observer", "10", "--gloss", "in");
+        assertEquals(0, torn.code(), torn.err());
+        assertTrue(torn.out().contains("disagree by") && torn.out().contains("cup fix --entry e3 --grams 0.9"),
+                torn.out());
+        assertEquals("e3", json("05:43", "cup plan").get("contradiction").get("slips").get(0).get("entry").textValue());
+        assertEquals(0, run("05:44", "cup undo").code());
+
         double l = fixed.get("outlook").get("lab").get(0).doubleValue();
         double a = fixed.get("outlook").get("lab").get(1).doubleValue();
         double b = fixed.get("outlook").get("lab").get(2).doubleValue();
