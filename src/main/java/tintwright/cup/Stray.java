@@ -2,6 +2,7 @@ package tintwright.cup;
 
 import java.util.Optional;
 import tintwright.colour.Lab;
+import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
 import tintwright.shelf.Knowledge;
@@ -17,8 +18,8 @@ import tintwright.shelf.Knowledge;
  */
 record Stray(double lightness, double a, double b) {
     static final Stray NONE = new Stray(0, 0, 0);
-    /** What noise alone makes of the squared distance in three axes, in the mean: so much of it is not believed. */
-    private static final double NOISE = 3;
+    /** What noise alone hardly passes in the squared distance on three axes (1 in 4): up to here nothing is believed. */
+    private static final double NOISE = 4;
     /** How far one version's correction strays from the mean, as a share of it; a judgement of ours. */
     static final double DOUBT = 0.3;
 
@@ -35,16 +36,31 @@ record Stray(double lightness, double a, double b) {
             return NONE;
         }
         Lab model = Contradiction.foretold(knowledge, last.get().parts().orElseThrow(), reading, hull.viewing());
-        double[] miss = {seen.get().lightness() - model.lightness(), seen.get().a() - model.a(),
-            seen.get().b() - model.b()};
-        double[][] noise = ReadingCheck.own(reading).toArray();
+        // What the whole photo is off by has its own unknown, which the learning knows; only the rest is the model's.
+        double[] bias = reading instanceof ColourReading colour && colour.photo().isPresent()
+                ? mean(knowledge.ensemble().bias(colour.photo().get())) : new double[3];
+        double[] miss = {seen.get().lightness() - model.lightness() - bias[0], seen.get().a() - model.a() - bias[1],
+            seen.get().b() - model.b() - bias[2]};
+        double[][] noise = (reading instanceof ColourReading colour ? colour.covariance()
+                : ReadingCheck.own(reading)).toArray();
         double wet = reading.film() == FilmState.WET ? ReadingCheck.WET_STRAY * ReadingCheck.WET_STRAY : 0;
         for (int axis = 0; axis < 3; axis++) {
             noise[axis][axis] += wet;
         }
         double far = Small.form(miss, Small.inverse(noise));
-        double believed = Math.max(0, 1 - NOISE / Math.max(far, 1e-9));
+        double share = Math.max(0, 1 - NOISE / Math.max(far, 1e-9));
+        double believed = share * share;
         return new Stray(believed * miss[0], believed * miss[1], believed * miss[2]);
+    }
+
+    private static double[] mean(double[][] drawn) {
+        double[] mean = new double[3];
+        for (double[] one : drawn) {
+            for (int axis = 0; axis < 3; axis++) {
+                mean[axis] += one[axis] / drawn.length;
+            }
+        }
+        return mean;
     }
 
     Lab added(Lab model) {
