@@ -93,6 +93,9 @@ final class BoatPage {
 
     private Node newBoat() {
         name.setId("boat-name");
+        if (job.now().boat().isBlank()) {
+            name.getStyleClass().add("do-now");
+        }
         type.setId("boat-type");
         type.setPromptText("such as: open boat, 7 m");
         year.setId("boat-year");

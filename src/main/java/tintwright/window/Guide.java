@@ -20,6 +20,7 @@ final class Guide {
     private final FillModel fill;
     /** Places a person has chosen to go on with as they are. */
     private final Set<String> enough = new HashSet<>();
+    private boolean planned;
 
     Guide(ShellModel shell, JobModel job, PlanModel plan, CupModel cup, FillModel fill) {
         this.shell = shell;
@@ -40,11 +41,15 @@ final class Guide {
         Job now = job.now();
         Optional<CupModel.InHand> mixing = cup.inHandProperty().get();
         if (now.cup().isPresent() && mixing.isPresent()) {
+            planned = false;
             mixing(mixing.get());
         } else if (now.boat().isBlank()) {
             nothingYet("Say which boat it is.", "To the boat", Step.BOAT);
         } else if (now.place() < 0) {
             nothingYet("Read the hull: a clean, flat spot, three times.", "To the hull", Step.HULL);
+        } else if (now.cup().isPresent() && planned) {
+            // Begun this moment: until it is reckoned the strip, and a focus on its button, stay as they are.
+            return;
         } else if (now.cup().isPresent()) {
             shell.answer("\u2013", "", "\u2013", "");
             shell.next("Your cup comes back in a moment.", "", () -> { });
@@ -131,6 +136,7 @@ final class Guide {
     }
 
     private void planned(Job job) {
+        planned = true;
         PlanModel.Plan now = plan.planProperty().get();
         shell.answer(now.close(), now.closeWords(), now.sure(), now.sureWords());
         now.recipe().ifPresent(recipe -> shell.captionProperty(Step.CUP).set(
@@ -156,6 +162,9 @@ final class Guide {
     }
 
     private void begin() {
+        if (job.now().cup().isPresent()) {
+            return;
+        }
         cup.begin();
         shell.stepProperty().set(Step.CUP);
     }

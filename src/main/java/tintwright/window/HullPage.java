@@ -84,6 +84,7 @@ final class HullPage {
     /** Three ways to a reading side by side, and below them what the chosen one asks. */
     private Node ways() {
         place.setId("new-place");
+        numbers.first().getStyleClass().add("do-now");
         Map<String, List<Node>> ways = new LinkedHashMap<>();
         ways.put("Type it", typed());
         ways.put("Meter's file", fromFile());
@@ -169,7 +170,25 @@ final class HullPage {
                 + "and turn it once."));
     }
 
+    /** Whoever stood on a line's Remove stands on that of the line that took its place. */
     private void show(HullModel.Hull hull) {
+        int stood = -1;
+        List<Node> before = removeKeys();
+        for (int i = 0; i < before.size(); i++) {
+            stood = before.get(i).isFocused() ? i : stood;
+        }
+        draw(hull);
+        List<Node> after = removeKeys();
+        if (stood >= 0 && !after.isEmpty()) {
+            after.get(Math.min(stood, after.size() - 1)).requestFocus();
+        }
+    }
+
+    private List<Node> removeKeys() {
+        return lines.getChildren().stream().filter(Button.class::isInstance).toList();
+    }
+
+    private void draw(HullModel.Hull hull) {
         filling = true;
         if (!places.getItems().equals(model.places())) {
             places.getItems().setAll(model.places());

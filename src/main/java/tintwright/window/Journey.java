@@ -66,6 +66,11 @@ final class Journey extends HBox {
         return key;
     }
 
+    /** Puts the focus on the key of the station in hand. */
+    void focusChosen() {
+        keys.values().stream().filter(ToggleButton::isSelected).findFirst().ifPresent(ToggleButton::requestFocus);
+    }
+
     private void mark(Step chosen) {
         keys.forEach((step, key) -> key.setSelected(step == chosen));
     }

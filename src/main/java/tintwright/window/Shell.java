@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import javafx.animation.PauseTransition;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.value.ChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -13,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
@@ -46,6 +48,8 @@ final class Shell extends BorderPane {
     private final ScrollPane middle = new ScrollPane();
     private final VBox aside = new VBox();
     private final HBox right = new HBox();
+    private final Journey journey;
+    private final ChangeListener<Node> focus = (property, was, now) -> keepOffTheTools(was, now);
 
     /** @param stations the stations that can be worked, each built when it is first opened */
     Shell(ShellModel model, Map<Step, Supplier<Node>> stations) {
@@ -54,10 +58,14 @@ final class Shell extends BorderPane {
         middle.setFitToWidth(true);
         middle.setFitToHeight(true);
         middle.getStyleClass().add("middle");
-        setTop(new VBox(head(), new Journey(model, this.stations.keySet()), aside));
+        journey = new Journey(model, this.stations.keySet());
+        setTop(new VBox(head(), journey, aside));
         setCenter(middle);
         setBottom(new VBox(noticeLine(), new Strip(model)));
-        model.stepProperty().addListener((property, before, after) -> open(after));
+        model.stepProperty().addListener((property, before, after) -> {
+            open(after);
+            focusHere();
+        });
         model.unitsProperty().addListener((property, before, after) -> {
             built.keySet().removeIf(Step::showsUnits);
             open(model.stepProperty().get());
@@ -72,8 +80,11 @@ final class Shell extends BorderPane {
         });
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         sceneProperty().addListener((property, before, after) -> {
+            if (before != null) {
+                before.focusOwnerProperty().removeListener(focus);
+            }
             if (after != null) {
-                after.focusOwnerProperty().addListener((focus, was, now) -> keepOffTheTools(was, now));
+                after.focusOwnerProperty().addListener(focus);
             }
         });
         size();
@@ -237,15 +248,32 @@ final class Shell extends BorderPane {
     }
 
     /**
-     * When what had the focus is gone, the toolkit gives it to the first button of the window. That is Undo, and a
-     * further press of the same key would take back what was just done; the station in hand gets it instead.
+     * When what had the focus is gone, the toolkit gives it to the first button of the window or to the next one it
+     * finds. That may be Undo, and a further press of the same key would take back what was just done, or another
+     * station's key, and the press would lead away; the station in hand gets it instead.
      */
     private void keepOffTheTools(Node was, Node now) {
-        if (was == null && now != null && right.getChildren().contains(now)) {
-            Node station = lookup(".station-key:selected");
-            if (station != null) {
-                station.requestFocus();
-            }
+        boolean tool = right.getChildren().contains(now);
+        boolean otherStation = now instanceof ToggleButton key && journey.getChildren().contains(key)
+                && !key.isSelected();
+        if (was == null && (tool || otherStation)) {
+            journey.focusChosen();
+        }
+    }
+
+    /** After a change of station the focus is where something is done there, else on the station's key. */
+    private void focusHere() {
+        Node owner = getScene() == null ? null : getScene().getFocusOwner();
+        if (getScene() == null || owner != null && journey.getChildren().contains(owner)
+                && ((ToggleButton) owner).isSelected()) {
+            return;
+        }
+        Node useful = middle.getContent().lookup(".do-now");
+        if (useful != null) {
+            useful.requestFocus();
+        }
+        if (useful == null || !useful.isFocused()) {
+            journey.focusChosen();
         }
     }
 

@@ -1,0 +1,200 @@
+package tintwright.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import tintwright.colour.Geometry;
+import tintwright.colour.Viewing;
+
+/** The focus never falls on another station's key or on a tool, whatever is done and wherever. */
+class FocusTest {
+    private Desk desk;
+    private Stage stage;
+
+    @BeforeEach
+    void open() {
+        desk = Stagehand.onScreen(() -> Desks.demo(Clock.systemUTC()));
+        stage = Stagehand.onScreen(() -> {
+            Stage shown = new Stage();
+            Scene scene = new Scene(desk.view(), 1280, 800);
+            scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+            shown.setScene(scene);
+            shown.show();
+            return shown;
+        });
+        settle();
+    }
+
+    @AfterEach
+    void close() {
+        Stagehand.onScreen(() -> {
+            stage.close();
+            return null;
+        });
+    }
+
+    /** The toolkit moves the focus with the next pulse. */
+    private void settle() {
+        for (int i = 0; i < 3; i++) {
+            Stagehand.onScreen(() -> stage.getScene().snapshot(null));
+            try {
+                Thread.sleep(40);
+            } catch (InterruptedException e) {
+                throw new AssertionError(e);
+            }
+        }
+    }
+
+    private void press(KeyCode code) {
+        Stagehand.onScreen(() -> {
+            Node at = stage.getScene().getFocusOwner() == null ? stage.getScene().getRoot()
+                    : stage.getScene().getFocusOwner();
+            at.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, true, false, false));
+            return null;
+        });
+        settle();
+    }
+
+    /** Presses what says these words as a hand does that came to it by the keyboard. */
+    private void press(String words) {
+        Stagehand.onScreen(() -> {
+            Node key = stage.getScene().getRoot().lookupAll(".button").stream()
+                    .filter(node -> words.equals(((Button) node).getText()) && shown(node)).findFirst()
+                    .orElseThrow(() -> new AssertionError("no button \"" + words + "\""));
+            key.requestFocus();
+            assertEquals(key, stage.getScene().getFocusOwner());
+            ((Button) key).fire();
+            return null;
+        });
+        settle();
+    }
+
+    private static boolean shown(Node node) {
+        for (Node up = node; up != null; up = up.getParent()) {
+            if (!up.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Node owner() {
+        return Stagehand.onScreen(() -> stage.getScene().getFocusOwner());
+    }
+
+    private void check(String after) {
+        Node owner = owner();
+        assertNotNull(owner, after);
+        String what = after + ": " + owner;
+        assertTrue(!owner.getStyleClass().contains("station-key") || ((ToggleButton) owner).isSelected(), what);
+        for (Node up = owner; up != null; up = up.getParent()) {
+            assertTrue(!up.getStyleClass().contains("head-right"), what);
+        }
+    }
+
+    @Test
+    void aChangeOfStationByItsNumberBringsTheFocusThere() {
+        for (Step from : Step.values()) {
+            for (Step to : Step.values()) {
+                press(KeyCode.valueOf("DIGIT" + (from.ordinal() + 1)));
+                press(KeyCode.valueOf("DIGIT" + (to.ordinal() + 1)));
+                assertEquals(to, desk.shell().stepProperty().get());
+                check(from + " to " + to);
+            }
+        }
+    }
+
+    @Test
+    void theLastReadingThatIsRemovedHandsTheFocusToItsNeighbour() {
+        Stagehand.onScreen(() -> {
+            desk.hull().newPlace("transom", "80", "-2.0", "6.5", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED);
+            for (String lightness : new String[] {"80.2", "79.9", "80.1"}) {
+                desk.hull().type(lightness, "-2.0", "6.5", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED);
+            }
+            desk.shell().stepProperty().set(Step.HULL);
+            return null;
+        });
+        settle();
+        remove(1);
+        assertEquals("Remove reading 2", owner().getAccessibleText(), "the one that has moved up");
+        remove(2);
+        assertEquals("Remove reading 2", owner().getAccessibleText(), "the last one is gone");
+    }
+
+    private void remove(int index) {
+        Stagehand.onScreen(() -> {
+            Button key = (Button) stage.getScene().getRoot().lookupAll(".button").stream()
+                    .filter(node -> ("Remove reading " + (index + 1)).equals(node.getAccessibleText())).findFirst()
+                    .orElseThrow();
+            key.requestFocus();
+            key.fire();
+            return null;
+        });
+        settle();
+    }
+
+    @Test
+    void deedsAtEveryStationLeaveTheFocusThere() {
+        press(KeyCode.DIGIT4);
+        press("Begin the cup");
+        check("begun by the page");
+        press(KeyCode.Z);
+        check("begun and taken back");
+        press("Redo");
+        check("redone by the tool");
+        press("Undo");
+        check("undone by the tool");
+        press("Begin the cup");
+        press("It is in");
+        check("white weighed");
+        press(KeyCode.DIGIT2);
+        assertEquals("lightness", owner().getId(), "where a reading is typed");
+        Stagehand.onScreen(() -> {
+            ((ToggleButton) stage.getScene().getRoot().lookup("#way-to-read-2")).fire();
+            return null;
+        });
+        settle();
+        press("Read a photo");
+        check("the photo");
+        press("Back to the readings");
+        check("back from the photo");
+        press(KeyCode.DIGIT3);
+        Stagehand.onScreen(() -> {
+            for (Node node : stage.getScene().getRoot().lookupAll(".button")) {
+                if (((Labeled) node).getText() != null && ((Labeled) node).getText().startsWith("Remove") && shown(node)) {
+                    node.requestFocus();
+                    ((Button) node).fire();
+                    break;
+                }
+            }
+            return null;
+        });
+        settle();
+        check("removed from the shelf");
+        press(KeyCode.DIGIT1);
+        Stagehand.onScreen(() -> {
+            ToggleButton place = (ToggleButton) stage.getScene().getRoot().lookup("#place-1");
+            place.requestFocus();
+            place.fire();
+            return null;
+        });
+        settle();
+        check("another place");
+        assertEquals("place-1", owner().getId(), "the focus stays on what was pressed");
+        press(KeyCode.U);
+        check("other units");
+    }
+}
