@@ -52,6 +52,7 @@ final class HullPage {
     }
 
     Region build() {
+        numbers.first().getStyleClass().add("do-now");
         places.setId("hull-place");
         places.setMaxWidth(Double.MAX_VALUE);
         places.setOnAction(event -> {

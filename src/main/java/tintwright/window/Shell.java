@@ -268,6 +268,9 @@ final class Shell extends BorderPane {
                 && ((ToggleButton) owner).isSelected()) {
             return;
         }
+        // What scrolls holds nothing that can be found before it is dressed.
+        middle.applyCss();
+        middle.layout();
         Node useful = middle.getContent().lookup(".do-now");
         if (useful != null) {
             useful.requestFocus();

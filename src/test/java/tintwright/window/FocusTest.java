@@ -161,7 +161,7 @@ class FocusTest {
         press("It is in");
         check("white weighed");
         press(KeyCode.DIGIT2);
-        assertEquals("lightness", owner().getId(), "where a reading is typed");
+        assertEquals("lightness", owner().getId(), () -> "where a reading is typed, not " + owner());
         Stagehand.onScreen(() -> {
             ((ToggleButton) stage.getScene().getRoot().lookup("#way-to-read-2")).fire();
             return null;
