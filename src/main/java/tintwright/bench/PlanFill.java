@@ -3,6 +3,7 @@ package tintwright.bench;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import tintwright.files.FileProblem;
 import tintwright.files.TextFile;
 import tintwright.fill.FillOrder;
@@ -19,10 +20,11 @@ import tintwright.units.UnitSystem;
 /**
  * Working out a fill job and handing it over: the plan, the same in words, and the job sheet as PDF or HTML.
  *
- * @param order the job and whose it is
- * @param plan  the job worked out
+ * @param order    the job and whose it is
+ * @param plan     the job worked out
+ * @param standing how the colour in the cup stands to the hull; empty where no cup is in hand
  */
-public record PlanFill(FillOrder order, FillPlan plan) {
+public record PlanFill(FillOrder order, FillPlan plan, Optional<CupStanding> standing) {
     /** Paper a job sheet is printed on. */
     public enum PaperSize {
         /** 210 by 297 mm. */
@@ -43,7 +45,12 @@ public record PlanFill(FillOrder order, FillPlan plan) {
 
     /** @throws IllegalArgumentException when the job cannot be done, such as in weather where nothing cures */
     public static PlanFill of(FillOrder order) {
-        return new PlanFill(order, FillPlanner.plan(order.job()));
+        return of(order, Optional.empty());
+    }
+
+    /** @throws IllegalArgumentException when the job cannot be done, such as in weather where nothing cures */
+    public static PlanFill of(FillOrder order, Optional<CupStanding> standing) {
+        return new PlanFill(order, FillPlanner.plan(order.job()), standing);
     }
 
     /** @return the job sheet in plain lines */
@@ -62,6 +69,7 @@ public record PlanFill(FillOrder order, FillPlan plan) {
     }
 
     private Sheet sheet(UnitSystem units) {
-        return JobSheet.of(order, plan, units);
+        return JobSheet.of(order, plan, units, standing.map(seen -> new JobSheet.Colour(
+                seen.sentence(), seen.first())));
     }
 }

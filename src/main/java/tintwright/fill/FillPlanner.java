@@ -58,7 +58,7 @@ public final class FillPlanner {
                 : GeneralCatalyst.shareAt(celsius);
         WorkingTime time = GeneralCatalyst.timeAt(celsius,
                 share.percentByVolume(Mix.NEAT, job.materials().densities()));
-        return new Cure(share, time, byHand ? "typed by hand"
+        return new Cure(share, time, byHand ? "a share typed by hand"
                 : "a general table by temperature: its point at 25 °C (77 °F) and its limits are published, the rest "
                 + "is common practice");
     }

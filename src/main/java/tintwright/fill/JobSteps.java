@@ -33,7 +33,7 @@ public final class JobSteps {
                     + sanding.ladder().words() + " (takes about " + units.film(sanding.ladder().takesLeastMm())
                     + " to " + units.film(sanding.ladder().takesMostMm()) + " off).");
         }
-        steps.add("Write down what was used, and let leftovers cure outdoors in a thin layer.");
+        steps.add("Write down what was used and how it came out, and let leftovers cure outdoors in a thin layer.");
         return steps;
     }
 

@@ -3,6 +3,7 @@ package tintwright.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import tintwright.fill.Batch;
 import tintwright.fill.Caution;
 import tintwright.fill.CureTimer;
@@ -20,10 +21,29 @@ public final class JobSheet {
     private JobSheet() {
     }
 
-    /** @return the page, in the person's units */
+    /**
+     * How the colour in the cup stands to the hull.
+     *
+     * @param sentence how far it is apart, and how that is known
+     * @param first    what to do before it is used; empty when it is the colour
+     */
+    public record Colour(String sentence, String first) { }
+
+    /** @return the page, in the person's units, for a colour nobody has compared to the hull */
     public static Sheet of(FillOrder order, FillPlan plan, UnitSystem units) {
+        return of(order, plan, units, Optional.empty());
+    }
+
+    /** @return the page, in the person's units */
+    public static Sheet of(FillOrder order, FillPlan plan, UnitSystem units, Optional<Colour> colour) {
         List<Block> blocks = new ArrayList<>();
+        Optional<Colour> another = colour.filter(seen -> !seen.first().isEmpty());
+        another.ifPresent(seen -> blocks.add(new Block.Notice("Not the colour of the hull", List.of(seen.sentence(),
+                seen.first()))));
         blocks.add(new Block.Facts(facts(order, plan, units)));
+        if (another.isEmpty()) {
+            colour.ifPresent(seen -> blocks.add(new Block.Text(seen.sentence())));
+        }
         blocks.add(new Block.Text("Catalyst: " + plan.share().words() + ". Source: " + plan.origin() + "."));
         plan.enough().ifPresent(enough -> blocks.add(new Block.Text(enough.words(units))));
         if (!plan.warnings().isEmpty()) {
@@ -33,7 +53,9 @@ public final class JobSheet {
         blocks.add(new Block.Heading("Repairs"));
         blocks.add(repairs(plan, units));
         if (!order.recipe().isEmpty()) {
-            blocks.add(new Block.Heading("Recipe of the colour, for this job and its spare"));
+            blocks.add(new Block.Heading(another.isPresent()
+                    ? "Recipe of what is in the cup, for this job and its spare"
+                    : "Recipe of the colour, for this job and its spare"));
             blocks.add(recipe(order, plan, units));
         }
         blocks.add(new Block.Heading("Batches, in this order"));

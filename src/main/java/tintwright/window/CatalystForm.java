@@ -15,7 +15,7 @@ import tintwright.fill.CatalystChoice;
 import tintwright.fill.CatalystTable;
 import tintwright.units.UnitSystem;
 
-/** Where the catalyst's share comes from; limit, basis and caution stand beside it whatever is chosen. */
+/** Where the catalyst's share comes from; limit, basis and caution stand beside wherever one is typed. */
 final class CatalystForm {
     private enum From {
         GENERAL("a general table by temperature"), OWN("the product's own table"), TYPED("a share of my own");
@@ -64,9 +64,13 @@ final class CatalystForm {
                 show(after.fill().catalyst());
             }
         });
+        // The figures with limit and caution stand at each batch; here they are said only where one is typed.
+        Label first = Pieces.onlyWhen(from.valueProperty().map(chosen -> chosen == From.GENERAL),
+                Pieces.soft("The product's data sheet comes first: where there is one, take its table."));
         return Pieces.sheet("Catalyst", Choices.asked("How much comes from", from), details,
-                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
-                Pieces.wrapped(CatalystModel.ALWAYS, "caution"));
+                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")), first,
+                Pieces.onlyWhen(from.valueProperty().map(chosen -> chosen != From.GENERAL),
+                        Pieces.wrapped(CatalystModel.ALWAYS, "caution")));
     }
 
     private void show(CatalystChoice choice) {

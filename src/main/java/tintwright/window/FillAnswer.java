@@ -4,13 +4,17 @@ import java.io.File;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import tintwright.bench.CupStanding;
 import tintwright.bench.PlanFill;
+import tintwright.colour.DifferenceWords;
 import tintwright.fill.Batch;
 import tintwright.fill.Caution;
 import tintwright.fill.FillPlan;
@@ -56,7 +60,8 @@ final class FillAnswer {
 
     private void show(PlanFill made) {
         FillPlan plan = made.plan();
-        answer.getChildren().add(total(plan));
+        made.standing().filter(CupStanding::another).ifPresent(seen -> answer.getChildren().add(another(seen)));
+        answer.getChildren().add(total(made));
         // Why more is mixed than the holes take stands beside the figure it raises.
         List<Warning> warnings = plan.warnings().stream().filter(one -> one.kind() != Warning.Kind.TOPPED_UP).toList();
         if (!warnings.isEmpty()) {
@@ -83,15 +88,30 @@ final class FillAnswer {
         return box;
     }
 
-    private VBox total(FillPlan plan) {
+    /** Before anything else: the cup is not the colour. To fill with it all the same is the second choice. */
+    private Node another(CupStanding seen) {
+        Button anyway = Pieces.quietButton("Fill with it all the same", model::fillAllTheSame);
+        VBox box = cautions("The cup is " + DifferenceWords.apart(seen.deltaE()) + " from the hull: it is not the "
+                + "colour yet", Pieces.plain(seen.first()), Pieces.soft(seen.sentence()),
+                Pieces.flow(Pieces.button("To the cup", model::toTheCup),
+                        Pieces.onlyWhen(Bindings.not(model.acceptedProperty()), anyway)));
+        box.setId("another-colour");
+        return box;
+    }
+
+    private VBox total(PlanFill made) {
+        FillPlan plan = made.plan();
         VBox total = Pieces.sheet("In all", figures(figure(units.mass(plan.gelCoatGrams()), "coloured gel coat"),
-                figure(units.mass(plan.pasteGrams()), "gel paste"), figure(plan.time().words(), "to work a cup"),
+                figure(units.mass(plan.pasteGrams()), "gel paste"), figure(plan.time().words(), "from catalyst in to gel"),
                 figure(Integer.toString(plan.batches().size()), plan.batches().size() == 1 ? "cup" : "cups")));
         plan.warnings().stream().filter(one -> one.kind() == Warning.Kind.TOPPED_UP)
                 .forEach(raised -> total.getChildren().add(raised(raised)));
-        plan.enough().ifPresent(enough -> total.getChildren().add(Pieces.wrapped(enough.words(units), "strong")));
+        // Grams say nothing of the colour: while it is another, they are not the good news.
+        boolean another = made.standing().filter(CupStanding::another).isPresent();
+        plan.enough().ifPresent(enough -> total.getChildren().add(another
+                ? Pieces.plain("In grams alone: " + enough.words(units)) : Pieces.wrapped(enough.words(units), "strong")));
         total.getChildren().addAll(Pieces.soft(FillOrders.reckonedWith(model.job().now(), units)),
-                Pieces.plain("Catalyst: " + plan.share().words() + "."), Pieces.soft("From " + plan.origin() + "."));
+                Pieces.soft("Catalyst from " + plan.origin() + "."));
         FlowPane hand = figures(Pieces.button("Job sheet to print", () -> write("PDF to print", "pdf")),
                 Pieces.button("Job sheet for the phone", () -> write("Page for the phone", "html")),
                 Pieces.quietButton("Copy as text", () -> model.copy(units)));
@@ -138,26 +158,33 @@ final class FillAnswer {
         if (batch.pasteGrams() > 0) {
             weigh.getChildren().add(figure(FillModel.mass(batch.pasteGrams(), units), "gel paste"));
         }
-        weigh.getChildren().add(figure(String.format(Locale.ROOT, "%.0f min", batch.minutes()), "to use it up"));
-        VBox sheet = Pieces.sheet("Batch " + batch.number() + ": " + batch.stage().words(), weigh,
-                Pieces.soft("For " + parts + "; " + batch.mix().words() + "."));
-        batch.wax().ifPresent(wax -> sheet.getChildren().add(Pieces.plain("Wax solution, stirred in before the "
+        weigh.getChildren().add(figure(String.format(Locale.ROOT, "%.0f min", batch.minutes()),
+                "needed to spread it"));
+        VBox before = Pieces.column(weigh);
+        batch.wax().ifPresent(wax -> before.getChildren().add(Pieces.plain("Wax solution, stirred in before the "
                 + "catalyst: " + wax.words(units) + ", " + WaxDose.shareWords() + ".")));
-        batch.styreneMl().ifPresent(range -> sheet
+        batch.styreneMl().ifPresent(range -> before
                 .getChildren().add(Pieces.plain(String.format(Locale.ROOT, "Only if the gun needs it: styrene, %.1f to "
                         + "%.1f ml; never acetone.", range[0], range[1]))));
-        sheet.getChildren().addAll(Pieces.plain("Catalyst, last of all: " + batch.catalyst().words(units) + ". Stir "
+        before.getChildren().addAll(Pieces.plain("Catalyst, last of all: " + batch.catalyst().words(units) + ". Stir "
                 + "for two minutes."), begin(batch.number()));
-        return sheet;
+        // Once the catalyst is in, what was to be weighed is done with: only the running times count.
+        ObservableValue<Boolean> running = model.timers().runningProperty().map(
+                cups -> cups.stream().anyMatch(cup -> cup.batch() == batch.number()));
+        return Pieces.sheet("Batch " + batch.number() + ": " + batch.stage().words(),
+                Pieces.onlyWhen(running.map(runs -> !runs), before),
+                Pieces.soft("For " + parts + "; " + batch.mix().words() + "."),
+                Pieces.onlyWhen(running, Pieces.wrapped("The catalyst is in; its times are running at the top.",
+                        "good")));
     }
 
     /** While a batch runs its key is gone: a second press would lose the moment the catalyst went in. */
     private Node begin(int batch) {
-        ObservableValue<Boolean> running = model.timers().runningProperty().map(
-                cups -> cups.stream().anyMatch(cup -> cup.batch() == batch));
-        return new VBox(Pieces.onlyWhen(running.map(runs -> !runs), Pieces.mainButton("Catalysed now: start its times",
-                () -> model.catalysed(batch))), Pieces.onlyWhen(running, Pieces.wrapped("Its times are running; they "
-                + "stand at the top.", "good")));
+        ObservableValue<Boolean> right = Bindings.createBooleanBinding(() -> model.notTheColour().isEmpty(),
+                model.acceptedProperty(), model.planProperty());
+        return new VBox(Pieces.onlyWhen(right, Pieces.mainButton("Catalysed now: start its times",
+                () -> model.catalysed(batch))), Pieces.onlyWhen(right.map(is -> !is),
+                Pieces.soft("First see to the colour: what to do stands above.")));
     }
 
     private Node finish(FillPlan made) {

@@ -8,12 +8,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.CureClock.Phase;
+import tintwright.bench.CupStanding;
 import tintwright.bench.PlanFill;
+import tintwright.colour.DifferenceWords;
+import tintwright.cup.Cup;
 import tintwright.files.FileProblem;
 import tintwright.fill.Batch;
 import tintwright.fill.Conditions;
@@ -40,6 +45,8 @@ public final class FillModel {
     private final ReadOnlyStringWrapper refused = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Next> next = new ReadOnlyObjectWrapper<>(Next.LIST);
     private final Set<Integer> begun = new TreeSet<>();
+    private final ReadOnlyBooleanWrapper accepted = new ReadOnlyBooleanWrapper(false);
+    private Optional<Cup> allTheSame = Optional.empty();
     private Runnable doNext = () -> { };
 
     /**
@@ -87,7 +94,8 @@ public final class FillModel {
             return;
         }
         Optional<Knowledge> known = known(now);
-        asking.ask(() -> PlanFill.of(known.isPresent() ? FillOrders.of(now, known.get()) : FillOrders.typed(now)),
+        asking.ask(() -> known.isPresent() ? PlanFill.of(FillOrders.of(now, known.get()),
+                now.cup().flatMap(cup -> CupStanding.of(known.get(), cup))) : PlanFill.of(FillOrders.typed(now)),
                 made -> answer(Optional.of(made), ""), failure -> answer(Optional.empty(), Said.of(failure)));
     }
 
@@ -102,8 +110,27 @@ public final class FillModel {
             begun.removeIf(batch -> !timers.isRunning(batch));
         }
         refused.set(why);
+        accepted.set(job.now().cup().isPresent() && job.now().cup().equals(allTheSame));
         plan.set(made);
         point();
+    }
+
+    /** @return how the cup stands to the hull while it is plainly another colour and nobody has said to fill all the same */
+    Optional<CupStanding> notTheColour() {
+        return plan.get().flatMap(PlanFill::standing).filter(CupStanding::another)
+                .filter(seen -> !accepted.get());
+    }
+
+    /** The person fills from this cup although it is another colour; a change of the cup asks again. */
+    public void fillAllTheSame() {
+        allTheSame = job.now().cup();
+        accepted.set(true);
+        point();
+    }
+
+    /** Goes where the colour is seen to. */
+    public void toTheCup() {
+        shell.stepProperty().set(Step.CUP);
     }
 
     /** Says what to do next here. */
@@ -120,8 +147,12 @@ public final class FillModel {
             FillTimers.Cue cue = waiting.get().cue();
             boolean due = cue.phase() != Phase.WAIT;
             doNext = due ? () -> timers.done(batch, cue.cue()) : () -> { };
-            next.set(new Next("Batch " + batch + ", " + (due ? cue.words() : cue.cue() + ": " + cue.figure()
-                    + ", until " + cue.until()) + ".", due ? "Done: " + cue.cue() : "", true, cue.urgent()));
+            next.set(new Next("Batch " + batch + ", " + cue.inOneLine() + ".", due ? "Done: " + cue.cue() : "", true,
+                    cue.urgent()));
+        } else if (notTheColour().isPresent()) {
+            CupStanding seen = notTheColour().get();
+            say("The cup is " + DifferenceWords.apart(seen.deltaE()) + " from the hull. " + seen.first(), "To the cup",
+                    this::toTheCup);
         } else if (cup.isPresent()) {
             UnitSystem units = shell.unitsProperty().get();
             say("Batch " + cup.get().number() + ": weigh and stir " + mass(cup.get().gelCoatGrams(), units)
@@ -291,6 +322,11 @@ public final class FillModel {
 
     ReadOnlyObjectProperty<Optional<PlanFill>> planProperty() {
         return plan.getReadOnlyProperty();
+    }
+
+    /** @return whether a colour that is plainly another is to be filled with all the same */
+    ReadOnlyBooleanProperty acceptedProperty() {
+        return accepted.getReadOnlyProperty();
     }
 
     ReadOnlyObjectProperty<Next> nextProperty() {

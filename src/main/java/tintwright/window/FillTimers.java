@@ -68,13 +68,22 @@ public final class FillTimers {
      */
     public record Cue(String cue, String figure, String until, String words, Phase phase, Duration left,
             boolean urgent) {
-        /** @return in the few letters of a station's key: "stop spreading, 12 min" */
+        /** @return in the few letters of a station's key: "12 min left" */
         String inShort() {
             return switch (phase) {
-                case WAIT -> cue + (left.toMinutes() >= 120 ? ", " + left.toHours() + " h"
-                        : left.toMinutes() >= 1 ? ", " + left.toMinutes() + " min" : ", " + left.toSeconds() + " s");
-                case LOOK -> cue + " now";
-                case OVERDUE -> cue + ": late";
+                case WAIT -> (left.toMinutes() >= 120 ? left.toHours() + " h" : left.toMinutes() >= 1
+                        ? left.toMinutes() + " min" : left.toSeconds() + " s") + " left";
+                case LOOK -> "look now";
+                case OVERDUE -> "late";
+            };
+        }
+
+        /** @return in a sentence without its end: "stop spreading: 12 min 43 s left, until 12:43" */
+        String inOneLine() {
+            return cue + switch (phase) {
+                case WAIT -> ": " + figure + ", until " + until;
+                case LOOK -> ": look now, since " + until;
+                case OVERDUE -> ": " + figure;
             };
         }
     }
@@ -128,24 +137,22 @@ public final class FillTimers {
         Map<String, Phase> before = new HashMap<>(phases);
         phases.clear();
         List<Running> list = new ArrayList<>();
-        List<String> due = new ArrayList<>();
         for (Started one : started) {
             List<Cue> cues = new ArrayList<>();
             for (CureClock.Standing standing : one.clock().at(now)) {
-                cues.add(cue(standing, one.clock(), now));
+                Cue cue = cue(standing, one.clock(), now);
+                cues.add(cue);
                 String key = one.batch() + " " + standing.timer().cue();
                 phases.put(key, standing.phase());
                 if (before.containsKey(key) && before.get(key) != standing.phase()) {
-                    due.add("Batch " + one.batch() + ", " + standing.words() + ".");
+                    shell.warn(key, "Batch " + one.batch() + ", " + cue.inOneLine() + ".");
                 }
             }
             list.add(new Running(one.batch(), one.words() + ", catalysed at " + timeOfDay(one.clock().catalysed()),
                     cues));
         }
         running.set(List.copyOf(list));
-        if (!due.isEmpty()) {
-            shell.warn(String.join(" ", due));
-        }
+        before.keySet().stream().filter(key -> !phases.containsKey(key)).forEach(shell::settled);
     }
 
     private String timeOfDay(Instant moment) {

@@ -2,9 +2,12 @@ package tintwright.window;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.IntegerProperty;
@@ -34,7 +37,7 @@ public final class ShellModel {
     private final StringProperty now = new SimpleStringProperty("");
     private final StringProperty nowButton = new SimpleStringProperty("");
     private final StringProperty notice = new SimpleStringProperty("");
-    private String warning = "";
+    private final Map<String, String> warnings = new LinkedHashMap<>();
     private final BooleanProperty noticeStays = new SimpleBooleanProperty(false);
     private final StringProperty doing = new SimpleStringProperty("");
     private final BooleanProperty busy = new SimpleBooleanProperty(false);
@@ -165,10 +168,9 @@ public final class ShellModel {
      */
     public void say(String sentence) {
         if (sentence.isEmpty()) {
-            warning = "";
+            warnings.clear();
         }
-        noticeStays.set(!warning.isEmpty());
-        notice.set(warning.isEmpty() ? sentence : warning + " " + sentence);
+        show(sentence);
     }
 
     /**
@@ -176,11 +178,26 @@ public final class ShellModel {
      * what was warned of before.
      */
     public void warn(String sentence) {
-        if (!warning.contains(sentence)) {
-            warning = warning.isEmpty() ? sentence : warning + " " + sentence;
+        warn(sentence, sentence);
+    }
+
+    /** @param about a later warning about the same thing takes the place of this one */
+    void warn(String about, String sentence) {
+        warnings.put(about, sentence);
+        show("");
+    }
+
+    /** What was warned of needs no watching any more. */
+    void settled(String about) {
+        if (warnings.remove(about) != null) {
+            show("");
         }
-        noticeStays.set(!warning.isEmpty());
-        notice.set(warning);
+    }
+
+    private void show(String besides) {
+        noticeStays.set(!warnings.isEmpty());
+        notice.set(Stream.concat(warnings.values().stream(), Stream.of(besides)).filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(" ")));
     }
 
     public ObjectProperty<Step> stepProperty() {

@@ -17,6 +17,7 @@ final class TimerBoard extends VBox {
     private final FillModel model;
     private final List<Label> texts = new ArrayList<>();
     private List<String> built = List.of();
+    private List<Integer> shown = List.of();
 
     TimerBoard(FillModel model) {
         this.model = model;
@@ -28,11 +29,17 @@ final class TimerBoard extends VBox {
     }
 
     private void show(List<FillTimers.Running> running) {
+        List<Integer> cups = running.stream().map(FillTimers.Running::batch).toList();
+        boolean more = cups.stream().anyMatch(cup -> !shown.contains(cup));
+        shown = cups;
         List<String> wanted = running.stream().flatMap(cup -> Stream.concat(Stream.of(cup.batch() + cup.words()),
                 cup.cues().stream().map(cue -> cue.cue() + cue.phase()))).toList();
         if (!wanted.equals(built)) {
             build(running);
             built = wanted;
+        }
+        if (more && getScene() != null) {
+            Pieces.bringIntoSight(this);
         }
         int next = 0;
         for (FillTimers.Running cup : running) {

@@ -174,7 +174,7 @@ class FillModelTest {
         assertEquals("stop spreading", cue(0).cue());
         assertEquals(CureClock.Phase.WAIT, cue(0).phase());
         String caption = desk.shell().captionProperty(Step.FILL).get();
-        assertTrue(caption.matches("stop spreading, \\d+ min"), caption);
+        assertTrue(caption.matches("\\d+ min left"), caption);
         assertTrue(cue(0).figure().matches("\\d+ min \\d+ s left"), cue(0).figure());
         clock.move(Duration.ofMillis((long) (first.fromMinutes() * 60_000) - 90_000));
         fill.timers().tick();
@@ -220,6 +220,11 @@ class FillModelTest {
         assertTrue(desk.shell().noticeStaysProperty().get());
         desk.shell().say("");
         assertEquals("", desk.shell().noticeProperty().get());
+        clock.move(Duration.ofHours(1));
+        fill.timers().tick();
+        assertTrue(desk.shell().noticeProperty().get().contains("tape off"), desk.shell().noticeProperty().get());
+        fill.timers().done(1, "tape off");
+        assertFalse(desk.shell().noticeProperty().get().contains("tape off"), "what is done is no longer warned of");
     }
 
     private FillTimers.Cue cue(int index) {

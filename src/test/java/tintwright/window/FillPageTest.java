@@ -56,7 +56,7 @@ class FillPageTest {
             assertTrue(all.contains(CatalystModel.ALWAYS) && CatalystModel.ALWAYS.contains(CatalystShare.CAUTION));
             ((TextField) scene.lookup("#catalyst-share")).setText("1.5");
             press(scene, "Use this share");
-            assertTrue(words(scene).contains("Catalyst: 1.5 % by mass, limit 1.2 to 3 %"), words(scene));
+            assertTrue(words(scene).contains("(1.5 % by mass, limit 1.2 to 3 %"), words(scene));
             return null;
         });
     }
@@ -76,6 +76,63 @@ class FillPageTest {
             assertSame(done, button(scene, "Done"));
             done.fire();
             assertTrue(words(scene).contains("tape off") && !words(scene).contains("stop spreading"), words(scene));
+            return null;
+        });
+    }
+
+    /** Said three times on one page a caution is read by nobody: once, at the cup the catalyst goes into. */
+    @Test
+    void theCautionOfTheCatalystStandsAtTheBatchAndNowhereElse() {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.demo(clock);
+            Scene scene = page(desk);
+            long said = words(scene).lines().filter(line -> line.contains(CatalystShare.CAUTION)).count();
+            assertEquals(desk.fill().planProperty().get().orElseThrow().plan().batches().size(), said, words(scene));
+            return null;
+        });
+    }
+
+    @Test
+    void afterTheCatalystOnlyItsTimesCount() {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.demo(clock);
+            Scene scene = page(desk);
+            assertTrue(words(scene).contains("needed to spread it"), words(scene));
+            int batches = desk.fill().planProperty().get().orElseThrow().plan().batches().size();
+            for (int batch = 1; batch <= batches; batch++) {
+                desk.fill().catalysed(batch);
+            }
+            String all = words(scene);
+            assertTrue(!all.contains("needed to spread it") && !all.contains("Catalyst, last of all"), all);
+            assertTrue(all.contains(" s left") && all.contains("until 09:"), all);
+            return null;
+        });
+    }
+
+    /** A cup that is plainly another colour: the figure comes before the grams, the catalyst only when insisted on. */
+    @Test
+    void aCupThatIsNotTheColourIsNotCatalysedUnasked() {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.demo(clock);
+            desk.cup().begin();
+            desk.cup().accept();
+            desk.cup().alsoWeighed("soot-black", "2.5");
+            Scene scene = page(desk);
+            String all = words(scene);
+            assertTrue(all.contains("it is not the colour yet") && all.contains("Bring it back first."), all);
+            assertTrue(all.lines().noneMatch(line -> line.startsWith("The cup is enough")), all);
+            assertTrue(buttons(scene).stream().noneMatch("Catalysed now: start its times"::equals),
+                    buttons(scene).toString());
+            assertEquals("To the cup", desk.fill().nextProperty().get().button());
+            String sheet = String.join("\n", desk.fill().planProperty().get().orElseThrow().lines(UnitSystem.METRIC));
+            assertTrue(sheet.contains("Bring it back first.") && sheet.contains(" apart from the hull")
+                    && !sheet.contains("Recipe of the colour"), sheet);
+            press(scene, "Fill with it all the same");
+            press(scene, "Catalysed now: start its times");
+            desk.fill().stopTimers(1);
+            desk.cup().alsoWeighed("soot-black", "0.5");
+            assertTrue(buttons(scene).stream().noneMatch("Catalysed now: start its times"::equals),
+                    "another cup is asked about anew");
             return null;
         });
     }
@@ -204,6 +261,13 @@ class FillPageTest {
         scene.getRoot().layout();
         return scene.getRoot().lookupAll(".button").stream().map(Button.class::cast).filter(FillPageTest::seen)
                 .filter(key -> key.getText().equals(words)).findFirst().orElseThrow();
+    }
+
+    private static java.util.List<String> buttons(Scene scene) {
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
+        return scene.getRoot().lookupAll(".button").stream().filter(FillPageTest::seen)
+                .map(node -> ((Button) node).getText()).toList();
     }
 
     private static void press(Scene scene, String words) {

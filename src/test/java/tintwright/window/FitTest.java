@@ -20,6 +20,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
+import tintwright.HandClock;
 import tintwright.fill.CountersunkHole;
 import tintwright.fill.Lie;
 import tintwright.fill.RepairLine;
@@ -72,6 +73,32 @@ class FitTest {
                 for (Step step : List.of(Step.CUP, Step.FILL, Step.LOG)) {
                     desk.shell().stepProperty().set(step);
                     check(scene, "too dark, " + size + " " + step, wrong);
+                }
+                return null;
+            });
+        }
+        assertEquals("", String.join("\n", wrong));
+    }
+
+    @Test
+    void runningTimesFitAtEveryStation() {
+        Set<String> wrong = new LinkedHashSet<>();
+        for (Size size : SIZES) {
+            Stagehand.onScreen(() -> {
+                HandClock clock = HandClock.standing("2026-05-04T09:00:00Z");
+                Desk desk = Desks.demo(clock);
+                desk.job().change(job -> job.filling(job.fill().plus(new RepairLine("old cleat holes",
+                        new CountersunkHole(5, 9, 2, 6, 0), Lie.VERTICAL, 8))));
+                desk.shell().setTextShare(size.text());
+                desk.fill().catalysed(1);
+                Scene scene = scene(desk, size);
+                for (int minutes : new int[] {0, 10, 20, 60}) {
+                    clock.move(java.time.Duration.ofMinutes(minutes));
+                    desk.fill().timers().tick();
+                    for (Step step : List.of(Step.SHELF, Step.CUP, Step.FILL)) {
+                        desk.shell().stepProperty().set(step);
+                        check(scene, minutes + " min later, " + size + " " + step, wrong);
+                    }
                 }
                 return null;
             });

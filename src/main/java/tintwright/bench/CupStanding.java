@@ -1,0 +1,78 @@
+package tintwright.bench;
+
+import java.util.Locale;
+import java.util.Optional;
+import tintwright.colour.DifferenceWords;
+import tintwright.cup.Cup;
+import tintwright.cup.CupEntry;
+import tintwright.cup.CupSight;
+import tintwright.cup.CupWords;
+import tintwright.cup.Deed;
+import tintwright.cup.DosePlanner;
+import tintwright.cup.Outlook;
+import tintwright.cup.Plan;
+import tintwright.shelf.Knowledge;
+
+/**
+ * How a cup stands to its hull when somebody is about to fill from it: nobody wants to put catalyst into a colour that
+ * is plainly another.
+ *
+ * @param deltaE CIEDE2000 to the hull by the best estimate, 0 or more
+ * @param within CIEDE2000 that nine cases of ten stay within
+ * @param words  how it looks beside the hull, such as "too dark and a touch red"
+ * @param read   true when nothing went in since a chip of it was read
+ * @param first  what to do before it is used; empty when it is the colour
+ */
+public record CupStanding(double deltaE, double within, String words, boolean read, String first) {
+    /** Farther off than this a repair is seen from a step away, CIEDE2000; common practice, no source. */
+    static final double PLAINLY_ANOTHER = 2;
+
+    /**
+     * @param knowledge what the shelf's chips teach
+     * @return empty for an empty cup
+     * @throws IllegalArgumentException when the cup holds something that is not on the shelf
+     */
+    public static Optional<CupStanding> of(Knowledge knowledge, Cup cup) {
+        CupSight sight = CupSight.of(knowledge, cup);
+        return sight.outlook().map(seen -> of(sight, seen));
+    }
+
+    private static CupStanding of(CupSight sight, Outlook seen) {
+        String verdict = new CupWords(sight).verdict();
+        String words = verdict.substring(0, 1).toLowerCase(Locale.ROOT) + verdict.substring(1, verdict.length() - 1);
+        return new CupStanding(seen.deltaE(), seen.within90(), words, sight.state().unread().isEmpty()
+                && sight.state().lastSample().isPresent(), first(sight, seen.deltaE()));
+    }
+
+    private static String first(CupSight sight, double deltaE) {
+        boolean misfit = sight.cup().standing().stream().map(CupEntry::deed).reduce((before, last) -> last)
+                .filter(last -> last instanceof Deed.Read read && !read.counts()).isPresent();
+        if (misfit) {
+            return "Its last chip does not fit what was weighed in: read one again, or correct the weight that was "
+                    + "written down wrongly, first.";
+        }
+        Plan plan = DosePlanner.plan(sight);
+        if (plan instanceof Plan.WayBack) {
+            return "Bring it back first.";
+        }
+        if (deltaE <= PLAINLY_ANOTHER) {
+            return "";
+        }
+        return plan instanceof Plan.Doses ? "Weigh in first what is still missing."
+                : plan instanceof Plan.TakeChip ? "Read a chip of it first."
+                : plan instanceof Plan.NoWhite ? "Weigh white in first."
+                : "These tints bring it no nearer: fill only where that is near enough.";
+    }
+
+    /** @return true when it is plainly not the colour of the hull, or nobody can tell */
+    public boolean another() {
+        return !first.isEmpty();
+    }
+
+    /** @return such as "The cup is 9.5 apart from the hull (too dark), by its weights: no chip of it was read." */
+    public String sentence() {
+        return "The cup is " + DifferenceWords.apart(deltaE) + " from the hull (" + words + "), "
+                + DifferenceWords.within(within) + " " + DifferenceWords.NINE_TIMES + (read ? ", by weights and chip."
+                : ", by its weights: no chip of it as it is was read.");
+    }
+}

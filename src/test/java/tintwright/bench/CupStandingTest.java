@@ -1,0 +1,65 @@
+package tintwright.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import tintwright.colour.Geometry;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.cup.Cup;
+import tintwright.cup.Deed;
+import tintwright.files.Demo;
+import tintwright.reading.ColourReading;
+import tintwright.reading.Covariance;
+import tintwright.reading.FilmState;
+import tintwright.shelf.Knowledge;
+
+/** Whether a cup may be filled from, said before the catalyst is. */
+class CupStandingTest {
+    private static final Instant NOW = Instant.parse("2026-05-04T09:00:00Z");
+    private static final Knowledge SHELF = Knowledge.of(Demo.shelf());
+
+    private static final String WHITE = Demo.shelf().bases().get(0).id();
+
+    private static Cup white() {
+        return Cup.empty("bow 1", Demo.places().get(0), 150, 0.01, WHITE)
+                .add(NOW, new Deed.Weighed(WHITE, 80, 0.01)).add(NOW, new Deed.Held(60));
+    }
+
+    @Test
+    void anEmptyCupStandsNowhere() {
+        assertTrue(CupStanding.of(SHELF, Cup.empty("bow 1", Demo.places().get(0), 150, 0.01, WHITE))
+                .isEmpty());
+    }
+
+    @Test
+    void whiteAloneIsNotTheColourYet() {
+        CupStanding standing = CupStanding.of(SHELF, white()).orElseThrow();
+        assertTrue(standing.another() && standing.deltaE() > 2, standing.toString());
+        assertEquals("Weigh in first what is still missing.", standing.first());
+        assertTrue(standing.sentence().contains("by its weights"), standing.sentence());
+    }
+
+    @Test
+    void aCupThatWentFarTooDarkIsBroughtBackFirst() {
+        CupStanding standing = CupStanding.of(SHELF, white().add(NOW, new Deed.Weighed("soot-black", 2.5, 0.01)))
+                .orElseThrow();
+        assertEquals("Bring it back first.", standing.first());
+        assertTrue(standing.sentence().contains("dark"), standing.sentence());
+    }
+
+    @Test
+    void aChipThatCannotBeTheCupsIsNamed() {
+        ColourReading stray = new ColourReading(new Lab(20, 40, -30, Viewing.D65_10), Covariance.same(0.1),
+                Geometry.SPECULAR_INCLUDED, FilmState.CURED, Optional.empty());
+        CupBench bench = CupBench.open(SHELF, white());
+        Cup read = bench.read(NOW, stray, Optional.empty()).bench().cup();
+        CupStanding standing = CupStanding.of(SHELF, read).orElseThrow();
+        assertTrue(standing.another() && standing.first().contains("does not fit"), standing.toString());
+        assertFalse(standing.read());
+    }
+}
