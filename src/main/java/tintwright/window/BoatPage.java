@@ -174,6 +174,11 @@ final class BoatPage {
             key.setOnAction(event -> {
                 key.setSelected(true);
                 job.change(before -> before.at(index));
+                // The list is built anew; the focus stays on what was pressed.
+                Node again = places.lookup("#place-" + index);
+                if (again != null) {
+                    again.requestFocus();
+                }
             });
             HBox.setHgrow(key, Priority.ALWAYS);
             places.getChildren().add(key);
