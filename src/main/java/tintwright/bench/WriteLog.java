@@ -62,15 +62,22 @@ public final class WriteLog {
     }
 
     /**
-     * What came of a cup besides itself, once it is done: the chips read on the way and what was set aside.
+     * What came of a cup besides itself, once it is done: the chips read on the way and what was set aside. What is
+     * in the log already is not written twice.
      *
      * @param logged the page of the cup
      */
     public List<Saved> doneWith(Noted<Page.Boat> boat, UUID logged, Cup cup, Shelf shelf) {
         CupPages pages = new CupPages(cup, shelf);
         List<Saved> saved = new ArrayList<>();
-        pages.chips(logged).forEach(chip -> saved.add(log.book().write(Optional.of(boat.id()), chip)));
-        pages.leftovers(logged, today())
+        Optional<UUID> cupPage = Optional.of(logged);
+        pages.chips(logged).stream().filter(chip -> log.book().of(boat.id(), Page.ChipMade.class).stream()
+                .noneMatch(known -> known.page().cup().equals(cupPage)
+                && known.page().chip().id().equals(chip.chip().id())))
+                .forEach(chip -> saved.add(log.book().write(Optional.of(boat.id()), chip)));
+        pages.leftovers(logged, today()).stream().filter(left -> log.book().of(boat.id(), Page.LeftOver.class).stream()
+                .noneMatch(known -> known.page().cup().equals(cupPage)
+                && known.page().leftover().name().equals(left.leftover().name())))
                 .forEach(left -> saved.add(log.book().write(Optional.of(boat.id()), left)));
         return saved;
     }
@@ -116,8 +123,13 @@ public final class WriteLog {
                 today(), grams, steps, note));
     }
 
-    /** How a cup, a chip or a fill came out. */
+    /** How a cup, a chip or a fill came out; a later word takes the place of an earlier one. */
     public Saved verdict(Noted<Page.Boat> boat, UUID of, Page.Outcome outcome, String note) {
+        Optional<Noted<Page.Verdict>> earlier = log.book().of(boat.id(), Page.Verdict.class).stream()
+                .filter(said -> said.page().of().equals(of)).reduce((first, last) -> last);
+        if (earlier.isPresent()) {
+            return log.book().correct(earlier.get().id(), new Page.Verdict(of, outcome, today(), note));
+        }
         return log.book().write(Optional.of(boat.id()), new Page.Verdict(of, outcome, today(), note));
     }
 

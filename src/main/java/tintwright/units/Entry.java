@@ -7,12 +7,13 @@ import java.util.regex.Pattern;
 
 /**
  * What a person types at the bench turned into the program's metric amounts: "12", "12 mm", "3/8 in", "1 1/2 in",
- * "12 mil", "70 F", "2.5 oz". The decimal sign is a point: a comma is refused, because 1,000 is one to one reader and a
- * thousand to the other. Without a unit the person's own system decides.
+ * "12 mil", "70 F", "2.5 oz". The decimal sign is a point or a comma; a comma before just three digits is refused,
+ * because 1,000 is one to one reader and a thousand to the other. Without a unit the person's own system decides.
  */
 public final class Entry {
     private static final Pattern SHAPE = Pattern.compile(
             "\\s*(-?)(?:(\\d+)\\s+)?(\\d+(?:\\.\\d*)?|\\.\\d+)(?:\\s*/\\s*(\\d+))?\\s*(°?[a-z\"µ ]*?)\\s*");
+    private static final Pattern GROUPED = Pattern.compile("\\d,\\d{3}(?!\\d)");
     private static final Map<String, Double> LENGTHS = Map.of("mm", 1.0, "cm", 10.0, "m", 1000.0,
             "in", Units.MM_PER_INCH, "inch", Units.MM_PER_INCH, "\"", Units.MM_PER_INCH, "ft", Units.MM_PER_FOOT,
             "mil", Units.MM_PER_MIL, "µm", 0.001, "um", 0.001);
@@ -69,7 +70,11 @@ public final class Entry {
     }
 
     private static Matcher match(String quantity, String typed, String wanted) {
-        Matcher entry = SHAPE.matcher(typed.toLowerCase(Locale.ROOT));
+        if (GROUPED.matcher(typed).find()) {
+            throw new IllegalArgumentException(quantity + " could be read in two ways, was \"" + typed.trim()
+                    + "\": leave the comma out, or write a point for the decimals");
+        }
+        Matcher entry = SHAPE.matcher(typed.toLowerCase(Locale.ROOT).replace(',', '.'));
         if (!entry.matches()) {
             throw new IllegalArgumentException(quantity + " must be " + wanted + ", was \"" + typed.trim() + "\"");
         }

@@ -169,7 +169,7 @@ final class CupPage {
         other.getStyleClass().add("asks");
         return Pieces.sheet("In the cup", contents, story, other, Pieces.row(
                 Pieces.quietButton("Copy as text", () -> model.shellModel().copy(model.asText())),
-                Pieces.quietButton("Put this cup away", model::putAway)));
+                Pieces.quietButton("Done: into the log", model::putAway)));
     }
 
     private void alsoWeighed() {

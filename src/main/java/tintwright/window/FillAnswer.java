@@ -135,7 +135,7 @@ final class FillAnswer {
         FileChooser chooser = new FileChooser();
         chooser.setTitle("Job sheet");
         chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(words, "*." + ending));
-        chooser.setInitialFileName("fill." + ending);
+        chooser.setInitialFileName(model.sheetName() + "." + ending);
         File chosen = chooser.showSaveDialog(answer.getScene().getWindow());
         if (chosen != null) {
             model.writeSheet(chosen.toPath(), units);

@@ -2,6 +2,7 @@ package tintwright.window;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +28,7 @@ import tintwright.fill.Lie;
 import tintwright.fill.RepairKind;
 import tintwright.fill.RepairLine;
 import tintwright.fill.Tools;
+import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Knowledge;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
@@ -38,6 +40,7 @@ public final class FillModel {
     private final Latest asking;
     private final InOrder writing;
     private final FillTimers timers;
+    private final Clock clock;
     private final CatalystModel catalyst;
     private final ReadOnlyObjectWrapper<Optional<PlanFill>> plan = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
@@ -71,6 +74,7 @@ public final class FillModel {
         this.shell = shell;
         this.asking = asking;
         this.writing = writing;
+        this.clock = clock;
         timers = new FillTimers(shell, clock);
         catalyst = new CatalystModel(job);
         job.jobProperty().addListener((property, before, after) -> {
@@ -131,6 +135,13 @@ public final class FillModel {
     /** Goes where the colour is seen to. */
     public void toTheCup() {
         shell.stepProperty().set(Step.CUP);
+    }
+
+    /** @return a name for the job sheet's file: boat, place and day */
+    String sheetName() {
+        Job now = job.now();
+        return FileNames.safe(now.boat() + " " + job.place().map(PlaceReadings::place).orElse("") + " "
+                + LocalDate.now(clock) + " fill");
     }
 
     /** Says what to do next here. */

@@ -108,6 +108,10 @@ public final class LogModel {
             look();
         }, failure -> problem.set(Said.of(failure)));
         job.jobProperty().addListener((property, before, after) -> {
+            boolean another = before.cup().isPresent() && !after.cup().map(Cup::name).equals(before.cup().map(Cup::name));
+            if (another && before.boat().equals(after.boat())) {
+                wentOut(before);
+            }
             if (after.cup().isPresent() && !after.cup().equals(before.cup())) {
                 follow(after);
             }
@@ -231,17 +235,25 @@ public final class LogModel {
                 .map(Noted::id).reduce((first, last) -> last);
     }
 
-    /** Writes down what came of the cup besides itself: its chips, what was set aside. Its doses are in already. */
+    /** The cup in hand is done: it is put away, and the log has all of it. Undo brings it back. */
     public void doneWithCup() {
-        Job now = job.now();
-        now.cup().ifPresent(cup -> writing.run(() -> {
-            Noted<Page.Boat> boat = boat(now);
-            UUID page = logged(boat, cup).orElseThrow(() -> new IllegalArgumentException("the cup is empty"));
-            return new WriteLog(log).doneWith(boat, page, cup, now.shelf());
+        job.change(before -> before.mixing(Optional.empty()));
+    }
+
+    /** A cup that leaves the bench: what came of it besides itself, its chips and what was set aside, goes into the log. */
+    private void wentOut(Job with) {
+        Cup cup = with.cup().orElseThrow();
+        if (log == null || with.boat().isBlank() || cup.state().mass() <= 0) {
+            return;
+        }
+        writing.run(() -> {
+            Noted<Page.Boat> boat = boat(with);
+            Saved page = pageOf(with, cup);
+            return new WriteLog(log).doneWith(boat, logged(boat, cup).orElseThrow(), cup, with.shelf()).size() + " " + page;
         }, saved -> {
-            shell.say("The cup, its chips and what was set aside are in the log.");
+            shell.say("The cup " + cup.name() + ", its chips and what was set aside are in the log. Undo brings it back.");
             look();
-        }, failure -> problem.set(Said.of(failure))));
+        }, failure -> problem.set(Said.of(failure)));
     }
 
     /** Writes down that the holes on the list were filled, and from what. */
@@ -280,6 +292,11 @@ public final class LogModel {
     /** How a cup came out. */
     public void judge(UUID cup, Page.Outcome outcome, String note) {
         Job now = job.now();
+        boolean so = shown.get().entries().stream().anyMatch(line -> line.id().equals(cup)
+                && line.verdict().filter(outcome::equals).isPresent());
+        if (so && note.isBlank()) {
+            return;
+        }
         write(() -> new WriteLog(log).verdict(boat(now), cup, outcome, note),
                 () -> shell.say("Written down: it came out " + outcome.words() + "."));
     }

@@ -135,9 +135,9 @@ final class LogPage {
         grams.setOnAction(event -> model.again(line.id(), grams.getText()));
         FlowPane row = Pieces.flow(Pieces.button("Make it again,", () -> model.again(line.id(), grams.getText())), grams,
                 Pieces.plain("g"), Pieces.gap(),
-                Pieces.quietButton("Label to print", () -> save("label.pdf", (name, file) -> model.label(line.id(),
+                Pieces.quietButton("Label to print", () -> save(name(line, "label") + ".pdf", (name, file) -> model.label(line.id(),
                         file.toPath()))),
-                Pieces.quietButton("Recipe card", () -> save("card.pdf", (name, file) -> model.card(line.id(),
+                Pieces.quietButton("Recipe card", () -> save(name(line, "recipe") + ".pdf", (name, file) -> model.card(line.id(),
                         file.toPath()))));
         FlowPane came = Pieces.flow(Pieces.soft("It came out:"));
         for (Page.Outcome outcome : Page.Outcome.values()) {
@@ -150,6 +150,11 @@ final class LogPage {
         List.of(row, came).forEach(flow -> flow.setRowValignment(VPos.CENTER));
         sheet.getChildren().addAll(row, came);
         return sheet;
+    }
+
+    /** A file's name that no other cup's takes, safe on every system. */
+    private static String name(LogModel.EntryLine line, String what) {
+        return FileNames.safe(line.title() + " " + line.day() + " " + what);
     }
 
     private void save(String name, BiConsumer<String, File> take) {

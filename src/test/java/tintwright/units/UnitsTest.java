@@ -58,8 +58,17 @@ class UnitsTest {
         assertEquals(56.69904625, Entry.grams("cup", "2", UnitSystem.US), 1e-12);
     }
 
+    @Test
+    void aCommaIsADecimalSignUnlessItCouldPartThousands() {
+        assertEquals(2.5, Entry.lengthMm("depth", "2,5", UnitSystem.METRIC));
+        assertEquals(12.75, Entry.lengthMm("depth", "12,75 mm", UnitSystem.METRIC));
+        assertEquals(0.1255, Entry.grams("what is left", "0,1255", UnitSystem.METRIC));
+        assertTrue(assertThrows(IllegalArgumentException.class, () -> Entry.grams("what is left", "1,250 g",
+                UnitSystem.METRIC)).getMessage().contains("two ways"));
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"", "deep", "12 furlong", "1/0", "3 4", "1e3", "NaN", "12 mm 3", "1,5 mm"})
+    @ValueSource(strings = {"", "deep", "12 furlong", "1/0", "3 4", "1e3", "NaN", "12 mm 3", "1,5,2 mm"})
     void refusesWhatIsNoLengthAndNamesIt(String typed) {
         IllegalArgumentException refusal = assertThrows(IllegalArgumentException.class,
                 () -> Entry.lengthMm("depth of hole", typed, UnitSystem.METRIC));

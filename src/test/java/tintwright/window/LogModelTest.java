@@ -33,8 +33,9 @@ class LogModelTest {
         desk.cup().read("57.6", "-8.2", "1.5", Viewing.D65_10, FilmState.CURED);
         // Only a mix that is no longer there is a chip of its own.
         desk.cup().alsoWeighed("bark-brown", "0.4");
-        log.doneWithCup();
         String name = desk.job().now().cup().orElseThrow().name();
+        log.doneWithCup();
+        assertTrue(desk.job().now().cup().isEmpty(), "done is put away");
         return now().entries().stream().filter(line -> line.cup() && line.title().contains(name)).findFirst()
                 .orElseThrow();
     }
@@ -47,6 +48,28 @@ class LogModelTest {
         assertTrue(chip.title().contains(cup.title().substring("Cup ".length())), chip.title());
         assertTrue(now().entries().stream().noneMatch(line -> (line.title() + " " + line.words())
                 .matches("(?s).*\\be[0-9]+\\b.*")), now().entries().toString());
+    }
+
+    @Test
+    void doneAndTakenBackAndDoneAgainWritesNothingTwice() {
+        mixOne();
+        int entries = now().entries().size();
+        desk.shell().undo();
+        assertTrue(desk.job().now().cup().isPresent(), "undo brings the cup back");
+        log.doneWithCup();
+        assertEquals(entries, now().entries().size(), now().entries().toString());
+    }
+
+    @Test
+    void aVerdictIsSaidOnceAndCanBeChanged() {
+        LogModel.EntryLine cup = mixOne();
+        int entries = now().entries().size();
+        log.judge(cup.id(), Page.Outcome.REDO, "");
+        log.judge(cup.id(), Page.Outcome.REDO, "");
+        log.judge(cup.id(), Page.Outcome.INVISIBLE, "");
+        assertEquals(entries + 1, now().entries().size(), now().entries().toString());
+        assertEquals(Optional.of(Page.Outcome.INVISIBLE), now().entries().stream()
+                .filter(line -> line.id().equals(cup.id())).findFirst().orElseThrow().verdict());
     }
 
     @Test
@@ -65,6 +88,7 @@ class LogModelTest {
     @Test
     void whatComesNearIsEachCupOnceAndNeverTheOneInHand() {
         LogModel.EntryLine inHand = mixOne();
+        desk.shell().undo();
         List<LogModel.NearLine> near = now().near();
         assertFalse(near.isEmpty());
         Set<UUID> cups = new HashSet<>();

@@ -154,6 +154,9 @@ class WholeJobTest {
             assertEquals(1, cupsNamed(desk, name), "one page for the whole story of the cup");
             pressWords(scene, "Done with this cup");
             assertEquals("", desk.log().problemProperty().get());
+            assertTrue(desk.job().now().cup().isEmpty(), "done is put away");
+            desk.shell().undo();
+            assertEquals(name, desk.job().now().cup().orElseThrow().name(), "and undo brings it back");
             pressWords(scene, "These holes are filled");
             assertTrue(desk.log().shownProperty().get().entries().stream().anyMatch(entry ->
                     entry.words().contains("1 x cleat holes")), desk.log().problemProperty().get());

@@ -1,0 +1,13 @@
+package tintwright.window;
+
+/** Names for files that every system takes. */
+final class FileNames {
+    private FileNames() {
+    }
+
+    /** @return the words with nothing but letters, digits, hyphens and single spaces left of them */
+    static String safe(String words) {
+        String plain = words.replaceAll("[^\\p{L}\\p{N}-]+", " ").strip();
+        return plain.isEmpty() ? "tintwright" : plain;
+    }
+}
