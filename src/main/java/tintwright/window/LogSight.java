@@ -42,7 +42,7 @@ final class LogSight {
         List<LogModel.EntryLine> entries = new ArrayList<>();
         inHand.ifPresent(boat -> {
             BoatStory story = BoatStory.of(log, boat);
-            story.places().forEach(place -> places.add(line(place)));
+            story.places().forEach(place -> places.add(line(place, now)));
             story.entries().forEach(entry -> line(log, entry).ifPresent(entries::add));
         });
         String trouble = String.join(" ", log.book().troubles().stream().map(each -> each.sentence()).toList());
@@ -58,9 +58,12 @@ final class LogSight {
         return String.join(", ", words);
     }
 
-    private static LogModel.PlaceLine line(BoatStory.PlaceStory story) {
+    private static LogModel.PlaceLine line(BoatStory.PlaceStory story, Job now) {
+        int unwritten = now.places().stream().filter(place -> place.place().equalsIgnoreCase(story.place().page().name()))
+                .mapToInt(place -> place.readings().size()).sum();
         String read = story.latest().map(seen -> say("%s, read %s", HullModel.figures(seen.lab()), seen.day()))
-                .orElse("not read yet");
+                .orElse(unwritten == 0 ? "not read yet" : say("%d %s, not written down here yet", unwritten,
+                        unwritten == 1 ? "reading" : "readings"));
         String moved = story.moved().map(way -> say("since %s: %s (%.1f apart)", way.from(), way.words(), way.deltaE()))
                 .orElse("");
         return new LogModel.PlaceLine(story.place().page().name(), story.seen().stream()

@@ -61,6 +61,19 @@ class LogModelTest {
     }
 
     @Test
+    void aPlaceThatIsReadAndNotWrittenDownSaysSo() {
+        desk.hull().newPlace("transom", "80", "-2.0", "6.5", Viewing.D65_10, tintwright.colour.Geometry.SPECULAR_EXCLUDED);
+        desk.cup().begin();
+        desk.cup().accept();
+        LogModel.PlaceLine transom = now().places().stream().filter(line -> line.name().equals("transom")).findFirst()
+                .orElseThrow();
+        assertEquals("1 reading, not written down here yet", transom.read());
+        log.writeReadings();
+        transom = now().places().stream().filter(line -> line.name().equals("transom")).findFirst().orElseThrow();
+        assertTrue(transom.read().contains("L* 80.0"), transom.read());
+    }
+
+    @Test
     void aVerdictIsSaidOnceAndCanBeChanged() {
         LogModel.EntryLine cup = mixOne();
         int entries = now().entries().size();

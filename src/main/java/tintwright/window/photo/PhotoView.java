@@ -172,7 +172,9 @@ public final class PhotoView extends StackPane {
         use.getStyleClass().add("main-button");
         use.disableProperty().bind(model.readingsProperty().isNull().or(model.busyProperty()));
         VBox now = sheet(label("The photo", "heading"), said(message), said(problem), working, readings, use);
-        VBox how = sheet(label("How to take it", "heading"), label(model.film().isPresent() ? CHIP : HOW, "soft"));
+        VBox how = sheet(label("How to take it", "heading"), label(model.film().isPresent() ? CHIP : HOW, "soft"),
+                label("A card is a sheet of known colours. The cards named here are invented: print one and have it "
+                        + "measured, or open the file of your own.", "soft"));
         VBox column = new VBox(now, flags, how);
         column.getStyleClass().add("column");
         column.setSpacing(10);
