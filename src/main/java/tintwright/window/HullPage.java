@@ -85,6 +85,13 @@ final class HullPage {
     /** Three ways to a reading side by side, and below them what the chosen one asks. */
     private Node ways() {
         place.setId("new-place");
+        place.setOnAction(event -> {
+            if (numbers.lightness().isBlank()) {
+                numbers.first().requestFocus();
+            } else {
+                add();
+            }
+        });
         numbers.first().getStyleClass().add("do-now");
         Map<String, List<Node>> ways = new LinkedHashMap<>();
         ways.put("Type it", typed());

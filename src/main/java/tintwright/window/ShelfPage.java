@@ -29,6 +29,7 @@ final class ShelfPage {
     private final GridPane table = new GridPane();
     private final VBox doubts = new VBox();
     private final StockCard stock;
+    private boolean bare;
     private final VBox side = new VBox();
     private final TextField chip = new TextField();
     private final TextField white = new TextField();
@@ -36,7 +37,7 @@ final class ShelfPage {
     ShelfPage(ShelfModel model, UnitSystem units) {
         this.model = model;
         this.units = units;
-        stock = new StockCard(model, units, this::settle);
+        stock = new StockCard(model, units, this::order);
         next = Pieces.bound(model.nextProperty().map(ShelfModel.Advice::words), "plain");
         table.getStyleClass().add("table");
         doubts.getStyleClass().addAll("caution-sheet", "asked");
@@ -111,6 +112,11 @@ final class ShelfPage {
     }
 
     private void show(ShelfModel.Stand stand) {
+        boolean noTint = stand.lines().stream().noneMatch(line -> line.kind().equals("tint"));
+        if (noTint != bare) {
+            bare = noTint;
+            order();
+        }
         title.setText(stand.name());
         chip.setPromptText("0.2 " + stand.lines().stream().filter(line -> line.kind().equals("tint"))
                 .map(ShelfModel.Line::name).findFirst().orElse("black") + " in 19.8: 61.2 -0.4 -1.1");
@@ -165,12 +171,10 @@ final class ShelfPage {
         }
     }
 
-    /** The card that was at the top goes back to its place below the chip. */
-    private void settle() {
-        if (side.getChildren().get(0) == stock.node()) {
-            side.getChildren().remove(0);
-            side.getChildren().add(1, stock.node());
-        }
+    /** The card that was at the top goes back to its place below the chip; without a tint it comes first. */
+    private void order() {
+        side.getChildren().remove(stock.node());
+        side.getChildren().add(bare ? 0 : 1, stock.node());
     }
 
     private void open(ShelfModel.Line line) {
