@@ -268,9 +268,12 @@ final class Shell extends BorderPane {
                 && ((ToggleButton) owner).isSelected()) {
             return;
         }
-        // What scrolls holds nothing that can be found before it is dressed.
-        middle.applyCss();
-        middle.layout();
+        // What scrolls holds nothing that can be found before it is dressed; laid out without a size it would be
+        // arranged for the narrowest of windows.
+        if (middle.getWidth() > 0) {
+            middle.applyCss();
+            middle.layout();
+        }
         Node useful = middle.getContent().lookup(".do-now");
         if (useful != null) {
             useful.requestFocus();
