@@ -148,7 +148,7 @@ final class Guide {
         } else if (now.within90() > POOR && now.nextChip().isPresent()) {
             first("Make a chip of " + job.shelf().nameOf(now.nextChip().get().tintId()) + " first: the mix gets surer.");
         } else {
-            shell.next("Begin a cup: white first, then doses.", "Begin the cup", this::begin);
+            shell.next("Begin a cup: white first.", "Begin the cup", this::begin);
         }
     }
 
