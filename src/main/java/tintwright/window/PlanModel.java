@@ -10,6 +10,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.MatchBench;
+import tintwright.bench.Weighing;
 import tintwright.colour.DifferenceWords;
 import tintwright.match.MatchAnswer;
 import tintwright.match.NextChip;
@@ -111,7 +112,7 @@ public final class PlanModel {
         List<String> today = now.shelf().tints().stream().map(Tint::id).filter(id -> !now.off().contains(id))
                 .collect(Collectors.toList());
         return new Plan(Optional.of(target), Optional.of(recipe), lines(now, recipe), ways(recipes, now), index,
-                DifferenceWords.of(recipe.prediction().lab(), target.colour()).sentence(), reach(answer),
+                DifferenceWords.of(recipe.prediction().lab(), target.colour()).sentence(), spaced(reach(answer), little(bench.order(recipe, now.scaleStep()))),
                 Optional.of(Drawn.swatch("Mix, as computed", recipe.lights())), Optional.of(drawn.recipe(recipe, bench.order(recipe, now.scaleStep()))),
                 Optional.of(drawn.rose("Mix", recipe.weighed(), today,
                         recipe.weighed().grams().keySet())),
@@ -151,6 +152,17 @@ public final class PlanModel {
                     : String.join(", ", recipe.betterIn())));
         }
         return ways;
+    }
+
+    private static String spaced(String one, String other) {
+        return one.isEmpty() ? other : other.isEmpty() ? one : one + " " + other;
+    }
+
+    /** Names what this scale is too coarse to weigh straight. */
+    private static String little(List<Weighing> order) {
+        List<String> names = order.stream().filter(Weighing::betterAsLetdown).map(Weighing::name).toList();
+        return names.isEmpty() ? "" : say("%s: too little for this scale to weigh straight. The doses will say how to let "
+                + "it down; more in the cup or a finer scale is surer.", String.join(", ", names));
     }
 
     private static String reach(MatchAnswer answer) {

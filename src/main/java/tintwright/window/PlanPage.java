@@ -113,7 +113,7 @@ final class PlanPage {
         beginKey = Pieces.mainButton("Begin the cup", begin);
         HBox tools = Pieces.row(beginKey,
                 Pieces.quietButton("Copy as text", model::copy));
-        VBox sheet = Pieces.sheet("Weigh", recipe, tools, verdict, reach, ways);
+        VBox sheet = Pieces.sheet("Weigh", reach, recipe, tools, verdict, ways);
         return sheet;
     }
 

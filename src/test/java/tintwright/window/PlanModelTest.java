@@ -86,6 +86,15 @@ class PlanModelTest {
     }
 
     @Test
+    void whatTheScaleCannotWeighStraightIsSaid() {
+        assertEquals("", plan.planProperty().get().reach());
+        desk.job().change(job -> new Job(job.boat(), job.places(), job.place(), job.shelf(), 80, 0.1, job.off(),
+                job.fill(), job.cup(), job.ahead()));
+        assertTrue(plan.planProperty().get().reach().contains("too little for this scale"),
+                plan.planProperty().get().reach());
+    }
+
+    @Test
     void anotherPlaceIsAnotherTarget() {
         var port = now().target().orElseThrow().colour();
         plan.place(1);
