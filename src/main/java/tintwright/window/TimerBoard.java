@@ -3,6 +3,7 @@ package tintwright.window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -39,6 +40,8 @@ final class TimerBoard extends VBox {
             built = wanted;
         }
         if (more && getScene() != null) {
+            // The key that was pressed goes: the next one would catalyse another batch at a second press.
+            getChildren().get(cups.size() - 1).requestFocus();
             Pieces.bringIntoSight(this);
         }
         int next = 0;
@@ -55,6 +58,9 @@ final class TimerBoard extends VBox {
         texts.clear();
         for (FillTimers.Running cup : running) {
             VBox sheet = Pieces.sheet("Batch " + cup.batch() + " is curing", Pieces.soft(cup.words()));
+            sheet.setFocusTraversable(true);
+            sheet.setAccessibleRole(AccessibleRole.TEXT);
+            sheet.setAccessibleText("Batch " + cup.batch() + " is curing, " + cup.words());
             for (FillTimers.Cue cue : cup.cues()) {
                 sheet.getChildren().add(line(cup.batch(), cue));
             }

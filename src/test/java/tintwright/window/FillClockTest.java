@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.util.List;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import tintwright.HandClock;
@@ -16,6 +17,29 @@ import tintwright.fill.ScratchGroove;
 /** The clocks of catalysed cups move on by themselves while the window stands, at whichever station. */
 class FillClockTest {
     private static final long LIMIT_NANOS = 20_000_000_000L;
+
+    @Test
+    void aSecondPressOfTheSameKeyCatalysesNoOtherBatch() {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.demo(HandClock.standing("2026-05-04T09:00:00Z"));
+            desk.job().change(job -> job.filling(job.fill().plus(
+                    new RepairLine("fender scratch", new ScratchGroove(300, 2, 0.6), Lie.VERTICAL, 1))));
+            desk.shell().stepProperty().set(Step.FILL);
+            Scene scene = new Scene(desk.view(), 1280, 800);
+            scene.getRoot().applyCss();
+            scene.getRoot().layout();
+            assertTrue(desk.fill().planProperty().get().orElseThrow().plan().batches().size() > 1, "there is another");
+            Button first = scene.getRoot().lookupAll(".main-button").stream().map(Button.class::cast)
+                    .filter(key -> key.getText().startsWith("Catalysed now")).findFirst().orElseThrow();
+            first.requestFocus();
+            first.fire();
+            scene.getRoot().applyCss();
+            scene.getRoot().layout();
+            assertTrue(scene.getFocusOwner() != null && !(scene.getFocusOwner() instanceof Button),
+                    "the focus is on " + scene.getFocusOwner());
+            return null;
+        });
+    }
 
     @Test
     void aRunningTimeMovesOnWithoutAnybodyAsking() throws Exception {
