@@ -21,8 +21,8 @@ import tintwright.colour.Viewing;
  * squares over L*, a*, b*) from the median, in units of the larger of stated noise and median scatter; for honest
  * normal noise that is one in a thousand. What a photo's readings share does not shrink by repeating.
  *
- * <p>Each reading weighs as the inverse of the variance it states, its photo's share included, which is the weight of
- * least variance (JCGM 100:2008, for independent inputs): beside an instrument a doubtful photo hardly counts.
+ * <p>Each reading weighs as the inverse of the variance it states, its photo's share included: of all weights those of
+ * least variance for independent readings (Gauss-Markov theorem). Beside an instrument a doubtful photo hardly counts.
  */
 public final class Repeats {
     /** How many seen deviations the stated noise is worth; a judgement of ours. */
