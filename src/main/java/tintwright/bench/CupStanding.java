@@ -4,10 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 import tintwright.colour.DifferenceWords;
 import tintwright.cup.Cup;
-import tintwright.cup.CupEntry;
 import tintwright.cup.CupSight;
 import tintwright.cup.CupWords;
-import tintwright.cup.Deed;
 import tintwright.cup.DosePlanner;
 import tintwright.cup.Outlook;
 import tintwright.cup.Plan;
@@ -45,9 +43,7 @@ public record CupStanding(double deltaE, double within, String words, boolean re
     }
 
     private static String first(CupSight sight, double deltaE) {
-        boolean misfit = sight.cup().standing().stream().map(CupEntry::deed).reduce((before, last) -> last)
-                .filter(last -> last instanceof Deed.Read read && !read.counts()).isPresent();
-        if (misfit) {
+        if (sight.contradiction().isPresent()) {
             return "Its last chip does not fit what was weighed in: read one again, or correct the weight that was "
                     + "written down wrongly, first.";
         }

@@ -43,28 +43,28 @@ public final class CupWords {
     }
 
     private static String word(Said said) {
-        String lacking = switch (said.word()) {
-            case LESS_RED -> "red";
-            case LESS_YELLOW -> "yellow";
-            case LESS_GREEN -> "green";
-            case LESS_BLUE -> "blue";
-            default -> "";
+        return switch (said.word()) {
+            case LIGHTER -> tooMuch(said, "light");
+            case DARKER -> tooMuch(said, "dark");
+            case CLEANER -> tooMuch(said, "clean");
+            case DIRTIER -> tooMuch(said, "dirty");
+            case REDDER -> tooMuch(said, "red");
+            case YELLOWER -> tooMuch(said, "yellow");
+            case GREENER -> tooMuch(said, "green");
+            case BLUER -> tooMuch(said, "blue");
+            case LESS_RED -> tooLittle(said, "red");
+            case LESS_YELLOW -> tooLittle(said, "yellow");
+            case LESS_GREEN -> tooLittle(said, "green");
+            case LESS_BLUE -> tooLittle(said, "blue");
         };
-        if (!lacking.isEmpty()) {
-            return said.size() < DifferenceWords.PLAIN ? "a touch short of " + lacking
-                    : said.size() < DifferenceWords.MUCH ? "not " + lacking + " enough" : "far from " + lacking + " enough";
-        }
-        String plain = switch (said.word()) {
-            case LIGHTER -> "light";
-            case DARKER -> "dark";
-            case CLEANER -> "clean";
-            case DIRTIER -> "dirty";
-            case REDDER -> "red";
-            case YELLOWER -> "yellow";
-            case GREENER -> "green";
-            case BLUER -> "blue";
-            default -> throw new IllegalStateException("no word for " + said.word());
-        };
+    }
+
+    private static String tooLittle(Said said, String plain) {
+        return said.size() < DifferenceWords.PLAIN ? "a touch short of " + plain
+                : (said.size() < DifferenceWords.MUCH ? "not " : "far from ") + plain + " enough";
+    }
+
+    private static String tooMuch(Said said, String plain) {
         return said.size() < DifferenceWords.PLAIN ? "a touch " + plain
                 : said.size() < DifferenceWords.MUCH ? "too " + plain : "much too " + plain;
     }

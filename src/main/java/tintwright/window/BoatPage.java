@@ -64,7 +64,9 @@ final class BoatPage {
         search.textProperty().addListener((property, before, after) -> log.search(after));
         keys.getChildren().setAll(readPlace, write);
         VBox inHand = Pieces.sheet("", title, none, places, keys);
-        VBox wide = own ? new VBox(patches, inHand, bench("This is your own bench. The demo boat is as you left it.")) : new VBox(bench("An invented boat and shelf, to try everything on."), patches, inHand);
+        VBox wide = own
+                ? new VBox(patches, inHand, bench("This is your own bench. The demo boat is as you left it."))
+                : new VBox(bench("An invented boat and shelf, to try everything on."), patches, inHand);
         wide.getStyleClass().add("pictures");
         lately.getStyleClass().add("asked");
         VBox worked = Pieces.onlyWhen(recent.shownProperty().map(lines -> !lines.isEmpty()),

@@ -150,10 +150,11 @@ public final class CupModel {
                 .map(sample -> sample.read().reading()).filter(reading -> reading.film() == FilmState.CURED);
         List<Deed> doses = !now.ahead().isEmpty() ? now.ahead()
                 : plan instanceof Plan.Doses planned ? planned.doses().stream().map(Dose::deed).toList() : List.of();
-        return new InHand(cup, next, story(cup, shelf), contents(sight, shelf),
-                drawn.cup(empty ? "White, to go in first" : chip.isEmpty() || dispute.isPresent() ? "Cup, as computed"
-                        : "Cup, by weights and chip", empty ? "Hull and white" : dispute.isPresent() ? "By the weights, hull and cup"
-                        : "Hull and cup", all, chip),
+        String field = empty ? "White, to go in first"
+                : chip.isEmpty() || dispute.isPresent() ? "Cup, as computed" : "Cup, by weights and chip";
+        String compared = empty ? "Hull and white"
+                : dispute.isPresent() ? "By the weights, hull and cup" : "Hull and cup";
+        return new InHand(cup, next, story(cup, shelf), contents(sight, shelf), drawn.cup(field, compared, all, chip),
                 drawn.doses(name, all, cup.base(), doses), drawn.rose(name, all, today, Drawn.parts(doses)),
                 outlook.map(seen -> close(seen, dispute)).orElse("not begun"),
                 dispute.isPresent() ? "By the weights, or by the chip." : words.verdict(),

@@ -56,14 +56,18 @@ final class Desk {
             Function<Shelf, Knowledge> teacher) {
         job = new JobModel(first, teacher, new Latest(worker, screen, shell, "Learning the shelf\u2026"), shell, clock);
         plan = new PlanModel(job, shell, engine(), new Latest(worker, screen, shell, "Working out the mix\u2026"));
-        cup = new CupModel(job, shell, new Latest(worker, screen, shell, "Working out the next step\u2026"), new InOrder(worker, screen), clock);
+        cup = new CupModel(job, shell, new Latest(worker, screen, shell, "Working out the next step\u2026"),
+                new InOrder(worker, screen), clock);
         hull = new HullModel(job, new Latest(worker, screen, shell, "Taking the readings together\u2026"));
         hull.tell(shell::say);
         photo = new PhotoModel(worker, screen, hull::fromPhoto);
         chipPhoto = PhotoModel.ofChip(worker, screen, cup::read);
-        shelf = new ShelfModel(job, plan, new Latest(worker, screen, shell, "Finding what chip to make next\u2026"), new Latest(worker, screen, shell, "Reading the file\u2026"), clock);
-        fill = new FillModel(job, shell, new Latest(worker, screen, shell, "Working out the cups\u2026"), new InOrder(worker, screen), clock);
-        log = new LogModel(job, shell, new Latest(worker, screen, shell, "Looking in the log\u2026"), new InOrder(worker, screen), openLog);
+        shelf = new ShelfModel(job, plan, new Latest(worker, screen, shell, "Finding what chip to make next\u2026"),
+                new Latest(worker, screen, shell, "Reading the file\u2026"), clock);
+        fill = new FillModel(job, shell, new Latest(worker, screen, shell, "Working out the cups\u2026"),
+                new InOrder(worker, screen), clock);
+        log = new LogModel(job, shell, new Latest(worker, screen, shell, "Looking in the log\u2026"),
+                new InOrder(worker, screen), openLog);
         cup.namesInTheLog(log::names);
         walk = new WalkModel(shell);
         recent = new RecentModel(job, shell, new InOrder(worker, screen));

@@ -70,8 +70,8 @@ public final class JobModel {
         Job before = job.get();
         Job after = step.apply(before);
         // Nothing written about a cup is ever taken out: going back is one more entry about the last.
-        if (before.boat().equals(after.boat()) && before.cup().isPresent() && after.cup().isPresent() && !before.cup().equals(after.cup())
-                && before.cup().get().name().equals(after.cup().get().name())) {
+        if (before.boat().equals(after.boat()) && before.cup().isPresent() && after.cup().isPresent()
+                && !before.cup().equals(after.cup()) && before.cup().get().name().equals(after.cup().get().name())) {
             after = after.after(stepped(before.cup().get(), after.cup().get(), cupStep), after.ahead());
         }
         job.set(after);

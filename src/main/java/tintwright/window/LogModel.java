@@ -248,8 +248,8 @@ public final class LogModel {
         }
         writing.run(() -> {
             Noted<Page.Boat> boat = boat(with);
-            Saved page = pageOf(with, cup);
-            return new WriteLog(log).doneWith(boat, logged(boat, cup).orElseThrow(), cup, with.shelf()).size() + " " + page;
+            pageOf(with, cup);
+            return new WriteLog(log).doneWith(boat, logged(boat, cup).orElseThrow(), cup, with.shelf());
         }, saved -> {
             shell.say("The cup " + cup.name() + ", its chips and what was set aside are in the log. Undo brings it back.");
             look();

@@ -135,8 +135,8 @@ final class LogPage {
         grams.setOnAction(event -> model.again(line.id(), grams.getText()));
         FlowPane row = Pieces.flow(Pieces.button("Make it again,", () -> model.again(line.id(), grams.getText())), grams,
                 Pieces.plain("g"), Pieces.gap(),
-                Pieces.quietButton("Label to print", () -> save(name(line, "label") + ".pdf", (name, file) -> model.label(line.id(),
-                        file.toPath()))),
+                Pieces.quietButton("Label to print", () -> save(name(line, "label") + ".pdf",
+                        (name, file) -> model.label(line.id(), file.toPath()))),
                 Pieces.quietButton("Recipe card", () -> save(name(line, "recipe") + ".pdf", (name, file) -> model.card(line.id(),
                         file.toPath()))));
         FlowPane came = Pieces.flow(Pieces.soft("It came out:"));

@@ -52,7 +52,8 @@ final class NextStep {
         if (plan instanceof Plan.WayBack) {
             return new CupModel.Next("Choose a way back.", "Show the ways",
                     "", "", "", cup.state().unread().isEmpty() ? ""
-                    : "This is computed from the weights, not read: a chip would make it surer.", Optional.empty(), Optional.empty(), List.of(), false);
+                    : "This is computed from the weights, not read: a chip would make it surer.",
+                    Optional.empty(), Optional.empty(), List.of(), false);
         }
         return plain("Weigh white in first: there is none in the cup.", "");
     }

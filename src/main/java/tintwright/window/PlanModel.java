@@ -111,9 +111,12 @@ public final class PlanModel {
         Drawn drawn = new Drawn(knowledge, target);
         List<String> today = now.shelf().tints().stream().map(Tint::id).filter(id -> !now.off().contains(id))
                 .collect(Collectors.toList());
+        List<Weighing> order = bench.order(recipe, now.scaleStep());
         return new Plan(Optional.of(target), Optional.of(recipe), lines(now, recipe), ways(recipes, now), index,
-                DifferenceWords.of(recipe.prediction().lab(), target.colour()).sentence(), spaced(reach(answer), little(bench.order(recipe, now.scaleStep()))),
-                Optional.of(Drawn.swatch("Mix, as computed", recipe.lights())), Optional.of(drawn.recipe(recipe, bench.order(recipe, now.scaleStep()))),
+                DifferenceWords.of(recipe.prediction().lab(), target.colour()).sentence(),
+                spaced(reach(answer), little(order)),
+                Optional.of(Drawn.swatch("Mix, as computed", recipe.lights())),
+                Optional.of(drawn.recipe(recipe, order)),
                 Optional.of(drawn.rose("Mix", recipe.weighed(), today,
                         recipe.weighed().grams().keySet())),
                 DifferenceWords.apart(recipe.deltaE()),

@@ -26,7 +26,6 @@ final class Strip extends GridPane {
     private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
     private static final PseudoClass LONGER = PseudoClass.getPseudoClass("longer");
 
-
     Strip(ShellModel model) {
         getStyleClass().add("strip");
         setAccessibleRole(AccessibleRole.PARENT);

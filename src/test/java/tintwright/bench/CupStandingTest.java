@@ -62,4 +62,12 @@ class CupStandingTest {
         assertTrue(standing.another() && standing.first().contains("does not fit"), standing.toString());
         assertFalse(standing.read());
     }
+
+    @Test
+    void aChipThatCountsAndContradictsTheWeightsIsNamedToo() {
+        ColourReading stray = new ColourReading(new Lab(88, -2, 2, Viewing.D65_10), Covariance.same(0.1),
+                Geometry.SPECULAR_INCLUDED, FilmState.CURED, Optional.empty());
+        Cup read = white().add(NOW, new Deed.Read(stray, Optional.empty(), true));
+        assertTrue(CupStanding.of(SHELF, read).orElseThrow().first().contains("does not fit"));
+    }
 }

@@ -151,19 +151,24 @@ class FillPageTest {
         });
     }
 
+    private static Scene atTwiceTheText(Desk desk) {
+        page(desk);
+        desk.shell().setTextShare(2);
+        desk.shell().stepProperty().set(Step.FILL);
+        Scene scene = new Scene(desk.view(), 1280, 800);
+        scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+        // The sides are put one below the other once it is known how little room they have.
+        words(scene);
+        scene.snapshot(null);
+        words(scene);
+        return scene;
+    }
+
     @Test
     void atTwiceTheTextTheLastCautionIsStillWithinReach() {
         Stagehand.onScreen(() -> {
             Desk desk = Desks.demo(clock);
-            page(desk);
-            desk.shell().setTextShare(2);
-            desk.shell().stepProperty().set(Step.FILL);
-            Scene scene = new Scene(desk.view(), 1280, 800);
-            scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
-            // The sides are put one below the other once it is known how little room they have.
-            words(scene);
-            scene.snapshot(null);
-            words(scene);
+            Scene scene = atTwiceTheText(desk);
             Region frame = (Region) scene.lookup(".station-page");
             double lowest = frame.getChildrenUnmodifiable().get(0).getBoundsInParent().getMaxY();
             assertTrue(lowest > 2000 && lowest <= frame.getHeight(), lowest + " in " + frame.getHeight());
@@ -219,14 +224,7 @@ class FillPageTest {
     void atTwiceTheTextTheSumStandsRightUnderTheList() {
         Stagehand.onScreen(() -> {
             Desk desk = Desks.demo(clock);
-            page(desk);
-            desk.shell().setTextShare(2);
-            desk.shell().stepProperty().set(Step.FILL);
-            Scene scene = new Scene(desk.view(), 1280, 800);
-            scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
-            words(scene);
-            scene.snapshot(null);
-            words(scene);
+            Scene scene = atTwiceTheText(desk);
             java.util.List<String> headings = scene.getRoot().lookupAll(".heading").stream()
                     .sorted(java.util.Comparator.comparingDouble(node -> node.localToScene(0, 0).getY()))
                     .map(node -> ((Labeled) node).getText()).toList();
