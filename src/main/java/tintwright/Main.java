@@ -13,8 +13,7 @@ import tintwright.window.WindowStart;
  * <p>Not an {@code Application} itself, so that a jar on the class path is enough.
  */
 public final class Main {
-    private Main() {
-    }
+    private Main() {}
 
     /**
      * @param args nothing, or a command word with its options

@@ -9,8 +9,7 @@ import java.util.List;
 public final class AccuracySection {
     private static final Path FILE = Path.of("docs/accuracy.md");
 
-    private AccuracySection() {
-    }
+    private AccuracySection() {}
 
     /** @param lines of the section, without its heading */
     public static void write(String heading, List<String> lines) throws IOException {

@@ -10,14 +10,14 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** The rooms of the house and which may look into which: the picture in DEVELOPERS.md, held by a test. */
 @AnalyzeClasses(packages = "tintwright", importOptions = DoNotIncludeTests.class)
 class ArchitectureTest {
-    private static final Set<String> RECORDS = Set.of("colour", "optics", "units", "reading", "reading.photo", "shelf",
-            "match", "cup", "fill");
+    private static final Set<String> RECORDS =
+            Set.of("colour", "optics", "units", "reading", "reading.photo", "shelf", "match", "cup", "fill");
 
     /** For each room the rooms it may use; the face rooms (command, window) may use every room but each other. */
     private static final Map<String, Set<String>> MAY_USE = Map.ofEntries(
@@ -62,9 +62,12 @@ class ArchitectureTest {
             String room = roomOf(type.getPackageName());
             type.getDirectDependenciesFromSelf().forEach(dependency -> {
                 String other = dependency.getTargetClass().getPackageName();
-                if (!room.isEmpty() && other.startsWith("tintwright") && !roomOf(other).equals(room)
+                if (!room.isEmpty()
+                        && other.startsWith("tintwright")
+                        && !roomOf(other).equals(room)
                         && !MAY_USE.getOrDefault(room, Set.of()).contains(roomOf(other))) {
-                    trespasses.add(type.getName() + " -> " + dependency.getTargetClass().getName());
+                    trespasses.add(type.getName() + " -> "
+                            + dependency.getTargetClass().getName());
                 }
             });
         }
@@ -85,37 +88,76 @@ class ArchitectureTest {
 
     @ArchTest
     static void onlyTheWindowKnowsTheScreenToolkit(JavaClasses classes) {
-        noClasses().that().resideOutsideOfPackages("tintwright.window..", "tintwright").should()
-                .dependOnClassesThat().resideInAPackage("javafx..")
-                .because("the engine and the command line must run where there is no screen").check(classes);
+        noClasses()
+                .that()
+                .resideOutsideOfPackages("tintwright.window..", "tintwright")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("javafx..")
+                .because("the engine and the command line must run where there is no screen")
+                .check(classes);
     }
 
     @ArchTest
     static void viewModelsKnowNoControls(JavaClasses classes) {
-        noClasses().that().haveSimpleNameEndingWith("Model").and().resideInAPackage("tintwright.window..").should()
-                .dependOnClassesThat().resideInAnyPackage("javafx.scene..", "javafx.stage..")
+        noClasses()
+                .that()
+                .haveSimpleNameEndingWith("Model")
+                .and()
+                .resideInAPackage("tintwright.window..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("javafx.scene..", "javafx.stage..")
                 .allowEmptyShould(true)
-                .because("tests drive the view models without a window").check(classes);
+                .because("tests drive the view models without a window")
+                .check(classes);
     }
 
     @ArchTest
     static void onlyTheDiskRoomsKnowJson(JavaClasses classes) {
-        noClasses().that().resideInAnyPackage("tintwright.colour..", "tintwright.optics..", "tintwright.reading..",
-                "tintwright.shelf..", "tintwright.match..", "tintwright.cup..", "tintwright.fill..").should()
-                .dependOnClassesThat().resideInAPackage("com.fasterxml..")
-                .because("the engine knows no file").check(classes);
+        noClasses()
+                .that()
+                .resideInAnyPackage(
+                        "tintwright.colour..",
+                        "tintwright.optics..",
+                        "tintwright.reading..",
+                        "tintwright.shelf..",
+                        "tintwright.match..",
+                        "tintwright.cup..",
+                        "tintwright.fill..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("com.fasterxml..")
+                .because("the engine knows no file")
+                .check(classes);
     }
 
     @ArchTest
     static void theEngineKnowsNoClockAndNoFile(JavaClasses classes) {
-        noClasses().that().resideInAnyPackage("tintwright.optics..", "tintwright.shelf..", "tintwright.match..",
-                "tintwright.cup..", "tintwright.fill..").should()
-                .dependOnClassesThat().haveFullyQualifiedName("java.nio.file.Files")
-                .orShould().dependOnClassesThat().haveFullyQualifiedName("java.io.File")
-                .orShould().dependOnClassesThat().haveFullyQualifiedName("java.time.Clock")
-                .orShould().callMethod(System.class, "currentTimeMillis")
-                .orShould().callMethod(java.time.LocalDate.class, "now")
-                .orShould().callMethod(java.time.Instant.class, "now")
-                .because("the same entries must always give the same answer").check(classes);
+        noClasses()
+                .that()
+                .resideInAnyPackage(
+                        "tintwright.optics..",
+                        "tintwright.shelf..",
+                        "tintwright.match..",
+                        "tintwright.cup..",
+                        "tintwright.fill..")
+                .should()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.nio.file.Files")
+                .orShould()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.io.File")
+                .orShould()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.time.Clock")
+                .orShould()
+                .callMethod(System.class, "currentTimeMillis")
+                .orShould()
+                .callMethod(java.time.LocalDate.class, "now")
+                .orShould()
+                .callMethod(java.time.Instant.class, "now")
+                .because("the same entries must always give the same answer")
+                .check(classes);
     }
 }

@@ -16,8 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The program as a process of its own, where there is no display and no home to write in. */
 class MainTest {
-    private record Ran(int code, String out, String err) {
-    }
+    private record Ran(int code, String out, String err) {}
 
     private static Ran run(Path folder, List<String> options, String... args) throws Exception {
         return run(folder, "", options, args);
@@ -28,8 +27,8 @@ class MainTest {
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(options);
         // What holds for the tests' own headless window must not hold for a person's machine.
-        command.addAll(List.of("-Duser.home=/nowhere", "-cp", System.getProperty("java.class.path"),
-                Main.class.getName()));
+        command.addAll(
+                List.of("-Duser.home=/nowhere", "-cp", System.getProperty("java.class.path"), Main.class.getName()));
         command.addAll(List.of(args));
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.environment().remove("DISPLAY");
@@ -40,7 +39,8 @@ class MainTest {
         builder.environment().put("HOME", "/nowhere");
         Path out = folder.resolve("out.txt");
         Path err = folder.resolve("err.txt");
-        Process process = builder.redirectOutput(out.toFile()).redirectError(err.toFile()).start();
+        Process process =
+                builder.redirectOutput(out.toFile()).redirectError(err.toFile()).start();
         assertTrue(process.waitFor(60, TimeUnit.SECONDS), "still running after a minute");
         return new Ran(process.exitValue(), read(out), read(err));
     }
@@ -71,17 +71,27 @@ class MainTest {
     @Test
     void keepsTheExitCodeAndSaysOneSentence(@TempDir Path folder) throws Exception {
         Ran ran = run(folder, List.of("-Duser.language=tr"), "match", "--place", "bilge");
-        assertEquals(new Ran(2, "", "There is no place \"bilge\" on the demo boat; its places are port bow, stern"
-                + " quarter.\n"), ran);
+        assertEquals(
+                new Ran(
+                        2,
+                        "",
+                        "There is no place \"bilge\" on the demo boat; its places are port bow, stern" + " quarter.\n"),
+                ran);
     }
 
     /** A terminal that claims to know only ASCII still gets UTF-8. */
     @Test
     void writesNamesInAnyScript(@TempDir Path folder) throws Exception {
         String shelf = Files.readString(Path.of("swatches/shelf.json"));
-        Path named = Files.writeString(folder.resolve("shelf.json"),
-                shelf.replace("Demo shelf (invented)", "Gr\u00fcne K\u00fcste \u6d77"));
-        Ran ran = run(folder, List.of("-Dfile.encoding=US-ASCII"), "match", "--place", "port bow", "--shelf",
+        Path named = Files.writeString(
+                folder.resolve("shelf.json"), shelf.replace("Demo shelf (invented)", "Gr\u00fcne K\u00fcste \u6d77"));
+        Ran ran = run(
+                folder,
+                List.of("-Dfile.encoding=US-ASCII"),
+                "match",
+                "--place",
+                "port bow",
+                "--shelf",
                 named.toString());
         assertTrue(ran.out().contains("Gr\u00fcne K\u00fcste \u6d77"), ran.out());
     }

@@ -15,15 +15,16 @@ import java.util.List;
  * absent, and says so.
  */
 public final class Reference {
-    private Reference() {
-    }
+    private Reference() {}
 
     /** @return the file; skips the calling test when it is absent */
     public static Path file(String name) {
         Path folder = Path.of(System.getProperty("tintwright.reference", "../shared/reference"));
         Path file = folder.resolve(name);
-        assumeTrue(Files.isReadable(file), () -> "skipped: the published figures " + name + " are not at "
-                + folder.toAbsolutePath().normalize());
+        assumeTrue(
+                Files.isReadable(file),
+                () -> "skipped: the published figures " + name + " are not at "
+                        + folder.toAbsolutePath().normalize());
         return file;
     }
 

@@ -52,8 +52,8 @@ public class DifferenceBenchmark {
     @OperationsPerInvocation(PAIRS)
     public double[] plainPort() {
         for (int i = 0; i < PAIRS; i++) {
-            out[i] = PlainPort.ciede2000(first[0][i], first[1][i], first[2][i], second[0][i], second[1][i],
-                    second[2][i]);
+            out[i] = PlainPort.ciede2000(
+                    first[0][i], first[1][i], first[2][i], second[0][i], second[1][i], second[2][i]);
         }
         return out;
     }
@@ -62,7 +62,8 @@ public class DifferenceBenchmark {
     @OperationsPerInvocation(PAIRS)
     public double[] readable() {
         for (int i = 0; i < PAIRS; i++) {
-            out[i] = Ciede2000.between(new Lab(first[0][i], first[1][i], first[2][i], Viewing.D65_10),
+            out[i] = Ciede2000.between(
+                    new Lab(first[0][i], first[1][i], first[2][i], Viewing.D65_10),
                     new Lab(second[0][i], second[1][i], second[2][i], Viewing.D65_10));
         }
         return out;

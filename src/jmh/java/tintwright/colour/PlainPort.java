@@ -2,8 +2,7 @@ package tintwright.colour;
 
 /** The published formulas, line by line as printed: what the fast forms are measured against. */
 final class PlainPort {
-    private PlainPort() {
-    }
+    private PlainPort() {}
 
     /** Sharma, Wu, Dalal (2005), equations 2 to 22, unit weights. */
     static double ciede2000(double l1, double a1, double b1, double l2, double a2, double b2) {
@@ -39,16 +38,19 @@ final class PlainPort {
         double dhp = 2 * Math.sqrt(cp1 * cp2) * Math.sin(Math.toRadians(dh / 2));
         double meanL = (l1 + l2) / 2;
         double meanC = (cp1 + cp2) / 2;
-        double t = 1 - 0.17 * Math.cos(Math.toRadians(meanH - 30)) + 0.24 * Math.cos(Math.toRadians(2 * meanH))
-                + 0.32 * Math.cos(Math.toRadians(3 * meanH + 6)) - 0.20 * Math.cos(Math.toRadians(4 * meanH - 63));
+        double t = 1
+                - 0.17 * Math.cos(Math.toRadians(meanH - 30))
+                + 0.24 * Math.cos(Math.toRadians(2 * meanH))
+                + 0.32 * Math.cos(Math.toRadians(3 * meanH + 6))
+                - 0.20 * Math.cos(Math.toRadians(4 * meanH - 63));
         double turn = 30 * Math.exp(-Math.pow((meanH - 275) / 25, 2));
         double rc = 2 * Math.sqrt(Math.pow(meanC, 7) / (Math.pow(meanC, 7) + Math.pow(25, 7)));
         double sl = 1 + 0.015 * Math.pow(meanL - 50, 2) / Math.sqrt(20 + Math.pow(meanL - 50, 2));
         double sc = 1 + 0.045 * meanC;
         double sh = 1 + 0.015 * meanC * t;
         double rt = -Math.sin(Math.toRadians(2 * turn)) * rc;
-        return Math.sqrt(Math.pow(dl / sl, 2) + Math.pow(dc / sc, 2) + Math.pow(dhp / sh, 2)
-                + rt * (dc / sc) * (dhp / sh));
+        return Math.sqrt(
+                Math.pow(dl / sl, 2) + Math.pow(dc / sc, 2) + Math.pow(dhp / sh, 2) + rt * (dc / sc) * (dhp / sh));
     }
 
     private static double hue(double a, double b) {

@@ -76,8 +76,12 @@ public class ShelfBenchmark {
                 chips.add(one.chip(tint.id() + i, Parts.of(Map.of("white", 20.0, tint.id(), 0.06 * i))));
             }
         }
-        PigmentFamily[] more = {PigmentFamily.ORGANIC_RED, PigmentFamily.YELLOW_IRON_OXIDE,
-            PigmentFamily.PHTHALO_BLUE, PigmentFamily.RED_IRON_OXIDE};
+        PigmentFamily[] more = {
+            PigmentFamily.ORGANIC_RED,
+            PigmentFamily.YELLOW_IRON_OXIDE,
+            PigmentFamily.PHTHALO_BLUE,
+            PigmentFamily.RED_IRON_OXIDE
+        };
         for (PigmentFamily family : more) {
             Tint tint = Tint.of("second-" + family.code(), "second " + family.words(), family);
             tints.add(tint);
@@ -91,8 +95,13 @@ public class ShelfBenchmark {
         while (chips.size() > 60) {
             chips.remove(chips.size() - 1);
         }
-        shelf = new Shelf("benchmark", List.of(new Base("white", "White", 1.3, false, Stock.UNKNOWN)), tints,
-                List.of(), List.of(), chips);
+        shelf = new Shelf(
+                "benchmark",
+                List.of(new Base("white", "White", 1.3, false, Stock.UNKNOWN)),
+                tints,
+                List.of(),
+                List.of(),
+                chips);
         knowledge = Knowledge.of(shelf);
         Lab hull = new Lab(66, -4, 9, Viewing.D65_10);
         Target target = Target.of("hull", one.read(hull));
@@ -105,10 +114,15 @@ public class ShelfBenchmark {
         metric = Metric.around(c);
         MixFit.Additions limited = pool.additions();
         // The rival knows no loading limit, so neither may this fit.
-        MixFit.Additions free = new MixFit.Additions(limited.k(), limited.s(), limited.stockK(), limited.stockS(),
-                new double[12]);
-        fit = new MixFit(free, aim, metric, SmoothReflectance.of(c).resampled(Grid.INSIDE).toArray(),
-                LabBatch.of(c.viewing(), Grid.INSIDE), Geometry.SPECULAR_INCLUDED);
+        MixFit.Additions free =
+                new MixFit.Additions(limited.k(), limited.s(), limited.stockK(), limited.stockS(), new double[12]);
+        fit = new MixFit(
+                free,
+                aim,
+                metric,
+                SmoothReflectance.of(c).resampled(Grid.INSIDE).toArray(),
+                LabBatch.of(c.viewing(), Grid.INSIDE),
+                Geometry.SPECULAR_INCLUDED);
         double ours = fit.fit(THREE, 3, x);
         double theirs = Math.pow(hipparchusCost(), 2);
         if (Math.abs(Math.sqrt(ours) - Math.sqrt(theirs)) > 0.01) {
@@ -157,9 +171,15 @@ public class ShelfBenchmark {
     private double hipparchusCost() {
         MultivariateJacobianFunction model = this::valueAndSlope;
         double root = Math.sqrt(0.003);
-        return new LevenbergMarquardtOptimizer().optimize(new LeastSquaresBuilder()
-                .start(new double[] {root, root, root}).target(new double[3]).model(model)
-                .maxEvaluations(1000).maxIterations(1000).build()).getCost();
+        return new LevenbergMarquardtOptimizer()
+                .optimize(new LeastSquaresBuilder()
+                        .start(new double[] {root, root, root})
+                        .target(new double[3])
+                        .model(model)
+                        .maxEvaluations(1000)
+                        .maxIterations(1000)
+                        .build())
+                .getCost();
     }
 
     /** The same residuals with exact slopes; amounts are squares, so that they stay at 0 or more. */

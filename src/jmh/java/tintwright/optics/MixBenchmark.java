@@ -49,8 +49,7 @@ public class MixBenchmark {
         for (int i = 0; i < amounts.length; i++) {
             amounts[i] = i % STOCKS == 0 ? 0.9 : 0.02 * random.nextDouble();
         }
-        batch = new MixBatch(k, s, Surface.RESIN, Geometry.SPECULAR_INCLUDED,
-                LabBatch.of(Viewing.D65_10, Grid.INSIDE));
+        batch = new MixBatch(k, s, Surface.RESIN, Geometry.SPECULAR_INCLUDED, LabBatch.of(Viewing.D65_10, Grid.INSIDE));
     }
 
     @Benchmark
@@ -73,8 +72,8 @@ public class MixBenchmark {
                     absorbs += amounts[m * STOCKS + stock] * k[stock][i];
                     scatters += amounts[m * STOCKS + stock] * s[stock][i];
                 }
-                read[i] = Surface.RESIN.measured(KubelkaMunk.reflectance(absorbs / scatters),
-                        Geometry.SPECULAR_INCLUDED);
+                read[i] =
+                        Surface.RESIN.measured(KubelkaMunk.reflectance(absorbs / scatters), Geometry.SPECULAR_INCLUDED);
             }
             sum += Lab.of(Spectrum.of(Grid.INSIDE, read), Viewing.D65_10).lightness();
         }

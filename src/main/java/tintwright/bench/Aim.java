@@ -45,8 +45,11 @@ public record Aim(Target target, List<String> remarks) {
                         + " hull has cured; read it dry and say \"cured\"");
             }
         }
-        Viewing viewing = place.readings().stream().filter(ColourReading.class::isInstance)
-                .map(reading -> ((ColourReading) reading).lab().viewing()).findFirst().orElse(Viewing.D65_10);
+        Viewing viewing = place.readings().stream()
+                .filter(ColourReading.class::isInstance)
+                .map(reading -> ((ColourReading) reading).lab().viewing())
+                .findFirst()
+                .orElse(Viewing.D65_10);
         Repeats.Combined all = Repeats.combine(place.readings(), viewing);
         List<String> remarks = new ArrayList<>();
         for (int index : all.leftOut()) {
@@ -65,8 +68,8 @@ public record Aim(Target target, List<String> remarks) {
      */
     public static Aim of(Lab colour, double sigma, Geometry geometry) {
         LabRange.check(colour.lightness(), colour.a(), colour.b());
-        return new Aim(new Target("the colour given", colour, Covariance.same(sigma), geometry, Optional.empty()),
-                List.of());
+        return new Aim(
+                new Target("the colour given", colour, Covariance.same(sigma), geometry, Optional.empty()), List.of());
     }
 
     /**
@@ -84,15 +87,17 @@ public record Aim(Target target, List<String> remarks) {
         List<NamedReading> all = InstrumentFile.read(file, unsaid);
         List<String> names = all.stream().map(NamedReading::name).distinct().toList();
         if (sample.isEmpty() && names.size() > 1) {
-            throw FileProblem.unusable(file + " holds the samples " + String.join(", ", names)
-                    + "; say which one is the target");
+            throw FileProblem.unusable(
+                    file + " holds the samples " + String.join(", ", names) + "; say which one is the target");
         }
         String wanted = sample.orElse(names.get(0));
-        List<Reading> readings = all.stream().filter(reading -> reading.name().equals(wanted))
-                .map(NamedReading::reading).toList();
+        List<Reading> readings = all.stream()
+                .filter(reading -> reading.name().equals(wanted))
+                .map(NamedReading::reading)
+                .toList();
         if (readings.isEmpty()) {
-            throw FileProblem.unusable(file + " holds no sample \"" + wanted + "\"; its samples are "
-                    + String.join(", ", names));
+            throw FileProblem.unusable(
+                    file + " holds no sample \"" + wanted + "\"; its samples are " + String.join(", ", names));
         }
         return of(new PlaceReadings("", wanted.isBlank() ? file.getFileName().toString() : wanted, readings, ""));
     }

@@ -53,8 +53,7 @@ public record BoatStory(Noted<Page.Boat> boat, List<PlaceStory> places, List<Not
      * @param id  the entry of the log
      * @param lab the mean of what was read
      */
-    public record Seen(UUID id, LocalDate day, Lab lab) {
-    }
+    public record Seen(UUID id, LocalDate day, Lab lab) {}
 
     /**
      * How a place has changed.
@@ -70,8 +69,12 @@ public record BoatStory(Noted<Page.Boat> boat, List<PlaceStory> places, List<Not
             if (!first.lab().viewing().equals(last.lab().viewing())) {
                 return Optional.empty();
             }
-            return Optional.of(new Moved(first.day(), last.day(), Ciede2000.between(first.lab(), last.lab()),
-                    last.lab().lightness() - first.lab().lightness(), last.lab().b() - first.lab().b(),
+            return Optional.of(new Moved(
+                    first.day(),
+                    last.day(),
+                    Ciede2000.between(first.lab(), last.lab()),
+                    last.lab().lightness() - first.lab().lightness(),
+                    last.lab().b() - first.lab().b(),
                     DifferenceWords.of(last.lab(), first.lab()).phrase()));
         }
     }
@@ -83,7 +86,10 @@ public record BoatStory(Noted<Page.Boat> boat, List<PlaceStory> places, List<Not
         for (Noted<Page.Place> place : log.book().of(boat.id(), Page.Place.class)) {
             places.add(new PlaceStory(place, seen(all, place.id())));
         }
-        return new BoatStory(boat, places, all.stream().filter(noted -> !noted.id().equals(boat.id())).toList());
+        return new BoatStory(
+                boat,
+                places,
+                all.stream().filter(noted -> !noted.id().equals(boat.id())).toList());
     }
 
     private static List<Seen> seen(List<Noted<Page>> all, UUID place) {

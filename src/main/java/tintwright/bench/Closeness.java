@@ -11,8 +11,7 @@ import java.util.List;
 public final class Closeness {
     private static final List<Double> LIMITS = List.of(0.5, 1.0, 2.0, 4.0);
 
-    private Closeness() {
-    }
+    private Closeness() {}
 
     /** @return where one word gives way to the next, CIEDE2000, ascending */
     public static List<Double> limits() {

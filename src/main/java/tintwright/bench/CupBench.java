@@ -62,8 +62,8 @@ public final class CupBench {
      * @param base  id of the white; empty for the first on the shelf
      * @throws IllegalArgumentException when one of these cannot be
      */
-    public static CupBench start(Knowledge shelf, String name, PlaceReadings hull, double grams, double step,
-            Optional<String> base) {
+    public static CupBench start(
+            Knowledge shelf, String name, PlaceReadings hull, double grams, double step, Optional<String> base) {
         String white = base.orElse(shelf.shelf().bases().get(0).id());
         return open(shelf, Cup.empty(name, hull, grams, step, white));
     }
@@ -74,8 +74,7 @@ public final class CupBench {
      * @param likely what may be in it, the likeliest first
      * @param bench  the cup with the likeliest contents written in, and the reading
      */
-    public record Unknown(List<UnknownCup.Contents> likely, CupBench bench) {
-    }
+    public record Unknown(List<UnknownCup.Contents> likely, CupBench bench) {}
 
     /**
      * Works out what is most likely in this cup, and writes it in.
@@ -86,8 +85,8 @@ public final class CupBench {
      */
     public Unknown unknown(Instant at, double mass, Reading reading) {
         if (!cup.standing().isEmpty()) {
-            throw new IllegalArgumentException("something is written in this cup already: start another for contents"
-                    + " nobody wrote down");
+            throw new IllegalArgumentException(
+                    "something is written in this cup already: start another for contents" + " nobody wrote down");
         }
         List<UnknownCup.Contents> likely = UnknownCup.likely(shelf, reading, mass, cup.base());
         UnknownCup.Contents best = likely.get(0);
@@ -157,8 +156,7 @@ public final class CupBench {
     /** What came of an entry. */
     public sealed interface Added {
         /** It is written. */
-        record Done(CupBench bench) implements Added {
-        }
+        record Done(CupBench bench) implements Added {}
 
         /**
          * The same dose was entered a moment ago: ask whether it really went in twice.
@@ -166,8 +164,7 @@ public final class CupBench {
          * @param question what to ask
          * @param ifMeant  the bench when it did
          */
-        record SameAgain(String question, CupBench ifMeant) implements Added {
-        }
+        record SameAgain(String question, CupBench ifMeant) implements Added {}
     }
 
     /** What came of a reading. */
@@ -175,16 +172,14 @@ public final class CupBench {
         CupBench bench();
 
         /** It is written and learned from. */
-        record Done(CupBench bench) implements Learned {
-        }
+        record Done(CupBench bench) implements Learned {}
 
         /**
          * It cannot be this cup: it is written, but nothing is learned from it.
          *
          * @param why one sentence
          */
-        record NotThisCup(CupBench bench, String why) implements Learned {
-        }
+        record NotThisCup(CupBench bench, String why) implements Learned {}
     }
 
     /** @see #add */
@@ -204,8 +199,10 @@ public final class CupBench {
         List<CupEntry> standing = cup.standing();
         if (!standing.isEmpty() && goesIn(deed)) {
             CupEntry last = standing.get(standing.size() - 1);
-            if (last.deed().equals(deed) && Duration.between(last.at(), at).abs().compareTo(AGAIN) <= 0) {
-                return new Added.SameAgain(words(deed) + " was written a moment ago already: did it go in twice?", after);
+            if (last.deed().equals(deed)
+                    && Duration.between(last.at(), at).abs().compareTo(AGAIN) <= 0) {
+                return new Added.SameAgain(
+                        words(deed) + " was written a moment ago already: did it go in twice?", after);
             }
         }
         return new Added.Done(after);
@@ -254,8 +251,8 @@ public final class CupBench {
             mustBeTint(d.part());
             mustFit(d.part(), d.count() * d.dropGrams());
         } else if (deed instanceof Deed.SetAside s && s.grams() > state().mass() + 1e-9) {
-            throw new IllegalArgumentException("the cup holds " + grams(state().mass()) + ", so "
-                    + grams(s.grams()) + " cannot be set aside: check the number");
+            throw new IllegalArgumentException("the cup holds " + grams(state().mass()) + ", so " + grams(s.grams())
+                    + " cannot be set aside: check the number");
         }
     }
 
@@ -267,10 +264,14 @@ public final class CupBench {
     }
 
     private void mustFit(String id, double grams) {
-        OptionalDouble can = shelf().tint(id).map(Tint::stock).or(() -> shelf().base(id).map(Base::stock))
-                .map(Stock::gramsLeft).or(() -> shelf().leftover(id).map(l -> OptionalDouble.of(l.parts().total())))
-                .orElseThrow(() -> new IllegalArgumentException("there is no \"" + id + "\" on the shelf: add it as a"
-                        + " base or tint, or correct the name"));
+        OptionalDouble can = shelf().tint(id)
+                .map(Tint::stock)
+                .or(() -> shelf().base(id).map(Base::stock))
+                .map(Stock::gramsLeft)
+                .or(() -> shelf().leftover(id)
+                        .map(l -> OptionalDouble.of(l.parts().total())))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "there is no \"" + id + "\" on the shelf: add it as a" + " base or tint, or correct the name"));
         if (can.isPresent() && grams > can.getAsDouble() + 1e-9) {
             throw new IllegalArgumentException("the can of " + shelf().nameOf(id) + " holds " + grams(can.getAsDouble())
                     + ", so " + grams(grams) + " cannot have come from it: check the decimal point, or the shelf");
@@ -319,9 +320,12 @@ public final class CupBench {
 
     /** @return the bench after putting only the grams of an entry right */
     public CupBench correct(String entry, double grams, Instant at) {
-        Deed old = cup.standing().stream().filter(e -> e.id().equals(entry)).map(CupEntry::deed).findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("there is no entry \"" + entry
-                        + "\" in the cup that could be corrected"));
+        Deed old = cup.standing().stream()
+                .filter(e -> e.id().equals(entry))
+                .map(CupEntry::deed)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "there is no entry \"" + entry + "\" in the cup that could be corrected"));
         if (old instanceof Deed.Weighed w) {
             return correct(entry, new Deed.Weighed(w.part(), grams, w.step()), at);
         } else if (old instanceof Deed.LetDown l) {
@@ -331,8 +335,8 @@ public final class CupBench {
         } else if (old instanceof Deed.SetAside s) {
             return correct(entry, new Deed.SetAside(grams, s.name()), at);
         }
-        throw new IllegalArgumentException("entry \"" + entry + "\" (" + words(old)
-                + ") has no grams to correct: undo it and write it anew");
+        throw new IllegalArgumentException(
+                "entry \"" + entry + "\" (" + words(old) + ") has no grams to correct: undo it and write it anew");
     }
 
     /** @return what to do next */
@@ -378,16 +382,18 @@ public final class CupBench {
      * @param hull  L* of the hull: the mark
      * @param cup   L* of the cup: the float; empty for an empty cup
      */
-    public record Depth(double white, double hull, OptionalDouble cup) {
-    }
+    public record Depth(double white, double hull, OptionalDouble cup) {}
 
     /** @return where surface, mark and float stand */
     public Depth depth() {
         Lab hull = sight().hull();
-        Lab white = sight().knowledge().colour(Parts.of(java.util.Map.of(cup.base(), 1.0)),
-                hull.viewing(), sight().target().geometry());
-        OptionalDouble now = sight().colour().map(lab -> OptionalDouble.of(lab.lightness()))
-                .orElse(OptionalDouble.empty());
+        Lab white = sight().knowledge()
+                .colour(
+                        Parts.of(java.util.Map.of(cup.base(), 1.0)),
+                        hull.viewing(),
+                        sight().target().geometry());
+        OptionalDouble now =
+                sight().colour().map(lab -> OptionalDouble.of(lab.lightness())).orElse(OptionalDouble.empty());
         return new Depth(white.lightness(), hull.lightness(), now);
     }
 

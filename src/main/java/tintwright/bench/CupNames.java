@@ -6,8 +6,7 @@ import java.util.regex.Pattern;
 
 /** Names short enough to write on a cup with a marker: the place and a number, "port bow 3". */
 public final class CupNames {
-    private CupNames() {
-    }
+    private CupNames() {}
 
     /**
      * @param place what the cup is for
@@ -15,7 +14,8 @@ public final class CupNames {
      * @return the place with the number after the highest in use; "port bow 3 rest" uses 3
      */
     public static String next(String place, Collection<String> used) {
-        Pattern numbered = Pattern.compile(Pattern.quote(place.strip()) + "\\s+(\\d{1,6})(?:\\s.*)?",
+        Pattern numbered = Pattern.compile(
+                Pattern.quote(place.strip()) + "\\s+(\\d{1,6})(?:\\s.*)?",
                 Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
         int most = 0;
         for (String name : used) {

@@ -38,22 +38,24 @@ final class CupPages {
      * @throws IllegalArgumentException for an empty cup
      */
     Page.Cup cup(Optional<UUID> place, LocalDate day, String note) {
-        Parts parts = state.parts().orElseThrow(() -> new IllegalArgumentException("the cup \"" + cup.name()
-                + "\" is empty; weigh something into it first"));
+        Parts parts = state.parts()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "the cup \"" + cup.name() + "\" is empty; weigh something into it first"));
         Parts plain = WriteLog.withoutLeftovers(parts, shelf);
         List<Reading> readings = new ArrayList<>();
         for (CupState.Sample sample : state.samples()) {
-            if (sample.read().counts() && sample.parts().filter(then -> sameMix(then, parts)).isPresent()) {
+            if (sample.read().counts()
+                    && sample.parts().filter(then -> sameMix(then, parts)).isPresent()) {
                 readings.add(sample.read().reading());
             }
         }
-        return new Page.Cup(cup.name(), day, place, plain, WriteLog.ingredients(plain, shelf), weighings(), readings,
-                note);
+        return new Page.Cup(
+                cup.name(), day, place, plain, WriteLog.ingredients(plain, shelf), weighings(), readings, note);
     }
 
     private static boolean sameMix(Parts one, Parts other) {
-        return one.grams().keySet().equals(other.grams().keySet()) && one.grams().keySet().stream()
-                .allMatch(id -> Math.abs(one.share(id) - other.share(id)) < SAME_SHARE);
+        return one.grams().keySet().equals(other.grams().keySet())
+                && one.grams().keySet().stream().allMatch(id -> Math.abs(one.share(id) - other.share(id)) < SAME_SHARE);
     }
 
     private List<Page.Weighing> weighings() {
@@ -65,11 +67,14 @@ final class CupPages {
             } else if (deed instanceof Deed.LetDown down) {
                 all.add(new Page.Weighing(down.part(), down.grams(), "as 1:" + down.oneIn() + " letdown"));
             } else if (deed instanceof Deed.Dropped drops) {
-                all.add(new Page.Weighing(drops.part(), drops.count() * drops.dropGrams(), drops.count()
-                        + (drops.count() == 1 ? " drop" : " drops")));
+                all.add(new Page.Weighing(
+                        drops.part(),
+                        drops.count() * drops.dropGrams(),
+                        drops.count() + (drops.count() == 1 ? " drop" : " drops")));
             } else if (deed instanceof Deed.Found found) {
-                found.parts().grams().forEach((id, grams) -> all.add(new Page.Weighing(id, grams,
-                        "worked out from a reading")));
+                found.parts()
+                        .grams()
+                        .forEach((id, grams) -> all.add(new Page.Weighing(id, grams, "worked out from a reading")));
             } else if (deed instanceof Deed.SetAside away) {
                 all.add(new Page.Weighing("set aside", -away.grams(), away.name()));
             }
@@ -81,14 +86,22 @@ final class CupPages {
     List<Page.ChipMade> chips(UUID logged) {
         List<Page.ChipMade> chips = new ArrayList<>();
         for (CupState.Sample sample : state.samples()) {
-            boolean earlier = state.parts().flatMap(now -> sample.parts().filter(then -> !sameMix(then, now)))
+            boolean earlier = state.parts()
+                    .flatMap(now -> sample.parts().filter(then -> !sameMix(then, now)))
                     .isPresent();
             if (sample.read().counts() && earlier) {
-                LocalDate day = cup.entry(sample.entry()).map(entry -> LocalDate.ofInstant(entry.at(),
-                        ZoneOffset.UTC)).orElseThrow();
-                chips.add(new Page.ChipMade(Optional.of(logged), new Chip(cup.name() + ", " + sample.entry(),
-                        WriteLog.withoutLeftovers(sample.parts().get(), shelf), List.of(sample.read().reading()),
-                        Optional.of(day), ""), ""));
+                LocalDate day = cup.entry(sample.entry())
+                        .map(entry -> LocalDate.ofInstant(entry.at(), ZoneOffset.UTC))
+                        .orElseThrow();
+                chips.add(new Page.ChipMade(
+                        Optional.of(logged),
+                        new Chip(
+                                cup.name() + ", " + sample.entry(),
+                                WriteLog.withoutLeftovers(sample.parts().get(), shelf),
+                                List.of(sample.read().reading()),
+                                Optional.of(day),
+                                ""),
+                        ""));
             }
         }
         return chips;
@@ -98,8 +111,11 @@ final class CupPages {
         List<Page.LeftOver> all = new ArrayList<>();
         for (CupState.Aside aside : state.aside()) {
             Parts plain = WriteLog.withoutLeftovers(aside.parts(), shelf);
-            all.add(new Page.LeftOver(Optional.of(logged), new Leftover(aside.name(), aside.name(), plain, List.of(),
-                    Optional.of(day)), WriteLog.ingredients(plain, shelf), false));
+            all.add(new Page.LeftOver(
+                    Optional.of(logged),
+                    new Leftover(aside.name(), aside.name(), plain, List.of(), Optional.of(day)),
+                    WriteLog.ingredients(plain, shelf),
+                    false));
         }
         return all;
     }

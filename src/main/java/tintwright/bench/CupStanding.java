@@ -38,8 +38,12 @@ public record CupStanding(double deltaE, double within, String words, boolean re
     private static CupStanding of(CupSight sight, Outlook seen) {
         String verdict = new CupWords(sight).verdict();
         String words = verdict.substring(0, 1).toLowerCase(Locale.ROOT) + verdict.substring(1, verdict.length() - 1);
-        return new CupStanding(seen.deltaE(), seen.within90(), words, sight.state().unread().isEmpty()
-                && sight.state().lastSample().isPresent(), first(sight, seen.deltaE()));
+        return new CupStanding(
+                seen.deltaE(),
+                seen.within90(),
+                words,
+                sight.state().unread().isEmpty() && sight.state().lastSample().isPresent(),
+                first(sight, seen.deltaE()));
     }
 
     private static String first(CupSight sight, double deltaE) {
@@ -54,10 +58,13 @@ public record CupStanding(double deltaE, double within, String words, boolean re
         if (deltaE <= PLAINLY_ANOTHER) {
             return "";
         }
-        return plan instanceof Plan.Doses ? "Weigh in first what is still missing."
-                : plan instanceof Plan.TakeChip ? "Read a chip of it first."
-                : plan instanceof Plan.NoWhite ? "Weigh white in first."
-                : "These tints bring it no nearer: fill only where that is near enough.";
+        return plan instanceof Plan.Doses
+                ? "Weigh in first what is still missing."
+                : plan instanceof Plan.TakeChip
+                        ? "Read a chip of it first."
+                        : plan instanceof Plan.NoWhite
+                                ? "Weigh white in first."
+                                : "These tints bring it no nearer: fill only where that is near enough.";
     }
 
     /** @return true when it is plainly not the colour of the hull, or nobody can tell */
@@ -68,7 +75,7 @@ public record CupStanding(double deltaE, double within, String words, boolean re
     /** @return such as "The cup is 9.5 apart from the hull (too dark), by its weights: no chip of it was read." */
     public String sentence() {
         return "The cup is " + DifferenceWords.apart(deltaE) + " from the hull (" + words + "), "
-                + DifferenceWords.within(within) + " " + DifferenceWords.NINE_TIMES + (read ? ", by weights and chip."
-                : ", by its weights: no chip of it as it is was read.");
+                + DifferenceWords.within(within) + " " + DifferenceWords.NINE_TIMES
+                + (read ? ", by weights and chip." : ", by its weights: no chip of it as it is was read.");
     }
 }

@@ -34,11 +34,12 @@ public record CureClock(Instant catalysed, List<CureTimer> timers) {
         /** @return "tape off: in 7 min", "tape off: look now - a jelly ..." */
         public String words() {
             String left = duration(this.left);
-            return timer.cue() + ": " + switch (phase) {
-                case WAIT -> "in " + left;
-                case LOOK -> "look now - " + timer.test() + "; expected within " + left;
-                case OVERDUE -> "expected " + left + " ago - " + timer.test();
-            };
+            return timer.cue() + ": "
+                    + switch (phase) {
+                        case WAIT -> "in " + left;
+                        case LOOK -> "look now - " + timer.test() + "; expected within " + left;
+                        case OVERDUE -> "expected " + left + " ago - " + timer.test();
+                    };
         }
 
         private static String duration(Duration time) {
@@ -53,15 +54,18 @@ public record CureClock(Instant catalysed, List<CureTimer> timers) {
 
     /** @return where every timer stands at this moment, in their order */
     public List<Standing> at(Instant now) {
-        return timers.stream().map(timer -> {
-            Instant from = opens(timer);
-            Instant to = closes(timer);
-            if (now.isBefore(from)) {
-                return new Standing(timer, Phase.WAIT, Duration.between(now, from));
-            }
-            return now.isAfter(to) ? new Standing(timer, Phase.OVERDUE, Duration.between(to, now))
-                    : new Standing(timer, Phase.LOOK, Duration.between(now, to));
-        }).toList();
+        return timers.stream()
+                .map(timer -> {
+                    Instant from = opens(timer);
+                    Instant to = closes(timer);
+                    if (now.isBefore(from)) {
+                        return new Standing(timer, Phase.WAIT, Duration.between(now, from));
+                    }
+                    return now.isAfter(to)
+                            ? new Standing(timer, Phase.OVERDUE, Duration.between(to, now))
+                            : new Standing(timer, Phase.LOOK, Duration.between(now, to));
+                })
+                .toList();
     }
 
     /** @return the moment before which the timer is not due */

@@ -48,7 +48,9 @@ public final class FillColour {
     public static FillColour of(Knowledge knowledge, Parts parts) {
         for (String id : parts.grams().keySet()) {
             Shelf shelf = knowledge.shelf();
-            if (shelf.base(id).isEmpty() && shelf.tint(id).isEmpty() && shelf.leftover(id).isEmpty()) {
+            if (shelf.base(id).isEmpty()
+                    && shelf.tint(id).isEmpty()
+                    && shelf.leftover(id).isEmpty()) {
                 throw new IllegalArgumentException("there is no base, tint or leftover \"" + id + "\" on the shelf");
             }
         }
@@ -67,7 +69,8 @@ public final class FillColour {
         }
         OptionalDouble mix = hides(parts);
         OptionalDouble bare = hides(Parts.of(Map.of(base.get().id(), 1.0)));
-        return mix.isEmpty() || bare.isEmpty() ? OptionalDouble.empty()
+        return mix.isEmpty() || bare.isEmpty()
+                ? OptionalDouble.empty()
                 : OptionalDouble.of(mix.getAsDouble() / bare.getAsDouble());
     }
 
@@ -83,8 +86,12 @@ public final class FillColour {
                 s[w] += shares[part] * scattering[part][w];
             }
         }
-        return Hiding.thickness(new Film(Grid.INSIDE, k, s, Surface.RESIN), JUST_SEEN, THICKEST,
-                Geometry.SPECULAR_INCLUDED, Viewing.D65_10);
+        return Hiding.thickness(
+                new Film(Grid.INSIDE, k, s, Surface.RESIN),
+                JUST_SEEN,
+                THICKEST,
+                Geometry.SPECULAR_INCLUDED,
+                Viewing.D65_10);
     }
 
     private Optional<Base> mainBase() {
@@ -116,23 +123,37 @@ public final class FillColour {
         for (int part = 0; part < shares.length; part++) {
             String id = knowledge.ids().get(part);
             Optional<Base> base = shelf.base(id);
-            double density = base.isPresent() ? base.get().density() : shelf.tint(id).orElseThrow().density();
+            double density = base.isPresent()
+                    ? base.get().density()
+                    : shelf.tint(id).orElseThrow().density();
             volume += shares[part] / density;
             waxed |= shares[part] > 0 && base.isPresent() && base.get().waxed();
         }
         OptionalDouble against = hidingAgainstBase();
         OptionalDouble hides = baseHidesFromMm.isPresent() && against.isPresent()
-                ? OptionalDouble.of(baseHidesFromMm.getAsDouble() * against.getAsDouble()) : OptionalDouble.empty();
-        return new Materials(new Densities(1 / volume,
-                shelf.pastes().stream().findFirst().map(Paste::density).orElse(Densities.USUAL.paste()),
-                Densities.USUAL.catalyst(), Densities.USUAL.wax()), waxed, hides);
+                ? OptionalDouble.of(baseHidesFromMm.getAsDouble() * against.getAsDouble())
+                : OptionalDouble.empty();
+        return new Materials(
+                new Densities(
+                        1 / volume,
+                        shelf.pastes().stream().findFirst().map(Paste::density).orElse(Densities.USUAL.paste()),
+                        Densities.USUAL.catalyst(),
+                        Densities.USUAL.wax()),
+                waxed,
+                hides);
     }
 
     /** @return the parts by name, as a job sheet lists them */
     public List<FillOrder.Ingredient> recipe() {
         List<FillOrder.Ingredient> recipe = new ArrayList<>();
-        parts.grams().forEach((id, grams) -> recipe.add(new FillOrder.Ingredient(
-                knowledge.shelf().leftover(id).map(Leftover::name).orElse(knowledge.shelf().nameOf(id)), grams)));
+        parts.grams()
+                .forEach((id, grams) -> recipe.add(new FillOrder.Ingredient(
+                        knowledge
+                                .shelf()
+                                .leftover(id)
+                                .map(Leftover::name)
+                                .orElse(knowledge.shelf().nameOf(id)),
+                        grams)));
         return recipe;
     }
 }

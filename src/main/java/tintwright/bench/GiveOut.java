@@ -61,24 +61,39 @@ public final class GiveOut {
 
     private CupSheets.Told told(Noted<Page.Cup> cup) {
         UUID boat = cup.boat().orElseThrow(() -> new IllegalArgumentException("the cup belongs to no boat"));
-        String name = log.book().find(boat).filter(noted -> noted.page() instanceof Page.Boat)
-                .map(noted -> ((Page.Boat) noted.page()).name()).orElse("a boat that was taken back");
-        String place = cup.page().place().flatMap(log.book()::find).filter(noted -> noted.page() instanceof Page.Place)
-                .map(noted -> ((Page.Place) noted.page()).name()).orElse("");
+        String name = log.book()
+                .find(boat)
+                .filter(noted -> noted.page() instanceof Page.Boat)
+                .map(noted -> ((Page.Boat) noted.page()).name())
+                .orElse("a boat that was taken back");
+        String place = cup.page()
+                .place()
+                .flatMap(log.book()::find)
+                .filter(noted -> noted.page() instanceof Page.Place)
+                .map(noted -> ((Page.Place) noted.page()).name())
+                .orElse("");
         List<String> verdicts = log.book().of(boat, Page.Verdict.class).stream()
                 .filter(judged -> judged.page().of().equals(cup.id()))
-                .map(judged -> judged.page().day() + ": " + judged.page().outcome().words()
-                        + (judged.page().note().isBlank() ? "" : ", " + judged.page().note())).toList();
+                .map(judged ->
+                        judged.page().day() + ": " + judged.page().outcome().words()
+                                + (judged.page().note().isBlank()
+                                        ? ""
+                                        : ", " + judged.page().note()))
+                .toList();
         return new CupSheets.Told(name, place, cup.page(), hull(cup, boat), verdicts, shortName(cup.id()));
     }
 
     /** The reading of the place that lies nearest to the day of the cup. */
     private Optional<Lab> hull(Noted<Page.Cup> cup, UUID boat) {
-        return cup.page().place().flatMap(place -> log.book().of(boat, Page.Target.class).stream()
-                .map(Noted::page).filter(target -> target.place().equals(place))
-                .min(Comparator.comparingLong(target ->
-                        Math.abs(ChronoUnit.DAYS.between(target.day(), cup.page().day()))))
-                .flatMap(target -> MeanColour.of(target.readings()))).map(MeanColour::lab);
+        return cup.page()
+                .place()
+                .flatMap(place -> log.book().of(boat, Page.Target.class).stream()
+                        .map(Noted::page)
+                        .filter(target -> target.place().equals(place))
+                        .min(Comparator.comparingLong(target -> Math.abs(
+                                ChronoUnit.DAYS.between(target.day(), cup.page().day()))))
+                        .flatMap(target -> MeanColour.of(target.readings())))
+                .map(MeanColour::lab);
     }
 
     /** @return the end of an entry's name: enough to find it again, short enough to write on a cup */

@@ -26,18 +26,30 @@ public final class KeepBoat {
     public Saved add(Page.Boat boat) {
         List<Noted<Page.Boat>> same = log.book().boatsNamed(boat.name());
         if (!same.isEmpty()) {
-            throw new IllegalArgumentException("there is a boat \"" + same.get(0).page().name()
-                    + "\" in the log already; give this one another name, such as one with its owner's");
+            throw new IllegalArgumentException(
+                    "there is a boat \"" + same.get(0).page().name()
+                            + "\" in the log already; give this one another name, such as one with its owner's");
         }
         return log.book().begin(boat);
     }
 
     /** Changes what is given and keeps the rest. */
-    public Saved change(Noted<Page.Boat> boat, Optional<String> name, Optional<String> type, Optional<Integer> year,
+    public Saved change(
+            Noted<Page.Boat> boat,
+            Optional<String> name,
+            Optional<String> type,
+            Optional<Integer> year,
             Optional<String> notes) {
         Page.Boat old = boat.page();
-        return log.book().correct(boat.id(), new Page.Boat(name.orElse(old.name()), type.orElse(old.type()),
-                year.or(old::year), notes.orElse(old.notes()), old.photos()));
+        return log.book()
+                .correct(
+                        boat.id(),
+                        new Page.Boat(
+                                name.orElse(old.name()),
+                                type.orElse(old.type()),
+                                year.or(old::year),
+                                notes.orElse(old.notes()),
+                                old.photos()));
     }
 
     /**
@@ -59,12 +71,14 @@ public final class KeepBoat {
         log.book().keepPhoto(name, bytes);
         if (place.isPresent()) {
             Page.Place old = place.get().page();
-            return log.book().correct(place.get().id(), new Page.Place(old.name(), old.aged(),
-                    with(old.photos(), name)));
+            return log.book()
+                    .correct(place.get().id(), new Page.Place(old.name(), old.aged(), with(old.photos(), name)));
         }
         Page.Boat old = boat.page();
-        return log.book().correct(boat.id(), new Page.Boat(old.name(), old.type(), old.year(), old.notes(),
-                with(old.photos(), name)));
+        return log.book()
+                .correct(
+                        boat.id(),
+                        new Page.Boat(old.name(), old.type(), old.year(), old.notes(), with(old.photos(), name)));
     }
 
     private static List<String> with(List<String> photos, String name) {

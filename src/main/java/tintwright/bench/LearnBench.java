@@ -11,8 +11,7 @@ import tintwright.shelf.Tint;
 
 /** Let new chips teach the shelf, and see what they changed. */
 public final class LearnBench {
-    private LearnBench() {
-    }
+    private LearnBench() {}
 
     /**
      * What chips did to what was thought of one tint.
@@ -21,8 +20,7 @@ public final class LearnBench {
      * @param before    how well its strength was known, one standard deviation in ln
      * @param after     how well it is known now
      */
-    public record Change(String id, String name, double strength, double before, double after) {
-    }
+    public record Change(String id, String name, double strength, double before, double after) {}
 
     /**
      * @param before  what was known
@@ -31,9 +29,8 @@ public final class LearnBench {
      * @param changes one for each tint that the chips hold
      * @param doubts  chips, old or new, that contradict the rest
      */
-    public record Learned(Knowledge before, Knowledge after, List<Chip> added, List<Change> changes,
-            List<Doubt> doubts) {
-    }
+    public record Learned(
+            Knowledge before, Knowledge after, List<Chip> added, List<Change> changes, List<Doubt> doubts) {}
 
     /**
      * @throws IllegalArgumentException when a chip has the name of another, or holds what is not on the shelf
@@ -49,14 +46,19 @@ public final class LearnBench {
         List<Change> changes = new ArrayList<>();
         for (Tint tint : shelf.tints()) {
             if (chips.stream().anyMatch(chip -> chip.parts().grams(tint.id()) > 0)) {
-                changes.add(new Change(tint.id(), tint.name(), strength(after, tint) / strength(before, tint),
-                        before.strengthDeviation(tint.id()), after.strengthDeviation(tint.id())));
+                changes.add(new Change(
+                        tint.id(),
+                        tint.name(),
+                        strength(after, tint) / strength(before, tint),
+                        before.strengthDeviation(tint.id()),
+                        after.strengthDeviation(tint.id())));
             }
         }
         return new Learned(before, after, List.copyOf(chips), changes, after.doubts());
     }
 
     private static double strength(Knowledge knowledge, Tint tint) {
-        return Arrays.stream(knowledge.absorption()[knowledge.ids().indexOf(tint.id())]).sum();
+        return Arrays.stream(knowledge.absorption()[knowledge.ids().indexOf(tint.id())])
+                .sum();
     }
 }

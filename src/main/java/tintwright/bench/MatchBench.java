@@ -66,8 +66,10 @@ public final class MatchBench {
 
     /** @return what to do when the tints would reach the hull and the scale does not */
     public static String tooCoarse(MatchAnswer.TooCoarse answer) {
-        return String.format(Locale.ROOT, "The tints would reach it, but the scale is too coarse for this batch: "
-                + "rounding alone leaves %.1f. Make more, take a finer scale, or stir the tints into some white first.",
+        return String.format(
+                Locale.ROOT,
+                "The tints would reach it, but the scale is too coarse for this batch: "
+                        + "rounding alone leaves %.1f. Make more, take a finer scale, or stir the tints into some white first.",
                 answer.best().deltaE());
     }
 
@@ -76,13 +78,15 @@ public final class MatchBench {
         List<String> sentences = new ArrayList<>();
         recipe.weighed().grams().forEach((id, grams) -> {
             Shelf shelf = knowledge.shelf();
-            OptionalDouble left = shelf.base(id).map(base -> base.stock().gramsLeft())
+            OptionalDouble left = shelf.base(id)
+                    .map(base -> base.stock().gramsLeft())
                     .or(() -> shelf.tint(id).map(tint -> tint.stock().gramsLeft()))
-                    .or(() -> shelf.leftover(id).map(cup -> OptionalDouble.of(cup.parts().total())))
+                    .or(() -> shelf.leftover(id)
+                            .map(cup -> OptionalDouble.of(cup.parts().total())))
                     .orElse(OptionalDouble.empty());
             if (left.isPresent() && left.getAsDouble() < grams) {
-                sentences.add(String.format(Locale.ROOT, "Only %.1f g of %s are left on the shelf.",
-                        left.getAsDouble(), shelf.nameOf(id)));
+                sentences.add(String.format(
+                        Locale.ROOT, "Only %.1f g of %s are left on the shelf.", left.getAsDouble(), shelf.nameOf(id)));
             }
         });
         return sentences;
@@ -96,9 +100,15 @@ public final class MatchBench {
     public List<Weighing> order(Recipe recipe, double scaleStep) {
         Parts weighed = recipe.weighed();
         List<Weighing> order = new ArrayList<>();
-        weighed.grams().forEach((id, grams) -> order.add(new Weighing(id, knowledge.shelf().nameOf(id),
-                knowledge.shelf().tint(id).isPresent(), grams, recipe.exact().grams(id), weighed.share(id),
-                grams / scaleStep)));
+        weighed.grams()
+                .forEach((id, grams) -> order.add(new Weighing(
+                        id,
+                        knowledge.shelf().nameOf(id),
+                        knowledge.shelf().tint(id).isPresent(),
+                        grams,
+                        recipe.exact().grams(id),
+                        weighed.share(id),
+                        grams / scaleStep)));
         return order;
     }
 }

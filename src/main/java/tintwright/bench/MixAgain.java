@@ -47,17 +47,22 @@ public final class MixAgain {
      * @param parts grams of each, as the scale can show them
      */
     public record SameParts(Noted<Page.Cup> cup, Parts parts, Optional<BoatStory.Moved> moved, List<String> remarks)
-            implements Answer {
-    }
+            implements Answer {}
 
     /**
      * Matched anew: to the recorded colour because the shelf has changed, or to the hull as it reads today.
      *
      * @param bench what to ask about the recipes
      */
-    public record Matched(Noted<Page.Cup> cup, MatchBench bench, Aim aim, Wish wish, MatchAnswer match,
-            Optional<BoatStory.Moved> moved, List<String> remarks) implements Answer {
-    }
+    public record Matched(
+            Noted<Page.Cup> cup,
+            MatchBench bench,
+            Aim aim,
+            Wish wish,
+            MatchAnswer match,
+            Optional<BoatStory.Moved> moved,
+            List<String> remarks)
+            implements Answer {}
 
     /**
      * The colour of the cup again.
@@ -84,18 +89,27 @@ public final class MixAgain {
      * @throws IllegalArgumentException when the cup was for no place, or the place was never read
      */
     public Answer hullToday(Noted<Page.Cup> cup, double grams, double scaleStep) {
-        UUID place = cup.page().place().orElseThrow(() -> new IllegalArgumentException("the cup \""
-                + cup.page().name() + "\" was for no place, so there is no hull to follow"));
-        Noted<Page.Target> latest = targets(cup, place).reduce((first, last) -> last).orElseThrow(
-                () -> new IllegalArgumentException("that place was never read; read it and write it down first"));
+        UUID place = cup.page()
+                .place()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "the cup \"" + cup.page().name() + "\" was for no place, so there is no hull to follow"));
+        Noted<Page.Target> latest = targets(cup, place)
+                .reduce((first, last) -> last)
+                .orElseThrow(() ->
+                        new IllegalArgumentException("that place was never read; read it and write it down first"));
         PlaceReadings hull = new PlaceReadings("", nameOf(place), latest.page().readings(), "");
         List<String> remarks = new ArrayList<>();
         remarks.add("Matched to the hull as it was read on " + latest.page().day() + ".");
         return match(cup, Aim.of(hull), grams, scaleStep, moved(cup), remarks);
     }
 
-    private Answer match(Noted<Page.Cup> cup, Aim aim, double grams, double scaleStep,
-            Optional<BoatStory.Moved> moved, List<String> remarks) {
+    private Answer match(
+            Noted<Page.Cup> cup,
+            Aim aim,
+            double grams,
+            double scaleStep,
+            Optional<BoatStory.Moved> moved,
+            List<String> remarks) {
         MatchBench bench = MatchBench.of(shelf);
         Wish wish = new Wish(aim.target(), grams, scaleStep, Set.of(), Optional.empty(), Optional.empty());
         return new Matched(cup, bench, aim, wish, bench.match(wish), moved, remarks);
@@ -105,15 +119,21 @@ public final class MixAgain {
     private List<String> changes(Page.Cup cup) {
         List<String> changed = new ArrayList<>();
         for (String id : cup.parts().grams().keySet()) {
-            Page.Ingredient then = cup.shelf().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
-            Optional<String> now = shelf.base(id).map(base -> base.name())
+            Page.Ingredient then = cup.shelf().stream()
+                    .filter(one -> one.id().equals(id))
+                    .findFirst()
+                    .orElseThrow();
+            Optional<String> now = shelf.base(id)
+                    .map(base -> base.name())
                     .or(() -> shelf.tint(id).map(tint -> tint.name()));
             if (now.isEmpty()) {
                 changed.add("There is no " + then.name() + " on the shelf any more");
             } else if (!now.get().equalsIgnoreCase(then.name())) {
                 changed.add("What was " + then.name() + " then is " + now.get() + " on the shelf now");
             } else if (!then.family().isEmpty()
-                    && shelf.tint(id).filter(tint -> tint.family().code().equals(then.family())).isEmpty()) {
+                    && shelf.tint(id)
+                            .filter(tint -> tint.family().code().equals(then.family()))
+                            .isEmpty()) {
                 changed.add(then.name() + " holds another pigment than it did then");
             }
         }
@@ -124,13 +144,17 @@ public final class MixAgain {
     private List<String> newTubs(Page.Cup cup) {
         List<String> newer = new ArrayList<>();
         for (String id : cup.parts().grams().keySet()) {
-            Optional<Stock> stock = shelf.base(id).map(base -> base.stock())
+            Optional<Stock> stock = shelf.base(id)
+                    .map(base -> base.stock())
                     .or(() -> shelf.tint(id).map(tint -> tint.stock()));
-            stock.flatMap(Stock::openedOn).filter(day -> day.isAfter(cup.day())).ifPresent(
-                    day -> newer.add(shelf.nameOf(id) + " (" + day + ")"));
+            stock.flatMap(Stock::openedOn)
+                    .filter(day -> day.isAfter(cup.day()))
+                    .ifPresent(day -> newer.add(shelf.nameOf(id) + " (" + day + ")"));
         }
-        return newer.isEmpty() ? List.of() : List.of("Opened after this cup: " + String.join(", ", newer)
-                + ". Read a chip before you trust them.");
+        return newer.isEmpty()
+                ? List.of()
+                : List.of(
+                        "Opened after this cup: " + String.join(", ", newer) + ". Read a chip before you trust them.");
     }
 
     private static Parts weighable(Parts parts, double grams, double scaleStep) {
@@ -141,8 +165,9 @@ public final class MixAgain {
             throw new IllegalArgumentException("the step of the scale must be 0.0001 to 10 g, was " + scaleStep);
         }
         Map<String, Double> weighed = new LinkedHashMap<>();
-        parts.times(grams / parts.total()).grams().forEach((id, mass) ->
-                weighed.put(id, Math.rint(mass / scaleStep) * scaleStep));
+        parts.times(grams / parts.total())
+                .grams()
+                .forEach((id, mass) -> weighed.put(id, Math.rint(mass / scaleStep) * scaleStep));
         return Parts.of(weighed);
     }
 
@@ -153,24 +178,31 @@ public final class MixAgain {
         if (cured.isEmpty()) {
             cured = log.book().of(boat, Page.ChipMade.class).stream()
                     .filter(made -> made.page().cup().filter(cup.id()::equals).isPresent())
-                    .map(made -> cured(made.page().chip().readings())).filter(list -> !list.isEmpty())
-                    .reduce((first, last) -> last).orElse(List.of());
+                    .map(made -> cured(made.page().chip().readings()))
+                    .filter(list -> !list.isEmpty())
+                    .reduce((first, last) -> last)
+                    .orElse(List.of());
         }
         if (cured.isEmpty() && cup.page().place().isPresent()) {
             cured = targets(cup, cup.page().place().get())
                     .filter(target -> !target.page().day().isAfter(cup.page().day()))
-                    .reduce((first, last) -> last).map(target -> cured(target.page().readings())).orElse(List.of());
+                    .reduce((first, last) -> last)
+                    .map(target -> cured(target.page().readings()))
+                    .orElse(List.of());
         }
         if (cured.isEmpty()) {
-            throw new IllegalArgumentException("the shelf has changed since the cup \"" + cup.page().name()
-                    + "\", and neither it nor a chip of it nor its place was read cured: match the hull itself");
+            throw new IllegalArgumentException(
+                    "the shelf has changed since the cup \"" + cup.page().name()
+                            + "\", and neither it nor a chip of it nor its place was read cured: match the hull itself");
         }
-        return Aim.of(new PlaceReadings("", "the cup \"" + cup.page().name() + "\" of " + cup.page().day(), cured,
-                ""));
+        return Aim.of(new PlaceReadings(
+                "", "the cup \"" + cup.page().name() + "\" of " + cup.page().day(), cured, ""));
     }
 
     private static List<Reading> cured(List<Reading> readings) {
-        return readings.stream().filter(reading -> reading.film() == FilmState.CURED).toList();
+        return readings.stream()
+                .filter(reading -> reading.film() == FilmState.CURED)
+                .toList();
     }
 
     private Stream<Noted<Page.Target>> targets(Noted<Page.Cup> cup, UUID place) {
@@ -180,24 +212,34 @@ public final class MixAgain {
     }
 
     private String nameOf(UUID place) {
-        return log.book().find(place).map(Noted::page).filter(Page.Place.class::isInstance)
-                .map(page -> ((Page.Place) page).name()).orElse("the place");
+        return log.book()
+                .find(place)
+                .map(Noted::page)
+                .filter(Page.Place.class::isInstance)
+                .map(page -> ((Page.Place) page).name())
+                .orElse("the place");
     }
 
     /** From the last reading before the cup, or the first after it, to the last of all. */
     private Optional<BoatStory.Moved> moved(Noted<Page.Cup> cup) {
         LocalDate day = cup.page().day();
-        return cup.page().place().flatMap(place -> cup.boat().flatMap(log.book()::find)
-                .filter(noted -> noted.page() instanceof Page.Boat)
-                .map(noted -> new Noted<>(noted.id(), noted.at(), noted.boat(), (Page.Boat) noted.page()))
-                .flatMap(boat -> BoatStory.of(log, boat).places().stream()
-                        .filter(story -> story.place().id().equals(place)).findFirst())
-                .flatMap(story -> {
-                    List<BoatStory.Seen> seen = story.seen();
-                    Optional<BoatStory.Seen> then = seen.stream().filter(one -> !one.day().isAfter(day))
-                            .reduce((first, last) -> last).or(() -> seen.stream().findFirst());
-                    return then.filter(first -> seen.size() > 1)
-                            .flatMap(first -> BoatStory.Moved.between(first, seen.get(seen.size() - 1)));
-                }));
+        return cup.page()
+                .place()
+                .flatMap(place -> cup.boat()
+                        .flatMap(log.book()::find)
+                        .filter(noted -> noted.page() instanceof Page.Boat)
+                        .map(noted -> new Noted<>(noted.id(), noted.at(), noted.boat(), (Page.Boat) noted.page()))
+                        .flatMap(boat -> BoatStory.of(log, boat).places().stream()
+                                .filter(story -> story.place().id().equals(place))
+                                .findFirst())
+                        .flatMap(story -> {
+                            List<BoatStory.Seen> seen = story.seen();
+                            Optional<BoatStory.Seen> then = seen.stream()
+                                    .filter(one -> !one.day().isAfter(day))
+                                    .reduce((first, last) -> last)
+                                    .or(() -> seen.stream().findFirst());
+                            return then.filter(first -> seen.size() > 1)
+                                    .flatMap(first -> BoatStory.Moved.between(first, seen.get(seen.size() - 1)));
+                        }));
     }
 }

@@ -37,9 +37,14 @@ public record NearIt(List<Start> starts, int notComparable) {
      * @param words  how it looks beside the target
      * @param verdict how it came out, when somebody said so
      */
-    public record Start(Noted<Page> page, Optional<String> boat, String name, Map<String, Double> parts,
-            double deltaE, String words, Optional<Page.Outcome> verdict) {
-    }
+    public record Start(
+            Noted<Page> page,
+            Optional<String> boat,
+            String name,
+            Map<String, Double> parts,
+            double deltaE,
+            String words,
+            Optional<Page.Outcome> verdict) {}
 
     /**
      * @param target with its light and observer; only what was read under the same can be compared
@@ -55,33 +60,58 @@ public record NearIt(List<Start> starts, int notComparable) {
     }
 
     private static Start start(ShopLog log, Noted<Page> noted, double deltaE, Lab target) {
-        Optional<String> boat = noted.boat().flatMap(log.book()::find).map(Noted::page)
-                .filter(Page.Boat.class::isInstance).map(page -> ((Page.Boat) page).name());
+        Optional<String> boat = noted.boat()
+                .flatMap(log.book()::find)
+                .map(Noted::page)
+                .filter(Page.Boat.class::isInstance)
+                .map(page -> ((Page.Boat) page).name());
         Optional<Page.Outcome> verdict = noted.boat().stream()
                 .flatMap(id -> log.book().of(id, Page.Verdict.class).stream())
                 .filter(judged -> judged.page().of().equals(noted.id()))
-                .map(judged -> judged.page().outcome()).reduce((first, last) -> last);
+                .map(judged -> judged.page().outcome())
+                .reduce((first, last) -> last);
         Page page = noted.page();
         if (page instanceof Page.Cup cup) {
-            return new Start(noted, boat, cup.name(), named(cup.parts(), cup.shelf()), deltaE,
-                    words(cup.readings(), target), verdict);
+            return new Start(
+                    noted,
+                    boat,
+                    cup.name(),
+                    named(cup.parts(), cup.shelf()),
+                    deltaE,
+                    words(cup.readings(), target),
+                    verdict);
         }
         if (page instanceof Page.LeftOver left) {
-            return new Start(noted, boat, left.leftover().name() + (left.used() ? " (used up)" : ""),
-                    named(left.leftover().parts(), left.shelf()), deltaE, words(left.leftover().readings(), target),
+            return new Start(
+                    noted,
+                    boat,
+                    left.leftover().name() + (left.used() ? " (used up)" : ""),
+                    named(left.leftover().parts(), left.shelf()),
+                    deltaE,
+                    words(left.leftover().readings(), target),
                     verdict);
         }
         if (page instanceof Page.ChipMade made) {
-            return new Start(noted, boat, made.chip().id(), named(made.chip().parts(), shelfOf(log, made)), deltaE,
-                    words(made.chip().readings(), target), verdict);
+            return new Start(
+                    noted,
+                    boat,
+                    made.chip().id(),
+                    named(made.chip().parts(), shelfOf(log, made)),
+                    deltaE,
+                    words(made.chip().readings(), target),
+                    verdict);
         }
         return new Start(noted, boat, "an entry of a newer version", Map.of(), deltaE, "", verdict);
     }
 
     /** A chip knows ids only; what they were stands in the cup it was drawn from. */
     private static List<Page.Ingredient> shelfOf(ShopLog log, Page.ChipMade made) {
-        return made.cup().flatMap(log.book()::find).map(Noted::page).filter(Page.Cup.class::isInstance)
-                .map(cup -> ((Page.Cup) cup).shelf()).orElse(List.of());
+        return made.cup()
+                .flatMap(log.book()::find)
+                .map(Noted::page)
+                .filter(Page.Cup.class::isInstance)
+                .map(cup -> ((Page.Cup) cup).shelf())
+                .orElse(List.of());
     }
 
     private static Map<String, Double> named(Parts parts, List<Page.Ingredient> shelf) {
@@ -93,7 +123,10 @@ public record NearIt(List<Start> starts, int notComparable) {
     }
 
     private static String words(List<Reading> readings, Lab target) {
-        return MeanColour.of(readings).map(MeanColour::lab).filter(lab -> lab.viewing().equals(target.viewing()))
-                .map(lab -> DifferenceWords.of(lab, target).phrase()).orElse("");
+        return MeanColour.of(readings)
+                .map(MeanColour::lab)
+                .filter(lab -> lab.viewing().equals(target.viewing()))
+                .map(lab -> DifferenceWords.of(lab, target).phrase())
+                .orElse("");
     }
 }

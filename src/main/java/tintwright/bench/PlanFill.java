@@ -69,7 +69,7 @@ public record PlanFill(FillOrder order, FillPlan plan, Optional<CupStanding> sta
     }
 
     private Sheet sheet(UnitSystem units) {
-        return JobSheet.of(order, plan, units, standing.map(seen -> new JobSheet.Colour(
-                seen.sentence(), seen.first())));
+        return JobSheet.of(
+                order, plan, units, standing.map(seen -> new JobSheet.Colour(seen.sentence(), seen.first())));
     }
 }

@@ -23,8 +23,7 @@ public final class ShelfBench {
     /** A base below this is running low, grams; a judgement of ours. */
     private static final double LOW_BASE_GRAMS = 300;
 
-    private ShelfBench() {
-    }
+    private ShelfBench() {}
 
     /**
      * One thing on the shelf.
@@ -37,8 +36,15 @@ public final class ShelfBench {
      * @param bestBefore when known
      * @param warnings  what to see to; mostly none
      */
-    public record Item(String id, String name, String kind, Optional<PigmentFamily> family, int chips,
-            OptionalDouble deviation, OptionalDouble gramsLeft, Optional<LocalDate> bestBefore,
+    public record Item(
+            String id,
+            String name,
+            String kind,
+            Optional<PigmentFamily> family,
+            int chips,
+            OptionalDouble deviation,
+            OptionalDouble gramsLeft,
+            Optional<LocalDate> bestBefore,
             List<String> warnings) {
         /** @return such as "well known" */
         public String known() {
@@ -62,28 +68,65 @@ public final class ShelfBench {
         Shelf shelf = knowledge.shelf();
         List<Item> items = new ArrayList<>();
         for (Base base : shelf.bases()) {
-            items.add(item(knowledge, base.id(), base.name(), "base", Optional.empty(), base.stock(), today,
-                    LOW_BASE_GRAMS));
+            items.add(item(
+                    knowledge, base.id(), base.name(), "base", Optional.empty(), base.stock(), today, LOW_BASE_GRAMS));
         }
         for (Tint tint : shelf.tints()) {
-            items.add(item(knowledge, tint.id(), tint.name(), "tint", Optional.of(tint.family()), tint.stock(), today,
+            items.add(item(
+                    knowledge,
+                    tint.id(),
+                    tint.name(),
+                    "tint",
+                    Optional.of(tint.family()),
+                    tint.stock(),
+                    today,
                     LOW_TINT_GRAMS));
         }
         for (Paste paste : shelf.pastes()) {
-            items.add(new Item(paste.id(), paste.name(), "paste", Optional.empty(), 0, OptionalDouble.empty(),
-                    paste.stock().gramsLeft(), paste.stock().bestBefore(), warnings(paste.stock(), today, 0)));
+            items.add(new Item(
+                    paste.id(),
+                    paste.name(),
+                    "paste",
+                    Optional.empty(),
+                    0,
+                    OptionalDouble.empty(),
+                    paste.stock().gramsLeft(),
+                    paste.stock().bestBefore(),
+                    warnings(paste.stock(), today, 0)));
         }
         for (Leftover leftover : shelf.leftovers()) {
-            items.add(new Item(leftover.id(), leftover.name(), "leftover", Optional.empty(), 0,
-                    OptionalDouble.empty(), OptionalDouble.of(leftover.parts().total()), Optional.empty(), List.of()));
+            items.add(new Item(
+                    leftover.id(),
+                    leftover.name(),
+                    "leftover",
+                    Optional.empty(),
+                    0,
+                    OptionalDouble.empty(),
+                    OptionalDouble.of(leftover.parts().total()),
+                    Optional.empty(),
+                    List.of()));
         }
         return items;
     }
 
-    private static Item item(Knowledge knowledge, String id, String name, String kind, Optional<PigmentFamily> family,
-            Stock stock, LocalDate today, double low) {
-        return new Item(id, name, kind, family, knowledge.chipsWith(id),
-                OptionalDouble.of(knowledge.strengthDeviation(id)), stock.gramsLeft(), stock.bestBefore(),
+    private static Item item(
+            Knowledge knowledge,
+            String id,
+            String name,
+            String kind,
+            Optional<PigmentFamily> family,
+            Stock stock,
+            LocalDate today,
+            double low) {
+        return new Item(
+                id,
+                name,
+                kind,
+                family,
+                knowledge.chipsWith(id),
+                OptionalDouble.of(knowledge.strengthDeviation(id)),
+                stock.gramsLeft(),
+                stock.bestBefore(),
                 warnings(stock, today, low));
     }
 

@@ -38,14 +38,16 @@ public final class ShopLog implements AutoCloseable {
     /** @return where the log of this person is: what the variable says, else a folder in the home folder */
     public static Path usualFolder() {
         String named = System.getenv(FOLDER_VARIABLE);
-        return named == null || named.isBlank() ? Path.of(System.getProperty("user.home"), "Tintwright", "log")
+        return named == null || named.isBlank()
+                ? Path.of(System.getProperty("user.home"), "Tintwright", "log")
                 : Path.of(named);
     }
 
     /** @return where this machine keeps its own small files: what the variable says, else in the home folder */
     public static Path usualHome() {
         String named = System.getenv(HOME_VARIABLE);
-        return named == null || named.isBlank() ? Path.of(System.getProperty("user.home"), ".tintwright")
+        return named == null || named.isBlank()
+                ? Path.of(System.getProperty("user.home"), ".tintwright")
                 : Path.of(named);
     }
 
@@ -65,12 +67,17 @@ public final class ShopLog implements AutoCloseable {
         try {
             Path scratch = Files.createTempDirectory("tintwright-demo");
             DemoLog.copyTo(scratch.resolve("log"));
-            LogBook book = LogBook.open(scratch.resolve("log"), new ThisBench("visitor", scratch.resolve("home")),
-                    clock, new SecureRandom());
+            LogBook book = LogBook.open(
+                    scratch.resolve("log"),
+                    new ThisBench("visitor", scratch.resolve("home")),
+                    clock,
+                    new SecureRandom());
             return new ShopLog(book, clock, Optional.of(scratch));
         } catch (IOException e) {
-            throw new LogFailure("The demo log could not be copied to the folder for temporary files ("
-                    + e.getMessage() + "). Make room there, or make it writable.", e);
+            throw new LogFailure(
+                    "The demo log could not be copied to the folder for temporary files (" + e.getMessage()
+                            + "). Make room there, or make it writable.",
+                    e);
         }
     }
 
@@ -102,7 +109,9 @@ public final class ShopLog implements AutoCloseable {
                     + "\" in the log; give one of them another name first");
         }
         if (found.isEmpty()) {
-            List<String> near = book.search(name, 5).stream().map(boat -> boat.page().name()).toList();
+            List<String> near = book.search(name, 5).stream()
+                    .map(boat -> boat.page().name())
+                    .toList();
             throw new IllegalArgumentException("there is no boat \"" + name + "\" in the log " + book.folder()
                     + (near.isEmpty() ? "" : "; did you mean " + String.join(", ", near) + "?"));
         }
@@ -116,10 +125,20 @@ public final class ShopLog implements AutoCloseable {
      */
     public Noted<Page.Place> place(Noted<Page.Boat> boat, String name) {
         List<Noted<Page.Place>> places = book.of(boat.id(), Page.Place.class);
-        return places.stream().filter(place -> place.page().name().equalsIgnoreCase(name.strip())).findFirst()
+        return places.stream()
+                .filter(place -> place.page().name().equalsIgnoreCase(name.strip()))
+                .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("there is no place \"" + name + "\" on the "
-                        + boat.page().name() + (places.isEmpty() ? "; add it first" : "; its places are "
-                        + String.join(", ", places.stream().map(place -> place.page().name()).toList()))));
+                        + boat.page().name()
+                        + (places.isEmpty()
+                                ? "; add it first"
+                                : "; its places are "
+                                        + String.join(
+                                                ", ",
+                                                places.stream()
+                                                        .map(place ->
+                                                                place.page().name())
+                                                        .toList()))));
     }
 
     /**
@@ -129,15 +148,21 @@ public final class ShopLog implements AutoCloseable {
      */
     public Noted<Page.Cup> cup(Noted<Page.Boat> boat, Optional<String> name) {
         List<Noted<Page.Cup>> cups = book.of(boat.id(), Page.Cup.class).stream()
-                .sorted(Comparator.comparing(cup -> cup.page().day())).toList();
+                .sorted(Comparator.comparing(cup -> cup.page().day()))
+                .toList();
         if (cups.isEmpty()) {
-            throw new IllegalArgumentException("no cup was written down for the " + boat.page().name());
+            throw new IllegalArgumentException(
+                    "no cup was written down for the " + boat.page().name());
         }
-        return cups.stream().filter(cup -> name.isEmpty() || cup.page().name().equalsIgnoreCase(name.get().strip()))
+        return cups.stream()
+                .filter(cup -> name.isEmpty()
+                        || cup.page().name().equalsIgnoreCase(name.get().strip()))
                 .reduce((first, last) -> last)
                 .orElseThrow(() -> new IllegalArgumentException("there is no cup \"" + name.get() + "\" of the "
                         + boat.page().name() + "; its cups are "
-                        + String.join(", ", cups.stream().map(cup -> cup.page().name()).toList())));
+                        + String.join(
+                                ", ",
+                                cups.stream().map(cup -> cup.page().name()).toList())));
     }
 
     @Override
@@ -149,8 +174,10 @@ public final class ShopLog implements AutoCloseable {
                     Files.delete(path);
                 }
             } catch (IOException e) {
-                throw new LogFailure("The copy of the demo log in " + scratch.get() + " could not be cleared away ("
-                        + e.getMessage() + "). Delete that folder.", e);
+                throw new LogFailure(
+                        "The copy of the demo log in " + scratch.get() + " could not be cleared away (" + e.getMessage()
+                                + "). Delete that folder.",
+                        e);
             }
         }
     }

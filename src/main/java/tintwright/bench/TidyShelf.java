@@ -17,8 +17,7 @@ import tintwright.shelf.Tint;
 
 /** Keep a shelf true: another name, another pigment, what is left, what is gone, a chip that was wrong. */
 public final class TidyShelf {
-    private TidyShelf() {
-    }
+    private TidyShelf() {}
 
     /**
      * Puts right what is written of a base or a tint; its chips stay with it.
@@ -33,15 +32,33 @@ public final class TidyShelf {
         String called = name.strip();
         checkFree(shelf, id, called);
         if (shelf.base(id).isPresent()) {
-            return new Shelf(shelf.name(), with(shelf.bases(), base -> base.id().equals(id) ? new Base(id, called,
-                    base.density(), base.waxed(), left(base.stock(), gramsLeft)) : base), shelf.tints(),
-                    shelf.pastes(), shelf.leftovers(), shelf.chips());
+            return new Shelf(
+                    shelf.name(),
+                    with(
+                            shelf.bases(),
+                            base -> base.id().equals(id)
+                                    ? new Base(id, called, base.density(), base.waxed(), left(base.stock(), gramsLeft))
+                                    : base),
+                    shelf.tints(),
+                    shelf.pastes(),
+                    shelf.leftovers(),
+                    shelf.chips());
         }
         if (shelf.tint(id).isEmpty()) {
             throw new IllegalArgumentException("there is no base or tint \"" + id + "\" on the shelf");
         }
-        return shelf.withTints(with(shelf.tints(), tint -> tint.id().equals(id) ? new Tint(id, called, family,
-                tint.loadingLimit(), tint.density(), tint.dropGrams(), left(tint.stock(), gramsLeft)) : tint));
+        return shelf.withTints(with(
+                shelf.tints(),
+                tint -> tint.id().equals(id)
+                        ? new Tint(
+                                id,
+                                called,
+                                family,
+                                tint.loadingLimit(),
+                                tint.density(),
+                                tint.dropGrams(),
+                                left(tint.stock(), gramsLeft))
+                        : tint));
     }
 
     /**
@@ -55,8 +72,8 @@ public final class TidyShelf {
                 shelf.bases().stream().filter(base -> !base.id().equals(id)).map(Base::name),
                 shelf.tints().stream().filter(tint -> !tint.id().equals(id)).map(Tint::name));
         if (others.anyMatch(name.strip()::equalsIgnoreCase)) {
-            throw new IllegalArgumentException("\"" + name.strip() + "\" stands on the shelf already: give it another "
-                    + "name");
+            throw new IllegalArgumentException(
+                    "\"" + name.strip() + "\" stands on the shelf already: give it another " + "name");
         }
     }
 
@@ -79,16 +96,23 @@ public final class TidyShelf {
         if (inTheCup.filter(parts -> parts.grams(id) > 0).isPresent()) {
             throw new IllegalArgumentException(name + " is in the cup in hand: finish the cup or put it away first");
         }
-        shelf.leftovers().stream().filter(left -> left.parts().grams(id) > 0).findFirst().ifPresent(left -> {
-            throw new IllegalArgumentException(name + " is in the leftover \"" + left.name()
-                    + "\": take that off the shelf first");
-        });
+        shelf.leftovers().stream()
+                .filter(left -> left.parts().grams(id) > 0)
+                .findFirst()
+                .ifPresent(left -> {
+                    throw new IllegalArgumentException(
+                            name + " is in the leftover \"" + left.name() + "\": take that off the shelf first");
+                });
         if (shelf.tint(id).isEmpty() && shelf.leftover(id).isEmpty()) {
             throw new IllegalArgumentException(name + " cannot be taken off: only tints and leftovers can; for "
                     + "another white, begin another shelf");
         }
-        return new Shelf(shelf.name(), shelf.bases(), without(shelf.tints(), tint -> tint.id().equals(id)),
-                shelf.pastes(), without(shelf.leftovers(), left -> left.id().equals(id)),
+        return new Shelf(
+                shelf.name(),
+                shelf.bases(),
+                without(shelf.tints(), tint -> tint.id().equals(id)),
+                shelf.pastes(),
+                without(shelf.leftovers(), left -> left.id().equals(id)),
                 without(shelf.chips(), chip -> chip.parts().grams(id) > 0));
     }
 

@@ -11,8 +11,7 @@ package tintwright.bench;
  * @param share    share of the whole mass, 0 to 1
  * @param steps    how many steps of the scale that is: below twenty the scale itself is the error
  */
-public record Weighing(String id, String name, boolean tint, double grams, double exact, double share,
-        double steps) {
+public record Weighing(String id, String name, boolean tint, double grams, double exact, double share, double steps) {
     /** Fewer steps of the scale than this are better weighed as a letdown; common practice, no source. */
     public static final double FEWEST_STEPS = 20;
 

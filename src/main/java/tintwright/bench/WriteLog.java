@@ -40,11 +40,28 @@ public final class WriteLog {
      * @param readings  what was read from it; may be empty
      * @throws IllegalArgumentException for parts that are not on the shelf
      */
-    public Saved cup(Noted<Page.Boat> boat, Optional<Noted<Page.Place>> place, String name, Parts parts, Shelf shelf,
-            List<Page.Weighing> weighings, List<Reading> readings, String note) {
+    public Saved cup(
+            Noted<Page.Boat> boat,
+            Optional<Noted<Page.Place>> place,
+            String name,
+            Parts parts,
+            Shelf shelf,
+            List<Page.Weighing> weighings,
+            List<Reading> readings,
+            String note) {
         Parts plain = withoutLeftovers(parts, shelf);
-        return log.book().write(Optional.of(boat.id()), new Page.Cup(name, today(), place.map(Noted::id), plain,
-                ingredients(plain, shelf), weighings, readings, note));
+        return log.book()
+                .write(
+                        Optional.of(boat.id()),
+                        new Page.Cup(
+                                name,
+                                today(),
+                                place.map(Noted::id),
+                                plain,
+                                ingredients(plain, shelf),
+                                weighings,
+                                readings,
+                                note));
     }
 
     /**
@@ -54,10 +71,16 @@ public final class WriteLog {
      * @param earlier the page of this cup, when it was written before
      * @throws IllegalArgumentException for an empty cup, or parts that are not on the shelf
      */
-    public Saved cup(Noted<Page.Boat> boat, Optional<Noted<Page.Place>> place, Cup cup, Shelf shelf, String note,
+    public Saved cup(
+            Noted<Page.Boat> boat,
+            Optional<Noted<Page.Place>> place,
+            Cup cup,
+            Shelf shelf,
+            String note,
             Optional<UUID> earlier) {
         Page.Cup page = new CupPages(cup, shelf).cup(place.map(Noted::id), today(), note);
-        return earlier.isPresent() ? log.book().correct(earlier.get(), page)
+        return earlier.isPresent()
+                ? log.book().correct(earlier.get(), page)
                 : log.book().write(Optional.of(boat.id()), page);
     }
 
@@ -71,13 +94,18 @@ public final class WriteLog {
         CupPages pages = new CupPages(cup, shelf);
         List<Saved> saved = new ArrayList<>();
         Optional<UUID> cupPage = Optional.of(logged);
-        pages.chips(logged).stream().filter(chip -> log.book().of(boat.id(), Page.ChipMade.class).stream()
-                .noneMatch(known -> known.page().cup().equals(cupPage)
-                && known.page().chip().id().equals(chip.chip().id())))
+        pages.chips(logged).stream()
+                .filter(chip -> log.book().of(boat.id(), Page.ChipMade.class).stream()
+                        .noneMatch(known -> known.page().cup().equals(cupPage)
+                                && known.page().chip().id().equals(chip.chip().id())))
                 .forEach(chip -> saved.add(log.book().write(Optional.of(boat.id()), chip)));
-        pages.leftovers(logged, today()).stream().filter(left -> log.book().of(boat.id(), Page.LeftOver.class).stream()
-                .noneMatch(known -> known.page().cup().equals(cupPage)
-                && known.page().leftover().name().equals(left.leftover().name())))
+        pages.leftovers(logged, today()).stream()
+                .filter(left -> log.book().of(boat.id(), Page.LeftOver.class).stream()
+                        .noneMatch(known -> known.page().cup().equals(cupPage)
+                                && known.page()
+                                        .leftover()
+                                        .name()
+                                        .equals(left.leftover().name())))
                 .forEach(left -> saved.add(log.book().write(Optional.of(boat.id()), left)));
         return saved;
     }
@@ -89,10 +117,14 @@ public final class WriteLog {
      */
     public Saved leftover(Noted<Page.Boat> boat, Optional<UUID> cup, Leftover leftover, Shelf shelf) {
         Parts plain = withoutLeftovers(leftover.parts(), shelf);
-        Leftover expanded = new Leftover(leftover.id(), leftover.name(), plain, leftover.readings(),
+        Leftover expanded = new Leftover(
+                leftover.id(),
+                leftover.name(),
+                plain,
+                leftover.readings(),
                 leftover.setAside().or(() -> Optional.of(today())));
-        return log.book().write(Optional.of(boat.id()), new Page.LeftOver(cup, expanded, ingredients(plain, shelf),
-                false));
+        return log.book()
+                .write(Optional.of(boat.id()), new Page.LeftOver(cup, expanded, ingredients(plain, shelf), false));
     }
 
     /**
@@ -101,12 +133,15 @@ public final class WriteLog {
      * @param cured how it cured; may be empty
      * @throws IllegalArgumentException for parts that are not on the shelf, or without a reading
      */
-    public Saved chip(Noted<Page.Boat> boat, String name, Parts parts, Shelf shelf, List<Reading> readings,
-            String cured) {
+    public Saved chip(
+            Noted<Page.Boat> boat, String name, Parts parts, Shelf shelf, List<Reading> readings, String cured) {
         Parts plain = withoutLeftovers(parts, shelf);
         ingredients(plain, shelf);
-        return log.book().write(Optional.of(boat.id()), new Page.ChipMade(Optional.empty(),
-                new Chip(name, plain, readings, Optional.of(today()), ""), cured));
+        return log.book()
+                .write(
+                        Optional.of(boat.id()),
+                        new Page.ChipMade(
+                                Optional.empty(), new Chip(name, plain, readings, Optional.of(today()), ""), cured));
     }
 
     /**
@@ -114,19 +149,26 @@ public final class WriteLog {
      *
      * @param grams how much was mixed for them, when known; 0 or more
      */
-    public Saved fill(Noted<Page.Boat> boat, Optional<Noted<Page.Place>> place, OptionalDouble grams,
-            List<String> steps, String note) {
+    public Saved fill(
+            Noted<Page.Boat> boat,
+            Optional<Noted<Page.Place>> place,
+            OptionalDouble grams,
+            List<String> steps,
+            String note) {
         if (grams.isPresent() && !(grams.getAsDouble() >= 0)) {
             throw new IllegalArgumentException("grams must be 0 or more, were " + grams.getAsDouble());
         }
-        return log.book().write(Optional.of(boat.id()), new Page.Filled(place.map(Noted::id), Optional.empty(),
-                today(), grams, steps, note));
+        return log.book()
+                .write(
+                        Optional.of(boat.id()),
+                        new Page.Filled(place.map(Noted::id), Optional.empty(), today(), grams, steps, note));
     }
 
     /** How a cup, a chip or a fill came out; a later word takes the place of an earlier one. */
     public Saved verdict(Noted<Page.Boat> boat, UUID of, Page.Outcome outcome, String note) {
         Optional<Noted<Page.Verdict>> earlier = log.book().of(boat.id(), Page.Verdict.class).stream()
-                .filter(said -> said.page().of().equals(of)).reduce((first, last) -> last);
+                .filter(said -> said.page().of().equals(of))
+                .reduce((first, last) -> last);
         if (earlier.isPresent()) {
             return log.book().correct(earlier.get().id(), new Page.Verdict(of, outcome, today(), note));
         }
@@ -149,7 +191,8 @@ public final class WriteLog {
     static Parts withoutLeftovers(Parts parts, Shelf shelf) {
         Parts plain = parts;
         for (int depth = 0; depth <= shelf.leftovers().size(); depth++) {
-            Optional<Leftover> inside = plain.grams().keySet().stream().flatMap(id -> shelf.leftover(id).stream())
+            Optional<Leftover> inside = plain.grams().keySet().stream()
+                    .flatMap(id -> shelf.leftover(id).stream())
                     .findFirst();
             if (inside.isEmpty()) {
                 return plain;
@@ -174,8 +217,14 @@ public final class WriteLog {
                 throw new IllegalArgumentException("there is no \"" + id + "\" on the shelf \"" + shelf.name()
                         + "\"; its bases and tints are " + names(shelf));
             }
-            all.add(base.isPresent() ? new Page.Ingredient(id, base.get().name(), "base", "")
-                    : new Page.Ingredient(id, tint.get().name(), "tint", tint.get().family().code()));
+            all.add(
+                    base.isPresent()
+                            ? new Page.Ingredient(id, base.get().name(), "base", "")
+                            : new Page.Ingredient(
+                                    id,
+                                    tint.get().name(),
+                                    "tint",
+                                    tint.get().family().code()));
         }
         return all;
     }

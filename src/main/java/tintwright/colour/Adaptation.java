@@ -9,10 +9,10 @@ import java.util.Arrays;
  * Color Res. Appl. 42, 703-718, with full adaptation.
  */
 public enum Adaptation {
-    BRADFORD(new double[][] {
-        {0.8951, 0.2664, -0.1614}, {-0.7502, 1.7135, 0.0367}, {0.0389, -0.0685, 1.0296}}),
+    BRADFORD(new double[][] {{0.8951, 0.2664, -0.1614}, {-0.7502, 1.7135, 0.0367}, {0.0389, -0.0685, 1.0296}}),
     CAT16(new double[][] {
-        {0.401288, 0.650173, -0.051461}, {-0.250268, 1.204414, 0.045854}, {-0.002079, 0.048952, 0.953127}});
+        {0.401288, 0.650173, -0.051461}, {-0.250268, 1.204414, 0.045854}, {-0.002079, 0.048952, 0.953127}
+    });
 
     private static final double SMALLEST_WHITE = 1e-12;
 
@@ -34,8 +34,8 @@ public enum Adaptation {
         if (colour.viewing().equals(wanted)) {
             return colour;
         }
-        double[] out = Matrix3.times(matrix(colour.viewing(), wanted),
-                new double[] {colour.x(), colour.y(), colour.z()});
+        double[] out =
+                Matrix3.times(matrix(colour.viewing(), wanted), new double[] {colour.x(), colour.y(), colour.z()});
         return new Xyz(out[0], out[1], out[2], wanted);
     }
 
@@ -43,8 +43,8 @@ public enum Adaptation {
     public double[][] matrix(Viewing from, Viewing to) {
         Xyz source = from.white();
         Xyz target = to.white();
-        return matrix(new double[] {source.x(), source.y(), source.z()},
-                new double[] {target.x(), target.y(), target.z()});
+        return matrix(
+                new double[] {source.x(), source.y(), source.z()}, new double[] {target.x(), target.y(), target.z()});
     }
 
     /** @return the 3 by 3 matrix that carries X, Y, Z from one white, given as X, Y, Z, to another */

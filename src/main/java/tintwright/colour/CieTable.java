@@ -11,8 +11,7 @@ import java.util.List;
 
 /** Reads the CIE tables that travel with the program: numbers with commas, remarks behind {@code #}. */
 final class CieTable {
-    private CieTable() {
-    }
+    private CieTable() {}
 
     /** @return {@code count} columns of the table from {@code first} on, each as long as the table */
     static double[][] columns(String name, int first, int count) {

@@ -10,8 +10,7 @@ public final class Ciede2000 {
     /** The chroma about which the correction of redness fades and the rotation sets in. */
     private static final double MIDDLE_CHROMA = 25;
 
-    private Ciede2000() {
-    }
+    private Ciede2000() {}
 
     /**
      * A difference and where it comes from, each part weighted as the eye weighs it.
@@ -22,8 +21,7 @@ public final class Ciede2000 {
      * @param hue       second minus first in hue, over its tolerance; positive is anticlockwise
      * @param rotation  what the rotation term adds to the square of the total
      */
-    public record Parts(double total, double lightness, double chroma, double hue, double rotation) {
-    }
+    public record Parts(double total, double lightness, double chroma, double hue, double rotation) {}
 
     /** @return CIEDE2000 with unit weights */
     public static double between(Lab first, Lab second) {
@@ -65,7 +63,10 @@ public final class Ciede2000 {
         double fromMiddle = (meanL - 50) * (meanL - 50);
         double sL = 1 + 0.015 * fromMiddle / Math.sqrt(20 + fromMiddle);
         double sC = 1 + 0.045 * meanC;
-        double t = 1 - 0.17 * cos(meanH - 30) + 0.24 * cos(2 * meanH) + 0.32 * cos(3 * meanH + 6)
+        double t = 1
+                - 0.17 * cos(meanH - 30)
+                + 0.24 * cos(2 * meanH)
+                + 0.32 * cos(3 * meanH + 6)
                 - 0.20 * cos(4 * meanH - 63);
         double sH = 1 + 0.015 * meanC * t;
         double fromBlue = (meanH - 275) / 25;
@@ -82,7 +83,8 @@ public final class Ciede2000 {
 
     /** The total of plain numbers under one light. */
     static double total(double l1, double a1, double b1, double l2, double a2, double b2) {
-        return parts(new Lab(l1, a1, b1, Viewing.D65_10), new Lab(l2, a2, b2, Viewing.D65_10)).total();
+        return parts(new Lab(l1, a1, b1, Viewing.D65_10), new Lab(l2, a2, b2, Viewing.D65_10))
+                .total();
     }
 
     /** c^7 / (c^7 + 25^7), written so that no chroma overflows. */

@@ -19,6 +19,7 @@ public final class Ciede2000Batch {
     private static final double CHROMA_25_TO_7 = 6103515625.0;
     /** The weight of hue as a sum of cosines and sines of the mean hue and its multiples. */
     private static final double C1 = -0.17 * cos(30);
+
     private static final double S1 = -0.17 * sin(30);
     private static final double C2 = 0.24;
     private static final double C3 = 0.32 * cos(6);
@@ -29,16 +30,19 @@ public final class Ciede2000Batch {
     private static final double SIN_275 = sin(275);
     /** Below this share of its greatest length the sum of the two hue vectors no longer gives a direction. */
     private static final double OPPOSITE = 1e-8;
+
     private static final double SHORTEST = 1e-40;
     private static final double LONGEST = 1e60;
     /** Degree of the bell as a polynomial of the cosine; what is left out sums to less than 1e-12. */
     private static final int DEGREE = 25;
+
     private static final double[] BELL = bell();
     /** Twice the greatest turn, 60 degrees. */
     private static final double TURN = Math.toRadians(60);
 
     /** The sine's series: alternating one over 3, 5, 7 ... factorial. */
     private static final double SINE_1 = -1.0 / 6;
+
     private static final double SINE_2 = -SINE_1 / 20;
     private static final double SINE_3 = -SINE_2 / 42;
     private static final double SINE_4 = -SINE_3 / 72;
@@ -116,8 +120,16 @@ public final class Ciede2000Batch {
      * @param from  first index in all the arrays
      * @param count how many pairs
      */
-    public void between(double[] l1, double[] a1, double[] b1, double[] l2, double[] a2, double[] b2, double[] out,
-            int from, int count) {
+    public void between(
+            double[] l1,
+            double[] a1,
+            double[] b1,
+            double[] l2,
+            double[] a2,
+            double[] b2,
+            double[] out,
+            int from,
+            int count) {
         for (int at = from; at < from + count; at += BLOCK) {
             int n = Math.min(BLOCK, from + count - at);
             System.arraycopy(l1, at, this.l1, 0, n);
@@ -129,8 +141,8 @@ public final class Ciede2000Batch {
     }
 
     /** One colour against many: {@code out[i]} is the difference between the target and colour number i. */
-    public void toTarget(double l, double a, double b, double[] l2, double[] a2, double[] b2, double[] out, int from,
-            int count) {
+    public void toTarget(
+            double l, double a, double b, double[] l2, double[] a2, double[] b2, double[] out, int from, int count) {
         Arrays.fill(l1, l);
         Arrays.fill(a1, a);
         Arrays.fill(b1, b);
@@ -354,8 +366,15 @@ public final class Ciede2000Batch {
         double k12 = BELL[from + 12];
         for (int i = 0; i < n; i++) {
             double t = cosine[i];
-            out[i] = (((((((((((k12 * t + k11) * t + k10) * t + k9) * t + k8) * t + k7) * t + k6) * t + k5) * t + k4) * t
-                    + k3) * t + k2) * t + k1) * t + k0;
+            out[i] =
+                    (((((((((((k12 * t + k11) * t + k10) * t + k9) * t + k8) * t + k7) * t + k6) * t + k5) * t + k4) * t
+                                                                            + k3)
+                                                                    * t
+                                                            + k2)
+                                                    * t
+                                            + k1)
+                                    * t
+                            + k0;
         }
     }
 
@@ -370,8 +389,9 @@ public final class Ciede2000Batch {
             double turn = u[i] * TURN;
             double t = turn * turn;
             // The sine of at most 60 degrees, by its series.
-            double series = ((((((SINE_7 * t + SINE_6) * t + SINE_5) * t + SINE_4) * t + SINE_3) * t + SINE_2) * t
-                    + SINE_1) * t + 1;
+            double series =
+                    ((((((SINE_7 * t + SINE_6) * t + SINE_5) * t + SINE_4) * t + SINE_3) * t + SINE_2) * t + SINE_1) * t
+                            + 1;
             v[i] = -2 * turn * series * x[i];
         }
     }

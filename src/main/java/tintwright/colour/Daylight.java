@@ -14,8 +14,7 @@ final class Daylight {
     private static final Grid TABLE = Grid.between(380, 780, 10);
     private static final double[][] COMPONENT = CieTable.columns("daylight.csv", 1, 3);
 
-    private Daylight() {
-    }
+    private Daylight() {}
 
     static String name(double kelvin) {
         return "D" + BigDecimal.valueOf(kelvin).stripTrailingZeros().toPlainString() + "K";

@@ -37,9 +37,18 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
 
     /** The words for a difference. */
     public enum Word {
-        LIGHTER("lighter"), DARKER("darker"), CLEANER("cleaner"), DIRTIER("dirtier"),
-        REDDER("redder"), YELLOWER("yellower"), GREENER("greener"), BLUER("bluer"),
-        LESS_RED("less red"), LESS_YELLOW("less yellow"), LESS_GREEN("less green"), LESS_BLUE("less blue");
+        LIGHTER("lighter"),
+        DARKER("darker"),
+        CLEANER("cleaner"),
+        DIRTIER("dirtier"),
+        REDDER("redder"),
+        YELLOWER("yellower"),
+        GREENER("greener"),
+        BLUER("bluer"),
+        LESS_RED("less red"),
+        LESS_YELLOW("less yellow"),
+        LESS_GREEN("less green"),
+        LESS_BLUE("less blue");
 
         private final String text;
 
@@ -81,8 +90,12 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
         List<Said> said = new ArrayList<>();
         say(said, parts.lightness() > 0 ? Word.LIGHTER : Word.DARKER, Math.abs(parts.lightness()));
         if ((mix.chroma() + target.chroma()) / 2 < NEARLY_GREY) {
-            sayTints(said, mix, target, Math.sqrt(Math.max(0, parts.chroma() * parts.chroma()
-                    + parts.hue() * parts.hue() + parts.rotation())));
+            sayTints(
+                    said,
+                    mix,
+                    target,
+                    Math.sqrt(Math.max(
+                            0, parts.chroma() * parts.chroma() + parts.hue() * parts.hue() + parts.rotation())));
         } else {
             say(said, parts.chroma() > 0 ? Word.CLEANER : Word.DIRTIER, Math.abs(parts.chroma()));
             say(said, turn(target, mix, parts.hue() > 0), Math.abs(parts.hue()));
@@ -100,16 +113,25 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
         double db = mix.b() - target.b();
         double length = Math.hypot(da, db);
         if (length > 0) {
-            say(said, lacks(mix.a(), target.a()) ? target.a() > 0 ? Word.LESS_RED : Word.LESS_GREEN
-                    : da > 0 ? Word.REDDER : Word.GREENER, size * Math.abs(da) / length);
-            say(said, lacks(mix.b(), target.b()) ? target.b() > 0 ? Word.LESS_YELLOW : Word.LESS_BLUE
-                    : db > 0 ? Word.YELLOWER : Word.BLUER, size * Math.abs(db) / length);
+            say(
+                    said,
+                    lacks(mix.a(), target.a())
+                            ? target.a() > 0 ? Word.LESS_RED : Word.LESS_GREEN
+                            : da > 0 ? Word.REDDER : Word.GREENER,
+                    size * Math.abs(da) / length);
+            say(
+                    said,
+                    lacks(mix.b(), target.b())
+                            ? target.b() > 0 ? Word.LESS_YELLOW : Word.LESS_BLUE
+                            : db > 0 ? Word.YELLOWER : Word.BLUER,
+                    size * Math.abs(db) / length);
         }
     }
 
     /** True when the target plainly has some of a tint and the mix less of it, without crossing over to its opposite. */
     private static boolean lacks(double mix, double target) {
-        return Math.abs(target) > PLAINLY_TINTED && mix * Math.signum(target) < Math.abs(target)
+        return Math.abs(target) > PLAINLY_TINTED
+                && mix * Math.signum(target) < Math.abs(target)
                 && mix * Math.signum(target) > -NO_TINT;
     }
 
@@ -121,8 +143,8 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
 
     /** The next of red, yellow, green, blue that the hue turns toward. */
     private static Word turn(Lab from, Lab to, boolean anticlockwise) {
-        double hue = Math.toDegrees(Math.atan2(from.b() / from.chroma() + to.b() / to.chroma(),
-                from.a() / from.chroma() + to.a() / to.chroma()));
+        double hue = Math.toDegrees(Math.atan2(
+                from.b() / from.chroma() + to.b() / to.chroma(), from.a() / from.chroma() + to.a() / to.chroma()));
         Word[] round = {Word.REDDER, Word.YELLOWER, Word.GREENER, Word.BLUER};
         Word nearest = Word.REDDER;
         double least = Double.POSITIVE_INFINITY;

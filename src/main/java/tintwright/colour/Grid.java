@@ -26,8 +26,8 @@ public record Grid(int firstNm, int stepNm, int count) {
     /** @return the grid with these ends and step, both ends included */
     public static Grid between(int firstNm, int lastNm, int stepNm) {
         if (stepNm < 1 || lastNm <= firstNm || (lastNm - firstNm) % stepNm != 0) {
-            throw new IllegalArgumentException("wavelengths " + firstNm + " to " + lastNm
-                    + " nm cannot be walked in steps of " + stepNm + " nm");
+            throw new IllegalArgumentException(
+                    "wavelengths " + firstNm + " to " + lastNm + " nm cannot be walked in steps of " + stepNm + " nm");
         }
         return new Grid(firstNm, stepNm, (lastNm - firstNm) / stepNm + 1);
     }

@@ -101,8 +101,7 @@ public final class Illuminant {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Illuminant that && name.equals(that.name)
-                && java.util.Arrays.equals(power, that.power);
+        return other instanceof Illuminant that && name.equals(that.name) && java.util.Arrays.equals(power, that.power);
     }
 
     @Override

@@ -9,17 +9,18 @@ package tintwright.colour;
  * the curve meets its readings, with two smooth derivatives, and returns every polynomial of the fourth degree.
  */
 final class Interpolation {
-    private Interpolation() {
-    }
+    private Interpolation() {}
 
     /** Readings one and two steps beyond an end, from the six readings at that end, over {@link #END_SCALE}. */
-    private static final double[][] BEYOND = {
-        {508, -540, 488, -367, 144, -24}, {884, -1960, 3033, -2648, 1080, -180}};
+    private static final double[][] BEYOND = {{508, -540, 488, -367, 144, -24}, {884, -1960, 3033, -2648, 1080, -180}};
+
     private static final double END_SCALE = 209;
     /** Coefficients of 1, t, t^2 ... t^5, over {@link #CURVE_SCALE}, from six neighbours; t runs from the third. */
     private static final double[][] CURVE = {
         {0, 0, 24, 0, 0, 0}, {2, -16, 0, 16, -2, 0}, {-1, 16, -30, 16, -1, 0},
-        {-9, 39, -70, 66, -33, 7}, {13, -64, 126, -124, 61, -12}, {-5, 25, -50, 50, -25, 5}};
+        {-9, 39, -70, 66, -33, 7}, {13, -64, 126, -124, 61, -12}, {-5, 25, -50, 50, -25, 5}
+    };
+
     private static final double CURVE_SCALE = 24;
     /** Fewest readings for the curve. */
     private static final int SIX = 6;

@@ -18,8 +18,7 @@ public record Lab(double lightness, double a, double b, Viewing viewing) {
 
     public Lab {
         if (!Double.isFinite(lightness + a + b)) {
-            throw new IllegalArgumentException(
-                    "L*, a*, b* must be finite, were " + lightness + ", " + a + ", " + b);
+            throw new IllegalArgumentException("L*, a*, b* must be finite, were " + lightness + ", " + a + ", " + b);
         }
         if (viewing == null) {
             throw new IllegalArgumentException("L*, a*, b* need the light and observer they are stated for");
@@ -43,8 +42,7 @@ public record Lab(double lightness, double a, double b, Viewing viewing) {
     public Xyz toXyz() {
         Xyz white = viewing.white();
         double y = (lightness + 16) / 116;
-        return new Xyz(white.x() * ratio(y + a / 500), white.y() * ratio(y), white.z() * ratio(y - b / 200),
-                viewing);
+        return new Xyz(white.x() * ratio(y + a / 500), white.y() * ratio(y), white.z() * ratio(y - b / 200), viewing);
     }
 
     /** @return C*, the distance from grey */

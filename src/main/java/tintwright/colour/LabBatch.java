@@ -15,8 +15,7 @@ public final class LabBatch {
 
     private static final Map<Key, LabBatch> MADE = new ConcurrentHashMap<>();
 
-    private record Key(Viewing viewing, Grid grid) {
-    }
+    private record Key(Viewing viewing, Grid grid) {}
 
     private final Viewing viewing;
     private final Grid grid;
@@ -31,7 +30,9 @@ public final class LabBatch {
         this.weight = new double[3 * count];
         TristimulusWeights weights = TristimulusWeights.of(viewing, grid);
         double[][] rows = weights.toArray();
-        double[] white = {weights.white().x(), weights.white().y(), weights.white().z()};
+        double[] white = {
+            weights.white().x(), weights.white().y(), weights.white().z()
+        };
         for (int axis = 0; axis < 3; axis++) {
             for (int i = 0; i < count; i++) {
                 weight[axis * count + i] = rows[axis][i] / white[axis];

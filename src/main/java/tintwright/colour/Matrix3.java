@@ -2,14 +2,14 @@ package tintwright.colour;
 
 /** Small dense 3 by 3 algebra: too small for a library's overhead. */
 final class Matrix3 {
-    private Matrix3() {
-    }
+    private Matrix3() {}
 
     static double[] times(double[][] m, double[] v) {
         return new double[] {
             m[0][0] * v[0] + m[0][1] * v[1] + m[0][2] * v[2],
             m[1][0] * v[0] + m[1][1] * v[1] + m[1][2] * v[2],
-            m[2][0] * v[0] + m[2][1] * v[1] + m[2][2] * v[2]};
+            m[2][0] * v[0] + m[2][1] * v[1] + m[2][2] * v[2]
+        };
     }
 
     static double[][] times(double[][] a, double[][] b) {
@@ -31,7 +31,8 @@ final class Matrix3 {
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
                 out[j][i] = (m[(i + 1) % 3][(j + 1) % 3] * m[(i + 2) % 3][(j + 2) % 3]
-                        - m[(i + 1) % 3][(j + 2) % 3] * m[(i + 2) % 3][(j + 1) % 3]) / determinant;
+                                - m[(i + 1) % 3][(j + 2) % 3] * m[(i + 2) % 3][(j + 1) % 3])
+                        / determinant;
             }
         }
         return out;

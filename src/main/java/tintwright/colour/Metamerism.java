@@ -26,11 +26,9 @@ public final class Metamerism {
      * @param standard   the standard under the second light
      * @param sample     the corrected sample under the second light
      */
-    public record Shift(double index, double underFirst, Lab standard, Lab sample) {
-    }
+    public record Shift(double index, double underFirst, Lab standard, Lab sample) {}
 
-    private Metamerism() {
-    }
+    private Metamerism() {}
 
     /** @return the index with the multiplicative correction, 0 or more; under 0.5 hardly anyone sees it */
     public static double index(Spectrum standard, Spectrum sample, Viewing first, Viewing second) {
@@ -43,18 +41,21 @@ public final class Metamerism {
      * @param first    the light under which they were matched
      * @param second   the other light, with the same observer
      */
-    public static Shift shift(Spectrum standard, Spectrum sample, Viewing first, Viewing second,
-            Correction correction) {
+    public static Shift shift(
+            Spectrum standard, Spectrum sample, Viewing first, Viewing second, Correction correction) {
         if (first.observer() != second.observer()) {
-            throw new IllegalArgumentException("a change of light must keep the observer, was " + first + " and "
-                    + second);
+            throw new IllegalArgumentException(
+                    "a change of light must keep the observer, was " + first + " and " + second);
         }
         Xyz standardFirst = Xyz.of(standard, first);
         Xyz sampleFirst = Xyz.of(sample, first);
         Lab standardSecond = Lab.of(Xyz.of(standard, second));
         Lab sampleSecond = Lab.of(corrected(Xyz.of(sample, second), standardFirst, sampleFirst, correction));
-        return new Shift(Ciede2000.between(standardSecond, sampleSecond),
-                Ciede2000.between(Lab.of(standardFirst), Lab.of(sampleFirst)), standardSecond, sampleSecond);
+        return new Shift(
+                Ciede2000.between(standardSecond, sampleSecond),
+                Ciede2000.between(Lab.of(standardFirst), Lab.of(sampleFirst)),
+                standardSecond,
+                sampleSecond);
     }
 
     private static Xyz corrected(Xyz sample, Xyz standardFirst, Xyz sampleFirst, Correction correction) {
@@ -62,18 +63,22 @@ public final class Metamerism {
         Xyz to = sample.viewing().white();
         return switch (correction) {
             case NONE -> sample;
-            case ADDITIVE -> new Xyz(
-                    sample.x() + (standardFirst.x() - sampleFirst.x()) * to.x() / from.x(),
-                    sample.y() + standardFirst.y() - sampleFirst.y(),
-                    sample.z() + (standardFirst.z() - sampleFirst.z()) * to.z() / from.z(), sample.viewing());
+            case ADDITIVE ->
+                new Xyz(
+                        sample.x() + (standardFirst.x() - sampleFirst.x()) * to.x() / from.x(),
+                        sample.y() + standardFirst.y() - sampleFirst.y(),
+                        sample.z() + (standardFirst.z() - sampleFirst.z()) * to.z() / from.z(),
+                        sample.viewing());
             case MULTIPLICATIVE -> {
                 if (!(Math.min(sampleFirst.x(), Math.min(sampleFirst.y(), sampleFirst.z())) > 0)) {
-                    throw new IllegalArgumentException("X, Y, Z of the sample must be above 0, were "
-                            + sampleFirst.x() + ", " + sampleFirst.y() + ", " + sampleFirst.z());
+                    throw new IllegalArgumentException("X, Y, Z of the sample must be above 0, were " + sampleFirst.x()
+                            + ", " + sampleFirst.y() + ", " + sampleFirst.z());
                 }
-                yield new Xyz(sample.x() * standardFirst.x() / sampleFirst.x(),
+                yield new Xyz(
+                        sample.x() * standardFirst.x() / sampleFirst.x(),
                         sample.y() * standardFirst.y() / sampleFirst.y(),
-                        sample.z() * standardFirst.z() / sampleFirst.z(), sample.viewing());
+                        sample.z() * standardFirst.z() / sampleFirst.z(),
+                        sample.viewing());
             }
         };
     }

@@ -17,6 +17,7 @@ public final class RgbBatch {
     private static final double LINE = SLOPE / 116;
     /** Brighter than any code of these screens; beyond it the first guess of the cube root is not to be trusted. */
     private static final double BRIGHTEST = 1.1;
+
     private static final double[] LINEAR = new double[256];
     /** First guess of the cube root: a polynomial of the square root. */
     private static final double[] GUESS = guess();
@@ -148,8 +149,8 @@ public final class RgbBatch {
         between(y, z, 200, work[2], n);
     }
 
-    private static void sum(double[] r, double[] g, double[] b, int n, double byR, double byG, double byB,
-            double[] out) {
+    private static void sum(
+            double[] r, double[] g, double[] b, int n, double byR, double byG, double byB, double[] out) {
         for (int i = 0; i < n; i++) {
             out[i] = byR * r[i] + byG * g[i] + byB * b[i];
         }

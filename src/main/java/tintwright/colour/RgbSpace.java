@@ -12,6 +12,7 @@ public enum RgbSpace {
 
     /** A code this far outside 0 to 1 still rounds to the nearest of 255 steps. */
     private static final double HALF_A_STEP = 0.5 / 255;
+
     private static final double WHITE_X = 0.3127;
     private static final double WHITE_Y = 0.3290;
 
@@ -20,7 +21,8 @@ public enum RgbSpace {
 
     RgbSpace(double rx, double ry, double gx, double gy, double bx, double by) {
         double[][] primaries = {
-            {rx / ry, gx / gy, bx / by}, {1, 1, 1}, {(1 - rx - ry) / ry, (1 - gx - gy) / gy, (1 - bx - by) / by}};
+            {rx / ry, gx / gy, bx / by}, {1, 1, 1}, {(1 - rx - ry) / ry, (1 - gx - gy) / gy, (1 - bx - by) / by}
+        };
         double[] power = Matrix3.times(Matrix3.inverse(primaries), white());
         toXyz = new double[3][3];
         for (int row = 0; row < 3; row++) {
@@ -43,14 +45,13 @@ public enum RgbSpace {
      * @param blue    coded blue, 0 to 1 after clipping
      * @param inGamut false when the screen cannot show the colour and the nearest codes stand in for it
      */
-    public record Code(double red, double green, double blue, boolean inGamut) {
-    }
+    public record Code(double red, double green, double blue, boolean inGamut) {}
 
     /** @return the codes that show this colour to an eye adapted to the screen's white (Bradford) */
     public Code encode(Lab colour) {
         Xyz adapted = toScreenWhite(colour.toXyz());
-        double[] linear = Matrix3.times(fromXyz,
-                new double[] {adapted.x() / 100, adapted.y() / 100, adapted.z() / 100});
+        double[] linear =
+                Matrix3.times(fromXyz, new double[] {adapted.x() / 100, adapted.y() / 100, adapted.z() / 100});
         boolean inGamut = true;
         double[] code = new double[3];
         for (int i = 0; i < 3; i++) {
@@ -67,16 +68,19 @@ public enum RgbSpace {
         double[] standard = white();
         Xyz ours = Viewing.D65_2.white();
         // The standard's white is rounded to four digits; its grey must still be our grey.
-        return Lab.of(new Xyz(xyz[0] / standard[0] * ours.x(), 100 * xyz[1], xyz[2] / standard[2] * ours.z(),
-                Viewing.D65_2));
+        return Lab.of(
+                new Xyz(xyz[0] / standard[0] * ours.x(), 100 * xyz[1], xyz[2] / standard[2] * ours.z(), Viewing.D65_2));
     }
 
     private Xyz toScreenWhite(Xyz colour) {
         Xyz adapted = Adaptation.BRADFORD.adapt(colour, Viewing.D65_2);
         double[] standard = white();
         Xyz ours = Viewing.D65_2.white();
-        return new Xyz(adapted.x() / ours.x() * standard[0] * 100, adapted.y(),
-                adapted.z() / ours.z() * standard[2] * 100, Viewing.D65_2);
+        return new Xyz(
+                adapted.x() / ours.x() * standard[0] * 100,
+                adapted.y(),
+                adapted.z() / ours.z() * standard[2] * 100,
+                Viewing.D65_2);
     }
 
     /** @return a copy of the matrix from linear red, green, blue (0 to 1) to X, Y, Z (white Y = 1) */

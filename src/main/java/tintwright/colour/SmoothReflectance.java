@@ -20,13 +20,14 @@ public final class SmoothReflectance {
     private static final double LONGEST = 1.5;
     /** Tristimulus values over the white agree to this: far below what a colour reading can hold. */
     private static final double CLOSE = 1e-10;
+
     private static final int HALVINGS = 24;
     /** No pigmented film is blacker or whiter; the search for a reachable colour stays within. */
     private static final double DARKEST = 0.5;
+
     private static final double LIGHTEST = 99.5;
 
-    private SmoothReflectance() {
-    }
+    private SmoothReflectance() {}
 
     /**
      * A spectrum and what became of the colour.
@@ -35,8 +36,7 @@ public final class SmoothReflectance {
      * @param reached     its colour, under the light of the wanted one
      * @param miss        CIEDE2000 to the wanted colour: 0 unless no reflectance between 0 and 1 has that colour
      */
-    public record Fit(Spectrum reflectance, Lab reached, double miss) {
-    }
+    public record Fit(Spectrum reflectance, Lab reached, double miss) {}
 
     /** @return the smoothest reflectance with this colour; the nearest reachable one's where there is none */
     public static Spectrum of(Lab colour) {
@@ -123,8 +123,8 @@ public final class SmoothReflectance {
     }
 
     /** Newton's equations for z and the three multipliers. */
-    private static void fill(double[][] weight, double[] wanted, double[] z, double[] pull, DMatrixRMaj matrix,
-            DMatrixRMaj right) {
+    private static void fill(
+            double[][] weight, double[] wanted, double[] z, double[] pull, DMatrixRMaj matrix, DMatrixRMaj right) {
         matrix.zero();
         double[] reached = new double[3];
         for (int i = 0; i < COUNT; i++) {
@@ -172,7 +172,9 @@ public final class SmoothReflectance {
     private static double[][] weights(Viewing viewing) {
         TristimulusWeights weights = TristimulusWeights.of(viewing, GRID);
         double[][] rows = weights.toArray();
-        double[] white = {weights.white().x(), weights.white().y(), weights.white().z()};
+        double[] white = {
+            weights.white().x(), weights.white().y(), weights.white().z()
+        };
         for (int axis = 0; axis < 3; axis++) {
             for (int i = 0; i < COUNT; i++) {
                 rows[axis][i] /= white[axis];

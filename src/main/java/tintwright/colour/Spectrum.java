@@ -27,13 +27,13 @@ public final class Spectrum {
      */
     public static Spectrum of(Grid grid, double... values) {
         if (values.length != grid.count()) {
-            throw new IllegalArgumentException("expected " + grid.count() + " reflectances, " + grid
-                    + ", got " + values.length);
+            throw new IllegalArgumentException(
+                    "expected " + grid.count() + " reflectances, " + grid + ", got " + values.length);
         }
         for (int i = 0; i < values.length; i++) {
             if (!(values[i] >= LEAST && values[i] <= MOST)) {
-                throw new IllegalArgumentException("reflectance must be -0.02 to 1.5, was " + values[i]
-                        + " at " + grid.nm(i) + " nm");
+                throw new IllegalArgumentException(
+                        "reflectance must be -0.02 to 1.5, was " + values[i] + " at " + grid.nm(i) + " nm");
             }
         }
         return new Spectrum(grid, values.clone());

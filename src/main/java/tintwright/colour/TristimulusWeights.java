@@ -14,8 +14,7 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class TristimulusWeights {
     private static final Map<Key, TristimulusWeights> MADE = new ConcurrentHashMap<>();
 
-    private record Key(Viewing viewing, Grid grid) {
-    }
+    private record Key(Viewing viewing, Grid grid) {}
 
     private final Viewing viewing;
     private final Grid grid;

@@ -39,8 +39,8 @@ public record Viewing(Illuminant light, Observer observer) {
     /** @throws IllegalArgumentException when the other viewing differs: such colours cannot be compared */
     public void mustEqual(Viewing other) {
         if (!equals(other)) {
-            throw new IllegalArgumentException("colours under different lights cannot be compared: "
-                    + this + " and " + other);
+            throw new IllegalArgumentException(
+                    "colours under different lights cannot be compared: " + this + " and " + other);
         }
     }
 

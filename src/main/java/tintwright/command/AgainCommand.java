@@ -21,11 +21,19 @@ import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
 
 /** {@code again}: a recorded cup once more, with today's shelf. */
-@CommandLine.Command(name = "again", sortOptions = false,
-        description = {"Mixes a cup of the log again: the same parts while the shelf is the same, else matched anew to",
-            "the recorded colour; or with --hull to the hull as it was last read."},
-        footer = {"", "Examples:", "  tintwright again --demo --boat Aldernese --grams 60",
-            "  tintwright again --demo --boat Aldernese --grams 60 --hull --scale 0.1"})
+@CommandLine.Command(
+        name = "again",
+        sortOptions = false,
+        description = {
+            "Mixes a cup of the log again: the same parts while the shelf is the same, else matched anew to",
+            "the recorded colour; or with --hull to the hull as it was last read."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  tintwright again --demo --boat Aldernese --grams 60",
+            "  tintwright again --demo --boat Aldernese --grams 60 --hull --scale 0.1"
+        })
 final class AgainCommand extends Command {
     @Option(names = "--boat", paramLabel = "BOAT", required = true, description = "Whose cup.")
     private String boat;
@@ -57,8 +65,8 @@ final class AgainCommand extends Command {
             MixAgain.Answer answer = hull ? again.hullToday(wanted, grams, scale) : again.cup(wanted, grams, scale);
             List<String> lines = new ArrayList<>();
             Map<String, Object> fields = new LinkedHashMap<>();
-            lines.add("The cup \"" + wanted.page().name() + "\" of " + wanted.page().day() + ", "
-                    + Figures.fixed(grams, 0) + " g again.");
+            lines.add("The cup \"" + wanted.page().name() + "\" of "
+                    + wanted.page().day() + ", " + Figures.fixed(grams, 0) + " g again.");
             lines.addAll(answer.remarks());
             answer.moved().ifPresent(moved -> lines.add("The hull: " + lower(LogWords.moved(moved))));
             lines.add("");
@@ -71,8 +79,7 @@ final class AgainCommand extends Command {
                 fields.put("sameParts", true);
                 fields.put("parts", same.parts().grams());
             } else if (answer instanceof MixAgain.Matched matched) {
-                Answer match = new MatchWords(matched.bench(), matched.aim(), matched.wish(), matched.match())
-                        .answer();
+                Answer match = new MatchWords(matched.bench(), matched.aim(), matched.wish(), matched.match()).answer();
                 lines.addAll(match.lines());
                 fields.put("sameParts", false);
                 fields.put("match", match.fields());

@@ -10,5 +10,4 @@ import java.util.Map;
  * @param fields for machines, in order: texts, finite numbers, truth values, lists and maps of these; the names
  *               are part of {@code docs/formats.md} and stay as they are
  */
-public record Answer(List<String> lines, Map<String, Object> fields) {
-}
+public record Answer(List<String> lines, Map<String, Object> fields) {}

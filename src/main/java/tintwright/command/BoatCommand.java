@@ -17,12 +17,21 @@ import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 
 /** {@code boat}: the boats of the log, their places, and how they have moved over the years. */
-@CommandLine.Command(name = "boat", sortOptions = false,
-        description = {"Lists and finds the boats of the log, shows one with its places and how they have moved,",
-            "adds a boat or a place."},
-        footer = {"", "Examples:", "  tintwright boat --demo --name Aldernese", "  tintwright boat --find chalky",
+@CommandLine.Command(
+        name = "boat",
+        sortOptions = false,
+        description = {
+            "Lists and finds the boats of the log, shows one with its places and how they have moved,",
+            "adds a boat or a place."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  tintwright boat --demo --name Aldernese",
+            "  tintwright boat --find chalky",
             "  tintwright boat --add Heron --type dinghy --year 1990",
-            "  tintwright boat --name Heron --add-place transom --aged yellowed"})
+            "  tintwright boat --name Heron --add-place transom --aged yellowed"
+        })
 final class BoatCommand extends Command {
     /** More boats than this are not for reading on a terminal. */
     private static final int MOST = 200;
@@ -54,8 +63,10 @@ final class BoatCommand extends Command {
     @Option(names = "--aged", paramLabel = "TEXT", description = "With --add-place: where and how it has aged.")
     private String aged;
 
-    @Option(names = "--photo", paramLabel = "FILE", description = "With --name: a photo to keep with the boat, or with"
-            + " its --place.")
+    @Option(
+            names = "--photo",
+            paramLabel = "FILE",
+            description = "With --name: a photo to keep with the boat, or with" + " its --place.")
     private Path photo;
 
     @Option(names = "--place", paramLabel = "PLACE", description = "With --photo: the place it shows.")
@@ -68,8 +79,8 @@ final class BoatCommand extends Command {
     protected Answer answer() throws LogFailure {
         try (ShopLog log = options.open()) {
             if (add != null) {
-                Page.Boat boat = new Page.Boat(add.strip(), text(type), Optional.ofNullable(year), text(notes),
-                        List.of());
+                Page.Boat boat =
+                        new Page.Boat(add.strip(), text(type), Optional.ofNullable(year), text(notes), List.of());
                 return done(log, LogOptions.sentence(new KeepBoat(log).add(boat), "Added the boat " + boat.name()));
             }
             if (name == null) {
@@ -77,19 +88,34 @@ final class BoatCommand extends Command {
             }
             Noted<Page.Boat> boat = log.boat(name);
             if (addPlace != null) {
-                return done(log, LogOptions.sentence(new KeepBoat(log).addPlace(boat, addPlace, text(aged)),
-                        "Added the place " + addPlace + " on the " + boat.page().name()));
+                return done(
+                        log,
+                        LogOptions.sentence(
+                                new KeepBoat(log).addPlace(boat, addPlace, text(aged)),
+                                "Added the place " + addPlace + " on the "
+                                        + boat.page().name()));
             }
             if (photo != null) {
-                Optional<Noted<Page.Place>> shown = place == null ? Optional.empty()
-                        : Optional.of(log.place(boat, place));
-                return done(log, LogOptions.sentence(new KeepBoat(log).addPhoto(boat, shown, photo), "Kept the photo "
-                        + photo.getFileName()));
+                Optional<Noted<Page.Place>> shown =
+                        place == null ? Optional.empty() : Optional.of(log.place(boat, place));
+                return done(
+                        log,
+                        LogOptions.sentence(
+                                new KeepBoat(log).addPhoto(boat, shown, photo),
+                                "Kept the photo " + photo.getFileName()));
             }
             if (rename != null || type != null || year != null || notes != null) {
-                return done(log, LogOptions.sentence(new KeepBoat(log).change(boat, LogOptions.text(rename),
-                        Optional.ofNullable(type), Optional.ofNullable(year), Optional.ofNullable(notes)),
-                        "Changed what is said of the " + boat.page().name()));
+                return done(
+                        log,
+                        LogOptions.sentence(
+                                new KeepBoat(log)
+                                        .change(
+                                                boat,
+                                                LogOptions.text(rename),
+                                                Optional.ofNullable(type),
+                                                Optional.ofNullable(year),
+                                                Optional.ofNullable(notes)),
+                                "Changed what is said of the " + boat.page().name()));
             }
             return story(log, BoatStory.of(log, boat));
         }
@@ -110,17 +136,25 @@ final class BoatCommand extends Command {
     }
 
     private Answer list(ShopLog log) {
-        List<Noted<Page.Boat>> boats = find == null ? log.book().boats() : log.book().search(find, MOST);
+        List<Noted<Page.Boat>> boats =
+                find == null ? log.book().boats() : log.book().search(find, MOST);
         List<String> lines = new ArrayList<>();
-        int width = boats.stream().limit(MOST).mapToInt(boat -> boat.page().name().length()).max().orElse(0);
+        int width = boats.stream()
+                .limit(MOST)
+                .mapToInt(boat -> boat.page().name().length())
+                .max()
+                .orElse(0);
         for (Noted<Page.Boat> boat : boats.subList(0, Math.min(MOST, boats.size()))) {
-            lines.add((boat.page().name() + " ".repeat(width - boat.page().name().length()) + "  "
-                    + describe(boat.page())).stripTrailing());
+            lines.add((boat.page().name()
+                            + " ".repeat(width - boat.page().name().length()) + "  " + describe(boat.page()))
+                    .stripTrailing());
         }
         if (boats.isEmpty()) {
-            lines.add(find == null ? "There is no boat in the log " + log.book().folder()
-                    + " yet: add one with --add, or look at the invented one with --demo."
-                    : "Nothing in the log has the words \"" + find + "\".");
+            lines.add(
+                    find == null
+                            ? "There is no boat in the log " + log.book().folder()
+                                    + " yet: add one with --add, or look at the invented one with --demo."
+                            : "Nothing in the log has the words \"" + find + "\".");
         } else if (boats.size() > MOST) {
             lines.add("... and " + (boats.size() - MOST) + " more: use --find.");
         }
@@ -132,7 +166,10 @@ final class BoatCommand extends Command {
     }
 
     private static String describe(Page.Boat boat) {
-        return boat.type() + boat.year().map(built -> (boat.type().isEmpty() ? "" : ", ") + built).orElse("");
+        return boat.type()
+                + boat.year()
+                        .map(built -> (boat.type().isEmpty() ? "" : ", ") + built)
+                        .orElse("");
     }
 
     private static Map<String, Object> fields(Noted<Page.Boat> boat) {
@@ -159,9 +196,14 @@ final class BoatCommand extends Command {
         List<Object> places = new ArrayList<>();
         for (BoatStory.PlaceStory place : story.places()) {
             lines.add("");
-            lines.add(place.place().page().name() + (place.place().page().aged().isBlank() ? ""
-                    : " (" + place.place().page().aged() + ")") + (place.place().page().photos().isEmpty() ? ""
-                    : "; photos: " + String.join(", ", place.place().page().photos())));
+            lines.add(place.place().page().name()
+                    + (place.place().page().aged().isBlank()
+                            ? ""
+                            : " (" + place.place().page().aged() + ")")
+                    + (place.place().page().photos().isEmpty()
+                            ? ""
+                            : "; photos: "
+                                    + String.join(", ", place.place().page().photos())));
             place.seen().forEach(seen -> lines.add("  " + LogWords.seen(seen)));
             place.moved().ifPresent(moved -> lines.add("  " + LogWords.moved(moved)));
             places.add(LogWords.fields(place));

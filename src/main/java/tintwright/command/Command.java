@@ -20,7 +20,10 @@ public abstract class Command implements Callable<Integer> {
     @Option(names = "--json", description = "Answer as JSON for machines (field names: docs/formats.md).")
     private boolean json;
 
-    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Show this help.")
     private boolean help;
 
     @Spec

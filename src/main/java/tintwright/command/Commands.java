@@ -29,8 +29,7 @@ public final class Commands {
     /** Wide enough that an example stays on one line. */
     private static final int HELP_WIDTH = 118;
 
-    private Commands() {
-    }
+    private Commands() {}
 
     /** @return a fresh object for every command word, in the order of the job */
     static List<Command> all() {
@@ -112,15 +111,18 @@ public final class Commands {
     }
 
     private static String capital(String sentence) {
-        return sentence.isEmpty() ? sentence
+        return sentence.isEmpty()
+                ? sentence
                 : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
     }
 
     private static String wordsFor(ParameterException problem) {
         CommandLine at = problem.getCommandLine();
         String help = "\"" + at.getCommandSpec().qualifiedName() + " --help\" shows what it takes";
-        if (problem instanceof UnmatchedArgumentException unmatched && at.getParent() == null
-                && !unmatched.getUnmatched().isEmpty() && !unmatched.getUnmatched().get(0).startsWith("-")) {
+        if (problem instanceof UnmatchedArgumentException unmatched
+                && at.getParent() == null
+                && !unmatched.getUnmatched().isEmpty()
+                && !unmatched.getUnmatched().get(0).startsWith("-")) {
             return "There is no command \"" + unmatched.getUnmatched().get(0) + "\": the commands are "
                     + String.join(", ", at.getSubcommands().keySet());
         }

@@ -9,10 +9,16 @@ import tintwright.cup.Way;
 import tintwright.files.FileProblem;
 
 /** The honest ways on from a cup that was read. */
-@CommandLine.Command(name = "correct", sortOptions = false,
+@CommandLine.Command(
+        name = "correct",
+        sortOptions = false,
         description = "Shows the ways on from a cup that was read: only additions, each with what it takes.",
-        footer = {"", "Examples:", "  tintwright correct --cup bow.json",
-            "  tintwright correct --cup bow.json --follow 1"})
+        footer = {
+            "",
+            "Examples:",
+            "  tintwright correct --cup bow.json",
+            "  tintwright correct --cup bow.json --follow 1"
+        })
 final class CorrectCommand extends Command {
     @Mixin
     private CupOptions options;
@@ -28,15 +34,16 @@ final class CorrectCommand extends Command {
         }
         List<Way> ways = bench.ways();
         if (follow < 1 || follow > ways.size()) {
-            throw new IllegalArgumentException("there are " + ways.size() + " ways; --follow must be 1 to "
-                    + ways.size() + ", was " + follow);
+            throw new IllegalArgumentException(
+                    "there are " + ways.size() + " ways; --follow must be 1 to " + ways.size() + ", was " + follow);
         }
         Way way = ways.get(follow - 1);
         CupBench after = bench.follow(way, options.at());
         if (after == bench) {
-            throw new IllegalArgumentException("way " + follow + (way instanceof Way.StopHere
-                    ? " leaves the cup as it is; nothing was written"
-                    : " needs a clean cup: start another for it; nothing was written"));
+            throw new IllegalArgumentException("way " + follow
+                    + (way instanceof Way.StopHere
+                            ? " leaves the cup as it is; nothing was written"
+                            : " needs a clean cup: start another for it; nothing was written"));
         }
         options.write(after);
         return new CupAnswer(after).state().contents().answer();

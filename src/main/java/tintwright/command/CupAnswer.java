@@ -62,13 +62,18 @@ final class CupAnswer {
     }
 
     CupAnswer contents() {
-        lines.add("The cup \"" + bench.cup().name() + "\": " + Figures.fixed(bench.state().mass(), 2) + " g, "
+        lines.add("The cup \"" + bench.cup().name() + "\": "
+                + Figures.fixed(bench.state().mass(), 2) + " g, "
                 + Figures.fixed(bench.state().reserve(), 2) + " g of white held back, "
                 + Figures.fixed(bench.cup().wantedGrams(), 0) + " g wanted.");
-        bench.state().grams().forEach((id, mass) -> lines.add("  " + Figures.fixed(mass, 4) + " g "
-                + bench.shelf().nameOf(id)));
-        bench.state().aside().forEach(away -> lines.add("  set aside: " + Figures.fixed(away.parts().total(), 2)
-                + " g as \"" + away.name() + "\""));
+        bench.state()
+                .grams()
+                .forEach((id, mass) -> lines.add(
+                        "  " + Figures.fixed(mass, 4) + " g " + bench.shelf().nameOf(id)));
+        bench.state()
+                .aside()
+                .forEach(away -> lines.add(
+                        "  set aside: " + Figures.fixed(away.parts().total(), 2) + " g as \"" + away.name() + "\""));
         if (bench.state().mass() > 0) {
             lines.add(bench.verdict());
         }
@@ -80,11 +85,19 @@ final class CupAnswer {
         lines.add(found.words());
         List<Object> slips = new ArrayList<>();
         for (Contradiction.Slip slip : found.slips()) {
-            lines.add("  They would agree if " + Figures.fixed(slip.really(), 2) + " g " + bench.shelf().nameOf(slip.part())
+            lines.add("  They would agree if " + Figures.fixed(slip.really(), 2) + " g "
+                    + bench.shelf().nameOf(slip.part())
                     + " went in, not " + Figures.fixed(slip.written(), 2) + ": cup fix --entry " + slip.entry()
                     + " --grams " + Figures.fixed(slip.really(), 2));
-            slips.add(Map.of("entry", slip.entry(), "written", Figures.six(slip.written()), "really",
-                    Figures.six(slip.really()), "left", Figures.six(slip.left())));
+            slips.add(Map.of(
+                    "entry",
+                    slip.entry(),
+                    "written",
+                    Figures.six(slip.written()),
+                    "really",
+                    Figures.six(slip.really()),
+                    "left",
+                    Figures.six(slip.left())));
         }
         lines.add("  Was the chip read wrongly? cup undo --entry " + found.entry());
         Map<String, Object> fields = new LinkedHashMap<>();
@@ -115,7 +128,8 @@ final class CupAnswer {
     }
 
     CupAnswer plan() {
-        fields.put("contradiction", bench.contradiction().map(this::contradiction).orElse(null));
+        fields.put(
+                "contradiction", bench.contradiction().map(this::contradiction).orElse(null));
         lines.addAll(bench.planWords());
         Plan plan = bench.plan();
         Map<String, Object> tree = new LinkedHashMap<>();
@@ -184,8 +198,9 @@ final class CupAnswer {
     }
 
     private static String kind(Way way) {
-        return way instanceof Way.StopHere ? "stop here" : way instanceof Way.Climb ? "climb"
-                : way instanceof Way.Split ? "split" : "fresh";
+        return way instanceof Way.StopHere
+                ? "stop here"
+                : way instanceof Way.Climb ? "climb" : way instanceof Way.Split ? "split" : "fresh";
     }
 
     private static List<Object> doses(List<Dose> doses) {

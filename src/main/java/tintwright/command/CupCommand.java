@@ -11,7 +11,6 @@ import tintwright.bench.CupBench;
 import tintwright.colour.DifferenceWords;
 import tintwright.cup.Deed;
 import tintwright.cup.UnknownCup;
-import tintwright.files.CupFile;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.files.TargetFile;
@@ -19,13 +18,27 @@ import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Tint;
 
 /** {@code cup}: what is really in the cup, and what goes in next. */
-@CommandLine.Command(name = "cup", sortOptions = false, synopsisSubcommandLabel = "start|add|read|undo|fix|show|plan",
+@CommandLine.Command(
+        name = "cup",
+        sortOptions = false,
+        synopsisSubcommandLabel = "start|add|read|undo|fix|show|plan",
         description = "Works at a cup: small safe doses, readings, taking back. Each word below has its own --help.",
-        subcommands = {CupCommand.Start.class, CupCommand.Add.class, CupCommand.Read.class, CupCommand.Undo.class,
-            CupCommand.Fix.class, CupCommand.Show.class, CupCommand.WhatNext.class},
-        footer = {"", "Examples:", "  tintwright cup start --cup bow.json --place bow --grams 100",
+        subcommands = {
+            CupCommand.Start.class,
+            CupCommand.Add.class,
+            CupCommand.Read.class,
+            CupCommand.Undo.class,
+            CupCommand.Fix.class,
+            CupCommand.Show.class,
+            CupCommand.WhatNext.class
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  tintwright cup start --cup bow.json --place bow --grams 100",
             "  tintwright cup add --cup bow.json --planned",
-            "  tintwright cup read --cup bow.json --lab 70.2,-2.1,5.5 --light D65 --observer 10"})
+            "  tintwright cup read --cup bow.json --lab 70.2,-2.1,5.5 --light D65 --observer 10"
+        })
 final class CupCommand extends Command {
     @Override
     protected Answer answer() {
@@ -33,41 +46,59 @@ final class CupCommand extends Command {
     }
 
     /** A new cup, or one that nobody wrote down. */
-    @CommandLine.Command(name = "start", sortOptions = false, description = "Starts a cup file and says how much white"
-            + " to weigh and to hold back.",
-            footer = {"", "Examples:", "  tintwright cup start --cup bow.json --target port-bow.json --grams 100",
+    @CommandLine.Command(
+            name = "start",
+            sortOptions = false,
+            description = "Starts a cup file and says how much white" + " to weigh and to hold back.",
+            footer = {
+                "",
+                "Examples:",
+                "  tintwright cup start --cup bow.json --target port-bow.json --grams 100",
                 "  tintwright cup start --cup bow.json --place bow --unknown 80 --lab 70.2,-2.1,5.5 --light D65"
-                        + " --observer 10"})
+                        + " --observer 10"
+            })
     static final class Start extends Command {
         @Mixin
         private CupOptions options;
+
         @Option(names = "--target", paramLabel = "FILE", description = "The hull, a target file.")
         private Path target;
+
         @Option(names = "--place", paramLabel = "NAME", description = "A place on the demo boat instead.")
         private String place;
+
         @Option(names = "--grams", paramLabel = "G", description = "How much is wanted; 100 when not said.")
         private double grams = 100;
+
         @Option(names = "--scale", paramLabel = "G", description = "Smallest step of the scale; 0.01 when not said.")
         private double scale = 0.01;
+
         @Option(names = "--base", paramLabel = "ID", description = "Which white; the first when not said.")
         private String base;
+
         @Option(names = "--name", paramLabel = "NAME", description = "What is written on the cup.")
         private String name;
-        @Option(names = "--unknown", paramLabel = "G", description = "The cup stands there already with so many grams"
-                + " that nobody wrote down: needs a reading of it.")
+
+        @Option(
+                names = "--unknown",
+                paramLabel = "G",
+                description = "The cup stands there already with so many grams"
+                        + " that nobody wrote down: needs a reading of it.")
         private Double unknown;
+
         @Mixin
         private TypedReading reading;
 
         @Override
         protected Answer answer() throws FileProblem {
             if (Files.exists(options.file())) {
-                throw new IllegalArgumentException(options.file() + " is there already and was left as it is: name"
-                        + " another file");
+                throw new IllegalArgumentException(
+                        options.file() + " is there already and was left as it is: name" + " another file");
             }
-            String called = name == null ? options.file().getFileName().toString().replaceFirst("\\.json$", "") : name;
-            CupBench bench = CupBench.start(options.knowledge(), called, hull(), grams, scale,
-                    Optional.ofNullable(base));
+            String called =
+                    name == null ? options.file().getFileName().toString().replaceFirst("\\.json$", "") : name;
+            CupBench bench =
+                    CupBench.start(options.knowledge(), called, hull(), grams, scale, Optional.ofNullable(base));
             if (unknown == null && reading.isGiven()) {
                 throw new IllegalArgumentException("a reading at the start needs --unknown with the grams in the cup");
             }
@@ -75,7 +106,8 @@ final class CupCommand extends Command {
                 CupBench.Unknown found = bench.unknown(options.at(), unknown, reading.reading());
                 options.write(found.bench());
                 CupAnswer answer = new CupAnswer(found.bench()).say("Most likely in this cup:");
-                for (UnknownCup.Contents contents : found.likely().subList(0, Math.min(3, found.likely().size()))) {
+                for (UnknownCup.Contents contents :
+                        found.likely().subList(0, Math.min(3, found.likely().size()))) {
                     answer.say("  " + DifferenceWords.chance(contents.chance()) + ": " + words(found.bench(), contents)
                             + " (tints give or take " + Math.round(100 * contents.off()) + " %)");
                 }
@@ -87,8 +119,12 @@ final class CupCommand extends Command {
 
         private static String words(CupBench bench, UnknownCup.Contents contents) {
             StringBuilder text = new StringBuilder();
-            contents.parts().grams().forEach((id, mass) -> text.append(text.isEmpty() ? "" : ", ")
-                    .append(Figures.fixed(mass, mass < 1 ? 3 : 1)).append(" g ").append(bench.shelf().nameOf(id)));
+            contents.parts()
+                    .grams()
+                    .forEach((id, mass) -> text.append(text.isEmpty() ? "" : ", ")
+                            .append(Figures.fixed(mass, mass < 1 ? 3 : 1))
+                            .append(" g ")
+                            .append(bench.shelf().nameOf(id)));
             return text.toString();
         }
 
@@ -100,40 +136,61 @@ final class CupCommand extends Command {
                 return TargetFile.read(target);
             }
             List<PlaceReadings> fits = Demo.places().stream()
-                    .filter(known -> known.place().toLowerCase(java.util.Locale.ROOT)
-                            .contains(place.strip().toLowerCase(java.util.Locale.ROOT))).toList();
+                    .filter(known -> known.place()
+                            .toLowerCase(java.util.Locale.ROOT)
+                            .contains(place.strip().toLowerCase(java.util.Locale.ROOT)))
+                    .toList();
             if (fits.size() != 1) {
-                throw new IllegalArgumentException("there is no one place \"" + place + "\" on the demo boat; its places"
-                        + " are " + String.join(", ", Demo.places().stream().map(PlaceReadings::place).toList()));
+                throw new IllegalArgumentException("there is no one place \"" + place
+                        + "\" on the demo boat; its places" + " are "
+                        + String.join(
+                                ", ",
+                                Demo.places().stream().map(PlaceReadings::place).toList()));
             }
             return fits.get(0);
         }
     }
 
     /** Something goes in, is held back or poured off. */
-    @CommandLine.Command(name = "add", sortOptions = false, description = "Writes down what really went into the cup.",
-            footer = {"", "Examples:", "  tintwright cup add --cup bow.json --part soot-black --grams 0.31",
+    @CommandLine.Command(
+            name = "add",
+            sortOptions = false,
+            description = "Writes down what really went into the cup.",
+            footer = {
+                "",
+                "Examples:",
+                "  tintwright cup add --cup bow.json --part soot-black --grams 0.31",
                 "  tintwright cup add --cup bow.json --part ink-blue --letdown 20 --grams 1.4",
-                "  tintwright cup add --cup bow.json --planned"})
+                "  tintwright cup add --cup bow.json --planned"
+            })
     static final class Add extends Command {
         @Mixin
         private CupOptions options;
+
         @Option(names = "--part", paramLabel = "ID", description = "Base, tint or leftover.")
         private String part;
+
         @Option(names = "--grams", paramLabel = "G", description = "What the scale showed.")
         private Double grams;
+
         @Option(names = "--letdown", paramLabel = "N", description = "It was a letdown, 1 gram of tint in N.")
         private Integer letdown;
+
         @Option(names = "--drops", paramLabel = "N", description = "So many drops instead of grams.")
         private Integer drops;
+
         @Option(names = "--hold", paramLabel = "G", description = "So much white is held back from now on.")
         private Double hold;
+
         @Option(names = "--set-aside", paramLabel = "G", description = "So much was poured off.")
         private Double aside;
+
         @Option(names = "--as", paramLabel = "NAME", description = "What is written on what was poured off.")
         private String as;
+
         @Option(names = "--planned", description = "All that the plan says went in, exactly so.")
         private boolean planned;
+
         @Option(names = "--again", description = "The same dose really went in twice.")
         private boolean again;
 
@@ -149,7 +206,8 @@ final class CupCommand extends Command {
             if (added instanceof CupBench.Added.SameAgain same && !again) {
                 throw new IllegalArgumentException(same.question() + " Nothing was written: if it did, say --again.");
             }
-            CupBench after = added instanceof CupBench.Added.SameAgain same ? same.ifMeant()
+            CupBench after = added instanceof CupBench.Added.SameAgain same
+                    ? same.ifMeant()
                     : ((CupBench.Added.Done) added).bench();
             options.write(after);
             return new CupAnswer(after).state().contents().plan().answer();
@@ -161,11 +219,13 @@ final class CupCommand extends Command {
             } else if (aside != null) {
                 return new Deed.SetAside(aside, as == null ? bench.cup().name() + " rest" : as);
             } else if (part == null || (grams == null) == (drops == null)) {
-                throw new IllegalArgumentException("say what went in: --part with --grams or --drops; or --hold,"
-                        + " --set-aside or --planned");
+                throw new IllegalArgumentException(
+                        "say what went in: --part with --grams or --drops; or --hold," + " --set-aside or --planned");
             } else if (drops != null) {
-                return new Deed.Dropped(part, drops, bench.shelf().tint(part).map(Tint::dropGrams)
-                        .orElse(Tint.USUAL_DROP_GRAMS));
+                return new Deed.Dropped(
+                        part,
+                        drops,
+                        bench.shelf().tint(part).map(Tint::dropGrams).orElse(Tint.USUAL_DROP_GRAMS));
             }
             double step = bench.cup().scaleStep();
             return letdown != null ? new Deed.LetDown(part, letdown, grams, step) : new Deed.Weighed(part, grams, step);
@@ -173,17 +233,24 @@ final class CupCommand extends Command {
     }
 
     /** A chip was read. */
-    @CommandLine.Command(name = "read", sortOptions = false, description = "Writes down what a chip from the cup read,"
-            + " and learns from it.",
-            footer = {"", "Examples:",
+    @CommandLine.Command(
+            name = "read",
+            sortOptions = false,
+            description = "Writes down what a chip from the cup read," + " and learns from it.",
+            footer = {
+                "",
+                "Examples:",
                 "  tintwright cup read --cup bow.json --lab 70.2,-2.1,5.5 --light D65 --observer 10 --gloss in",
                 "  tintwright cup read --cup bow.json --lab 70.2,-2.1,5.5 --hull 62.0,-9.1,3.0 --photo bow-2 --light D65"
-                        + " --observer 10"})
+                        + " --observer 10"
+            })
     static final class Read extends Command {
         @Mixin
         private CupOptions options;
+
         @Mixin
         private TypedReading reading;
+
         @Option(names = "--sure", description = "Learn from it even when it seems impossible.")
         private boolean sure;
 
@@ -200,22 +267,31 @@ final class CupCommand extends Command {
             CupAnswer answer = new CupAnswer(learned.bench());
             answer.field("counts", learned instanceof CupBench.Learned.Done);
             if (learned instanceof CupBench.Learned.NotThisCup no) {
-                answer.say(no.why().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + no.why().substring(1) + ".");
+                answer.say(no.why().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                        + no.why().substring(1) + ".");
             }
             return answer.state().plan().answer();
         }
     }
 
     /** Takes back. */
-    @CommandLine.Command(name = "undo", sortOptions = false, description = "Takes the last entry back, or any, or undoes"
-            + " that.",
-            footer = {"", "Examples:", "  tintwright cup undo --cup bow.json",
-                "  tintwright cup undo --cup bow.json --redo"})
+    @CommandLine.Command(
+            name = "undo",
+            sortOptions = false,
+            description = "Takes the last entry back, or any, or undoes" + " that.",
+            footer = {
+                "",
+                "Examples:",
+                "  tintwright cup undo --cup bow.json",
+                "  tintwright cup undo --cup bow.json --redo"
+            })
     static final class Undo extends Command {
         @Mixin
         private CupOptions options;
+
         @Option(names = "--entry", paramLabel = "ID", description = "Which; the last when not said.")
         private String entry;
+
         @Option(names = "--redo", description = "Take the last taking back back.")
         private boolean redo;
 
@@ -224,13 +300,14 @@ final class CupCommand extends Command {
             CupBench bench = options.open();
             CupBench after;
             if (redo) {
-                after = bench.redo(options.at()).orElseThrow(() -> new IllegalArgumentException(
-                        "there is nothing to redo: nothing was taken back since the last entry"));
+                after = bench.redo(options.at())
+                        .orElseThrow(() -> new IllegalArgumentException(
+                                "there is nothing to redo: nothing was taken back since the last entry"));
             } else if (entry != null) {
                 after = bench.undo(entry, options.at());
             } else {
-                after = bench.undo(options.at()).orElseThrow(() -> new IllegalArgumentException(
-                        "there is nothing to take back in this cup"));
+                after = bench.undo(options.at())
+                        .orElseThrow(() -> new IllegalArgumentException("there is nothing to take back in this cup"));
             }
             options.write(after);
             return new CupAnswer(after).state().contents().plan().answer();
@@ -238,14 +315,18 @@ final class CupCommand extends Command {
     }
 
     /** Puts an entry right. */
-    @CommandLine.Command(name = "fix", sortOptions = false, description = "Puts the grams of an earlier entry right;"
-            + " everything after it follows.",
+    @CommandLine.Command(
+            name = "fix",
+            sortOptions = false,
+            description = "Puts the grams of an earlier entry right;" + " everything after it follows.",
             footer = {"", "Example:", "  tintwright cup fix --cup bow.json --entry e4 --grams 0.31"})
     static final class Fix extends Command {
         @Mixin
         private CupOptions options;
+
         @Option(names = "--entry", paramLabel = "ID", required = true, description = "Which, as \"cup show\" names it.")
         private String entry;
+
         @Option(names = "--grams", paramLabel = "G", required = true, description = "What it really was.")
         private double grams;
 
@@ -258,8 +339,11 @@ final class CupCommand extends Command {
     }
 
     /** What is in it. */
-    @CommandLine.Command(name = "show", sortOptions = false, description = "Shows what is in the cup and its whole"
-            + " story.", footer = {"", "Example:", "  tintwright cup show --cup bow.json"})
+    @CommandLine.Command(
+            name = "show",
+            sortOptions = false,
+            description = "Shows what is in the cup and its whole" + " story.",
+            footer = {"", "Example:", "  tintwright cup show --cup bow.json"})
     static final class Show extends Command {
         @Mixin
         private CupOptions options;
@@ -271,7 +355,10 @@ final class CupCommand extends Command {
     }
 
     /** What goes in next. */
-    @CommandLine.Command(name = "plan", sortOptions = false, description = "Says what to do with the cup next.",
+    @CommandLine.Command(
+            name = "plan",
+            sortOptions = false,
+            description = "Says what to do with the cup next.",
             footer = {"", "Example:", "  tintwright cup plan --cup bow.json"})
     static final class WhatNext extends Command {
         @Mixin

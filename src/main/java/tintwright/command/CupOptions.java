@@ -20,8 +20,10 @@ final class CupOptions {
     @Option(names = "--shelf", paramLabel = "FILE", description = "Your shelf; the demo shelf when not said.")
     private Path shelf;
 
-    @Option(names = "--at", paramLabel = "MOMENT", description = "When it was done, such as 2026-05-31T09:12:00Z; now"
-            + " when not said.")
+    @Option(
+            names = "--at",
+            paramLabel = "MOMENT",
+            description = "When it was done, such as 2026-05-31T09:12:00Z; now" + " when not said.")
     private String at;
 
     Path file() {
@@ -47,8 +49,8 @@ final class CupOptions {
         try {
             return Instant.parse(at);
         } catch (DateTimeParseException e) {
-            throw new IllegalArgumentException("--at must be a moment such as 2026-05-31T09:12:00Z, was \"" + at
-                    + "\"", e);
+            throw new IllegalArgumentException(
+                    "--at must be a moment such as 2026-05-31T09:12:00Z, was \"" + at + "\"", e);
         }
     }
 }

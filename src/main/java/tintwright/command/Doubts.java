@@ -7,13 +7,13 @@ import tintwright.shelf.Doubt;
 
 /** Doubted chips for machines, the same in every command. */
 final class Doubts {
-    private Doubts() {
-    }
+    private Doubts() {}
 
     static Map<String, Object> fields(Doubt doubt) {
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("chip", doubt.chipId());
-        fields.put("part", Optional.of(doubt.partId()).filter(id -> !id.isEmpty()).orElse(null));
+        fields.put(
+                "part", Optional.of(doubt.partId()).filter(id -> !id.isEmpty()).orElse(null));
         fields.put("factor", Figures.six(doubt.factor()));
         fields.put("misfit", Figures.six(doubt.misfit()));
         fields.put("words", doubt.words());

@@ -14,12 +14,20 @@ import tintwright.files.FileProblem;
 import tintwright.logbook.LogFailure;
 
 /** {@code export}: a label, a recipe card, everything as a table, or one boat to give away. */
-@CommandLine.Command(name = "export", sortOptions = false,
-        description = {"Hands out of the log: everything as a table, one boat as a zip for another shop, a label or a",
-            "recipe card of a cup to print."},
-        footer = {"", "Examples:", "  tintwright export --demo --csv log.csv",
+@CommandLine.Command(
+        name = "export",
+        sortOptions = false,
+        description = {
+            "Hands out of the log: everything as a table, one boat as a zip for another shop, a label or a",
+            "recipe card of a cup to print."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  tintwright export --demo --csv log.csv",
             "  tintwright export --demo --boat Aldernese --zip aldernese.zip",
-            "  tintwright export --demo --boat Aldernese --label label.pdf --card card.pdf"})
+            "  tintwright export --demo --boat Aldernese --label label.pdf --card card.pdf"
+        })
 final class ExportCommand extends Command {
     @Option(names = "--csv", paramLabel = "FILE", description = "Everything as a table for a spreadsheet.")
     private Path csv;
@@ -27,15 +35,19 @@ final class ExportCommand extends Command {
     @Option(names = "--boat", paramLabel = "BOAT", description = "Which boat.")
     private String boat;
 
-    @Option(names = "--zip", paramLabel = "FILE", description = "With --boat: the boat, every word of it and its"
-            + " photos.")
+    @Option(
+            names = "--zip",
+            paramLabel = "FILE",
+            description = "With --boat: the boat, every word of it and its" + " photos.")
     private Path zip;
 
     @Option(names = "--cup", paramLabel = "NAME", description = "Which cup of the boat; the last when not said.")
     private String cup;
 
-    @Option(names = "--label", paramLabel = "FILE", description = "With --boat: the label of the cup as PDF, 90 by 55"
-            + " mm.")
+    @Option(
+            names = "--label",
+            paramLabel = "FILE",
+            description = "With --boat: the label of the cup as PDF, 90 by 55" + " mm.")
     private Path label;
 
     @Option(names = "--card", paramLabel = "FILE", description = "With --boat: its recipe card as PDF, A6.")
@@ -80,7 +92,8 @@ final class ExportCommand extends Command {
                 out.cardHtml(log.cup(log.boat(boat), LogOptions.text(cup)), html);
                 written.add(html);
             }
-            List<String> lines = new ArrayList<>(written.stream().map(file -> "Wrote " + file + ".").toList());
+            List<String> lines = new ArrayList<>(
+                    written.stream().map(file -> "Wrote " + file + ".").toList());
             lines.addAll(LogOptions.troubles(log));
             Map<String, Object> fields = new LinkedHashMap<>();
             fields.put("written", written.stream().map(Path::toString).toList());

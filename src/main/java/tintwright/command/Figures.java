@@ -7,8 +7,7 @@ import picocli.CommandLine.TypeConversionException;
 
 /** Numbers as they are typed and shown: a decimal point in every country. */
 final class Figures {
-    private Figures() {
-    }
+    private Figures() {}
 
     /**
      * @param typed digits with an optional sign, point and exponent
@@ -30,16 +29,16 @@ final class Figures {
     static double[] three(String option, String typed) {
         String[] words = typed.split(",", -1);
         if (words.length != 3) {
-            throw new IllegalArgumentException(option + " must be three numbers such as 62.1,-3.4,11.0, was \""
-                    + typed + "\"");
+            throw new IllegalArgumentException(
+                    option + " must be three numbers such as 62.1,-3.4,11.0, was \"" + typed + "\"");
         }
         double[] numbers = new double[3];
         for (int i = 0; i < 3; i++) {
             try {
                 numbers[i] = parse(words[i]);
             } catch (TypeConversionException e) {
-                throw new IllegalArgumentException(option + " must be three numbers such as 62.1,-3.4,11.0, but "
-                        + e.getMessage(), e);
+                throw new IllegalArgumentException(
+                        option + " must be three numbers such as 62.1,-3.4,11.0, but " + e.getMessage(), e);
             }
         }
         return numbers;
@@ -84,16 +83,16 @@ final class Figures {
     static double[] lab(String option, String typed) {
         String[] words = typed.split(",", -1);
         if (words.length != 3) {
-            throw new IllegalArgumentException(option + " must be three numbers such as 62.1,-3.4,11.0, was \"" + typed
-                    + "\"");
+            throw new IllegalArgumentException(
+                    option + " must be three numbers such as 62.1,-3.4,11.0, was \"" + typed + "\"");
         }
         double[] axes = new double[3];
         for (int i = 0; i < 3; i++) {
             try {
                 axes[i] = parse(words[i]);
             } catch (TypeConversionException e) {
-                throw new IllegalArgumentException(option + " must be three numbers such as 62.1,-3.4,11.0, but "
-                        + e.getMessage(), e);
+                throw new IllegalArgumentException(
+                        option + " must be three numbers such as 62.1,-3.4,11.0, but " + e.getMessage(), e);
             }
         }
         return axes;

@@ -44,19 +44,28 @@ import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
 
 /** {@code fill}: from holes to grams, catalyst, batches, times and grits. */
-@CommandLine.Command(name = "fill", description = {"From holes to grams: gel coat, paste, wax and catalyst cup by cup, "
-    + "working time, grits, cautions.", "The product's data sheet and your local rules come first."},
-        footer = {"", "A repair: kind:size=...,size=... with count=, lie= (facing-up, vertical, overhead, "
-            + "deep-overhead) and name=.",
+@CommandLine.Command(
+        name = "fill",
+        description = {
+            "From holes to grams: gel coat, paste, wax and catalyst cup by cup, " + "working time, grits, cautions.",
+            "The product's data sheet and your local rules come first."
+        },
+        footer = {
+            "",
+            "A repair: kind:size=...,size=... with count=, lie= (facing-up, vertical, overhead, "
+                    + "deep-overhead) and name=.",
             "Kinds: countersunk hole,top,depth and countersink or angle; hole hole,depth; "
-            + "gouge, scratch, worn length,width,depth; spray length,width. plug= for through holes.",
-            "Sizes without a unit are millimetres, or inches with --units us; 12mil, 3/8in and 4mm always work.", "",
-            "Examples:", "  tintwright fill --demo",
+                    + "gouge, scratch, worn length,width,depth; spray length,width. plug= for through holes.",
+            "Sizes without a unit are millimetres, or inches with --units us; 12mil, 3/8in and 4mm always work.",
+            "",
+            "Examples:",
+            "  tintwright fill --demo",
             "  tintwright fill --celsius 20 --repair countersunk:hole=5,top=10,angle=90,depth=8,plug=3,count=12,"
-                + "lie=facing-up",
+                    + "lie=facing-up",
             "  tintwright fill --celsius 20 --recipe harbour-white=97,soot-black=0.5 --base-hides 0.5mm "
-                + "--repair gouge:length=60,width=12,depth=3,lie=vertical",
-            "  tintwright fill --job job.json --pdf sheet.pdf --html sheet.html --units us --paper letter"})
+                    + "--repair gouge:length=60,width=12,depth=3,lie=vertical",
+            "  tintwright fill --job job.json --pdf sheet.pdf --html sheet.html --units us --paper letter"
+        })
 final class FillCommand extends Command {
     @Option(names = "--job", paramLabel = "FILE", description = "The whole job from a file (docs/formats.md).")
     private Path job;
@@ -79,30 +88,42 @@ final class FillCommand extends Command {
     @Option(names = "--hiding", paramLabel = "FILM", description = "Film of neat gel coat that hides: 0.4mm, 16mil.")
     private String hiding;
 
-    @Option(names = "--recipe", paramLabel = "ID=G,...", split = ",",
+    @Option(
+            names = "--recipe",
+            paramLabel = "ID=G,...",
+            split = ",",
             description = "What is in the cup, grams by id on the shelf: density, wax and hiding come from there.")
     private Map<String, Double> recipe = new LinkedHashMap<>();
 
-    @Option(names = "--shelf", paramLabel = "FILE",
+    @Option(
+            names = "--shelf",
+            paramLabel = "FILE",
             description = "Your shelf, for --recipe; the demo shelf when not said.")
     private Path shelf;
 
-    @Option(names = "--base-hides", paramLabel = "FILM",
+    @Option(
+            names = "--base-hides",
+            paramLabel = "FILM",
             description = "Film at which the bare base hides, for --recipe: the optics do the rest.")
     private String baseHides;
 
     @Option(names = "--catalysed", paramLabel = "HH:MM", description = "When the catalyst went in: shows times of day.")
     private String catalysed;
 
-    @Option(names = "--catalyst", paramLabel = "PERCENT",
-            description = "Your own share, with --basis; limit 1.2 to 3 %%; goggles and gloves, never with accelerator or "
-                + "acetone. Left out: a general table by temperature.")
+    @Option(
+            names = "--catalyst",
+            paramLabel = "PERCENT",
+            description =
+                    "Your own share, with --basis; limit 1.2 to 3 %%; goggles and gloves, never with accelerator or "
+                            + "acetone. Left out: a general table by temperature.")
     private Double catalyst;
 
     @Option(names = "--basis", paramLabel = "BASIS", description = "What --catalyst is a share of: mass or volume.")
     private String basis;
 
-    @Option(names = "--catalyst-step", paramLabel = "ML",
+    @Option(
+            names = "--catalyst-step",
+            paramLabel = "ML",
             description = "Least catalyst you can tell apart: a drop is 0.05, a 1 ml syringe 0.02.")
     private Double catalystStep;
 
@@ -121,11 +142,16 @@ final class FillCommand extends Command {
     @Option(names = "--old-film", paramLabel = "FILM", description = "Thickness of the old gel coat around.")
     private String oldFilm;
 
-    @Option(names = "--surface", paramLabel = "SURFACE",
+    @Option(
+            names = "--surface",
+            paramLabel = "SURFACE",
             description = "Before sanding: proud, nearly-level, sprayed, scratched, dull.")
     private String surface;
 
-    @Option(names = "--units", paramLabel = "UNITS", defaultValue = "metric",
+    @Option(
+            names = "--units",
+            paramLabel = "UNITS",
+            defaultValue = "metric",
             description = "What is typed without a unit and what is shown: metric or us.")
     private String units;
 
@@ -165,10 +191,22 @@ final class FillCommand extends Command {
             throw new IllegalArgumentException("give the repairs in one way: --job FILE, --repair ... or --demo");
         }
         if (job != null || demo) {
-            if (celsius != null || humidity != null || catalyst != null || cup != null || oldFilm != null || waxed
-                    || hiding != null || surface != null || gelCoatDensity != null || pasteDensity != null
-                    || reserve != null || basis != null || catalystStep != null
-                    || !recipe.isEmpty() || shelf != null || baseHides != null) {
+            if (celsius != null
+                    || humidity != null
+                    || catalyst != null
+                    || cup != null
+                    || oldFilm != null
+                    || waxed
+                    || hiding != null
+                    || surface != null
+                    || gelCoatDensity != null
+                    || pasteDensity != null
+                    || reserve != null
+                    || basis != null
+                    || catalystStep != null
+                    || !recipe.isEmpty()
+                    || shelf != null
+                    || baseHides != null) {
                 throw new IllegalArgumentException("with --job and --demo everything about the job stands in its file; "
                         + "change it there, or give the repairs with --repair");
             }
@@ -201,13 +239,16 @@ final class FillCommand extends Command {
         try {
             start = LocalTime.parse(catalysed);
         } catch (DateTimeParseException e) {
-            throw new IllegalArgumentException("--catalysed must be a time of day such as 14:05, was \"" + catalysed
-                    + "\"", e);
+            throw new IllegalArgumentException(
+                    "--catalysed must be a time of day such as 14:05, was \"" + catalysed + "\"", e);
         }
-        CureClock clock = new CureClock(start.atDate(LocalDate.EPOCH).toInstant(ZoneOffset.UTC), fill.plan().timers());
+        CureClock clock = new CureClock(
+                start.atDate(LocalDate.EPOCH).toInstant(ZoneOffset.UTC),
+                fill.plan().timers());
         List<String> lines = new ArrayList<>(List.of("", "Catalysed at " + start + ":"));
-        clock.timers().forEach(timer -> lines.add("  " + timer.cue() + ": " + time(clock.opens(timer)) + " to "
-                + time(clock.closes(timer)) + " (" + timer.test() + ")"));
+        clock.timers()
+                .forEach(timer -> lines.add("  " + timer.cue() + ": " + time(clock.opens(timer)) + " to "
+                        + time(clock.closes(timer)) + " (" + timer.test() + ")"));
         return lines;
     }
 
@@ -220,18 +261,24 @@ final class FillCommand extends Command {
 
     private FillJob typed(UnitSystem system, Optional<FillColour> colour) {
         if (celsius == null) {
-            throw new IllegalArgumentException("say how warm it is with --celsius: catalyst and working "
-                    + "time hang on it");
+            throw new IllegalArgumentException(
+                    "say how warm it is with --celsius: catalyst and working " + "time hang on it");
         }
         Materials materials = materials(system, colour);
         List<RepairLine> lines = new ArrayList<>();
         for (String words : repairs) {
             lines.add(RepairWords.parse(words, lines.size() + 1, system, materials.hidingFilmMm()));
         }
-        return new FillJob(lines, materials,
-                new Conditions(Entry.celsius("--celsius", celsius, UnitSystem.METRIC),
+        return new FillJob(
+                lines,
+                materials,
+                new Conditions(
+                        Entry.celsius("--celsius", celsius, UnitSystem.METRIC),
                         humidity == null ? OptionalDouble.empty() : OptionalDouble.of(humidity)),
-                share(), Allowances.USUAL, tools(), supply(system),
+                share(),
+                Allowances.USUAL,
+                tools(),
+                supply(system),
                 surface == null ? Optional.empty() : Optional.of(GritLadder.Surface.named(surface)),
                 film("--old-film", oldFilm, system));
     }
@@ -239,17 +286,27 @@ final class FillCommand extends Command {
     private Materials materials(UnitSystem system, Optional<FillColour> colour) {
         Materials known = colour.isPresent()
                 ? colour.get().materials(film("--base-hides", baseHides, system))
-                : new Materials(new Densities(gelCoatDensity == null ? Densities.USUAL.gelCoat() : gelCoatDensity,
-                        Densities.USUAL.paste(), Densities.USUAL.catalyst(), Densities.USUAL.wax()), waxed,
+                : new Materials(
+                        new Densities(
+                                gelCoatDensity == null ? Densities.USUAL.gelCoat() : gelCoatDensity,
+                                Densities.USUAL.paste(),
+                                Densities.USUAL.catalyst(),
+                                Densities.USUAL.wax()),
+                        waxed,
                         film("--hiding", hiding, system));
         Densities densities = known.densities();
-        return pasteDensity == null ? known : new Materials(new Densities(densities.gelCoat(), pasteDensity,
-                densities.catalyst(), densities.wax()), known.waxed(), known.hidingFilmMm());
+        return pasteDensity == null
+                ? known
+                : new Materials(
+                        new Densities(densities.gelCoat(), pasteDensity, densities.catalyst(), densities.wax()),
+                        known.waxed(),
+                        known.hidingFilmMm());
     }
 
     private Tools tools() {
-        return catalystStep == null ? Tools.USUAL : new Tools(Tools.USUAL.dropsPerMl(), catalystStep,
-                Tools.USUAL.cupMm(), Tools.USUAL.pace());
+        return catalystStep == null
+                ? Tools.USUAL
+                : new Tools(Tools.USUAL.dropsPerMl(), catalystStep, Tools.USUAL.cupMm(), Tools.USUAL.pace());
     }
 
     private static OptionalDouble film(String option, String typed, UnitSystem system) {
@@ -261,8 +318,8 @@ final class FillCommand extends Command {
             return new CatalystChoice.General();
         }
         if (catalyst == null || basis == null) {
-            throw new IllegalArgumentException("--catalyst and --basis go together: a percentage without mass or "
-                    + "volume can be a fifth off");
+            throw new IllegalArgumentException(
+                    "--catalyst and --basis go together: a percentage without mass or " + "volume can be a fifth off");
         }
         return new CatalystChoice.Typed(new CatalystShare(catalyst, Basis.named(basis)));
     }
@@ -274,7 +331,9 @@ final class FillCommand extends Command {
         if (cup == null) {
             throw new IllegalArgumentException("--reserve needs --cup beside it");
         }
-        return Optional.of(new Supply(Entry.grams("--cup", cup, system),
-                reserve == null ? 0 : Entry.grams("--reserve", reserve, system), OptionalDouble.empty()));
+        return Optional.of(new Supply(
+                Entry.grams("--cup", cup, system),
+                reserve == null ? 0 : Entry.grams("--reserve", reserve, system),
+                OptionalDouble.empty()));
     }
 }

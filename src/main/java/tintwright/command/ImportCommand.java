@@ -17,7 +17,9 @@ import tintwright.logbook.BoatZip;
 import tintwright.logbook.LogFailure;
 
 /** {@code import}: takes a boat from another shop into the log. */
-@CommandLine.Command(name = "import", sortOptions = false,
+@CommandLine.Command(
+        name = "import",
+        sortOptions = false,
         description = "Takes a boat that another shop has exported into the log; what is known already stays as it is.",
         footer = {"", "Example:", "  tintwright import aldernese.zip"})
 final class ImportCommand extends Command {
@@ -35,8 +37,9 @@ final class ImportCommand extends Command {
             List<String> lines = new ArrayList<>();
             lines.add("Taken in: " + String.join(", ", imported.boats()) + ", " + imported.added() + " new entries, "
                     + imported.known() + " known already.");
-            imported.waiting().ifPresent(why -> lines.add(why + " What was taken in is kept on this machine and goes"
-                    + " into the log as soon as it can."));
+            imported.waiting()
+                    .ifPresent(why -> lines.add(why + " What was taken in is kept on this machine and goes"
+                            + " into the log as soon as it can."));
             lines.addAll(imported.left());
             lines.addAll(LogOptions.troubles(log));
             Map<String, Object> fields = new LinkedHashMap<>();
@@ -52,8 +55,8 @@ final class ImportCommand extends Command {
     private byte[] read() throws IOException {
         try {
             if (Files.size(zip) > BoatZip.LARGEST_ZIP) {
-                throw new IllegalArgumentException(zip + " is larger than any boat ("
-                        + BoatZip.LARGEST_ZIP / (1 << 20) + " MiB); nothing was taken from it");
+                throw new IllegalArgumentException(zip + " is larger than any boat (" + BoatZip.LARGEST_ZIP / (1 << 20)
+                        + " MiB); nothing was taken from it");
             }
             return Files.readAllBytes(zip);
         } catch (NoSuchFileException e) {

@@ -18,11 +18,16 @@ import tintwright.shelf.Doubt;
 import tintwright.shelf.Shelf;
 
 /** New chips onto the shelf. */
-@CommandLine.Command(name = "learn", sortOptions = false,
+@CommandLine.Command(
+        name = "learn",
+        sortOptions = false,
         description = "Puts chips on the shelf and shows what they changed.",
-        footer = {"", "Examples:",
+        footer = {
+            "",
+            "Examples:",
             "  tintwright learn --shelf shelf.json --chips new-chips.csv --light D65 --observer 10 --gloss out",
-            "  tintwright learn --chips new-chips.json --look"})
+            "  tintwright learn --chips new-chips.json --look"
+        })
 final class LearnCommand extends Command {
     @Option(names = "--shelf", paramLabel = "FILE", description = "Your shelf; the demo shelf when not said.")
     private Path file;
@@ -58,8 +63,12 @@ final class LearnCommand extends Command {
     private List<String> lines(LearnBench.Learned learned, Path written) {
         List<String> lines = new ArrayList<>();
         int count = learned.added().size();
-        lines.add(count + (count == 1 ? " chip" : " chips") + (look ? " looked at; nothing was written."
-                : " learned; " + written + " now holds " + learned.after().shelf().chips().size() + "."));
+        lines.add(count
+                + (count == 1 ? " chip" : " chips")
+                + (look
+                        ? " looked at; nothing was written."
+                        : " learned; " + written + " now holds "
+                                + learned.after().shelf().chips().size() + "."));
         for (LearnBench.Change change : learned.changes()) {
             lines.add("  " + change.name() + ": " + Figures.fixed(change.strength(), 2)
                     + " times as strong as thought; " + ShelfBench.wordsFor(change.after()) + " now (within "

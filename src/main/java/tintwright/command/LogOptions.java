@@ -14,24 +14,33 @@ import tintwright.logbook.Trouble;
 
 /** Which log a command works on, and what must always be said about it. */
 final class LogOptions {
-    @Option(names = "--log", paramLabel = "FOLDER", description = "Folder of the log; when not said, what the variable"
-            + " TINTWRIGHT_LOG names, or Tintwright/log in your home folder.")
+    @Option(
+            names = "--log",
+            paramLabel = "FOLDER",
+            description = "Folder of the log; when not said, what the variable"
+                    + " TINTWRIGHT_LOG names, or Tintwright/log in your home folder.")
     private Path folder;
 
     @Option(names = "--demo", description = "The invented boat's log instead: a copy, gone afterwards.")
     private boolean demo;
 
-    @Option(names = "--home", paramLabel = "FOLDER", description = "Where this machine keeps its own small files; when"
-            + " not said, what TINTWRIGHT_HOME names, or .tintwright in your home folder.")
+    @Option(
+            names = "--home",
+            paramLabel = "FOLDER",
+            description = "Where this machine keeps its own small files; when"
+                    + " not said, what TINTWRIGHT_HOME names, or .tintwright in your home folder.")
     private Path home;
 
     ShopLog open() throws LogFailure {
         if (demo && folder != null) {
             throw new IllegalArgumentException("give only one of --log and --demo");
         }
-        return demo ? ShopLog.demo(Clock.systemUTC())
-                : ShopLog.open(folder == null ? ShopLog.usualFolder() : folder,
-                        home == null ? ShopLog.usualHome() : home, Clock.systemUTC());
+        return demo
+                ? ShopLog.demo(Clock.systemUTC())
+                : ShopLog.open(
+                        folder == null ? ShopLog.usualFolder() : folder,
+                        home == null ? ShopLog.usualHome() : home,
+                        Clock.systemUTC());
     }
 
     /** @return what is wrong with the log, for the end of every answer; empty when all is well */
@@ -55,12 +64,14 @@ final class LogOptions {
     }
 
     static List<Object> troubleFields(ShopLog log) {
-        return new ArrayList<>(log.book().troubles().stream().map(Trouble::sentence).toList());
+        return new ArrayList<>(
+                log.book().troubles().stream().map(Trouble::sentence).toList());
     }
 
     /** @return what to say about an entry that was handed over to be written */
     static String sentence(Saved saved, String what) {
-        return saved instanceof Saved.Waiting waiting ? waiting.sentence()
+        return saved instanceof Saved.Waiting waiting
+                ? waiting.sentence()
                 : what + " (" + GiveOut.shortName(saved.entry().id()) + ").";
     }
 

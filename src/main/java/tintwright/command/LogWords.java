@@ -23,8 +23,7 @@ final class LogWords {
     /** So many steps of lightness make one block of the little picture. */
     private static final double LIGHTNESS_A_BLOCK = 4;
 
-    private LogWords() {
-    }
+    private LogWords() {}
 
     /** @return day, colour and a bar as long as the hull was light */
     static String seen(BoatStory.Seen seen) {
@@ -51,8 +50,10 @@ final class LogWords {
     /** @return everything but boat and places, oldest first, a line each with the end of its name in front */
     static List<String> entries(BoatStory story) {
         Map<UUID, Page> pages = pages(story);
-        return story.entries().stream().filter(noted -> !(noted.page() instanceof Page.Place))
-                .map(noted -> GiveOut.shortName(noted.id()) + "  " + line(noted, pages)).toList();
+        return story.entries().stream()
+                .filter(noted -> !(noted.page() instanceof Page.Place))
+                .map(noted -> GiveOut.shortName(noted.id()) + "  " + line(noted, pages))
+                .toList();
     }
 
     private static Map<UUID, Page> pages(BoatStory story) {
@@ -68,21 +69,26 @@ final class LogWords {
                     + note(target.note());
         }
         if (page instanceof Page.Cup cup) {
-            return cup.day() + "  cup  \"" + cup.name() + "\"" + cup.place().map(id -> ", " + place(id, pages))
-                    .orElse("") + ": " + parts(cup.parts(), cup.shelf()) + colour(cup.readings()) + note(cup.note());
+            return cup.day() + "  cup  \"" + cup.name() + "\""
+                    + cup.place().map(id -> ", " + place(id, pages)).orElse("") + ": " + parts(cup.parts(), cup.shelf())
+                    + colour(cup.readings()) + note(cup.note());
         }
         if (page instanceof Page.ChipMade made) {
-            return made.chip().madeOn().map(day -> day + "  ").orElse("") + "chip  \"" + made.chip().id() + "\""
-                    + colour(made.chip().readings()) + note(made.cured());
+            return made.chip().madeOn().map(day -> day + "  ").orElse("") + "chip  \""
+                    + made.chip().id() + "\"" + colour(made.chip().readings()) + note(made.cured());
         }
         if (page instanceof Page.Filled fill) {
-            return fill.day() + "  filled  " + fill.place().map(id -> place(id, pages)).orElse("")
-                    + (fill.grams().isPresent() ? ", " + Figures.fixed(fill.grams().getAsDouble(), 1) + " g" : "")
+            return fill.day() + "  filled  "
+                    + fill.place().map(id -> place(id, pages)).orElse("")
+                    + (fill.grams().isPresent()
+                            ? ", " + Figures.fixed(fill.grams().getAsDouble(), 1) + " g"
+                            : "")
                     + ": " + String.join("; ", fill.steps()) + note(fill.note());
         }
         if (page instanceof Page.LeftOver left) {
             return left.leftover().setAside().map(day -> day + "  ").orElse("") + "left over  \""
-                    + left.leftover().name() + "\", " + Figures.fixed(left.leftover().parts().total(), 1) + " g"
+                    + left.leftover().name() + "\", "
+                    + Figures.fixed(left.leftover().parts().total(), 1) + " g"
                     + (left.used() ? ", used up" : "") + colour(left.leftover().readings());
         }
         if (page instanceof Page.Verdict verdict) {
@@ -92,8 +98,10 @@ final class LogWords {
         if (page instanceof Page.Remark remark) {
             return noted.at().toString().substring(0, 10) + "  note  " + remark.text();
         }
-        return noted.at().toString().substring(0, 10) + "  " + (page instanceof Page.Unknown unknown
-                ? unknown.kind() + " (of a newer version)  " + unknown.body() : "");
+        return noted.at().toString().substring(0, 10) + "  "
+                + (page instanceof Page.Unknown unknown
+                        ? unknown.kind() + " (of a newer version)  " + unknown.body()
+                        : "");
     }
 
     private static String place(UUID id, Map<UUID, Page> pages) {
@@ -105,15 +113,18 @@ final class LogWords {
     }
 
     private static String colour(List<Reading> readings) {
-        return MeanColour.of(readings).map(mean -> "  " + show(mean.lab())
-                + (mean.film() == FilmState.WET ? " wet" : "")).orElse("");
+        return MeanColour.of(readings)
+                .map(mean -> "  " + show(mean.lab()) + (mean.film() == FilmState.WET ? " wet" : ""))
+                .orElse("");
     }
 
     static String parts(Parts parts, List<Page.Ingredient> shelf) {
         Map<String, String> names = new HashMap<>();
         shelf.forEach(one -> names.put(one.id(), one.name()));
-        return parts.grams().entrySet().stream().map(part -> Figures.fixed(part.getValue(), 2) + " g "
-                + names.getOrDefault(part.getKey(), part.getKey())).collect(Collectors.joining(", "));
+        return parts.grams().entrySet().stream()
+                .map(part ->
+                        Figures.fixed(part.getValue(), 2) + " g " + names.getOrDefault(part.getKey(), part.getKey()))
+                .collect(Collectors.joining(", "));
     }
 
     static Map<String, Object> fields(BoatStory.PlaceStory place) {

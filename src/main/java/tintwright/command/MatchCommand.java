@@ -20,28 +20,40 @@ import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Shelf;
 
 /** What to weigh to hit a colour. */
-@CommandLine.Command(name = "match", sortOptions = false,
+@CommandLine.Command(
+        name = "match",
+        sortOptions = false,
         description = "Says what to weigh to hit a colour, how close it comes and how sure that is.",
-        footer = {"", "Examples:",
+        footer = {
+            "",
+            "Examples:",
             "  tintwright match --lab 62.1,-3.4,11.0 --light D65 --observer 10 --grams 150",
-            "  tintwright match --target swatches/aldernese/port-bow.json --shelf swatches/shelf.json --scale 0.1"})
+            "  tintwright match --target swatches/aldernese/port-bow.json --shelf swatches/shelf.json --scale 0.1"
+        })
 final class MatchCommand extends Command {
-    @Option(names = "--lab", paramLabel = "L,A,B", description = "The target as L*, a*, b*; needs --light and"
-            + " --observer; the gloss counts as out when --gloss is not said.")
+    @Option(
+            names = "--lab",
+            paramLabel = "L,A,B",
+            description = "The target as L*, a*, b*; needs --light and"
+                    + " --observer; the gloss counts as out when --gloss is not said.")
     private String lab;
 
     @CommandLine.Mixin
     private SaidBeside said;
 
-    @Option(names = "--target", paramLabel = "FILE", description = "The target in a file: our own JSON, or CSV,"
-            + " CGATS or CxF3 from an instrument.")
+    @Option(
+            names = "--target",
+            paramLabel = "FILE",
+            description = "The target in a file: our own JSON, or CSV," + " CGATS or CxF3 from an instrument.")
     private Path target;
 
     @Option(names = "--sample", paramLabel = "NAME", description = "Which sample of an instrument's file.")
     private String sample;
 
-    @Option(names = "--place", paramLabel = "NAME", description = "A place on the demo boat: \"port bow\" or \"stern"
-            + " quarter\".")
+    @Option(
+            names = "--place",
+            paramLabel = "NAME",
+            description = "A place on the demo boat: \"port bow\" or \"stern" + " quarter\".")
     private String place;
 
     @Option(names = "--shelf", paramLabel = "FILE", description = "Your shelf; the demo shelf when not said.")
@@ -67,18 +79,21 @@ final class MatchCommand extends Command {
         Shelf stands = shelf == null ? Demo.shelf() : ShelfFile.read(shelf);
         Aim aim = aim();
         Set<String> left = new LinkedHashSet<>(without);
-        Wish wish = new Wish(aim.target(), grams, scale, left, Optional.ofNullable(base),
-                Optional.ofNullable(leftover));
+        Wish wish =
+                new Wish(aim.target(), grams, scale, left, Optional.ofNullable(base), Optional.ofNullable(leftover));
         MatchBench bench = MatchBench.of(stands);
         return new MatchWords(bench, aim, wish, bench.match(wish)).answer();
     }
 
     private Aim aim() throws FileProblem {
-        long ways = java.util.stream.Stream.of(lab, target, place).filter(java.util.Objects::nonNull).count();
+        long ways = java.util.stream.Stream.of(lab, target, place)
+                .filter(java.util.Objects::nonNull)
+                .count();
         if (ways != 1) {
-            throw new IllegalArgumentException(ways == 0
-                    ? "say what to match: --lab L,A,B with --light and --observer, or --target FILE"
-                    : "give only one of --lab, --target and --place");
+            throw new IllegalArgumentException(
+                    ways == 0
+                            ? "say what to match: --lab L,A,B with --light and --observer, or --target FILE"
+                            : "give only one of --lab, --target and --place");
         }
         if (place != null) {
             return demoPlace();
@@ -87,9 +102,13 @@ final class MatchCommand extends Command {
             return Aim.ofFile(target, said.conditions(), Optional.ofNullable(sample));
         }
         double[] numbers = Figures.lab("--lab", lab);
-        Viewing viewing = said.viewing().orElseThrow(() -> new IllegalArgumentException(
-                "say under which light and for which observer --lab was read, such as --light D65 --observer 10"));
-        return Aim.of(new Lab(numbers[0], numbers[1], numbers[2], viewing), said.sigma(),
+        Viewing viewing = said.viewing()
+                .orElseThrow(
+                        () -> new IllegalArgumentException(
+                                "say under which light and for which observer --lab was read, such as --light D65 --observer 10"));
+        return Aim.of(
+                new Lab(numbers[0], numbers[1], numbers[2], viewing),
+                said.sigma(),
                 said.geometry().orElse(Geometry.SPECULAR_EXCLUDED));
     }
 
@@ -100,6 +119,7 @@ final class MatchCommand extends Command {
             }
         }
         throw new IllegalArgumentException("there is no place \"" + place + "\" on the demo boat; its places are "
-                + String.join(", ", Demo.places().stream().map(PlaceReadings::place).toList()));
+                + String.join(
+                        ", ", Demo.places().stream().map(PlaceReadings::place).toList()));
     }
 }

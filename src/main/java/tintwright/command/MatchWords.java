@@ -71,13 +71,15 @@ final class MatchWords {
     }
 
     private void outOfReach(MatchAnswer.OutOfReach out) {
-        lines.add("These tints do not reach it: the nearest mix stays " + Figures.fixed(out.deltaE(), 1)
-                + " away, " + out.miss().phrase() + " than the target.");
-        out.wouldReach().ifPresent(family -> lines.add("A tint of the family " + family.words()
-                + " would bring it to about " + Figures.fixed(out.withFamily(), 1) + "."));
-        out.leftover().ifPresent(id -> lines.add("Starting from the leftover \""
-                + bench.knowledge().shelf().nameOf(id) + "\" would bring it to about "
-                + Figures.fixed(out.withLeftover(), 1) + "."));
+        lines.add("These tints do not reach it: the nearest mix stays " + Figures.fixed(out.deltaE(), 1) + " away, "
+                + out.miss().phrase() + " than the target.");
+        out.wouldReach()
+                .ifPresent(family -> lines.add("A tint of the family " + family.words() + " would bring it to about "
+                        + Figures.fixed(out.withFamily(), 1) + "."));
+        out.leftover()
+                .ifPresent(id -> lines.add("Starting from the leftover \""
+                        + bench.knowledge().shelf().nameOf(id) + "\" would bring it to about "
+                        + Figures.fixed(out.withLeftover(), 1) + "."));
         lines.add("");
     }
 
@@ -102,7 +104,8 @@ final class MatchWords {
 
     private void closeAndSure(Recipe best) {
         lines.add("How close:  " + Figures.fixed(best.deltaE(), 2) + " by the best estimate ("
-                + Closeness.words(best.deltaE()) + "); cured it should be " + show(best.prediction().lab()));
+                + Closeness.words(best.deltaE()) + "); cured it should be "
+                + show(best.prediction().lab()));
         lines.add("How sure:   " + DifferenceWords.within(best.within90()) + ", " + DifferenceWords.NINE_TIMES
                 + "; within 1: " + DifferenceWords.chance(best.chanceWithin1()) + ", within 2: "
                 + DifferenceWords.chance(best.chanceWithin2()));
@@ -112,8 +115,7 @@ final class MatchWords {
     }
 
     private void lights(Recipe best) {
-        lines.add("Under other lights" + (best.lightsEstimated()
-                ? " (estimated: the target has no spectrum):" : ":"));
+        lines.add("Under other lights" + (best.lightsEstimated() ? " (estimated: the target has no spectrum):" : ":"));
         for (UnderLight light : best.lights()) {
             Viewing viewing = light.target().viewing();
             String name = nameOf(viewing.light().name());
@@ -140,7 +142,8 @@ final class MatchWords {
         lines.add("Other ways:");
         for (Recipe other : all.subList(1, all.size())) {
             List<String> parts = bench.order(other, wish.scaleStep()).stream()
-                    .map(each -> Figures.fixed(each.grams(), decimals) + " g " + each.name()).toList();
+                    .map(each -> Figures.fixed(each.grams(), decimals) + " g " + each.name())
+                    .toList();
             lines.add("  " + String.join(", ", other.betterIn()) + ": " + String.join(", ", parts) + " (close "
                     + Figures.fixed(other.deltaE(), 2) + ", nine of ten within "
                     + Figures.fixed(other.within90(), 1) + ")");
@@ -179,7 +182,9 @@ final class MatchWords {
         }
         fields.put("recipes", match.recipes().stream().map(this::recipe).toList());
         fields.put("nextChip", next.map(this::next).orElse(null));
-        fields.put("doubts", bench.knowledge().doubts().stream().map(Doubts::fields).toList());
+        fields.put(
+                "doubts",
+                bench.knowledge().doubts().stream().map(Doubts::fields).toList());
         return fields;
     }
 
@@ -211,7 +216,9 @@ final class MatchWords {
         fields.put("parts", parts);
         fields.put("totalGrams", Figures.six(recipe.weighed().total()));
         fields.put("predicted", lab(recipe.prediction().lab()));
-        fields.put("predictedReflectance", rounded(recipe.prediction().reflectance().toArray()));
+        fields.put(
+                "predictedReflectance",
+                rounded(recipe.prediction().reflectance().toArray()));
         fields.put("deltaE", Figures.six(recipe.deltaE()));
         fields.put("expected", Figures.six(recipe.expected()));
         fields.put("chanceWithin1", Figures.six(recipe.chanceWithin1()));

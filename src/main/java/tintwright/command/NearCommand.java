@@ -16,10 +16,16 @@ import tintwright.logbook.LogFailure;
 import tintwright.logbook.Page;
 
 /** {@code near}: what was mixed before that comes nearest to a colour. */
-@CommandLine.Command(name = "near", sortOptions = false,
+@CommandLine.Command(
+        name = "near",
+        sortOptions = false,
         description = "Finds the cups, chips and leftovers of the whole log nearest to a colour: a place to start.",
-        footer = {"", "Examples:", "  tintwright near --demo --lab 62.1,-3.4,11.0 --light D65 --observer 10",
-            "  tintwright near --target swatches/aldernese/port-bow.json --count 5"})
+        footer = {
+            "",
+            "Examples:",
+            "  tintwright near --demo --lab 62.1,-3.4,11.0 --light D65 --observer 10",
+            "  tintwright near --target swatches/aldernese/port-bow.json --count 5"
+        })
 final class NearCommand extends Command {
     @Mixin
     private TargetOptions target;
@@ -42,14 +48,19 @@ final class NearCommand extends Command {
             List<Object> found = new ArrayList<>();
             lines.add("Nearest to " + LogWords.show(wanted) + ":");
             for (NearIt.Start start : near.starts()) {
-                String what = start.page().page() instanceof Page.LeftOver ? "leftover "
+                String what = start.page().page() instanceof Page.LeftOver
+                        ? "leftover "
                         : start.page().page() instanceof Page.ChipMade ? "chip " : "cup ";
                 lines.add("  " + pad(Figures.fixed(start.deltaE(), 1)) + "  " + what + "\"" + start.name() + "\""
                         + start.boat().map(boat -> " of the " + boat).orElse("")
                         + (start.words().isEmpty() ? "" : ", " + start.words())
-                        + start.verdict().map(verdict -> ", came out: " + verdict.words()).orElse(""));
-                lines.add("        " + start.parts().entrySet().stream().map(part ->
-                        Figures.fixed(part.getValue(), 2) + " g " + part.getKey()).collect(Collectors.joining(", ")));
+                        + start.verdict()
+                                .map(verdict -> ", came out: " + verdict.words())
+                                .orElse(""));
+                lines.add("        "
+                        + start.parts().entrySet().stream()
+                                .map(part -> Figures.fixed(part.getValue(), 2) + " g " + part.getKey())
+                                .collect(Collectors.joining(", ")));
                 found.add(fields(start, what.strip()));
             }
             if (near.starts().isEmpty()) {

@@ -7,14 +7,23 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** The program without a command word: only its help and its version. */
-@CommandLine.Command(name = "tintwright",
-        description = {"Matches the colour of a faded fibreglass hull from a white base and a few tints.",
-            "Without a command word it opens the window, or prints the demo match where there is no display."},
+@CommandLine.Command(
+        name = "tintwright",
+        description = {
+            "Matches the colour of a faded fibreglass hull from a white base and a few tints.",
+            "Without a command word it opens the window, or prints the demo match where there is no display."
+        },
         synopsisSubcommandLabel = "COMMAND",
-        footer = {"", "\"tintwright\" stands for: java -jar target/tintwright.jar",
-            "Exit code 0: done; 2: the input cannot be used; 1: anything else."})
+        footer = {
+            "",
+            "\"tintwright\" stands for: java -jar target/tintwright.jar",
+            "Exit code 0: done; 2: the input cannot be used; 1: anything else."
+        })
 final class Program implements Callable<Integer> {
-    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Show this help.")
     private boolean help;
 
     @Option(names = "--version", description = "Show the version.")

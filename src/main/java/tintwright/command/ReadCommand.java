@@ -31,26 +31,41 @@ import tintwright.reading.photo.ReferenceCard;
 import tintwright.reading.photo.SpotReading;
 
 /** A photo, or several of one place, read through its reference patches. */
-@CommandLine.Command(name = "read", sortOptions = false,
-        description = {"Reads colours in a photo through the reference patches in it, and says how sure they are.",
-            "Several photos of one place are taken together."},
-        footer = {"", "Examples:",
+@CommandLine.Command(
+        name = "read",
+        sortOptions = false,
+        description = {
+            "Reads colours in a photo through the reference patches in it, and says how sure they are.",
+            "Several photos of one place are taken together."
+        },
+        footer = {
+            "",
+            "Examples:",
             "  tintwright read bow.jpg --marks bow-marks.json",
-            "  tintwright read bow-1.jpg bow-2.jpg bow-3.jpg --out bow-target.json --place \"port bow\""})
+            "  tintwright read bow-1.jpg bow-2.jpg bow-3.jpg --out bow-target.json --place \"port bow\""
+        })
 final class ReadCommand extends Command {
     @Parameters(paramLabel = "PHOTO", arity = "1..*", description = "JPEG, PNG or TIFF.")
     private List<Path> photos;
 
-    @Option(names = "--marks", paramLabel = "FILE", description = "What is where in the photo (docs/formats.md);"
-            + " PHOTO.marks.json beside the photo when not said.")
+    @Option(
+            names = "--marks",
+            paramLabel = "FILE",
+            description = "What is where in the photo (docs/formats.md);"
+                    + " PHOTO.marks.json beside the photo when not said.")
     private Path marks;
 
-    @Option(names = "--card", paramLabel = "CARD", description = "Find this card in the photo instead of the marked"
-            + " ones: deck-24, grey-six, white-and-grey, or a card file.")
+    @Option(
+            names = "--card",
+            paramLabel = "CARD",
+            description = "Find this card in the photo instead of the marked"
+                    + " ones: deck-24, grey-six, white-and-grey, or a card file.")
     private String card;
 
-    @Option(names = "--light", paramLabel = "NAME", description = "Light the colours are wanted for; D65 when not"
-            + " said.")
+    @Option(
+            names = "--light",
+            paramLabel = "NAME",
+            description = "Light the colours are wanted for; D65 when not" + " said.")
     private String light = "D65";
 
     @Option(names = "--observer", paramLabel = "2|10", description = "Observer they are wanted for; 10 when not said.")
@@ -62,8 +77,10 @@ final class ReadCommand extends Command {
     @Option(names = "--boat", paramLabel = "NAME", description = "The boat, for --out.")
     private String boat = "";
 
-    @Option(names = "--place", paramLabel = "NAME", description = "The place on the boat, for --out; the photo's name"
-            + " when not said.")
+    @Option(
+            names = "--place",
+            paramLabel = "NAME",
+            description = "The place on the boat, for --out; the photo's name" + " when not said.")
     private String place;
 
     private final List<String> lines = new ArrayList<>();
@@ -71,8 +88,8 @@ final class ReadCommand extends Command {
     @Override
     protected Answer answer() throws FileProblem, PhotoException {
         if (marks != null && photos.size() > 1) {
-            throw new IllegalArgumentException("--marks belongs to one photo; for several put PHOTO.marks.json beside"
-                    + " each");
+            throw new IllegalArgumentException(
+                    "--marks belongs to one photo; for several put PHOTO.marks.json beside" + " each");
         }
         Viewing viewing = Viewing.of(light, observer);
         List<PhotoReadings> all = new ArrayList<>();
@@ -100,8 +117,7 @@ final class ReadCommand extends Command {
         if (card == null) {
             return read;
         }
-        ReferenceCard wanted = CardFile.SHIPPED.contains(card) ? CardFile.shipped(card)
-                : CardFile.read(Path.of(card));
+        ReferenceCard wanted = CardFile.SHIPPED.contains(card) ? CardFile.shipped(card) : CardFile.read(Path.of(card));
         Optional<CardFinder.Found> found = bench.findCard(wanted, Progress.NONE);
         if (found.isEmpty()) {
             throw new PhotoException("The card \"" + wanted.name() + "\" was not found in "
@@ -114,8 +130,9 @@ final class ReadCommand extends Command {
     private void say(PhotoReadings one) {
         lines.add("Photo:     " + one.photo());
         lines.add("Corrected: by " + one.references() + " reference patches (" + one.correction() + ")"
-                + (Double.isNaN(one.leaveOneOut()) ? "" : ", each predicted from the others to "
-                        + Figures.fixed(one.leaveOneOut(), 1)));
+                + (Double.isNaN(one.leaveOneOut())
+                        ? ""
+                        : ", each predicted from the others to " + Figures.fixed(one.leaveOneOut(), 1)));
         for (SpotReading spot : one.spots()) {
             Lab lab = spot.reading().lab();
             lines.add("  " + spot.spot().name() + ": L* " + Figures.fixed(lab.lightness(), 1) + ", a* "
@@ -140,7 +157,8 @@ final class ReadCommand extends Command {
             Repeats.Combined combined = Repeats.combine(target.readings(), viewing);
             Lab mean = combined.mean();
             lines.add("Together:  L* " + Figures.fixed(mean.lightness(), 1) + ", a* " + Figures.fixed(mean.a(), 1)
-                    + ", b* " + Figures.fixed(mean.b(), 1) + " of " + combined.kept().size() + " readings");
+                    + ", b* " + Figures.fixed(mean.b(), 1) + " of "
+                    + combined.kept().size() + " readings");
             for (int index : combined.leftOut()) {
                 lines.add("  Look: reading " + (index + 1) + " lies far from the others and was left out; take that"
                         + " photo again.");

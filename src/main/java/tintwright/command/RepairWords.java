@@ -11,8 +11,7 @@ import tintwright.units.UnitSystem;
 
 /** One line of repairs as it is typed: {@code gouge:length=60,width=12,depth=3,count=2,lie=vertical,name=fender}. */
 final class RepairWords {
-    private RepairWords() {
-    }
+    private RepairWords() {}
 
     /**
      * @param number       which repair it is, from 1; its name when it has none
@@ -31,8 +30,8 @@ final class RepairWords {
         for (String part : typed.substring(colon + 1).split(",")) {
             int equals = part.indexOf('=');
             if (equals < 0) {
-                throw new IllegalArgumentException("in repair " + number + " every part is name=value, was \""
-                        + part.trim() + "\"");
+                throw new IllegalArgumentException(
+                        "in repair " + number + " every part is name=value, was \"" + part.trim() + "\"");
             }
             String field = part.substring(0, equals).trim();
             String value = part.substring(equals + 1).trim();
@@ -54,8 +53,8 @@ final class RepairWords {
 
     private static int whole(String value, int number) {
         if (!value.matches("\\d{1,6}")) {
-            throw new IllegalArgumentException("count of repair " + number + " must be a whole number, was \"" + value
-                    + "\"");
+            throw new IllegalArgumentException(
+                    "count of repair " + number + " must be a whole number, was \"" + value + "\"");
         }
         return Integer.parseInt(value);
     }

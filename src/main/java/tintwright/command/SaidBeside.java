@@ -11,19 +11,26 @@ import tintwright.reading.SpectralReading;
 
 /** What a person says about readings when the file does not: options of several commands. */
 final class SaidBeside {
-    @Option(names = "--light", paramLabel = "NAME", description = "Light the colour was read under: A, D50, D65, FL2,"
-            + " FL11, FL12, LED-B1, LED-B3, LED-B5 or a daylight such as D5500K.")
+    @Option(
+            names = "--light",
+            paramLabel = "NAME",
+            description = "Light the colour was read under: A, D50, D65, FL2,"
+                    + " FL11, FL12, LED-B1, LED-B3, LED-B5 or a daylight such as D5500K.")
     private String light;
 
     @Option(names = "--observer", paramLabel = "2|10", description = "Observer of the colour, degrees.")
     private Integer observer;
 
-    @Option(names = "--gloss", paramLabel = "in|out", description = "Whether the gloss is in the reading: in (di:8)"
-            + " or out (de:8, 45:0, photos).")
+    @Option(
+            names = "--gloss",
+            paramLabel = "in|out",
+            description = "Whether the gloss is in the reading: in (di:8)" + " or out (de:8, 45:0, photos).")
     private String gloss;
 
-    @Option(names = "--sigma", paramLabel = "S", description = "How far L*, a*, b* may each be off, one standard"
-            + " deviation; 0.3 when not said.")
+    @Option(
+            names = "--sigma",
+            paramLabel = "S",
+            description = "How far L*, a*, b* may each be off, one standard" + " deviation; 0.3 when not said.")
     private Double sigma;
 
     /** @return light and observer; empty when neither was said */
@@ -32,8 +39,8 @@ final class SaidBeside {
             return Optional.empty();
         }
         if (light == null || observer == null) {
-            throw new IllegalArgumentException("--light and --observer belong together, such as --light D65"
-                    + " --observer 10");
+            throw new IllegalArgumentException(
+                    "--light and --observer belong together, such as --light D65" + " --observer 10");
         }
         return Optional.of(Viewing.of(light, observer));
     }
@@ -43,11 +50,12 @@ final class SaidBeside {
         if (gloss == null) {
             return Optional.empty();
         }
-        return Optional.of(switch (gloss) {
-            case "in" -> Geometry.SPECULAR_INCLUDED;
-            case "out" -> Geometry.SPECULAR_EXCLUDED;
-            default -> throw new IllegalArgumentException("--gloss must be in or out, was \"" + gloss + "\"");
-        });
+        return Optional.of(
+                switch (gloss) {
+                    case "in" -> Geometry.SPECULAR_INCLUDED;
+                    case "out" -> Geometry.SPECULAR_EXCLUDED;
+                    default -> throw new IllegalArgumentException("--gloss must be in or out, was \"" + gloss + "\"");
+                });
     }
 
     double sigma() {

@@ -17,15 +17,19 @@ import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
 
 /** What is on the shelf and how well it is known. */
-@CommandLine.Command(name = "shelf", sortOptions = false,
+@CommandLine.Command(
+        name = "shelf",
+        sortOptions = false,
         description = "Shows what is on the shelf, how well each tint is known, what is past its shelf life or low.",
         footer = {"", "Example:", "  tintwright shelf --shelf swatches/shelf.json"})
 final class ShelfCommand extends Command {
     @Option(names = "--shelf", paramLabel = "FILE", description = "Your shelf; the demo shelf when not said.")
     private Path file;
 
-    @Option(names = "--today", paramLabel = "DATE", description = "Judge shelf lives as of this day, such as"
-            + " 2026-05-31; today when not said.")
+    @Option(
+            names = "--today",
+            paramLabel = "DATE",
+            description = "Judge shelf lives as of this day, such as" + " 2026-05-31; today when not said.")
     private String today;
 
     @Override
@@ -54,16 +58,23 @@ final class ShelfCommand extends Command {
     }
 
     private static String line(ShelfBench.Item item, int width) {
-        StringBuilder line = new StringBuilder("  ").append(item.name())
-                .append(" ".repeat(width - item.name().length())).append("  ");
+        StringBuilder line = new StringBuilder("  ")
+                .append(item.name())
+                .append(" ".repeat(width - item.name().length()))
+                .append("  ");
         String kind = item.family().map(family -> family.words()).orElse(item.kind());
         line.append(kind).append(" ".repeat(Math.max(1, 24 - kind.length())));
-        String grams = item.gramsLeft().isPresent() ? Figures.fixed(item.gramsLeft().getAsDouble(), 0) + " g" : "";
+        String grams =
+                item.gramsLeft().isPresent() ? Figures.fixed(item.gramsLeft().getAsDouble(), 0) + " g" : "";
         line.append(" ".repeat(Math.max(0, 8 - grams.length()))).append(grams);
         if (item.deviation().isPresent()) {
-            line.append("  ").append(item.known()).append(" (strength within ")
-                    .append(Figures.fixed(100 * Math.expm1(item.deviation().getAsDouble()), 0)).append(" %, ")
-                    .append(item.chips()).append(item.chips() == 1 ? " chip)" : " chips)");
+            line.append("  ")
+                    .append(item.known())
+                    .append(" (strength within ")
+                    .append(Figures.fixed(100 * Math.expm1(item.deviation().getAsDouble()), 0))
+                    .append(" %, ")
+                    .append(item.chips())
+                    .append(item.chips() == 1 ? " chip)" : " chips)");
         }
         if (!item.warnings().isEmpty()) {
             line.append("  ! ").append(String.join("; ", item.warnings()));
@@ -78,8 +89,9 @@ final class ShelfCommand extends Command {
         fields.put("kind", item.kind());
         fields.put("family", item.family().map(family -> family.code()).orElse(null));
         fields.put("chips", item.chips());
-        fields.put("strengthDeviation", item.deviation().isPresent()
-                ? Figures.six(item.deviation().getAsDouble()) : null);
+        fields.put(
+                "strengthDeviation",
+                item.deviation().isPresent() ? Figures.six(item.deviation().getAsDouble()) : null);
         fields.put("known", item.known());
         fields.put("gramsLeft", item.gramsLeft().isPresent() ? item.gramsLeft().getAsDouble() : null);
         fields.put("bestBefore", item.bestBefore().map(LocalDate::toString).orElse(null));

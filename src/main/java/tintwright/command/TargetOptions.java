@@ -2,7 +2,6 @@ package tintwright.command;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import tintwright.bench.Aim;
 import tintwright.colour.Lab;
@@ -15,8 +14,10 @@ import tintwright.reading.SpectralReading;
 
 /** A colour as it is handed to the log: typed in, or in a file. */
 final class TargetOptions {
-    @Option(names = "--lab", paramLabel = "L,A,B", description = "The colour as L*, a*, b*; needs --light and"
-            + " --observer.")
+    @Option(
+            names = "--lab",
+            paramLabel = "L,A,B",
+            description = "The colour as L*, a*, b*; needs --light and" + " --observer.")
     private String lab;
 
     @Option(names = "--light", paramLabel = "NAME", description = "Light it was read under, such as D65.")
@@ -25,19 +26,21 @@ final class TargetOptions {
     @Option(names = "--observer", paramLabel = "2|10", description = "Observer, degrees.")
     private Integer observer;
 
-    @Option(names = "--target", paramLabel = "FILE", description = "The colour in a file: our own JSON, or from an"
-            + " instrument.")
+    @Option(
+            names = "--target",
+            paramLabel = "FILE",
+            description = "The colour in a file: our own JSON, or from an" + " instrument.")
     private Path target;
 
     /** @return the colour, under daylight where the readings allow it */
     Lab colour() throws FileProblem {
         if ((lab == null) == (target == null)) {
-            throw new IllegalArgumentException("say which colour: --lab L,A,B with --light and --observer, or"
-                    + " --target FILE");
+            throw new IllegalArgumentException(
+                    "say which colour: --lab L,A,B with --light and --observer, or" + " --target FILE");
         }
         if (target != null) {
-            Conditions unsaid = new Conditions(Optional.empty(), Optional.empty(), FilmState.CURED,
-                    SpectralReading.USUAL_NOISE, 0.3);
+            Conditions unsaid = new Conditions(
+                    Optional.empty(), Optional.empty(), FilmState.CURED, SpectralReading.USUAL_NOISE, 0.3);
             return Aim.ofFile(target, unsaid, Optional.empty()).target().colour();
         }
         if (light == null || observer == null) {

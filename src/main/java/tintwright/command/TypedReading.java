@@ -21,8 +21,11 @@ final class TypedReading {
     /** What all of a photo with a card may be off by on each axis; common practice, no source. */
     private static final double USUAL_PHOTO_BIAS = 1.5;
 
-    @Option(names = "--lab", paramLabel = "L,A,B", description = "The chip as L*, a*, b*; needs --light and"
-            + " --observer; the gloss counts as out when --gloss is not said.")
+    @Option(
+            names = "--lab",
+            paramLabel = "L,A,B",
+            description = "The chip as L*, a*, b*; needs --light and"
+                    + " --observer; the gloss counts as out when --gloss is not said.")
     private String lab;
 
     @CommandLine.Mixin
@@ -46,8 +49,8 @@ final class TypedReading {
 
     Reading reading() throws FileProblem {
         if ((lab == null) == (file == null)) {
-            throw new IllegalArgumentException("say what was read: --lab L,A,B with --light and --observer, or"
-                    + " --reading FILE");
+            throw new IllegalArgumentException(
+                    "say what was read: --lab L,A,B with --light and --observer, or" + " --reading FILE");
         }
         return file != null ? ReadingShape.from(JsonPlace.read(file)) : colour("--lab", lab);
     }
@@ -57,21 +60,26 @@ final class TypedReading {
             return Optional.empty();
         }
         if (photo == null) {
-            throw new IllegalArgumentException("--hull is the hull in the same photo as the chip: name it with"
-                    + " --photo");
+            throw new IllegalArgumentException(
+                    "--hull is the hull in the same photo as the chip: name it with" + " --photo");
         }
         return Optional.of(colour("--hull", hull));
     }
 
     private ColourReading colour(String option, String typed) {
-        Viewing viewing = said.viewing().orElseThrow(() -> new IllegalArgumentException(
-                "say under which light and for which observer " + option
+        Viewing viewing = said.viewing()
+                .orElseThrow(() -> new IllegalArgumentException("say under which light and for which observer " + option
                         + " was read, such as --light D65 --observer 10"));
         double[] axes = Figures.three(option, typed);
         LabRange.check(axes[0], axes[1], axes[2]);
-        Optional<ColourReading.PhotoBias> shared = photo == null ? Optional.empty()
+        Optional<ColourReading.PhotoBias> shared = photo == null
+                ? Optional.empty()
                 : Optional.of(new ColourReading.PhotoBias(photo, Covariance.same(USUAL_PHOTO_BIAS)));
-        return new ColourReading(new Lab(axes[0], axes[1], axes[2], viewing), Covariance.same(said.sigma()),
-                said.geometry().orElse(Geometry.SPECULAR_EXCLUDED), wet ? FilmState.WET : FilmState.CURED, shared);
+        return new ColourReading(
+                new Lab(axes[0], axes[1], axes[2], viewing),
+                Covariance.same(said.sigma()),
+                said.geometry().orElse(Geometry.SPECULAR_EXCLUDED),
+                wet ? FilmState.WET : FilmState.CURED,
+                shared);
     }
 }

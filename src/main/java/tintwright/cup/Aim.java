@@ -27,8 +27,8 @@ record Aim(Target target, PhotoBias bias) {
         Reading first = hull.readings().get(0);
         Viewing viewing = first instanceof ColourReading colour ? colour.lab().viewing() : Viewing.D65_10;
         Repeats.Combined combined = Repeats.combine(hull.readings(), viewing);
-        Target target = new Target(hull.place(), combined.mean(), combined.covariance(), combined.geometry(),
-                combined.spectrum());
+        Target target = new Target(
+                hull.place(), combined.mean(), combined.covariance(), combined.geometry(), combined.spectrum());
         return new Aim(target, new PhotoBias(name(hull), combined.covariance()));
     }
 
@@ -36,8 +36,10 @@ record Aim(Target target, PhotoBias bias) {
     private static String name(PlaceReadings hull) {
         List<String> photos = new ArrayList<>();
         for (Reading reading : hull.readings()) {
-            photos.add(reading instanceof ColourReading colour
-                    ? colour.photo().map(PhotoBias::photo).orElse("") : "");
+            photos.add(
+                    reading instanceof ColourReading colour
+                            ? colour.photo().map(PhotoBias::photo).orElse("")
+                            : "");
         }
         boolean one = photos.stream().distinct().count() == 1 && !photos.get(0).isEmpty();
         return one ? photos.get(0) : "hull " + hull.boat() + " " + hull.place();
@@ -54,11 +56,14 @@ record Aim(Target target, PhotoBias bias) {
         ColourReading chip = (ColourReading) read.reading();
         ColourReading hull = read.hull().get();
         Lab first = target.colour();
-        if (!chip.lab().viewing().equals(first.viewing()) || !hull.lab().viewing().equals(first.viewing())) {
+        if (!chip.lab().viewing().equals(first.viewing())
+                || !hull.lab().viewing().equals(first.viewing())) {
             return read.reading();
         }
-        Lab moved = new Lab(first.lightness() + chip.lab().lightness() - hull.lab().lightness(),
-                first.a() + chip.lab().a() - hull.lab().a(), first.b() + chip.lab().b() - hull.lab().b(),
+        Lab moved = new Lab(
+                first.lightness() + chip.lab().lightness() - hull.lab().lightness(),
+                first.a() + chip.lab().a() - hull.lab().a(),
+                first.b() + chip.lab().b() - hull.lab().b(),
                 first.viewing());
         Covariance both = chip.covariance().plus(hull.covariance());
         return new ColourReading(moved, both, chip.geometry(), chip.film(), Optional.of(bias));

@@ -5,8 +5,7 @@ final class Checks {
     /** Nobody mixes more than this in a cup, grams. */
     static final double MOST = 100_000;
 
-    private Checks() {
-    }
+    private Checks() {}
 
     static void mass(String what, double grams) {
         if (!(grams > 0 && grams <= MOST)) {

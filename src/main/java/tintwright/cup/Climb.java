@@ -4,12 +4,12 @@ package tintwright.cup;
 final class Climb {
     /** A climb that comes this near, CIEDE2000, or within this of the nearest possible, takes no more white. */
     private static final double NEAR = 0.3;
+
     private static final double AS_GOOD = 0.15;
     /** Most white that is looked at, in masses of the cup. */
     private static final double MOST = 30;
 
-    private Climb() {
-    }
+    private Climb() {}
 
     /**
      * The least white with which tints come about as near as with any amount, and all of them may safely go in.
@@ -26,8 +26,8 @@ final class Climb {
         return least(search, mass, without, tell, false);
     }
 
-    private static TintSearch.Found least(TintSearch search, double mass, TintSearch.Found without, double tell,
-            boolean safe) {
+    private static TintSearch.Found least(
+            TintSearch search, double mass, TintSearch.Found without, double tell, boolean safe) {
         if (good(search, without, NEAR, safe)) {
             return without;
         }

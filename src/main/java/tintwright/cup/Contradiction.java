@@ -34,9 +34,11 @@ public record Contradiction(String entry, double apart, Lab read, Lab foretold, 
     private static final double EXPLAINED = 0.34;
     /** What a slip by a factor of e must gain in CIEDE2000 over a smaller one; small slips are commoner. */
     private static final double PRICE = 0.3;
+
     private static final int MOST = 2;
     /** Slips from a thirtieth to thirty times are looked for: a wrong decimal place and a double dose are inside. */
     private static final double WIDEST = Math.log(30);
+
     private static final int STEPS = 60;
 
     /**
@@ -48,8 +50,7 @@ public record Contradiction(String entry, double apart, Lab read, Lab foretold, 
      * @param really  grams that would explain the chip, in steps of the scale
      * @param left    CIEDE2000 that stays between chip and weights then
      */
-    public record Slip(String entry, String part, double written, double really, double left) {
-    }
+    public record Slip(String entry, String part, double written, double really, double left) {}
 
     public Contradiction {
         slips = List.copyOf(slips);
@@ -69,13 +70,12 @@ public record Contradiction(String entry, double apart, Lab read, Lab foretold, 
         double apart = Ciede2000.between(read, foretold);
         var own = ReadingCheck.own(reading);
         double wet = reading.film() == FilmState.WET ? ReadingCheck.WET_STRAY * ReadingCheck.WET_STRAY : 0;
-        double noise = Math.sqrt((own.ll() + own.aa() + own.bb()) / 3 + wet
-                + ReadingCheck.MODEL * ReadingCheck.MODEL);
+        double noise = Math.sqrt((own.ll() + own.aa() + own.bb()) / 3 + wet + ReadingCheck.MODEL * ReadingCheck.MODEL);
         if (apart < WORTH_ASKING || apart < SURE * noise) {
             return Optional.empty();
         }
-        return Optional.of(new Contradiction(last.entry(), apart, read, foretold,
-                slips(sight, last.entry(), reading, read, apart)));
+        return Optional.of(new Contradiction(
+                last.entry(), apart, read, foretold, slips(sight, last.entry(), reading, read, apart)));
     }
 
     /** What a chip of these parts reads: a wet one by the shift that is known. */
@@ -99,17 +99,18 @@ public record Contradiction(String entry, double apart, Lab read, Lab foretold, 
                 search.best().filter(slip -> slip.left() < EXPLAINED * apart).ifPresent(found::add);
             }
         }
-        found.sort(Comparator.comparingDouble(slip -> slip.left()
-                + PRICE * Math.abs(Math.log(slip.really() / slip.written()))));
+        found.sort(Comparator.comparingDouble(
+                slip -> slip.left() + PRICE * Math.abs(Math.log(slip.really() / slip.written()))));
         return found.subList(0, Math.min(MOST, found.size()));
     }
 
     /** Looks for the grams of one entry that bring weights and chip together. */
     private record Search(CupSight sight, CupEntry entry, String chip, Reading reading, Lab read) {
         Optional<Slip> best() {
-            double written = entry.deed() instanceof Deed.LetDown down ? down.grams()
-                    : ((Deed.Weighed) entry.deed()).grams();
-            double step = entry.deed() instanceof Deed.LetDown down ? down.step() : ((Deed.Weighed) entry.deed()).step();
+            double written =
+                    entry.deed() instanceof Deed.LetDown down ? down.grams() : ((Deed.Weighed) entry.deed()).grams();
+            double step =
+                    entry.deed() instanceof Deed.LetDown down ? down.step() : ((Deed.Weighed) entry.deed()).step();
             double nearest = 0;
             double least = left(written);
             double wide = 2 * WIDEST / STEPS;
@@ -132,7 +133,8 @@ public record Contradiction(String entry, double apart, Lab read, Lab foretold, 
                 }
             }
             double really = Math.round(written * Math.exp(nearest) / step) * step;
-            return really <= 0 || Math.abs(really - written) < step / 2 ? Optional.empty()
+            return really <= 0 || Math.abs(really - written) < step / 2
+                    ? Optional.empty()
                     : Optional.of(new Slip(entry.id(), part(), written, really, left(really)));
         }
 
@@ -146,16 +148,27 @@ public record Contradiction(String entry, double apart, Lab read, Lab foretold, 
                     ? new Deed.LetDown(down.part(), down.oneIn(), grams, down.step())
                     : new Deed.Weighed(part(), grams, ((Deed.Weighed) entry.deed()).step());
             Cup other = sight.cup().correct(entry.id(), really, Instant.EPOCH);
-            Parts then = other.state().samples().stream().filter(sample -> sample.entry().equals(chip)).findFirst()
-                    .flatMap(CupState.Sample::parts).orElseThrow();
+            Parts then = other.state().samples().stream()
+                    .filter(sample -> sample.entry().equals(chip))
+                    .findFirst()
+                    .flatMap(CupState.Sample::parts)
+                    .orElseThrow();
             return Ciede2000.between(read, foretold(sight.shelfAlone(), then, reading, read.viewing()));
         }
     }
 
     /** @return the two stories in one sentence */
     public String words() {
-        return String.format(Locale.ROOT, "The chip and the weights disagree by %.1f: it read L* %.1f, a* %.1f, "
-                + "b* %.1f, and by what went in it should be near L* %.1f, a* %.1f, b* %.1f.", apart, read.lightness(),
-                read.a(), read.b(), foretold.lightness(), foretold.a(), foretold.b());
+        return String.format(
+                Locale.ROOT,
+                "The chip and the weights disagree by %.1f: it read L* %.1f, a* %.1f, "
+                        + "b* %.1f, and by what went in it should be near L* %.1f, a* %.1f, b* %.1f.",
+                apart,
+                read.lightness(),
+                read.a(),
+                read.b(),
+                foretold.lightness(),
+                foretold.a(),
+                foretold.b());
     }
 }

@@ -21,8 +21,8 @@ import tintwright.reading.PlaceReadings;
  * @param base        id of the white
  * @param entries     in the order they were written
  */
-public record Cup(String name, PlaceReadings hull, double wantedGrams, double scaleStep, String base,
-        List<CupEntry> entries) {
+public record Cup(
+        String name, PlaceReadings hull, double wantedGrams, double scaleStep, String base, List<CupEntry> entries) {
     /** @throws IllegalArgumentException for masses that cannot be, or an entry about an entry that is not there */
     public Cup {
         if (name == null || name.isBlank()) {
@@ -40,16 +40,16 @@ public record Cup(String name, PlaceReadings hull, double wantedGrams, double sc
         for (CupEntry entry : entries) {
             check(entry, before);
             if (before.put(entry.id(), entry.deed()) != null) {
-                throw new IllegalArgumentException("two entries of the cup are called \"" + entry.id()
-                        + "\": give one of them another id");
+                throw new IllegalArgumentException(
+                        "two entries of the cup are called \"" + entry.id() + "\": give one of them another id");
             }
         }
     }
 
     private static void check(CupEntry entry, Map<String, Deed> before) {
         if (entry.deed() instanceof Deed.Undone undone && !before.containsKey(undone.entry())) {
-            throw new IllegalArgumentException("entry \"" + entry.id() + "\" undoes \"" + undone.entry()
-                    + "\", which is not written before it");
+            throw new IllegalArgumentException(
+                    "entry \"" + entry.id() + "\" undoes \"" + undone.entry() + "\", which is not written before it");
         }
         if (entry.deed() instanceof Deed.Corrected corrected) {
             Deed old = before.get(corrected.entry());

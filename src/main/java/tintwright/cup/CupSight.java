@@ -53,7 +53,8 @@ public final class CupSight {
     }
 
     private static void mustStand(Knowledge shelf, Cup cup, String id) {
-        boolean stands = shelf.shelf().base(id).isPresent() || shelf.shelf().tint(id).isPresent()
+        boolean stands = shelf.shelf().base(id).isPresent()
+                || shelf.shelf().tint(id).isPresent()
                 || shelf.shelf().leftover(id).isPresent();
         if (!stands) {
             throw new IllegalArgumentException("the cup \"" + cup.name() + "\" holds \"" + id
@@ -131,7 +132,8 @@ public final class CupSight {
     }
 
     Lab colourOf(Parts parts) {
-        return corrected(knowledge.colour(parts, aim.target().colour().viewing(), aim.target().geometry()));
+        return corrected(knowledge.colour(
+                parts, aim.target().colour().viewing(), aim.target().geometry()));
     }
 
     /** @return a colour of this cup, or of what it becomes, with what the last chip showed the model to miss of it */
@@ -162,8 +164,14 @@ public final class CupSight {
         state.grams().forEach((id, mass) -> grams.put(id, mass * kept));
         added.forEach((id, mass) -> grams.merge(id, mass, Double::sum));
         Lab lab = colourOf(Parts.of(grams));
-        return new Outlook(lab, Ciede2000.between(lab, hull()), versions().expected(),
-                versions().chanceWithin(1), versions().chanceWithin(2), versions().within(0.9), versions().chanceDarker());
+        return new Outlook(
+                lab,
+                Ciede2000.between(lab, hull()),
+                versions().expected(),
+                versions().chanceWithin(1),
+                versions().chanceWithin(2),
+                versions().within(0.9),
+                versions().chanceDarker());
     }
 
     /**
@@ -172,7 +180,9 @@ public final class CupSight {
      * @return true when no reading of the cup is wet, or pairs have taught the shift
      */
     public boolean wetShiftKnown() {
-        boolean wet = state.lastSample().map(s -> s.read().reading().film() == FilmState.WET).orElse(false);
+        boolean wet = state.lastSample()
+                .map(s -> s.read().reading().film() == FilmState.WET)
+                .orElse(false);
         return !wet || knowledge.wetShift()[0][1] < WET_KNOWN;
     }
 

@@ -18,8 +18,14 @@ import tintwright.shelf.Parts;
  * @param samples chips read from the cup, first to last
  * @param aside   what was poured off, first to last
  */
-public record CupState(Map<String, Double> grams, Map<String, Double> off, Map<String, Double> unread,
-        double reserve, String base, List<Sample> samples, List<Aside> aside) {
+public record CupState(
+        Map<String, Double> grams,
+        Map<String, Double> off,
+        Map<String, Double> unread,
+        double reserve,
+        String base,
+        List<Sample> samples,
+        List<Aside> aside) {
     /**
      * A chip read from the cup.
      *
@@ -28,8 +34,7 @@ public record CupState(Map<String, Double> grams, Map<String, Double> off, Map<S
      * @param parts what was in the cup then; empty when nothing known was in it
      * @param off   standard deviation of those masses, grams
      */
-    public record Sample(String entry, Deed.Read read, Optional<Parts> parts, Map<String, Double> off) {
-    }
+    public record Sample(String entry, Deed.Read read, Optional<Parts> parts, Map<String, Double> off) {}
 
     /**
      * What was poured off.
@@ -37,8 +42,7 @@ public record CupState(Map<String, Double> grams, Map<String, Double> off, Map<S
      * @param name  what is written on it
      * @param parts grams by part
      */
-    public record Aside(String name, Parts parts) {
-    }
+    public record Aside(String name, Parts parts) {}
 
     public CupState {
         grams = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(grams));
@@ -71,7 +75,9 @@ public record CupState(Map<String, Double> grams, Map<String, Double> off, Map<S
 
     /** @return the last reading that counts */
     public Optional<Sample> lastSample() {
-        return samples.stream().filter(s -> s.read().counts() && s.parts().isPresent()).reduce((a, b) -> b);
+        return samples.stream()
+                .filter(s -> s.read().counts() && s.parts().isPresent())
+                .reduce((a, b) -> b);
     }
 
     /** Goes through the deeds and keeps the sums; variances while it runs. */
@@ -100,7 +106,9 @@ public record CupState(Map<String, Double> grams, Map<String, Double> off, Map<S
                 put(down.part(), tint, Math.hypot(down.step() / down.oneIn(), Deed.LetDown.OFF * tint));
                 put(base, down.grams() - tint, down.step());
             } else if (deed instanceof Deed.Dropped drops) {
-                put(drops.part(), drops.count() * drops.dropGrams(),
+                put(
+                        drops.part(),
+                        drops.count() * drops.dropGrams(),
                         drops.dropGrams() * Deed.Dropped.SPREAD * Math.sqrt(drops.count()));
             } else if (deed instanceof Deed.Held held) {
                 reserve = held.grams();
@@ -109,8 +117,11 @@ public record CupState(Map<String, Double> grams, Map<String, Double> off, Map<S
             } else if (deed instanceof Deed.SetAside away) {
                 pour(away);
             } else if (deed instanceof Deed.Read read) {
-                samples.add(new Sample(entry.id(), read,
-                        grams.isEmpty() ? Optional.empty() : Optional.of(Parts.of(grams)), roots(variance)));
+                samples.add(new Sample(
+                        entry.id(),
+                        read,
+                        grams.isEmpty() ? Optional.empty() : Optional.of(Parts.of(grams)),
+                        roots(variance)));
                 if (read.counts()) {
                     unread.clear();
                 }
@@ -124,7 +135,8 @@ public record CupState(Map<String, Double> grams, Map<String, Double> off, Map<S
         }
 
         private void pour(Deed.SetAside away) {
-            double mass = grams.values().stream().mapToDouble(Double::doubleValue).sum();
+            double mass =
+                    grams.values().stream().mapToDouble(Double::doubleValue).sum();
             // Everything poured off is an empty cup; more than there is cannot be, and counts as everything.
             double share = mass > 0 ? Math.min(1, away.grams() / mass) : 0;
             if (share > 0) {

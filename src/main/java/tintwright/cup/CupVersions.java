@@ -24,6 +24,7 @@ import tintwright.shelf.Parts;
 final class CupVersions {
     /** A mix darker than the hull by more than this in L* is too dark. */
     static final double TOO_DARK = 0.5;
+
     private static final int N = Grid.INSIDE.count();
     private static final long SEED = 4711L;
 
@@ -94,7 +95,8 @@ final class CupVersions {
             ensemble.add(version, part, grams, k, s);
             return;
         }
-        Parts inside = sight.knowledge().shelf().leftover(id).map(Leftover::parts).orElseThrow();
+        Parts inside =
+                sight.knowledge().shelf().leftover(id).map(Leftover::parts).orElseThrow();
         inside.grams().forEach((inner, mass) -> put(version, inner, grams * mass / inside.total(), k, s));
     }
 
@@ -113,7 +115,8 @@ final class CupVersions {
                 ensemble.add(v, part.getKey(), part.getValue(), sumK, sumS);
             }
             for (int w = 0; w < N; w++) {
-                work[w] = Surface.RESIN.measured(KubelkaMunk.reflectance(sumK[w] / sumS[w]),
+                work[w] = Surface.RESIN.measured(
+                        KubelkaMunk.reflectance(sumK[w] / sumS[w]),
                         sight.target().geometry());
             }
             projection.lab(work, lab[v]);
@@ -194,8 +197,9 @@ final class CupVersions {
     double spread() {
         double sum = 0;
         for (int v = 0; v < lab.length; v++) {
-            double size = length(new double[] {lab[v][0] - hull[v][0] - mean[0], lab[v][1] - hull[v][1] - mean[1],
-                lab[v][2] - hull[v][2] - mean[2]});
+            double size = length(new double[] {
+                lab[v][0] - hull[v][0] - mean[0], lab[v][1] - hull[v][1] - mean[1], lab[v][2] - hull[v][2] - mean[2]
+            });
             sum += size * size / (lab.length - 1);
         }
         return Math.sqrt(sum);
@@ -231,8 +235,13 @@ final class CupVersions {
                 baseK[w] += kept * stockK[v][w];
                 baseS[w] += kept * stockS[v][w];
             }
-            fits[v] = new MixFit(new MixFit.Additions(k, s, baseK, baseS, new double[tints.length]), hull[v], metric,
-                    reflectance, projection, sight.target().geometry());
+            fits[v] = new MixFit(
+                    new MixFit.Additions(k, s, baseK, baseS, new double[tints.length]),
+                    hull[v],
+                    metric,
+                    reflectance,
+                    projection,
+                    sight.target().geometry());
         }
         return fits;
     }

@@ -60,12 +60,14 @@ public final class CupWords {
     }
 
     private static String tooLittle(Said said, String plain) {
-        return said.size() < DifferenceWords.PLAIN ? "a touch short of " + plain
+        return said.size() < DifferenceWords.PLAIN
+                ? "a touch short of " + plain
                 : (said.size() < DifferenceWords.MUCH ? "not " : "far from ") + plain + " enough";
     }
 
     private static String tooMuch(Said said, String plain) {
-        return said.size() < DifferenceWords.PLAIN ? "a touch " + plain
+        return said.size() < DifferenceWords.PLAIN
+                ? "a touch " + plain
                 : said.size() < DifferenceWords.MUCH ? "too " + plain : "much too " + plain;
     }
 
@@ -82,18 +84,23 @@ public final class CupWords {
             lines.add(verdict() + (doses.fillUp() ? " Bring in white from the reserve and its tints: add " : " Add ")
                     + list(doses.doses()) + "." + left(doses.doses()));
             doses.doses().forEach(dose -> lines.addAll(how(dose)));
-            lines.add("Then read a cured chip: the cup should be " + doses.after().words() + ".");
+            lines.add(
+                    "Then read a cured chip: the cup should be " + doses.after().words() + ".");
         } else if (plan instanceof Plan.TakeChip chip) {
-            lines.add(chip.besideHull() ? "Take a cured chip of the cup and photograph it beside the hull, both in one"
-                    + " photo: what the photo is off by then cancels."
-                    : "Take a chip, let it cure and read it before anything else goes in.");
+            lines.add(
+                    chip.besideHull()
+                            ? "Take a cured chip of the cup and photograph it beside the hull, both in one"
+                                    + " photo: what the photo is off by then cancels."
+                            : "Take a chip, let it cure and read it before anything else goes in.");
         } else if (plan instanceof Plan.Stop stop) {
             lines.add("Stop here: " + stop.now().words() + ", and another dose would help less than the readings can"
                     + " tell.");
             double missing = sight.cup().wantedGrams() - sight.state().mass();
             if (missing > 0.02 * sight.cup().wantedGrams()) {
-                lines.add("The cup holds " + whole(sight.state().mass()) + ". For the " + whole(sight.cup().wantedGrams())
-                        + " wanted it takes about " + whole(missing) + " more white than is held back: hold back more to"
+                lines.add("The cup holds " + whole(sight.state().mass()) + ". For the "
+                        + whole(sight.cup().wantedGrams())
+                        + " wanted it takes about " + whole(missing)
+                        + " more white than is held back: hold back more to"
                         + " be told its tints.");
             }
         } else if (plan instanceof Plan.WayBack) {
@@ -108,20 +115,26 @@ public final class CupWords {
 
     /** @return a word of caution while what went in was not read; otherwise nothing */
     List<String> notRead() {
-        return sight.state().unread().isEmpty() ? List.of()
+        return sight.state().unread().isEmpty()
+                ? List.of()
                 : List.of("This is computed from the weights, not read: a chip would make it surer.");
     }
 
     /** @return a warning while the cup was only read wet and the shift to cured is not known; otherwise nothing */
     List<String> wet() {
-        boolean wet = sight.state().lastSample().map(s -> s.read().reading().film() == FilmState.WET).orElse(false);
+        boolean wet = sight.state()
+                .lastSample()
+                .map(s -> s.read().reading().film() == FilmState.WET)
+                .orElse(false);
         if (!wet) {
             return List.of();
         }
-        return List.of(sight.wetShiftKnown() ? "Read wet; the cured colour is worked out from earlier pairs. Read a cured"
-                + " chip before filling."
-                : "Read wet, and how this paint shifts when it cures is not known yet: read a cured chip before"
-                        + " filling.");
+        return List.of(
+                sight.wetShiftKnown()
+                        ? "Read wet; the cured colour is worked out from earlier pairs. Read a cured"
+                                + " chip before filling."
+                        : "Read wet, and how this paint shifts when it cures is not known yet: read a cured chip before"
+                                + " filling.");
     }
 
     private String left(List<Dose> doses) {
@@ -138,8 +151,10 @@ public final class CupWords {
             return "nothing";
         }
         List<String> parts = new ArrayList<>();
-        doses.forEach(dose -> parts.add(dose.letDown().isPresent()
-                ? fine(dose.grams()) + " " + name(dose.part()) : grams(dose.grams()) + " " + name(dose.part())));
+        doses.forEach(dose -> parts.add(
+                dose.letDown().isPresent()
+                        ? fine(dose.grams()) + " " + name(dose.part())
+                        : grams(dose.grams()) + " " + name(dose.part())));
         int last = parts.size() - 1;
         return last == 0 ? parts.get(0) : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
     }
@@ -151,8 +166,15 @@ public final class CupWords {
         }
         Dose.LetDownMix mix = dose.letDown().get();
         double grams = ((Deed.LetDown) dose.deed()).grams();
-        String drops = dose.drops().map(d -> String.format(Locale.ROOT, " Or %d drop%s (about %.2f g, give or take"
-                + " %.2f).", d.count(), d.count() == 1 ? "" : "s", d.grams(), d.within())).orElse("");
+        String drops = dose.drops()
+                .map(d -> String.format(
+                        Locale.ROOT,
+                        " Or %d drop%s (about %.2f g, give or take" + " %.2f).",
+                        d.count(),
+                        d.count() == 1 ? "" : "s",
+                        d.grams(),
+                        d.within()))
+                .orElse("");
         return List.of("  " + fine(dose.grams()) + " " + name(dose.part()) + " as a letdown 1 in " + mix.oneIn()
                 + ": stir " + grams(mix.tintGrams()) + " of it into " + grams(mix.baseGrams()) + " "
                 + name(sight.cup().base()) + " and weigh in " + grams(grams) + " of that." + drops);

@@ -86,8 +86,8 @@ public sealed interface Deed {
     record Read(Reading reading, Optional<ColourReading> hull, boolean counts) implements Deed {
         public Read {
             if (hull.isPresent() && !(reading instanceof ColourReading)) {
-                throw new IllegalArgumentException("only a photo shows chip and hull together: leave the hull out of"
-                        + " a spectrum's entry");
+                throw new IllegalArgumentException(
+                        "only a photo shows chip and hull together: leave the hull out of" + " a spectrum's entry");
             }
         }
     }
@@ -122,8 +122,7 @@ public sealed interface Deed {
     }
 
     /** An earlier entry does not hold; taking back this one makes it hold again. */
-    record Undone(String entry) implements Deed {
-    }
+    record Undone(String entry) implements Deed {}
 
     /**
      * An earlier entry was written down wrongly; this is what really happened then.

@@ -19,6 +19,7 @@ public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> le
     private static final int LEAST_STEPS = 5;
     /** Tint in a letdown, in steps of the scale: its own weighing is then good to about 2 per cent. */
     private static final int STEPS_IN_A_LETDOWN = 50;
+
     private static final int[] LETDOWNS = {10, 20, 50};
 
     /**
@@ -32,7 +33,8 @@ public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> le
         /** @return how to stir enough for a dose that is weighed from it */
         public static LetDownMix of(Deed.LetDown dose) {
             double needed = 1.5 * dose.grams() / dose.oneIn();
-            double tint = Math.max(STEPS_IN_A_LETDOWN * dose.step(), Math.ceil(needed / dose.step() - 1e-9) * dose.step());
+            double tint =
+                    Math.max(STEPS_IN_A_LETDOWN * dose.step(), Math.ceil(needed / dose.step() - 1e-9) * dose.step());
             return new LetDownMix(dose.oneIn(), clean(tint), clean(tint * (dose.oneIn() - 1)));
         }
     }
@@ -44,16 +46,16 @@ public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> le
      * @param grams     what they weigh together
      * @param within    standard deviation of that, grams
      */
-    public record Drops(int count, double grams, double within) {
-    }
+    public record Drops(int count, double grams, double within) {}
 
     /** @return so much white, to the nearest step that is worth watching: a tenth of a gram from 50 g on */
     static Optional<Dose> white(String base, double grams, double step) {
         double watched = grams >= 50 ? Math.max(step, 0.1) : step;
         double shown = Math.round(grams / watched) * watched;
-        return shown < step / 2 ? Optional.empty()
-                : Optional.of(new Dose(base, shown, new Deed.Weighed(base, clean(shown), step), Optional.empty(),
-                        Optional.empty()));
+        return shown < step / 2
+                ? Optional.empty()
+                : Optional.of(new Dose(
+                        base, shown, new Deed.Weighed(base, clean(shown), step), Optional.empty(), Optional.empty()));
     }
 
     /** @return at most so much of a tint, rounded down to what can be weighed; empty when that is too little */
@@ -64,8 +66,9 @@ public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> le
     /** @param stirred letdowns of this tint that stand on the bench, 1 in so many: these before any other */
     static Optional<Dose> tint(String id, double grams, double step, double dropGrams, Set<Integer> stirred) {
         int count = (int) Math.floor(grams / dropGrams + 1e-9);
-        Optional<Drops> drops = count < 1 ? Optional.empty() : Optional.of(new Drops(count, count * dropGrams,
-                dropGrams * Deed.Dropped.SPREAD * Math.sqrt(count)));
+        Optional<Drops> drops = count < 1
+                ? Optional.empty()
+                : Optional.of(new Drops(count, count * dropGrams, dropGrams * Deed.Dropped.SPREAD * Math.sqrt(count)));
         if (grams >= FEWEST_STEPS * step) {
             double shown = clean(Math.floor(grams / step + 1e-9) * step);
             return Optional.of(new Dose(id, shown, new Deed.Weighed(id, shown, step), Optional.empty(), drops));

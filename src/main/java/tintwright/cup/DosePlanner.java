@@ -76,14 +76,24 @@ public final class DosePlanner {
         }
         double step = sight.cup().scaleStep();
         double shown = Math.round((white - held) / step) * step;
-        Outlook after = new Outlook(recipe.prediction().lab(), recipe.deltaE(), recipe.expected(),
-                recipe.chanceWithin1(), recipe.chanceWithin2(), recipe.within90(), 0);
-        return new Plan.Start(Dose.clean(shown), Dose.clean(Math.ceil((white - shown) / step - 1e-9) * step), climb, after);
+        Outlook after = new Outlook(
+                recipe.prediction().lab(),
+                recipe.deltaE(),
+                recipe.expected(),
+                recipe.chanceWithin1(),
+                recipe.chanceWithin2(),
+                recipe.within90(),
+                0);
+        return new Plan.Start(
+                Dose.clean(shown), Dose.clean(Math.ceil((white - shown) / step - 1e-9) * step), climb, after);
     }
 
     /** White that brings the cup back after its first doses in the worst of a hundred cases. */
     private double climbOfFirstDoses(double white) {
-        Cup begun = sight.cup().add(Instant.EPOCH, new Deed.Weighed(sight.cup().base(), white, sight.cup().scaleStep()));
+        Cup begun = sight.cup()
+                .add(
+                        Instant.EPOCH,
+                        new Deed.Weighed(sight.cup().base(), white, sight.cup().scaleStep()));
         CupSight ahead = CupSight.of(sight.shelfAlone(), begun);
         DosePlanner planner = new DosePlanner(ahead);
         TintSearch.Found way = new TintSearch(ahead, planner.firstTints()).best(0);
@@ -109,8 +119,15 @@ public final class DosePlanner {
     }
 
     private Recipe recipe() {
-        return new Matcher(sight.knowledge()).match(new Wish(sight.target(), sight.cup().wantedGrams(),
-                sight.cup().scaleStep(), Set.of(), Optional.of(sight.cup().base()), Optional.empty())).best();
+        return new Matcher(sight.knowledge())
+                .match(new Wish(
+                        sight.target(),
+                        sight.cup().wantedGrams(),
+                        sight.cup().scaleStep(),
+                        Set.of(),
+                        Optional.of(sight.cup().base()),
+                        Optional.empty()))
+                .best();
     }
 
     /** Before any reading the tints of the best recipe, and those already in. */
@@ -129,7 +146,8 @@ public final class DosePlanner {
         Outlook now = sight.outlook().orElseThrow();
         boolean read = state.lastSample().isPresent();
         boolean unread = !state.unread().isEmpty();
-        boolean tinted = state.grams().keySet().stream().anyMatch(id -> !id.equals(sight.cup().base()));
+        boolean tinted = state.grams().keySet().stream()
+                .anyMatch(id -> !id.equals(sight.cup().base()));
         if (!read && !tinted && sight.hullDoubt() > DOUBTFUL_HULL) {
             return new Plan.TakeChip(now, true);
         }
@@ -176,7 +194,9 @@ public final class DosePlanner {
                 return full.get();
             }
         }
-        return new Plan.Stop(now, added.isEmpty() ? 0 : now.expected() - sight.outlook(added, 1).expected());
+        return new Plan.Stop(
+                now,
+                added.isEmpty() ? 0 : now.expected() - sight.outlook(added, 1).expected());
     }
 
     /** The way with the least white, when without white the tints that may safely go in leave something to wish. */
@@ -190,7 +210,8 @@ public final class DosePlanner {
     }
 
     private double expected(TintSearch.Found way) {
-        return sight.outlook(way.all(sight.cup().base(), SafeShare.of(sight, way, 1)), 1).expected();
+        return sight.outlook(way.all(sight.cup().base(), SafeShare.of(sight, way, 1)), 1)
+                .expected();
     }
 
     private boolean full() {
@@ -211,7 +232,9 @@ public final class DosePlanner {
         }
         TintSearch.Found full = search.best(white);
         for (int i = 0; i < 3; i++) {
-            double tints = full.tints().values().stream().mapToDouble(Double::doubleValue).sum();
+            double tints = full.tints().values().stream()
+                    .mapToDouble(Double::doubleValue)
+                    .sum();
             white = Math.min(most, Math.max(way.white(), room() - tints));
             full = search.best(white);
         }
@@ -231,8 +254,7 @@ public final class DosePlanner {
         double[] before = sight.versions().meanMiss();
         sight.versions().play(added, 1);
         double[] after = sight.versions().meanMiss();
-        return sight.versions().length(new double[] {after[0] - before[0], after[1] - before[1],
-            after[2] - before[2]});
+        return sight.versions().length(new double[] {after[0] - before[0], after[1] - before[1], after[2] - before[2]});
     }
 
     /**
@@ -242,8 +264,8 @@ public final class DosePlanner {
     static List<Dose> doses(CupSight sight, TintSearch.Found way, double share, double kept) {
         Map<String, Double> tints = new LinkedHashMap<>(way.tints());
         while (true) {
-            List<Dose> doses = weighable(sight, new TintSearch.Found(way.white(), tints, way.distance(), way.safely()),
-                    share);
+            List<Dose> doses =
+                    weighable(sight, new TintSearch.Found(way.white(), tints, way.distance(), way.safely()), share);
             Lab all = after(sight, doses, kept);
             Dose idle = null;
             double least = WORTH_STIRRING;
@@ -275,10 +297,18 @@ public final class DosePlanner {
         List<Dose> doses = new ArrayList<>();
         double step = sight.cup().scaleStep();
         for (Map.Entry<String, Double> tint : way.tints().entrySet()) {
-            double drop = sight.knowledge().shelf().tint(tint.getKey()).map(Tint::dropGrams)
+            double drop = sight.knowledge()
+                    .shelf()
+                    .tint(tint.getKey())
+                    .map(Tint::dropGrams)
                     .orElse(Tint.USUAL_DROP_GRAMS);
-            Dose.tint(tint.getKey(), tint.getValue() * share, step, drop,
-                    sight.cup().stirred(tint.getKey())).ifPresent(doses::add);
+            Dose.tint(
+                            tint.getKey(),
+                            tint.getValue() * share,
+                            step,
+                            drop,
+                            sight.cup().stirred(tint.getKey()))
+                    .ifPresent(doses::add);
         }
         double brought = 0;
         for (Dose dose : doses) {

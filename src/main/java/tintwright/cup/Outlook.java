@@ -14,12 +14,18 @@ import tintwright.colour.Lab;
  * @param within90      CIEDE2000 to the true hull that nine cases of ten stay within
  * @param chanceTooDark probability, 0 to 1, that it is darker than the hull by more than 0.5 L*
  */
-public record Outlook(Lab lab, double deltaE, double expected, double chanceWithin1, double chanceWithin2,
-        double within90, double chanceTooDark) {
+public record Outlook(
+        Lab lab,
+        double deltaE,
+        double expected,
+        double chanceWithin1,
+        double chanceWithin2,
+        double within90,
+        double chanceTooDark) {
     /** @return how near and how sure, such as "about 0.3 from the hull, within 0.6 nine times in ten" */
     public String words() {
         String size = DifferenceWords.size(expected);
-        return (size.startsWith("under") ? size : "about " + size) + " from the hull, " + DifferenceWords.within(within90)
-                + " " + DifferenceWords.NINE_TIMES;
+        return (size.startsWith("under") ? size : "about " + size) + " from the hull, "
+                + DifferenceWords.within(within90) + " " + DifferenceWords.NINE_TIMES;
     }
 }

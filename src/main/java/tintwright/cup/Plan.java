@@ -12,8 +12,7 @@ public sealed interface Plan {
      * @param climb   of these, what the first doses could need in one case of a hundred
      * @param after   what the recipe comes to
      */
-    record Start(double white, double reserve, double climb, Outlook after) implements Plan {
-    }
+    record Start(double white, double reserve, double climb, Outlook after) implements Plan {}
 
     /**
      * Put these in, one after the other.
@@ -35,8 +34,7 @@ public sealed interface Plan {
      * @param now        what the cup is by all that is known
      * @param besideHull true when chip and hull must stand in one photo: the hull's own doubt is what hinders
      */
-    record TakeChip(Outlook now, boolean besideHull) implements Plan {
-    }
+    record TakeChip(Outlook now, boolean besideHull) implements Plan {}
 
     /**
      * Stop: another dose would help less than the readings can tell.
@@ -44,8 +42,7 @@ public sealed interface Plan {
      * @param now  what the cup is
      * @param gain CIEDE2000 that the next dose would be expected to gain
      */
-    record Stop(Outlook now, double gain) implements Plan {
-    }
+    record Stop(Outlook now, double gain) implements Plan {}
 
     /**
      * Tints alone do not bring the cup near any more, it is too dark or too strong: choose a way back.
@@ -53,10 +50,8 @@ public sealed interface Plan {
      * @param now   what the cup is
      * @param white grams of white that the climb in this cup takes
      */
-    record WayBack(Outlook now, double white) implements Plan {
-    }
+    record WayBack(Outlook now, double white) implements Plan {}
 
     /** Tints stand in a cup without white. */
-    record NoWhite() implements Plan {
-    }
+    record NoWhite() implements Plan {}
 }

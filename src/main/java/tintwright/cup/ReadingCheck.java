@@ -20,10 +20,10 @@ public final class ReadingCheck {
     private static final double ALWAYS_POSSIBLE = 3;
     /** What a model of paint may be off by on each axis, and a wet film more; common practice, no source. */
     static final double MODEL = 0.7;
+
     static final double WET_STRAY = 0.7;
 
-    private ReadingCheck() {
-    }
+    private ReadingCheck() {}
 
     /** @return why this cannot be a reading of the cup; empty when it can be */
     public static Optional<String> cannotBe(CupSight sight, Deed.Read read) {
@@ -38,8 +38,10 @@ public final class ReadingCheck {
         double[] shift = new double[3];
         if (reading.film() == FilmState.WET) {
             double[][] wet = sight.knowledge().wetShift();
-            doubt = doubt.plus(Covariance.of(new double[][] {{wet[0][1] * wet[0][1], 0, 0},
-                {0, wet[1][1] * wet[1][1], 0}, {0, 0, wet[2][1] * wet[2][1]}})).plus(Covariance.same(WET_STRAY));
+            doubt = doubt.plus(Covariance.of(new double[][] {
+                        {wet[0][1] * wet[0][1], 0, 0}, {0, wet[1][1] * wet[1][1], 0}, {0, 0, wet[2][1] * wet[2][1]}
+                    }))
+                    .plus(Covariance.same(WET_STRAY));
             for (int axis = 0; axis < 3; axis++) {
                 shift[axis] = wet[axis][0];
             }
@@ -51,17 +53,26 @@ public final class ReadingCheck {
         if (difference < ALWAYS_POSSIBLE || Small.form(miss, Small.inverse(doubt.toArray())) < CANNOT) {
             return Optional.empty();
         }
-        return Optional.of(String.format(Locale.ROOT, "this reading (L* %.1f, a* %.1f, b* %.1f) cannot be this cup,"
-                + " which by what went in is near L* %.1f, a* %.1f, b* %.1f; nothing was learned from it: read again,"
-                + " or correct the entry that was weighed differently", seen.lightness(), seen.a(), seen.b(),
-                wanted.lightness(), wanted.a(), wanted.b()));
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "this reading (L* %.1f, a* %.1f, b* %.1f) cannot be this cup,"
+                        + " which by what went in is near L* %.1f, a* %.1f, b* %.1f; nothing was learned from it: read again,"
+                        + " or correct the entry that was weighed differently",
+                seen.lightness(),
+                seen.a(),
+                seen.b(),
+                wanted.lightness(),
+                wanted.a(),
+                wanted.b()));
     }
 
     /** How far a reading alone may be off, its photo's bias included. */
     static Covariance own(Reading reading) {
         if (reading instanceof ColourReading colour) {
-            return colour.covariance().plus(colour.photo().map(ColourReading.PhotoBias::covariance)
-                    .orElse(Covariance.same(0)));
+            return colour.covariance()
+                    .plus(colour.photo()
+                            .map(ColourReading.PhotoBias::covariance)
+                            .orElse(Covariance.same(0)));
         }
         // A spectrum's noise averages out over the wavelengths; about 100 Lab units to a reflectance of 1.
         return Covariance.same(100 * ((SpectralReading) reading).noise());

@@ -17,6 +17,7 @@ final class SafeShare {
     static final double TOO_FAR = 0.05;
     /** From this loss on, CIEDE2000 that tints cannot win back, a dose went too far. */
     private static final double LOST = 0.8;
+
     private static final int HALVINGS = 9;
 
     private final CupSight sight;
@@ -33,13 +34,16 @@ final class SafeShare {
         this.kept = kept;
         List<String> ids = sight.knowledge().ids();
         int[] tints = way.tints().keySet().stream().mapToInt(ids::indexOf).toArray();
-        this.amounts = way.tints().values().stream().mapToDouble(Double::doubleValue).toArray();
+        this.amounts =
+                way.tints().values().stream().mapToDouble(Double::doubleValue).toArray();
         this.all = new int[tints.length];
         for (int i = 0; i < all.length; i++) {
             all[i] = i;
         }
-        double[] reflectance = sight.target().reflectance()
-                .orElseGet(() -> SmoothReflectance.of(sight.hull()).resampled(Grid.INSIDE)).toArray();
+        double[] reflectance = sight.target()
+                .reflectance()
+                .orElseGet(() -> SmoothReflectance.of(sight.hull()).resampled(Grid.INSIDE))
+                .toArray();
         this.fits = sight.versions().fits(tints, way.white(), kept, reflectance);
         this.before = distances(0);
     }

@@ -2,16 +2,16 @@ package tintwright.cup;
 
 /** Arithmetic of matrices up to three by three, symmetric and positive definite. */
 final class Small {
-    private Small() {
-    }
+    private Small() {}
 
     static double determinant(double[][] m) {
         return switch (m.length) {
             case 1 -> m[0][0];
             case 2 -> m[0][0] * m[1][1] - m[0][1] * m[1][0];
-            default -> m[0][0] * (m[1][1] * m[2][2] - m[1][2] * m[2][1])
-                    - m[0][1] * (m[1][0] * m[2][2] - m[1][2] * m[2][0])
-                    + m[0][2] * (m[1][0] * m[2][1] - m[1][1] * m[2][0]);
+            default ->
+                m[0][0] * (m[1][1] * m[2][2] - m[1][2] * m[2][1])
+                        - m[0][1] * (m[1][0] * m[2][2] - m[1][2] * m[2][0])
+                        + m[0][2] * (m[1][0] * m[2][1] - m[1][1] * m[2][0]);
         };
     }
 

@@ -37,12 +37,17 @@ record Stray(double lightness, double a, double b) {
         }
         Lab model = Contradiction.foretold(knowledge, last.get().parts().orElseThrow(), reading, hull.viewing());
         // What the whole photo is off by has its own unknown, which the learning knows; only the rest is the model's.
-        double[] bias = reading instanceof ColourReading colour && colour.photo().isPresent()
-                ? mean(knowledge.ensemble().bias(colour.photo().get())) : new double[3];
-        double[] miss = {seen.get().lightness() - model.lightness() - bias[0], seen.get().a() - model.a() - bias[1],
-            seen.get().b() - model.b() - bias[2]};
-        double[][] noise = (reading instanceof ColourReading colour ? colour.covariance()
-                : ReadingCheck.own(reading)).toArray();
+        double[] bias =
+                reading instanceof ColourReading colour && colour.photo().isPresent()
+                        ? mean(knowledge.ensemble().bias(colour.photo().get()))
+                        : new double[3];
+        double[] miss = {
+            seen.get().lightness() - model.lightness() - bias[0],
+            seen.get().a() - model.a() - bias[1],
+            seen.get().b() - model.b() - bias[2]
+        };
+        double[][] noise =
+                (reading instanceof ColourReading colour ? colour.covariance() : ReadingCheck.own(reading)).toArray();
         double wet = reading.film() == FilmState.WET ? ReadingCheck.WET_STRAY * ReadingCheck.WET_STRAY : 0;
         for (int axis = 0; axis < 3; axis++) {
             noise[axis][axis] += wet;
@@ -64,7 +69,10 @@ record Stray(double lightness, double a, double b) {
     }
 
     Lab added(Lab model) {
-        return new Lab(Math.max(0, Math.min(100, model.lightness() + lightness)), model.a() + a, model.b() + b,
+        return new Lab(
+                Math.max(0, Math.min(100, model.lightness() + lightness)),
+                model.a() + a,
+                model.b() + b,
                 model.viewing());
     }
 

@@ -21,6 +21,7 @@ final class TintSearch {
     private static final int MOST_TINTS = 3;
     /** What a tint that is not in the cup yet must gain in CIEDE2000; common practice, no source. */
     private static final double PRICE_OF_A_NEW_TINT = 0.12;
+
     private static final double PRICE_OF_A_TINT = 0.02;
 
     /** Farther than this from the hull, in L*, it is better to go part of the way than to aim beside it. */
@@ -40,7 +41,8 @@ final class TintSearch {
         this.k = sight.knowledge().absorption();
         this.s = sight.knowledge().scattering();
         for (Tint tint : sight.knowledge().shelf().tints()) {
-            boolean empty = tint.stock().gramsLeft().isPresent() && tint.stock().gramsLeft().getAsDouble() == 0;
+            boolean empty = tint.stock().gramsLeft().isPresent()
+                    && tint.stock().gramsLeft().getAsDouble() == 0;
             if (!empty && (only.isEmpty() || only.contains(tint.id()))) {
                 tints.add(tint);
             }
@@ -48,8 +50,10 @@ final class TintSearch {
         Lab c = sight.target().colour();
         this.aim = sight.versions().meanAim();
         this.metric = Metric.around(c);
-        this.reflectance = sight.target().reflectance()
-                .orElseGet(() -> SmoothReflectance.of(c).resampled(Grid.INSIDE)).toArray();
+        this.reflectance = sight.target()
+                .reflectance()
+                .orElseGet(() -> SmoothReflectance.of(c).resampled(Grid.INSIDE))
+                .toArray();
         this.projection = LabBatch.of(c.viewing(), Grid.INSIDE);
     }
 
@@ -76,14 +80,18 @@ final class TintSearch {
     Found best(double white) {
         double[] stockK = new double[N];
         double[] stockS = new double[N];
-        double[] shares = sight.state().parts().map(sight.knowledge()::shares)
-                .orElseGet(() -> new double[k.length]);
+        double[] shares = sight.state().parts().map(sight.knowledge()::shares).orElseGet(() -> new double[k.length]);
         int base = sight.knowledge().ids().indexOf(sight.cup().base());
         double mass = sight.state().mass();
         double loaded = 0;
         for (int part = 0; part < k.length; part++) {
             double grams = shares[part] * mass + (part == base ? white : 0);
-            loaded += sight.knowledge().shelf().tint(sight.knowledge().ids().get(part)).isPresent() ? grams : 0;
+            loaded += sight.knowledge()
+                            .shelf()
+                            .tint(sight.knowledge().ids().get(part))
+                            .isPresent()
+                    ? grams
+                    : 0;
             for (int w = 0; w < N; w++) {
                 stockK[w] += grams * k[part][w];
                 stockS[w] += grams * s[part][w];
@@ -115,8 +123,13 @@ final class TintSearch {
             double room = (limit * mass - loaded) / (1 - limit);
             weight[i] = 1 / Math.max(room, 1e-6);
         }
-        return new MixFit(new MixFit.Additions(rowsK, rowsS, stockK, stockS, weight), aim, metric, reflectance,
-                projection, sight.target().geometry());
+        return new MixFit(
+                new MixFit.Additions(rowsK, rowsS, stockK, stockS, weight),
+                aim,
+                metric,
+                reflectance,
+                projection,
+                sight.target().geometry());
     }
 
     private static final class Best {
@@ -131,7 +144,8 @@ final class TintSearch {
         double distance = Math.sqrt(fit.fit(chosen, count, x));
         double cost = distance;
         for (int i = 0; i < count; i++) {
-            boolean inCup = sight.state().grams().containsKey(tints.get(chosen[i]).id());
+            boolean inCup =
+                    sight.state().grams().containsKey(tints.get(chosen[i]).id());
             cost += inCup ? PRICE_OF_A_TINT : PRICE_OF_A_NEW_TINT;
         }
         if (cost < best.cost) {

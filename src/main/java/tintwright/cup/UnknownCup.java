@@ -34,6 +34,7 @@ public final class UnknownCup {
     private static final double USED = 0.25;
     /** Middle and spread, in ln, of a tint's share by mass; common practice, no source. */
     private static final double USUAL_SHARE = 0.004;
+
     private static final double SPREAD = 1.5;
     private static final double MODEL = 0.3;
     private static final double STEP = 0.02;
@@ -54,11 +55,9 @@ public final class UnknownCup {
      * @param chance 0 to 1, all answers together 1
      * @param off    how far each tint may be off, as a share of it
      */
-    public record Contents(Parts parts, double chance, double off) {
-    }
+    public record Contents(Parts parts, double chance, double off) {}
 
-    private record Candidate(Map<String, Double> shares, double evidence, double off) {
-    }
+    private record Candidate(Map<String, Double> shares, double evidence, double off) {}
 
     private UnknownCup(Knowledge knowledge, String base, Reading reading) {
         this.knowledge = knowledge;
@@ -76,8 +75,9 @@ public final class UnknownCup {
             for (int axis = 0; axis < 3; axis++) {
                 seen[axis] -= wet[axis][0];
             }
-            all = all.plus(Covariance.of(new double[][] {{wet[0][1] * wet[0][1], 0, 0},
-                {0, wet[1][1] * wet[1][1], 0}, {0, 0, wet[2][1] * wet[2][1]}}));
+            all = all.plus(Covariance.of(new double[][] {
+                {wet[0][1] * wet[0][1], 0, 0}, {0, wet[1][1] * wet[1][1], 0}, {0, 0, wet[2][1] * wet[2][1]}
+            }));
         }
         this.noise = all;
     }
@@ -100,7 +100,9 @@ public final class UnknownCup {
         grow(candidates, fit(), new int[MOST_TINTS], 0, 0);
         candidates.sort(Comparator.comparingDouble(Candidate::evidence).reversed());
         double best = candidates.get(0).evidence();
-        double total = candidates.stream().mapToDouble(c -> Math.exp(c.evidence() - best)).sum();
+        double total = candidates.stream()
+                .mapToDouble(c -> Math.exp(c.evidence() - best))
+                .sum();
         List<Contents> answers = new ArrayList<>();
         for (Candidate candidate : candidates) {
             double chance = Math.exp(candidate.evidence() - best) / total;
@@ -127,8 +129,13 @@ public final class UnknownCup {
         }
         int white = knowledge.ids().indexOf(base);
         Lab lab = new Lab(seen[0], seen[1], seen[2], viewing);
-        return new MixFit(new MixFit.Additions(rowsK, rowsS, k[white], s[white], weight), seen, Metric.around(lab),
-                SmoothReflectance.of(lab).resampled(Grid.INSIDE).toArray(), LabBatch.of(viewing, Grid.INSIDE), geometry);
+        return new MixFit(
+                new MixFit.Additions(rowsK, rowsS, k[white], s[white], weight),
+                seen,
+                Metric.around(lab),
+                SmoothReflectance.of(lab).resampled(Grid.INSIDE).toArray(),
+                LabBatch.of(viewing, Grid.INSIDE),
+                geometry);
     }
 
     private void grow(List<Candidate> found, MixFit fit, int[] chosen, int count, int from) {
@@ -159,7 +166,11 @@ public final class UnknownCup {
             shares.put(knowledge.shelf().tints().get(chosen[i]).id(), x[i] / total);
             logs[i] = Math.log(x[i]);
         }
-        double[][] doubt = knowledge.predict(Parts.of(shares), viewing, geometry).covariance().plus(noise).toArray();
+        double[][] doubt = knowledge
+                .predict(Parts.of(shares), viewing, geometry)
+                .covariance()
+                .plus(noise)
+                .toArray();
         double[][] precision = Small.inverse(doubt);
         double[] miss = minus(seen, colour(shares));
         double evidence = -0.5 * Small.form(miss, precision) - 0.5 * Math.log(Small.determinant(doubt));

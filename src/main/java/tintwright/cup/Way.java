@@ -46,8 +46,9 @@ public sealed interface Way {
      *
      * @param doses white first
      */
-    record Climb(List<Dose> doses, Outlook after, double finalMass, double white, double beyondReserve,
-            double beyondNeed) implements Way {
+    record Climb(
+            List<Dose> doses, Outlook after, double finalMass, double white, double beyondReserve, double beyondNeed)
+            implements Way {
         public Climb {
             doses = List.copyOf(doses);
         }
@@ -62,8 +63,18 @@ public sealed interface Way {
      * @param doses    for what stays, white first
      * @param shortBy  grams less than wanted; 0 when it makes all that is wanted
      */
-    record Split(double keep, double setAside, String name, List<Dose> doses, Outlook after, double finalMass,
-            double white, double beyondReserve, double beyondNeed, double shortBy) implements Way {
+    record Split(
+            double keep,
+            double setAside,
+            String name,
+            List<Dose> doses,
+            Outlook after,
+            double finalMass,
+            double white,
+            double beyondReserve,
+            double beyondNeed,
+            double shortBy)
+            implements Way {
         public Split {
             doses = List.copyOf(doses);
         }
@@ -77,8 +88,17 @@ public sealed interface Way {
      * @param name      what to write on the rest of the dark cup
      * @param doses     trimming tints after that, about
      */
-    record Fresh(double darkFirst, double dark, String name, List<Dose> doses, Outlook after, double finalMass,
-            double white, double beyondReserve, double beyondNeed) implements Way {
+    record Fresh(
+            double darkFirst,
+            double dark,
+            String name,
+            List<Dose> doses,
+            Outlook after,
+            double finalMass,
+            double white,
+            double beyondReserve,
+            double beyondNeed)
+            implements Way {
         public Fresh {
             doses = List.copyOf(doses);
         }

@@ -27,8 +27,14 @@ public final class WayWords {
      * @param whiteShort true when more white is needed than is held back
      * @param how        how to weigh doses too small for the scale
      */
-    public record Said(String title, String purpose, Optional<String> why, List<Deed> deeds, List<Row> rows,
-            boolean whiteShort, List<String> how) {
+    public record Said(
+            String title,
+            String purpose,
+            Optional<String> why,
+            List<Deed> deeds,
+            List<Row> rows,
+            boolean whiteShort,
+            List<String> how) {
         public Said {
             deeds = List.copyOf(deeds);
             rows = List.copyOf(rows);
@@ -38,7 +44,8 @@ public final class WayWords {
         /** @return all of it, one line each */
         public List<String> lines() {
             List<String> lines = new ArrayList<>();
-            lines.add(title + ". " + purpose + why.map(reason -> " Recommended: " + reason + ".").orElse(""));
+            lines.add(title + ". " + purpose
+                    + why.map(reason -> " Recommended: " + reason + ".").orElse(""));
             int number = 1;
             for (Deed deed : deeds) {
                 lines.add(number++ + ". " + deed.text());
@@ -64,8 +71,7 @@ public final class WayWords {
     }
 
     /** One question about a way and its answer. */
-    public record Row(String question, String answer) {
-    }
+    public record Row(String question, String answer) {}
 
     /** @return the ways in words, in their order */
     public List<Said> all(List<Way> ways) {
@@ -74,8 +80,11 @@ public final class WayWords {
         for (int i = 0; i < ways.size(); i++) {
             Way way = ways.get(i);
             boolean first = i == 0 && way.beyondReserve() == 0 && ways.size() > 1;
-            said.add(of(way, first ? Optional.of(within == 1 ? "stays within your white"
-                    : "fewest steps within your white") : Optional.empty()));
+            said.add(of(
+                    way,
+                    first
+                            ? Optional.of(within == 1 ? "stays within your white" : "fewest steps within your white")
+                            : Optional.empty()));
         }
         return said;
     }
@@ -92,16 +101,17 @@ public final class WayWords {
             doses = climb.doses();
         } else if (way instanceof Way.Split split) {
             title = split.shortBy() > 0 ? "Pour some off, make less" : "Pour some off, lift the rest";
-            purpose = split.shortBy() > 0 ? "Makes what your white is enough for."
+            purpose = split.shortBy() > 0
+                    ? "Makes what your white is enough for."
                     : "Makes what you want from a part of the cup.";
-            deeds.add(new Deed("Pour off", pour(split.setAside()), "and write \u201c" + split.name()
-                    + "\u201d on it"));
+            deeds.add(new Deed("Pour off", pour(split.setAside()), "and write \u201c" + split.name() + "\u201d on it"));
             doses = split.doses();
             surplus = CupWords.whole(split.setAside()) + " dark, kept";
         } else if (way instanceof Way.Fresh fresh) {
             title = "Start again from white";
             purpose = "This cup tints fresh white, bit by bit.";
-            deeds.add(new Deed("Weigh", pour(fresh.white()), words.name(sight.cup().base()) + " into a clean cup"));
+            deeds.add(new Deed(
+                    "Weigh", pour(fresh.white()), words.name(sight.cup().base()) + " into a clean cup"));
             deeds.add(new Deed("Stir in", pour(fresh.darkFirst()), "of this cup, then read a chip"));
             if (fresh.dark() > fresh.darkFirst() * 1.02) {
                 deeds.add(new Deed("Go on to about", pour(fresh.dark()), "of this cup"));
@@ -110,7 +120,8 @@ public final class WayWords {
             surplus = CupWords.whole(Math.max(0, sight.state().mass() - fresh.dark())) + " dark, kept";
         } else {
             title = "Stop here";
-            purpose = way.after().expected() <= 1 ? "It is as near as it needs to be."
+            purpose = way.after().expected() <= 1
+                    ? "It is as near as it needs to be."
                     : "Nothing on the shelf brings it nearer.";
         }
         deeds.addAll(added(doses));
@@ -140,10 +151,12 @@ public final class WayWords {
 
     private List<Row> rows(Way way, String surplus) {
         double wanted = sight.cup().wantedGrams();
-        return List.of(new Row("Makes", CupWords.whole(way.finalMass()) + " of " + CupWords.whole(wanted)),
+        return List.of(
+                new Row("Makes", CupWords.whole(way.finalMass()) + " of " + CupWords.whole(wanted)),
                 new Row("How close", DifferenceWords.apart(way.after().expected())),
                 new Row("How sure", DifferenceWords.within(way.after().within90()) + ", " + DifferenceWords.NINE_TIMES),
-                new Row("White", white(way)), new Row("Left over", surplus));
+                new Row("White", white(way)),
+                new Row("Left over", surplus));
     }
 
     /** As fine as a hand pours: the figure to weigh to comes with the step itself. */
@@ -155,13 +168,15 @@ public final class WayWords {
         if (way.white() == 0) {
             return "none needed";
         }
-        return CupWords.whole(way.white()) + (way.beyondReserve() > 0
-                ? ", " + CupWords.whole(way.beyondReserve()) + " short"
-                : " of " + CupWords.whole(sight.state().reserve()) + " held back");
+        return CupWords.whole(way.white())
+                + (way.beyondReserve() > 0
+                        ? ", " + CupWords.whole(way.beyondReserve()) + " short"
+                        : " of " + CupWords.whole(sight.state().reserve()) + " held back");
     }
 
     private String over(Way way) {
         return way.beyondNeed() > 0.03 * sight.cup().wantedGrams()
-                ? CupWords.whole(way.beyondNeed()) + " more than you need" : "nothing";
+                ? CupWords.whole(way.beyondNeed()) + " more than you need"
+                : "nothing";
     }
 }

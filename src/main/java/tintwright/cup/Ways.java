@@ -107,21 +107,39 @@ public final class Ways {
         double mass = keep + total(added);
         double white = added.getOrDefault(sight.cup().base(), 0.0);
         double missing = wanted - mass;
-        return new Way.Split(keep, Dose.clean(away), leftoverName(), doses, sight.outlook(added, kept), mass, white,
-                beyond(white), Math.max(0, mass - wanted), missing > MORE * wanted ? missing : 0);
+        return new Way.Split(
+                keep,
+                Dose.clean(away),
+                leftoverName(),
+                doses,
+                sight.outlook(added, kept),
+                mass,
+                white,
+                beyond(white),
+                Math.max(0, mass - wanted),
+                missing > MORE * wanted ? missing : 0);
     }
 
     private Way.Fresh fresh(TintSearch.Found way, double kept) {
         TintSearch.Found small = scaled(way, kept);
         double share = SafeShare.of(sight, small, kept);
         List<Dose> doses = DosePlanner.doses(sight, small, share, kept).stream()
-                .filter(dose -> !dose.part().equals(sight.cup().base())).toList();
+                .filter(dose -> !dose.part().equals(sight.cup().base()))
+                .toList();
         Map<String, Double> added = small.all(sight.cup().base(), share);
         double dark = kept * state.mass();
         double white = small.white();
         double mass = dark + total(added);
-        return new Way.Fresh(safeDark(white, dark), dark, leftoverName(), doses, sight.outlook(added, kept), mass,
-                white, beyond(white), Math.max(0, mass - wanted));
+        return new Way.Fresh(
+                safeDark(white, dark),
+                dark,
+                leftoverName(),
+                doses,
+                sight.outlook(added, kept),
+                mass,
+                white,
+                beyond(white),
+                Math.max(0, mass - wanted));
     }
 
     /** The most of the dark cup that the white takes without becoming too dark, by all that is not known. */

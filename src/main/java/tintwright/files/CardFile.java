@@ -20,11 +20,11 @@ import tintwright.reading.photo.ReferenceCard;
 public final class CardFile {
     /** The invented cards that travel inside the program, to print, measure and fill in. */
     public static final List<String> SHIPPED = List.of("deck-24", "grey-six", "white-and-grey");
+
     private static final String KIND = "card";
     private static final int VERSION = 1;
 
-    private CardFile() {
-    }
+    private CardFile() {}
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or a patch has no colour */
     public static ReferenceCard read(Path file) throws FileProblem {
@@ -45,8 +45,8 @@ public final class CardFile {
         String resource = "/swatches/cards/" + name + ".json";
         try (InputStream in = SHIPPED.contains(name) ? CardFile.class.getResourceAsStream(resource) : null) {
             if (in == null) {
-                throw new IllegalArgumentException("no card \"" + name + "\" travels with the program; there are "
-                        + String.join(", ", SHIPPED));
+                throw new IllegalArgumentException(
+                        "no card \"" + name + "\" travels with the program; there are " + String.join(", ", SHIPPED));
             }
             return from(JsonPlace.parse(resource, new String(in.readAllBytes(), StandardCharsets.UTF_8)));
         } catch (FileProblem | IOException e) {
@@ -56,7 +56,16 @@ public final class CardFile {
 
     static ReferenceCard from(JsonPlace root) throws FileProblem {
         root.version(KIND, VERSION);
-        root.only("formatVersion", "kind", "name", "rows", "columns", "patchShare", "sigma", "light", "observer",
+        root.only(
+                "formatVersion",
+                "kind",
+                "name",
+                "rows",
+                "columns",
+                "patchShare",
+                "sigma",
+                "light",
+                "observer",
                 "patches");
         return cardOf(root);
     }
@@ -67,8 +76,9 @@ public final class CardFile {
         int columns = root.at("columns").whole();
         List<JsonPlace> listed = root.at("patches").list();
         if (listed.size() != rows * columns) {
-            throw root.at("patches").problem("a card of " + rows + " rows and " + columns + " columns needs "
-                    + rows * columns + " colours, row by row; there are " + listed.size());
+            throw root.at("patches")
+                    .problem("a card of " + rows + " rows and " + columns + " columns needs " + rows * columns
+                            + " colours, row by row; there are " + listed.size());
         }
         Optional<Viewing> viewing = viewing(root);
         List<CardPatch> patches = new ArrayList<>();
@@ -100,12 +110,11 @@ public final class CardFile {
             int first = spectrum.at("firstNm").whole();
             int step = spectrum.at("stepNm").whole();
             double[] values = spectrum.at("values").numbers();
-            return CardPatch.of(name,
-                    spectrum.make(() -> Spectrum.of(new Grid(first, step, values.length), values)));
+            return CardPatch.of(name, spectrum.make(() -> Spectrum.of(new Grid(first, step, values.length), values)));
         }
         if (!one.has("lab")) {
-            throw one.problem("the patch \"" + name + "\" has no colour; give it \"lab\": [L*, a*, b*] or a "
-                    + "\"spectrum\"");
+            throw one.problem(
+                    "the patch \"" + name + "\" has no colour; give it \"lab\": [L*, a*, b*] or a " + "\"spectrum\"");
         }
         if (viewing.isEmpty()) {
             throw one.problem("the patch \"" + name + "\" has L*, a*, b*, but nothing says for which light and "
@@ -126,10 +135,13 @@ public final class CardFile {
         tree.put("columns", card.columns());
         tree.put("patchShare", card.patchShare());
         tree.put("sigma", card.sigma());
-        card.patches().stream().flatMap(patch -> patch.lab().stream()).findFirst().ifPresent(lab -> {
-            tree.put("light", lab.viewing().light().name());
-            tree.put("observer", lab.viewing().observer().degrees());
-        });
+        card.patches().stream()
+                .flatMap(patch -> patch.lab().stream())
+                .findFirst()
+                .ifPresent(lab -> {
+                    tree.put("light", lab.viewing().light().name());
+                    tree.put("observer", lab.viewing().observer().degrees());
+                });
         List<Object> patches = new ArrayList<>();
         for (CardPatch patch : card.patches()) {
             patches.add(toTree(patch));

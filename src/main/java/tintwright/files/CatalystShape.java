@@ -16,8 +16,7 @@ import tintwright.fill.WorkingTime;
 
 /** Catalyst in a file: what was chosen, and a dose with its basis, limit and caution always beside it. */
 final class CatalystShape {
-    private CatalystShape() {
-    }
+    private CatalystShape() {}
 
     static Map<String, Object> toTree(CatalystChoice choice) {
         Map<String, Object> tree = new LinkedHashMap<>();
@@ -36,7 +35,8 @@ final class CatalystShape {
                 Map<String, Object> line = new LinkedHashMap<>();
                 line.put("celsius", row.celsius());
                 line.put("percent", row.share().percent());
-                line.put("minutes", List.of(row.time().leastMinutes(), row.time().mostMinutes()));
+                line.put(
+                        "minutes", List.of(row.time().leastMinutes(), row.time().mostMinutes()));
                 rows.add(line);
             }
             tree.put("rows", rows);
@@ -106,8 +106,8 @@ final class CatalystShape {
             if (minutes.length != 2) {
                 throw row.at("minutes").problem("must be the shortest and the longest time, such as [12, 18]");
             }
-            rows.add(row.make(() -> new CatalystTable.Row(celsius, new CatalystShare(percent, basis),
-                    new WorkingTime(minutes[0], minutes[1]))));
+            rows.add(row.make(() -> new CatalystTable.Row(
+                    celsius, new CatalystShare(percent, basis), new WorkingTime(minutes[0], minutes[1]))));
         }
         return place.make(() -> new CatalystTable(product, rows));
     }

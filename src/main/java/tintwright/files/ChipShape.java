@@ -11,8 +11,7 @@ import tintwright.shelf.Parts;
 
 /** A chip in JSON, and the parts of any mix: an object of grams by id. */
 public final class ChipShape {
-    private ChipShape() {
-    }
+    private ChipShape() {}
 
     /** @return the chip as maps, lists and numbers for {@link JsonText} */
     public static Map<String, Object> toTree(Chip chip) {

@@ -35,8 +35,8 @@ final class ChipsCsv {
     static List<Chip> parse(String file, String text, Conditions unsaid) throws FileProblem {
         ChipsCsv csv = new ChipsCsv(CsvTable.parse(file, text));
         ReadingColumns columns = ReadingColumns.of(csv.table);
-        int chip = columns.named("chip").orElseThrow(() -> FileProblem.unusable(file
-                + ": a column \"chip\" is missing; name each chip in it"));
+        int chip = columns.named("chip")
+                .orElseThrow(() -> FileProblem.unusable(file + ": a column \"chip\" is missing; name each chip in it"));
         if (csv.parts.isEmpty()) {
             throw FileProblem.unusable(file + ": no column says what is in the chips; add one of grams for each part,"
                     + " such as \"g soot-black\"");
@@ -55,8 +55,10 @@ final class ChipsCsv {
                 all.add(readings.get(i));
                 chips.put(id, new Chip(id, before.parts(), all, before.madeOn(), before.note()));
             } else {
-                throw csv.table.problem(row, "the chip \"" + id + "\" stands above with other parts; give one of"
-                        + " them another name or correct its grams");
+                throw csv.table.problem(
+                        row,
+                        "the chip \"" + id + "\" stands above with other parts; give one of"
+                                + " them another name or correct its grams");
             }
         }
         return List.copyOf(chips.values());
@@ -68,8 +70,8 @@ final class ChipsCsv {
             if (!row.cells().get(part.getValue()).isBlank()) {
                 double mass = table.number(row, part.getValue());
                 if (mass < 0) {
-                    throw table.problem(row, part.getValue(), "a mass must be 0 g or more, was " + mass
-                            + " g; correct it there");
+                    throw table.problem(
+                            row, part.getValue(), "a mass must be 0 g or more, was " + mass + " g; correct it there");
                 }
                 grams.put(part.getKey(), mass);
             }
@@ -77,7 +79,11 @@ final class ChipsCsv {
         OptionalInt note = columns.named("note");
         Optional<LocalDate> madeOn = madeOn(row, columns.named("madeon", "made on", "date"));
         try {
-            return new Chip(id, Parts.of(grams), List.of(reading), madeOn,
+            return new Chip(
+                    id,
+                    Parts.of(grams),
+                    List.of(reading),
+                    madeOn,
                     note.isPresent() ? row.cells().get(note.getAsInt()) : "");
         } catch (IllegalArgumentException e) {
             throw table.problem(row, e.getMessage() + "; correct it there");
@@ -91,8 +97,11 @@ final class ChipsCsv {
         try {
             return Optional.of(LocalDate.parse(row.cells().get(column.getAsInt())));
         } catch (DateTimeParseException e) {
-            throw table.problem(row, column.getAsInt(), "must be a date such as 2026-05-31, was \""
-                    + row.cells().get(column.getAsInt()) + "\"; correct it there");
+            throw table.problem(
+                    row,
+                    column.getAsInt(),
+                    "must be a date such as 2026-05-31, was \"" + row.cells().get(column.getAsInt())
+                            + "\"; correct it there");
         }
     }
 }

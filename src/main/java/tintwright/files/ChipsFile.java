@@ -13,8 +13,7 @@ public final class ChipsFile {
     private static final String KIND = "chips";
     private static final int VERSION = 1;
 
-    private ChipsFile() {
-    }
+    private ChipsFile() {}
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
     public static List<Chip> read(Path file) throws FileProblem {
@@ -29,7 +28,8 @@ public final class ChipsFile {
      */
     public static List<Chip> read(Path file, Conditions unsaid) throws FileProblem {
         String text = TextFile.read(file);
-        return text.stripLeading().startsWith("{") ? from(JsonPlace.parse(file.toString(), text))
+        return text.stripLeading().startsWith("{")
+                ? from(JsonPlace.parse(file.toString(), text))
                 : ChipsCsv.parse(file.toString(), text, unsaid);
     }
 

@@ -13,13 +13,18 @@ import org.apache.commons.csv.CSVRecord;
  * left out. With semicolons or tabs a comma inside a number is its decimal point.
  */
 final class CsvTable {
-    private CsvTable() {
-    }
+    private CsvTable() {}
 
     static Table parse(String file, String text) throws FileProblem {
         char between = delimiter(text);
-        CSVFormat format = CSVFormat.DEFAULT.builder().setDelimiter(between).setCommentMarker('#')
-                .setIgnoreSurroundingSpaces(true).setIgnoreEmptyLines(true).setTrim(true).get();
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setDelimiter(between)
+                .setCommentMarker('#')
+                .setIgnoreSurroundingSpaces(true)
+                .setIgnoreEmptyLines(true)
+                .setTrim(true)
+                .get();
         List<String> columns = List.of();
         List<Table.Row> rows = new ArrayList<>();
         try (CSVParser parser = CSVParser.parse(text, format)) {
@@ -39,8 +44,10 @@ final class CsvTable {
                 }
             }
         } catch (IOException | UncheckedIOException e) {
-            throw FileProblem.unusable(file + ": this is not a table as a spreadsheet writes it (" + e.getMessage()
-                    + "); export it again as CSV", e);
+            throw FileProblem.unusable(
+                    file + ": this is not a table as a spreadsheet writes it (" + e.getMessage()
+                            + "); export it again as CSV",
+                    e);
         }
         if (columns.isEmpty()) {
             throw FileProblem.unusable(file + ": the file is empty; export the measurements again");
@@ -50,7 +57,10 @@ final class CsvTable {
 
     /** The sign that stands most often in the headings. */
     private static char delimiter(String text) {
-        String headings = text.lines().filter(line -> !line.isBlank() && !line.startsWith("#")).findFirst().orElse("");
+        String headings = text.lines()
+                .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                .findFirst()
+                .orElse("");
         char best = ',';
         long most = 0;
         for (char sign : new char[] {';', '\t', ','}) {

@@ -22,8 +22,7 @@ public final class CupFile {
     private static final int VERSION = 1;
     private static final String[] DEEDS = {"weighed", "letdown", "drops", "held", "read", "setAside", "found"};
 
-    private CupFile() {
-    }
+    private CupFile() {}
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
     public static Cup read(Path file) throws FileProblem {
@@ -200,8 +199,7 @@ public final class CupFile {
             double off = at.at("off").number();
             return at.make(() -> new Deed.Found(parts, off));
         }
-        throw line.problem("an entry says what was done: one of " + String.join(", ", DEEDS)
-                + ", undone or corrected");
+        throw line.problem("an entry says what was done: one of " + String.join(", ", DEEDS) + ", undone or corrected");
     }
 
     private static Deed read(JsonPlace at) throws FileProblem {

@@ -76,7 +76,8 @@ final class CxfFile {
             }
             return readings;
         } catch (XMLStreamException e) {
-            String where = e.getLocation() == null ? "" : ", line " + e.getLocation().getLineNumber();
+            String where =
+                    e.getLocation() == null ? "" : ", line " + e.getLocation().getLineNumber();
             throw FileProblem.unusable(file + where + ": this is not whole XML; export it again", e);
         }
     }
@@ -135,8 +136,8 @@ final class CxfFile {
             switch (xml.getLocalName()) {
                 case "Illuminant" -> said.light = xml.getElementText();
                 case "Observer" -> said.observer = xml.getElementText();
-                case "SingleAngle", "SingleAngleConfiguration" -> said.geometry =
-                        Optional.of(Geometry.SPECULAR_EXCLUDED);
+                case "SingleAngle", "SingleAngleConfiguration" ->
+                    said.geometry = Optional.of(Geometry.SPECULAR_EXCLUDED);
                 case "Sphere" -> said.geometry = sphere(attribute("SpecularIncluded"));
                 case "SphereConfiguration" -> said.geometry = sphere(xml.getElementText());
                 case "WavelengthRange" -> {
@@ -195,10 +196,11 @@ final class CxfFile {
         boolean spectral = sample.spectrum != null;
         String id = spectral ? sample.spectrumSpecification : sample.labSpecification;
         Specification specification = specifications.getOrDefault(id, new Specification());
-        Conditions said = unsaid.butFirst(Instruments.viewing(specification.light, specification.observer),
-                specification.geometry);
-        Geometry geometry = said.geometry().orElseThrow(() -> problem(sample,
-                "whether the gloss is in the reading is not said; say it beside the file"));
+        Conditions said = unsaid.butFirst(
+                Instruments.viewing(specification.light, specification.observer), specification.geometry);
+        Geometry geometry = said.geometry()
+                .orElseThrow(() ->
+                        problem(sample, "whether the gloss is in the reading is not said; say it beside the file"));
         try {
             if (spectral) {
                 int first = sample.firstNm > 0 ? sample.firstNm : specification.firstNm;
@@ -212,10 +214,11 @@ final class CxfFile {
             double a = sample.lab.getOrDefault("A", Double.NaN);
             double b = sample.lab.getOrDefault("B", Double.NaN);
             LabRange.check(l, a, b);
-            Viewing viewing = said.viewing().orElseThrow(() -> problem(sample,
-                    "the light and observer of its colour are not said; say them beside the file"));
-            return new ColourReading(new Lab(l, a, b, viewing), Covariance.same(said.sigma()), geometry, said.film(),
-                    Optional.empty());
+            Viewing viewing = said.viewing()
+                    .orElseThrow(() -> problem(
+                            sample, "the light and observer of its colour are not said; say them beside the file"));
+            return new ColourReading(
+                    new Lab(l, a, b, viewing), Covariance.same(said.sigma()), geometry, said.film(), Optional.empty());
         } catch (IllegalArgumentException e) {
             throw problem(sample, e.getMessage() + "; correct it there");
         }

@@ -12,8 +12,7 @@ import tintwright.shelf.Shelf;
 public final class Demo {
     private static final List<String> PLACES = List.of("aldernese/port-bow.json", "aldernese/stern-quarter.json");
 
-    private Demo() {
-    }
+    private Demo() {}
 
     /** @return the demo shelf: one white base, its tints, chips of each, one leftover */
     public static Shelf shelf() {

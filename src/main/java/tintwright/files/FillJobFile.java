@@ -29,8 +29,7 @@ public final class FillJobFile {
     private static final String KIND = "fill-job";
     private static final int VERSION = 1;
 
-    private FillJobFile() {
-    }
+    private FillJobFile() {}
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
     public static FillOrder read(Path file) throws FileProblem {
@@ -62,17 +61,36 @@ public final class FillJobFile {
         job.conditions().humidityPercent().ifPresent(percent -> weather.put("humidityPercent", percent));
         tree.put("conditions", weather);
         tree.put("catalyst", CatalystShape.toTree(job.catalyst()));
-        tree.put("allowances", fields("loss", job.allowances().loss(), "sprayLoss", job.allowances().sprayLoss(),
-                "secondFill", job.allowances().secondFill(), "spare", job.allowances().spare()));
-        tree.put("tools", fields("dropsPerMl", job.tools().dropsPerMl(), "catalystStepMl",
-                job.tools().catalystStepMl(), "cup", job.tools().cupMm(), "pace", job.tools().pace()));
+        tree.put(
+                "allowances",
+                fields(
+                        "loss",
+                        job.allowances().loss(),
+                        "sprayLoss",
+                        job.allowances().sprayLoss(),
+                        "secondFill",
+                        job.allowances().secondFill(),
+                        "spare",
+                        job.allowances().spare()));
+        tree.put(
+                "tools",
+                fields(
+                        "dropsPerMl",
+                        job.tools().dropsPerMl(),
+                        "catalystStepMl",
+                        job.tools().catalystStepMl(),
+                        "cup",
+                        job.tools().cupMm(),
+                        "pace",
+                        job.tools().pace()));
         job.supply().ifPresent(supply -> {
             Map<String, Object> there = fields("cupGrams", supply.cup(), "reserveGrams", supply.reserve());
             supply.paste().ifPresent(grams -> there.put("pasteGrams", grams));
             tree.put("supply", there);
         });
-        job.surface().ifPresent(surface -> tree.put("surface", surface.name().toLowerCase(Locale.ROOT)
-                .replace('_', ' ')));
+        job.surface()
+                .ifPresent(surface -> tree.put(
+                        "surface", surface.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
         job.oldFilmMm().ifPresent(mm -> tree.put("oldFilm", mm));
         return JsonText.of(tree);
     }
@@ -86,24 +104,53 @@ public final class FillJobFile {
     }
 
     private static Map<String, Object> tree(RepairLine line) {
-        Map<String, Object> tree = fields("name", line.name(), "kind", RepairKind.of(line.repair()).code(), "count",
-                line.count(), "lie", line.lie().words());
+        Map<String, Object> tree = fields(
+                "name",
+                line.name(),
+                "kind",
+                RepairKind.of(line.repair()).code(),
+                "count",
+                line.count(),
+                "lie",
+                line.lie().words());
         tree.putAll(RepairKind.sizes(line.repair()));
         return tree;
     }
 
     private static Map<String, Object> tree(Materials materials) {
-        Map<String, Object> tree = fields("gelCoatDensity", materials.densities().gelCoat(), "pasteDensity",
-                materials.densities().paste(), "catalystDensity", materials.densities().catalyst(), "waxDensity",
-                materials.densities().wax(), "waxed", materials.waxed());
+        Map<String, Object> tree = fields(
+                "gelCoatDensity",
+                materials.densities().gelCoat(),
+                "pasteDensity",
+                materials.densities().paste(),
+                "catalystDensity",
+                materials.densities().catalyst(),
+                "waxDensity",
+                materials.densities().wax(),
+                "waxed",
+                materials.waxed());
         materials.hidingFilmMm().ifPresent(mm -> tree.put("hidingFilm", mm));
         return tree;
     }
 
     static FillOrder from(JsonPlace root) throws FileProblem {
         root.version(KIND, VERSION);
-        root.only("formatVersion", "kind", "boat", "place", "colour", "recipe", "repairs", "materials", "conditions",
-                "catalyst", "allowances", "tools", "supply", "surface", "oldFilm");
+        root.only(
+                "formatVersion",
+                "kind",
+                "boat",
+                "place",
+                "colour",
+                "recipe",
+                "repairs",
+                "materials",
+                "conditions",
+                "catalyst",
+                "allowances",
+                "tools",
+                "supply",
+                "surface",
+                "oldFilm");
         String boat = root.text("boat", "");
         String spot = root.text("place", "");
         String colour = root.text("colour", "");
@@ -119,10 +166,14 @@ public final class FillJobFile {
         Tools tools = tools(root);
         Optional<Supply> supply = supply(root);
         Optional<GritLadder.Surface> surface = surface(root);
-        OptionalDouble oldFilm = root.has("oldFilm") ? OptionalDouble.of(length(root, "oldFilm"))
-                : OptionalDouble.empty();
-        return root.make(() -> new FillOrder(boat, spot, colour, recipe, new FillJob(lines, materials, conditions,
-                catalyst, allowances, tools, supply, surface, oldFilm)));
+        OptionalDouble oldFilm =
+                root.has("oldFilm") ? OptionalDouble.of(length(root, "oldFilm")) : OptionalDouble.empty();
+        return root.make(() -> new FillOrder(
+                boat,
+                spot,
+                colour,
+                recipe,
+                new FillJob(lines, materials, conditions, catalyst, allowances, tools, supply, surface, oldFilm)));
     }
 
     /** Millimetres as a number, or any length as a text with its unit: "3/8 in". */
@@ -176,8 +227,8 @@ public final class FillJobFile {
         double catalyst = place.number("catalystDensity", Densities.USUAL.catalyst());
         double wax = place.number("waxDensity", Densities.USUAL.wax());
         boolean waxed = place.has("waxed") && place.at("waxed").truth();
-        OptionalDouble hiding = place.has("hidingFilm") ? OptionalDouble.of(length(place, "hidingFilm"))
-                : OptionalDouble.empty();
+        OptionalDouble hiding =
+                place.has("hidingFilm") ? OptionalDouble.of(length(place, "hidingFilm")) : OptionalDouble.empty();
         return place.make(() -> new Materials(new Densities(gelCoat, paste, catalyst, wax), waxed, hiding));
     }
 

@@ -19,8 +19,7 @@ import tintwright.units.UnitSystem;
 
 /** A fill plan for machines; amounts in grams, millilitres, millimetres and minutes, words in the person's units. */
 public final class FillPlanShape {
-    private FillPlanShape() {
-    }
+    private FillPlanShape() {}
 
     /** @return the plan as a tree of maps, lists, texts and numbers, as {@code docs/formats.md} describes it */
     public static Map<String, Object> toTree(FillPlan plan, UnitSystem units) {
@@ -43,8 +42,14 @@ public final class FillPlanShape {
         for (FillPlan.Sanding sanding : plan.finish().sandings()) {
             Map<String, Object> entry = new LinkedHashMap<>();
             entry.put("what", sanding.what());
-            entry.put("grits", sanding.ladder().steps().stream().map(GritLadder.Step::words).toList());
-            entry.put("takesOffMm", List.of(sanding.ladder().takesLeastMm(), sanding.ladder().takesMostMm()));
+            entry.put(
+                    "grits",
+                    sanding.ladder().steps().stream()
+                            .map(GritLadder.Step::words)
+                            .toList());
+            entry.put(
+                    "takesOffMm",
+                    List.of(sanding.ladder().takesLeastMm(), sanding.ladder().takesMostMm()));
             sandings.add(entry);
         }
         tree.put("sanding", sandings);

@@ -10,8 +10,7 @@ import tintwright.reading.NamedReading;
  * is shows in its first characters, not in its name.
  */
 public final class InstrumentFile {
-    private InstrumentFile() {
-    }
+    private InstrumentFile() {}
 
     /**
      * @param unsaid what to assume where the file does not say

@@ -11,8 +11,7 @@ import tintwright.colour.Viewing;
 final class Instruments {
     private static final Pattern DEGREES = Pattern.compile("(?<!\\d)(10|2)(?!\\d)");
 
-    private Instruments() {
-    }
+    private Instruments() {}
 
     /** @return such as D65 and 10 from "D65" and "10_Degree"; empty when one of them is not known */
     static Optional<Viewing> viewing(String light, String observer) {
@@ -30,7 +29,8 @@ final class Instruments {
 
     /** @return with or without gloss, from our own words or the geometry codes of CIE 15; empty when not known */
     static Optional<Geometry> geometry(String text) {
-        String plain = text.strip().toLowerCase(Locale.ROOT).replaceAll("[ _*]+", "-").replace('/', ':');
+        String plain =
+                text.strip().toLowerCase(Locale.ROOT).replaceAll("[ _*]+", "-").replace('/', ':');
         if (plain.matches("specular-included|sci|spin|di:8.*|8:di.*")) {
             return Optional.of(Geometry.SPECULAR_INCLUDED);
         }

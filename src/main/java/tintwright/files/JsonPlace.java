@@ -53,8 +53,10 @@ public final class JsonPlace {
         } catch (JsonProcessingException e) {
             JsonLocation at = e.getLocation();
             String where = at == null ? "" : ", line " + at.getLineNr() + ", column " + at.getColumnNr();
-            throw FileProblem.unusable(file + where + ": this is not JSON as it should be ("
-                    + firstLine(e.getOriginalMessage()) + "); correct it there or take a copy that works", e);
+            throw FileProblem.unusable(
+                    file + where + ": this is not JSON as it should be (" + firstLine(e.getOriginalMessage())
+                            + "); correct it there or take a copy that works",
+                    e);
         }
         if (node == null || node.isMissingNode()) {
             throw FileProblem.unusable(file + ": the file is empty; take a copy that holds something");
@@ -64,7 +66,11 @@ public final class JsonPlace {
 
     private static String firstLine(String message) {
         // What else could have stood there is a list for programmers.
-        return message.lines().findFirst().orElse("").replaceFirst(": was expecting \\(.*", "").strip();
+        return message.lines()
+                .findFirst()
+                .orElse("")
+                .replaceFirst(": was expecting \\(.*", "")
+                .strip();
     }
 
     /**
@@ -78,13 +84,15 @@ public final class JsonPlace {
         mustBeObject();
         double version = at("formatVersion").number();
         if (version > newest) {
-            throw at("formatVersion").problem("the file is of format " + JsonText.of(version).strip()
-                    + " and this program reads up to " + newest
-                    + "; open it with a newer Tintwright (the file was left as it was)");
+            throw at("formatVersion")
+                    .problem("the file is of format " + JsonText.of(version).strip()
+                            + " and this program reads up to " + newest
+                            + "; open it with a newer Tintwright (the file was left as it was)");
         }
         if (version < 1 || version != Math.rint(version)) {
-            throw at("formatVersion").problem("must be a whole number from 1 to " + newest + ", was "
-                    + at("formatVersion").shown());
+            throw at("formatVersion")
+                    .problem("must be a whole number from 1 to " + newest + ", was "
+                            + at("formatVersion").shown());
         }
         String found = at("kind").text();
         if (!found.equals(kind)) {
@@ -98,9 +106,9 @@ public final class JsonPlace {
         mustBeObject();
         for (Map.Entry<String, JsonNode> field : node.properties()) {
             if (!Set.of(known).contains(field.getKey())) {
-                throw new JsonPlace(file, deeper(field.getKey()), field.getValue()).problem(
-                        "no such field is known here; correct its name to one of " + String.join(", ",
-                                new TreeSet<>(Set.of(known))) + ", or take it out");
+                throw new JsonPlace(file, deeper(field.getKey()), field.getValue())
+                        .problem("no such field is known here; correct its name to one of "
+                                + String.join(", ", new TreeSet<>(Set.of(known))) + ", or take it out");
             }
         }
     }

@@ -14,8 +14,7 @@ public final class JsonText {
     /** Longest line of a list or an object that holds others. */
     private static final int WIDTH = 100;
 
-    private JsonText() {
-    }
+    private JsonText() {}
 
     /**
      * @param tree texts, finite numbers, truth values, nulls, and maps and lists of these

@@ -2,8 +2,7 @@ package tintwright.files;
 
 /** What a reading of a real surface can be; a number outside is a slip of the pen. */
 public final class LabRange {
-    private LabRange() {
-    }
+    private LabRange() {}
 
     /**
      * @param lightness L*, 0 to 110 (gloss can pass the white a little)
@@ -21,8 +20,8 @@ public final class LabRange {
 
     private static void within(String axis, double value, double least, double most) {
         if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException(axis + " must be " + (int) least + " to " + (int) most + ", was "
-                    + value);
+            throw new IllegalArgumentException(
+                    axis + " must be " + (int) least + " to " + (int) most + ", was " + value);
         }
     }
 }

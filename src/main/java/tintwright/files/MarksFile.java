@@ -21,8 +21,7 @@ public final class MarksFile {
     private static final String KIND = "marks";
     private static final int VERSION = 1;
 
-    private MarksFile() {
-    }
+    private MarksFile() {}
 
     /** @return where the marks of a photo are kept: beside it, under its name with {@code .marks.json} */
     public static Path beside(Path photo) {
@@ -137,8 +136,8 @@ public final class MarksFile {
         if (!film.equals("cured") && !film.equals("wet")) {
             throw one.at("film").problem("must be \"wet\" or \"cured\", was \"" + film + "\"");
         }
-        return one.make(() -> new Spot(name, purpose, at, radius,
-                film.equals("wet") ? FilmState.WET : FilmState.CURED, parts));
+        return one.make(
+                () -> new Spot(name, purpose, at, radius, film.equals("wet") ? FilmState.WET : FilmState.CURED, parts));
     }
 
     private static PlacedCard placed(JsonPlace one, Path folder) throws FileProblem {
@@ -154,8 +153,9 @@ public final class MarksFile {
         for (JsonPlace point : one.at(which).list()) {
             points.add(point(point));
         }
-        return one.at(which).make(() -> which.equals("corners") ? new PlacedCard(card, points)
-                : PlacedCard.byCentres(card, points));
+        return one.at(which)
+                .make(() ->
+                        which.equals("corners") ? new PlacedCard(card, points) : PlacedCard.byCentres(card, points));
     }
 
     private static ReferenceCard inside(JsonPlace card) throws FileProblem {

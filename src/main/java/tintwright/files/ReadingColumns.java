@@ -11,8 +11,8 @@ import tintwright.colour.Grid;
 
 /** Where in a table the readings stand, found by the headings. */
 final class ReadingColumns {
-    private static final Pattern WAVELENGTH = Pattern.compile(
-            "(?:(?:spectral|reflectance|refl|nm|pct|dec|r|%)[ _]?)*(\\d{3,4})(?:[ _]?nm)?(?:[ _]?%)?");
+    private static final Pattern WAVELENGTH =
+            Pattern.compile("(?:(?:spectral|reflectance|refl|nm|pct|dec|r|%)[ _]?)*(\\d{3,4})(?:[ _]?nm)?(?:[ _]?%)?");
 
     private final Table table;
     private final List<Integer> spectrum = new ArrayList<>();
@@ -80,7 +80,8 @@ final class ReadingColumns {
         OptionalInt a = named("a*", "a", "lab_a", "cielab_a");
         OptionalInt b = named("b*", "b", "lab_b", "cielab_b");
         return l.isPresent() && a.isPresent() && b.isPresent()
-                ? Optional.of(new int[] {l.getAsInt(), a.getAsInt(), b.getAsInt()}) : Optional.empty();
+                ? Optional.of(new int[] {l.getAsInt(), a.getAsInt(), b.getAsInt()})
+                : Optional.empty();
     }
 
     /**

@@ -19,8 +19,7 @@ import tintwright.reading.SpectralReading;
 
 /** A reading in JSON: an object with {@code spectrum} or with {@code lab}. */
 public final class ReadingShape {
-    private ReadingShape() {
-    }
+    private ReadingShape() {}
 
     /** @return the reading as maps, lists and numbers for {@link JsonText} */
     public static Map<String, Object> toTree(Reading reading) {
@@ -34,7 +33,9 @@ public final class ReadingShape {
             tree.put("spectrum", spectrum);
             tree.put("noise", spectral.noise());
         } else if (reading instanceof ColourReading colour) {
-            tree.put("lab", new double[] {colour.lab().lightness(), colour.lab().a(), colour.lab().b()});
+            tree.put("lab", new double[] {
+                colour.lab().lightness(), colour.lab().a(), colour.lab().b()
+            });
             tree.put("light", colour.lab().viewing().light().name());
             tree.put("observer", colour.lab().viewing().observer().degrees());
             tree.put("covariance", sixOf(colour.covariance()));
@@ -96,8 +97,12 @@ public final class ReadingShape {
             shared.only("name", "sigma", "covariance");
             photo = Optional.of(new ColourReading.PhotoBias(shared.at("name").text(), covariance(shared)));
         }
-        return new ColourReading(lab, covariance, choice(place.at("geometry"), Geometry.values()),
-                choice(place.at("film"), FilmState.values()), photo);
+        return new ColourReading(
+                lab,
+                covariance,
+                choice(place.at("geometry"), Geometry.values()),
+                choice(place.at("film"), FilmState.values()),
+                photo);
     }
 
     private static Lab lab(JsonPlace place) throws FileProblem {
@@ -124,7 +129,8 @@ public final class ReadingShape {
         if (c.length != 6) {
             throw at.problem("must be six numbers [LL, La, Lb, aa, ab, bb], were " + c.length);
         }
-        if (c[1] * c[1] > c[0] * c[3] * 1.000001 || c[2] * c[2] > c[0] * c[5] * 1.000001
+        if (c[1] * c[1] > c[0] * c[3] * 1.000001
+                || c[2] * c[2] > c[0] * c[5] * 1.000001
                 || c[4] * c[4] > c[3] * c[5] * 1.000001) {
             throw at.problem("no errors go together more than fully: a covariance is larger than its two variances"
                     + " allow; correct it there");

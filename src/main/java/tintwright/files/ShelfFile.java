@@ -24,8 +24,7 @@ public final class ShelfFile {
     /** Usual density of a neutral gel paste, g/ml; common practice, no source. */
     private static final double USUAL_PASTE_DENSITY = 1.1;
 
-    private ShelfFile() {
-    }
+    private ShelfFile() {}
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
     public static Shelf read(Path file) throws FileProblem {

@@ -12,8 +12,7 @@ import tintwright.shelf.Stock;
 final class StockShape {
     private static final List<String> FIELDS = List.of("gramsLeft", "pricePerKg", "openedOn", "shelfLifeMonths");
 
-    private StockShape() {
-    }
+    private StockShape() {}
 
     /** @return these fields and those of a stock */
     static String[] beside(String... own) {
@@ -33,8 +32,9 @@ final class StockShape {
         OptionalDouble grams = place.optionalNumber("gramsLeft");
         OptionalDouble price = place.optionalNumber("pricePerKg");
         Optional<LocalDate> opened = place.optionalDate("openedOn");
-        Optional<Integer> months =
-                place.has("shelfLifeMonths") ? Optional.of(place.at("shelfLifeMonths").whole()) : Optional.empty();
+        Optional<Integer> months = place.has("shelfLifeMonths")
+                ? Optional.of(place.at("shelfLifeMonths").whole())
+                : Optional.empty();
         return place.make(() -> new Stock(grams, price, opened, months));
     }
 }

@@ -15,8 +15,7 @@ record Table(String file, List<String> columns, List<Row> rows, boolean decimalC
      * @param line  where it stands in the file, from 1
      * @param cells texts, in the order of the columns
      */
-    record Row(long line, List<String> cells) {
-    }
+    record Row(long line, List<String> cells) {}
 
     /** @return a finite number */
     double number(Row row, int column) throws FileProblem {
@@ -32,8 +31,8 @@ record Table(String file, List<String> columns, List<Row> rows, boolean decimalC
     }
 
     FileProblem problem(Row row, int column, String what) {
-        return FileProblem.unusable(file + ", line " + row.line() + ", column \"" + columns.get(column) + "\": "
-                + what);
+        return FileProblem.unusable(
+                file + ", line " + row.line() + ", column \"" + columns.get(column) + "\": " + what);
     }
 
     FileProblem problem(Row row, String what) {

@@ -57,11 +57,17 @@ final class TableReadings {
     }
 
     private Reading reading(Table.Row row) throws FileProblem {
-        Conditions said = new Conditions(unsaid.viewing(), geometry(row), film(row),
-                number(row, unsaid.noise(), "noise"), number(row, unsaid.sigma(), "sigma"));
-        Geometry geometry = said.geometry().orElseThrow(() -> table.problem(row,
-                "whether the gloss is in the reading is not said; add a column geometry with specular-included or"
-                        + " specular-excluded"));
+        Conditions said = new Conditions(
+                unsaid.viewing(),
+                geometry(row),
+                film(row),
+                number(row, unsaid.noise(), "noise"),
+                number(row, unsaid.sigma(), "sigma"));
+        Geometry geometry = said.geometry()
+                .orElseThrow(() -> table.problem(
+                        row,
+                        "whether the gloss is in the reading is not said; add a column geometry with specular-included or"
+                                + " specular-excluded"));
         return grid.isPresent() ? spectrum(row, said, geometry) : colour(row, said, geometry);
     }
 
@@ -71,8 +77,11 @@ final class TableReadings {
             int column = columns.spectrum().get(i);
             values[i] = table.number(row, column) / (percent ? 100 : 1);
             if (!(values[i] >= Spectrum.LEAST && values[i] <= Spectrum.MOST)) {
-                throw table.problem(row, column, "reflectance must be " + (percent ? "-2 to 150 %" : "-0.02 to 1.5")
-                        + ", was " + row.cells().get(column) + "; correct it there");
+                throw table.problem(
+                        row,
+                        column,
+                        "reflectance must be " + (percent ? "-2 to 150 %" : "-0.02 to 1.5") + ", was "
+                                + row.cells().get(column) + "; correct it there");
             }
         }
         return new SpectralReading(Spectrum.of(grid.orElseThrow(), values), said.noise(), geometry, said.film());
@@ -89,8 +98,8 @@ final class TableReadings {
         } catch (IllegalArgumentException e) {
             throw table.problem(row, e.getMessage() + "; correct it there");
         }
-        return new ColourReading(new Lab(l, a, b, viewing), Covariance.same(said.sigma()), geometry, said.film(),
-                Optional.empty());
+        return new ColourReading(
+                new Lab(l, a, b, viewing), Covariance.same(said.sigma()), geometry, said.film(), Optional.empty());
     }
 
     private Viewing viewing(Table.Row row) throws FileProblem {
@@ -100,13 +109,18 @@ final class TableReadings {
             throw FileProblem.unusable(table.file() + ": light and observer belong together; add the missing column");
         }
         if (light.isPresent()) {
-            return Instruments.viewing(row.cells().get(light.getAsInt()), row.cells().get(observer.getAsInt()))
-                    .orElseThrow(() -> table.problem(row, "light and observer must be such as D65 and 10, were "
-                            + row.cells().get(light.getAsInt()) + " and " + row.cells().get(observer.getAsInt())
-                            + "; correct them there"));
+            return Instruments.viewing(
+                            row.cells().get(light.getAsInt()), row.cells().get(observer.getAsInt()))
+                    .orElseThrow(() -> table.problem(
+                            row,
+                            "light and observer must be such as D65 and 10, were "
+                                    + row.cells().get(light.getAsInt()) + " and "
+                                    + row.cells().get(observer.getAsInt())
+                                    + "; correct them there"));
         }
-        return unsaid.viewing().orElseThrow(() -> FileProblem.unusable(table.file()
-                + ": the light and observer of L*, a*, b* are not said; add columns light and observer"));
+        return unsaid.viewing()
+                .orElseThrow(() -> FileProblem.unusable(table.file()
+                        + ": the light and observer of L*, a*, b* are not said; add columns light and observer"));
     }
 
     private Optional<Geometry> geometry(Table.Row row) throws FileProblem {
@@ -117,7 +131,9 @@ final class TableReadings {
         String text = row.cells().get(column.getAsInt());
         Optional<Geometry> found = Instruments.geometry(text);
         if (found.isEmpty()) {
-            throw table.problem(row, column.getAsInt(),
+            throw table.problem(
+                    row,
+                    column.getAsInt(),
                     "must be specular-included or specular-excluded, was \"" + text + "\"; correct it there");
         }
         return found;
@@ -146,8 +162,8 @@ final class TableReadings {
         double value = table.number(row, column.getAsInt());
         double most = heading.equals("noise") ? 0.2 : 20;
         if (!(value >= 0 && value <= most)) {
-            throw table.problem(row, column.getAsInt(), "must be 0 to " + most + ", was " + value
-                    + "; correct it there");
+            throw table.problem(
+                    row, column.getAsInt(), "must be 0 to " + most + ", was " + value + "; correct it there");
         }
         return value;
     }

@@ -12,8 +12,7 @@ public final class TargetFile {
     private static final String KIND = "target";
     private static final int VERSION = 1;
 
-    private TargetFile() {
-    }
+    private TargetFile() {}
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or holds no reading that can be used */
     public static PlaceReadings read(Path file) throws FileProblem {

@@ -19,8 +19,7 @@ public final class TextFile {
     /** Far more than ten thousand chips take. */
     private static final long LARGEST = 200_000_000;
 
-    private TextFile() {
-    }
+    private TextFile() {}
 
     /** @return the text of a UTF-8 file, without a byte-order mark */
     public static String read(Path file) throws FileProblem {
@@ -31,7 +30,9 @@ public final class TextFile {
             if (Files.size(file) > LARGEST) {
                 throw FileProblem.unusable(file + " is larger than 200 MB; it cannot be one of our files");
             }
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
                     .toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (NoSuchFileException e) {
@@ -60,14 +61,14 @@ public final class TextFile {
             throw FileProblem.unusable(file + " is a folder; name a file in it");
         }
         if (!Files.isDirectory(whole.getParent())) {
-            throw FileProblem.unusable(file + " cannot be written: there is no folder " + whole.getParent()
-                    + "; make it first");
+            throw FileProblem.unusable(
+                    file + " cannot be written: there is no folder " + whole.getParent() + "; make it first");
         }
         // Not a temporary file of the system: that would be for this person's eyes only, also after the move.
         Path draft = whole.resolveSibling("." + whole.getFileName() + "." + UUID.randomUUID() + ".draft");
         try {
-            try (FileChannel channel = FileChannel.open(draft, StandardOpenOption.CREATE_NEW,
-                    StandardOpenOption.WRITE)) {
+            try (FileChannel channel =
+                    FileChannel.open(draft, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
                 ByteBuffer buffer = ByteBuffer.wrap(bytes);
                 while (buffer.hasRemaining()) {
                     channel.write(buffer);
@@ -77,8 +78,10 @@ public final class TextFile {
             move(draft, whole);
         } catch (IOException e) {
             discard(draft, e);
-            throw FileProblem.notWritten(file + " could not be written (" + reason(e)
-                    + "); what stood there was left as it was: free some room or choose another folder", e);
+            throw FileProblem.notWritten(
+                    file + " could not be written (" + reason(e)
+                            + "); what stood there was left as it was: free some room or choose another folder",
+                    e);
         }
     }
 

@@ -20,8 +20,18 @@ import java.util.Optional;
  * @param catalyst     the dose with its basis, limit and caution
  * @param wax          wax solution, only in the last coat of an unwaxed gel coat
  */
-public record Batch(int number, Stage stage, Mix mix, List<Part> parts, double mixMl, double gelCoatMl,
-        double gelCoatGrams, double pasteGrams, double surplusMl, double minutes, CatalystDose catalyst,
+public record Batch(
+        int number,
+        Stage stage,
+        Mix mix,
+        List<Part> parts,
+        double mixMl,
+        double gelCoatMl,
+        double gelCoatGrams,
+        double pasteGrams,
+        double surplusMl,
+        double minutes,
+        CatalystDose catalyst,
         Optional<WaxDose> wax) {
     /**
      * What of one line of repairs is done from a batch.
@@ -40,8 +50,8 @@ public record Batch(int number, Stage stage, Mix mix, List<Part> parts, double m
                 return (of == 2 ? "both of " : "all " + of + " of ") + line;
             }
             boolean whole = Math.abs(pieces - Math.rint(pieces)) < 0.01;
-            return String.format(Locale.ROOT, whole ? "%.0f of the %d of %s" : "%.1f of the %d of %s", pieces, of,
-                    line);
+            return String.format(
+                    Locale.ROOT, whole ? "%.0f of the %d of %s" : "%.1f of the %d of %s", pieces, of, line);
         }
     }
 
@@ -51,8 +61,10 @@ public record Batch(int number, Stage stage, Mix mix, List<Part> parts, double m
 
     /** @return styrene that may thin a sprayed batch, least and most ml by the published 5 to 8 % */
     public Optional<double[]> styreneMl() {
-        return stage.kind() == Stage.Kind.SPRAY ? Optional.of(new double[] {
-            Published.STYRENE_RANGE.low() / 100 * mixMl, Published.STYRENE_RANGE.high() / 100 * mixMl})
+        return stage.kind() == Stage.Kind.SPRAY
+                ? Optional.of(new double[] {
+                    Published.STYRENE_RANGE.low() / 100 * mixMl, Published.STYRENE_RANGE.high() / 100 * mixMl
+                })
                 : Optional.empty();
     }
 }

@@ -31,7 +31,8 @@ public record CatalystDose(CatalystShare share, double grams, double ml, Optiona
         int least = (int) Math.ceil(Published.CATALYST_RANGE.low() / perDrop - 1e-9);
         int most = (int) Math.floor(Published.CATALYST_RANGE.high() / perDrop + 1e-9);
         int nearest = (int) Math.round(exact);
-        return least > most || most < 1 ? OptionalInt.empty()
+        return least > most || most < 1
+                ? OptionalInt.empty()
                 : OptionalInt.of(Math.max(1, Math.max(least, Math.min(most, nearest))));
     }
 
@@ -43,8 +44,10 @@ public record CatalystDose(CatalystShare share, double grams, double ml, Optiona
     /** The figures alone; only for the records that carry basis, limit and caution beside them. */
     private String amount(UnitSystem units) {
         String volume = String.format(Locale.ROOT, "%.2f ml", ml);
-        String count = drops.isPresent() ? " = about " + drops.getAsInt() + (drops.getAsInt() == 1 ? " drop" : " drops")
-                + " at " + Sizes.plain(dropsPerMl) + " to the ml" : "; too little to count in drops";
+        String count = drops.isPresent()
+                ? " = about " + drops.getAsInt() + (drops.getAsInt() == 1 ? " drop" : " drops") + " at "
+                        + Sizes.plain(dropsPerMl) + " to the ml"
+                : "; too little to count in drops";
         String mass = units == UnitSystem.US ? units.mass(grams) : String.format(Locale.ROOT, "%.2f g", grams);
         return mass + " = " + volume + count;
     }

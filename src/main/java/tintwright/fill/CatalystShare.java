@@ -17,16 +17,18 @@ public record CatalystShare(double percent, Basis basis) {
         }
         if (!Published.CATALYST_RANGE.holds(percent)) {
             throw new IllegalArgumentException("catalyst must be " + limitWords() + ", was " + Sizes.plain(percent)
-                    + " % " + basis.words() + "; " + (percent > Published.CATALYST_RANGE.high()
-                    ? "more makes the fill hot, brittle and yellow" : "less never cures through")
+                    + " % " + basis.words() + "; "
+                    + (percent > Published.CATALYST_RANGE.high()
+                            ? "more makes the fill hot, brittle and yellow"
+                            : "less never cures through")
                     + " (" + CAUTION + ")");
         }
     }
 
     /** @return the share, its basis, its limit and the caution in one breath */
     public String words() {
-        return Sizes.plain(Math.round(percent * 100) / 100.0) + " % " + basis.words() + ", limit " + limitWords()
-                + "; " + CAUTION;
+        return Sizes.plain(Math.round(percent * 100) / 100.0) + " % " + basis.words() + ", limit " + limitWords() + "; "
+                + CAUTION;
     }
 
     /** @return the limit that goes with every catalyst figure: "1.2 to 3 %" */

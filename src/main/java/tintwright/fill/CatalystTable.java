@@ -38,8 +38,8 @@ public record CatalystTable(String product, List<Row> rows) {
                         + Sizes.plain(sorted.get(i).celsius()) + " °C");
             }
             if (sorted.get(i).share().basis() != sorted.get(0).share().basis()) {
-                throw new IllegalArgumentException("the catalyst table of " + product
-                        + " mixes percent by mass with percent by volume");
+                throw new IllegalArgumentException(
+                        "the catalyst table of " + product + " mixes percent by mass with percent by volume");
             }
         }
         rows = List.copyOf(sorted);
@@ -68,9 +68,13 @@ public record CatalystTable(String product, List<Row> rows) {
         }
         Row low = rows.get(above - 1);
         double part = (celsius - low.celsius()) / (high.celsius() - low.celsius());
-        return new Row(celsius,
-                new CatalystShare(between(low.share().percent(), high.share().percent(), part), low.share().basis()),
-                new WorkingTime(between(low.time().leastMinutes(), high.time().leastMinutes(), part),
+        return new Row(
+                celsius,
+                new CatalystShare(
+                        between(low.share().percent(), high.share().percent(), part),
+                        low.share().basis()),
+                new WorkingTime(
+                        between(low.time().leastMinutes(), high.time().leastMinutes(), part),
                         between(low.time().mostMinutes(), high.time().mostMinutes(), part)));
     }
 

@@ -34,8 +34,8 @@ public record CountersunkHole(double holeMm, double topMm, double countersinkMm,
      * @param angleDegrees full angle between the flanks, 40 to 140 degrees; screws are usually 82 (inch) or 90
      *                     (metric)
      */
-    public static CountersunkHole ofAngle(double holeMm, double topMm, double angleDegrees, double depthMm,
-            double plugMm) {
+    public static CountersunkHole ofAngle(
+            double holeMm, double topMm, double angleDegrees, double depthMm, double plugMm) {
         Sizes.between("angle of the countersink", angleDegrees, 40, 140, "degrees");
         double countersink = (topMm - holeMm) / 2 / Math.tan(Math.toRadians(angleDegrees / 2));
         // A wrong pair of diameters is refused by name below, not as a depth that came out negative.

@@ -24,10 +24,12 @@ public record CureTimer(String cue, double fromMinutes, double toMinutes, String
         return List.of(
                 new CureTimer("stop spreading", least, most, "the mix pulls strings or lumps: leave it"),
                 new CureTimer("tape off", least, 1.5 * most, "a jelly that does not wet the finger of a glove"),
-                new CureTimer("second coat", 2 * least, 4 * most,
+                new CureTimer(
+                        "second coat",
+                        2 * least,
+                        4 * most,
                         "tacky, nothing comes off on the glove; a waxed coat is sanded first"),
-                new CureTimer("sand", sand, Math.max(24 * 60 * slower, 2 * sand),
-                        "a thumbnail leaves no mark"));
+                new CureTimer("sand", sand, Math.max(24 * 60 * slower, 2 * sand), "a thumbnail leaves no mark"));
     }
 
     /** @return "20 to 68 min" or "3 to 24 h" */

@@ -5,16 +5,16 @@ import tintwright.units.UnitSystem;
 /** Whether the coloured cup reaches for all repairs and for a spare. */
 public sealed interface Enough {
     /** Enough for everything and the spare; so much is left after both. */
-    record WithSpare(double neededG, double leftG) implements Enough { }
+    record WithSpare(double neededG, double leftG) implements Enough {}
 
     /** Enough for everything, but so much is missing of the spare. */
-    record WithoutSpare(double neededG, double missingG) implements Enough { }
+    record WithoutSpare(double neededG, double missingG) implements Enough {}
 
     /** Enough once so much of the white in reserve is tinted by the same recipe. */
-    record FromReserve(double neededG, double tintG) implements Enough { }
+    record FromReserve(double neededG, double tintG) implements Enough {}
 
     /** Too little: so much is missing, the reserve counted in. */
-    record TooLittle(double neededG, double missingG) implements Enough { }
+    record TooLittle(double neededG, double missingG) implements Enough {}
 
     /**
      * @param neededG   coloured gel coat for all batches, grams
@@ -45,8 +45,8 @@ public sealed interface Enough {
                     + units.mass(yes.leftG) + " stay over.";
         }
         if (this instanceof WithoutSpare just) {
-            return "The cup is enough for the repairs (" + units.mass(just.neededG) + "), but " + units.mass(
-                    just.missingG) + " are missing for a full spare.";
+            return "The cup is enough for the repairs (" + units.mass(just.neededG) + "), but "
+                    + units.mass(just.missingG) + " are missing for a full spare.";
         }
         if (this instanceof FromReserve more) {
             return "Of the white held back tint " + units.mass(more.tintG) + " by the same recipe before you start; "
@@ -54,6 +54,7 @@ public sealed interface Enough {
         }
         TooLittle little = (TooLittle) this;
         return "Not enough: the repairs need " + units.mass(little.neededG) + " of colour and "
-                + units.mass(little.missingG) + " are missing, the white held back counted in. Mix more before you start.";
+                + units.mass(little.missingG)
+                + " are missing, the white held back counted in. Mix more before you start.";
     }
 }

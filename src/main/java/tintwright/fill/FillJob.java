@@ -18,8 +18,15 @@ import java.util.OptionalDouble;
  *                   proud fills and orange peel
  * @param oldFilmMm  thickness of the old gel coat around the repairs, mm; empty when not measured
  */
-public record FillJob(List<RepairLine> lines, Materials materials, Conditions conditions, CatalystChoice catalyst,
-        Allowances allowances, Tools tools, Optional<Supply> supply, Optional<GritLadder.Surface> surface,
+public record FillJob(
+        List<RepairLine> lines,
+        Materials materials,
+        Conditions conditions,
+        CatalystChoice catalyst,
+        Allowances allowances,
+        Tools tools,
+        Optional<Supply> supply,
+        Optional<GritLadder.Surface> surface,
         OptionalDouble oldFilmMm) {
     public FillJob {
         if (lines.isEmpty()) {
@@ -27,8 +34,8 @@ public record FillJob(List<RepairLine> lines, Materials materials, Conditions co
         }
         lines = List.copyOf(lines);
         if (lines.stream().map(RepairLine::name).distinct().count() < lines.size()) {
-            throw new IllegalArgumentException("two repairs have the same name; give each its own, such as "
-                    + "\"cleat holes, port\"");
+            throw new IllegalArgumentException(
+                    "two repairs have the same name; give each its own, such as " + "\"cleat holes, port\"");
         }
         oldFilmMm.ifPresent(mm -> Sizes.aboveZero("old gel coat", mm, 10, "mm"));
     }

@@ -34,6 +34,8 @@ public record FillOrder(String boat, String place, String colour, List<Ingredien
     /** @return the recipe for so many grams of colour, in the same proportions */
     public List<Ingredient> recipeFor(double grams) {
         double sum = recipe.stream().mapToDouble(Ingredient::grams).sum();
-        return recipe.stream().map(part -> new Ingredient(part.name(), part.grams() / sum * grams)).toList();
+        return recipe.stream()
+                .map(part -> new Ingredient(part.name(), part.grams() / sum * grams))
+                .toList();
     }
 }

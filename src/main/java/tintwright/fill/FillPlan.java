@@ -17,8 +17,16 @@ import java.util.Optional;
  * @param warnings what to know before starting
  * @param cautions the usual cautions that apply
  */
-public record FillPlan(List<Amount> amounts, CatalystShare share, String origin, WorkingTime time,
-        List<Batch> batches, Optional<Enough> enough, Finish finish, List<CureTimer> timers, List<Warning> warnings,
+public record FillPlan(
+        List<Amount> amounts,
+        CatalystShare share,
+        String origin,
+        WorkingTime time,
+        List<Batch> batches,
+        Optional<Enough> enough,
+        Finish finish,
+        List<CureTimer> timers,
+        List<Warning> warnings,
         List<Caution> cautions) {
     /**
      * What one line of repairs takes.
@@ -27,7 +35,7 @@ public record FillPlan(List<Amount> amounts, CatalystShare share, String origin,
      * @param netMl   what is missing, ml
      * @param mixedMl what is mixed for it in all, loss and second fill counted in, ml
      */
-    public record Amount(RepairLine line, double netMl, double mixedMl) { }
+    public record Amount(RepairLine line, double netMl, double mixedMl) {}
 
     /**
      * How it is finished.
@@ -42,7 +50,10 @@ public record FillPlan(List<Amount> amounts, CatalystShare share, String origin,
 
         /** @return the most any of the ladders takes off, mm */
         public double takesMostMm() {
-            return sandings.stream().mapToDouble(sanding -> sanding.ladder().takesMostMm()).max().orElse(0);
+            return sandings.stream()
+                    .mapToDouble(sanding -> sanding.ladder().takesMostMm())
+                    .max()
+                    .orElse(0);
         }
     }
 
@@ -52,7 +63,7 @@ public record FillPlan(List<Amount> amounts, CatalystShare share, String origin,
      * @param what   "the fills" or "the sprayed areas"
      * @param ladder the grits in order
      */
-    public record Sanding(String what, GritLadder ladder) { }
+    public record Sanding(String what, GritLadder ladder) {}
 
     public FillPlan {
         amounts = List.copyOf(amounts);
@@ -74,6 +85,8 @@ public record FillPlan(List<Amount> amounts, CatalystShare share, String origin,
 
     /** @return wax solution for all batches, ml; 0 when none is needed */
     public double waxMl() {
-        return batches.stream().mapToDouble(batch -> batch.wax().map(WaxDose::ml).orElse(0.0)).sum();
+        return batches.stream()
+                .mapToDouble(batch -> batch.wax().map(WaxDose::ml).orElse(0.0))
+                .sum();
     }
 }

@@ -13,13 +13,13 @@ package tintwright.fill;
 public final class GeneralCatalyst {
     /** Colder or hotter than this no share of catalyst gives a sound cure; common practice, no source. */
     static final double COLDEST = 10;
+
     static final double HOTTEST = 35;
     private static final double PUBLISHED_AT = 25;
     private static final double[] CELSIUS = {COLDEST, 15, 20, PUBLISHED_AT, 30, HOTTEST};
     private static final double[] PERCENT = {2.5, 2.3, 2.0, Published.CATALYST_AT_25.low(), 1.6, 1.5};
 
-    private GeneralCatalyst() {
-    }
+    private GeneralCatalyst() {}
 
     /** @throws IllegalArgumentException where gel coat does not cure soundly */
     public static void checkCures(double celsius) {
@@ -48,7 +48,8 @@ public final class GeneralCatalyst {
         double slow = Math.pow(2, colder / 10);
         double fast = Math.pow(2, colder / 5);
         double share = Published.CATALYST_AT_25.low() / percentByVolume;
-        return new WorkingTime(Published.GEL_TIME_AT_25.low() * Math.min(slow, fast) * share,
+        return new WorkingTime(
+                Published.GEL_TIME_AT_25.low() * Math.min(slow, fast) * share,
                 Published.GEL_TIME_AT_25.high() * Math.max(slow, fast) * share);
     }
 }

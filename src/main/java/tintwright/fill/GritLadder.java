@@ -53,8 +53,8 @@ public record GritLadder(List<Step> steps, double takesLeastMm, double takesMost
                 }
                 known.add(surface.name().toLowerCase(Locale.ROOT).replace('_', ' '));
             }
-            throw new IllegalArgumentException("the surface must be one of " + String.join(", ", known) + ", was \""
-                    + name + "\"");
+            throw new IllegalArgumentException(
+                    "the surface must be one of " + String.join(", ", known) + ", was \"" + name + "\"");
         }
     }
 
@@ -74,6 +74,7 @@ public record GritLadder(List<Step> steps, double takesLeastMm, double takesMost
     private static final int[] GRITS = {150, 220, 400, 600, 800, 1000};
     /** Median grain of each grit, mm. */
     private static final double[] GRAIN_MM = {0.100, 0.068, 0.035, 0.0258, 0.0218, 0.0183};
+
     private static final int WET_FROM = 400;
 
     public GritLadder {
@@ -82,9 +83,15 @@ public record GritLadder(List<Step> steps, double takesLeastMm, double takesMost
 
     /** @return the steps in one line: "P150, P220 dry; P400 wet; compound and polish" */
     public String words() {
-        String dry = String.join(", ", steps.stream().filter(step -> step.grit() > 0 && !step.wet())
-                .map(step -> "P" + step.grit()).toList());
-        String wet = String.join(", ", steps.stream().filter(Step::wet).map(step -> "P" + step.grit()).toList());
+        String dry = String.join(
+                ", ",
+                steps.stream()
+                        .filter(step -> step.grit() > 0 && !step.wet())
+                        .map(step -> "P" + step.grit())
+                        .toList());
+        String wet = String.join(
+                ", ",
+                steps.stream().filter(Step::wet).map(step -> "P" + step.grit()).toList());
         return (dry.isEmpty() ? "" : dry + " dry; ") + wet + " wet; compound and polish";
     }
 

@@ -6,8 +6,7 @@ import tintwright.units.UnitSystem;
 
 /** The job as steps to tick, in order, for paper, phone and screen alike. */
 public final class JobSteps {
-    private JobSteps() {
-    }
+    private JobSteps() {}
 
     /** @return the steps in plain words */
     public static List<String> of(FillPlan plan, UnitSystem units) {
@@ -30,7 +29,8 @@ public final class JobSteps {
         }
         for (FillPlan.Sanding sanding : plan.finish().sandings()) {
             steps.add("Sand " + sanding.what() + " once a thumbnail leaves no mark, " + timer(plan, "sand") + ": "
-                    + sanding.ladder().words() + " (takes about " + units.film(sanding.ladder().takesLeastMm())
+                    + sanding.ladder().words() + " (takes about "
+                    + units.film(sanding.ladder().takesLeastMm())
                     + " to " + units.film(sanding.ladder().takesMostMm()) + " off).");
         }
         steps.add("Write down what was used and how it came out, and let leftovers cure outdoors in a thin layer.");
@@ -39,11 +39,13 @@ public final class JobSteps {
 
     private static String between(FillPlan plan, Stage.Kind next) {
         return switch (next) {
-            case FIRST_FILL, SECOND_FILL -> waxedInTheCan(plan)
-                    ? "Wait " + timer(plan, "sand") + ", sand the wax off with P150, wipe, then fill the low spots."
-                    : "Wait " + timer(plan, "second coat") + " until tacky, then fill the low spots.";
-            case SPRAY -> "Wait " + timer(plan, "sand") + ", level the fills where you will spray with P150 and "
-                    + "P220, wipe, tape the area to spray.";
+            case FIRST_FILL, SECOND_FILL ->
+                waxedInTheCan(plan)
+                        ? "Wait " + timer(plan, "sand") + ", sand the wax off with P150, wipe, then fill the low spots."
+                        : "Wait " + timer(plan, "second coat") + " until tacky, then fill the low spots.";
+            case SPRAY ->
+                "Wait " + timer(plan, "sand") + ", level the fills where you will spray with P150 and "
+                        + "P220, wipe, tape the area to spray.";
         };
     }
 
@@ -63,11 +65,16 @@ public final class JobSteps {
         if (batch.stage().kind() == Stage.Kind.SPRAY) {
             return "Let the pass turn tacky before the next.";
         }
-        return batch.stage().kind() == Stage.Kind.FIRST_FILL ? "Leave it a little proud and pull the tape as it gels."
+        return batch.stage().kind() == Stage.Kind.FIRST_FILL
+                ? "Leave it a little proud and pull the tape as it gels."
                 : "Pull the tape as it gels.";
     }
 
     private static String timer(FillPlan plan, String cue) {
-        return plan.timers().stream().filter(timer -> timer.cue().equals(cue)).findFirst().orElseThrow().words();
+        return plan.timers().stream()
+                .filter(timer -> timer.cue().equals(cue))
+                .findFirst()
+                .orElseThrow()
+                .words();
     }
 }

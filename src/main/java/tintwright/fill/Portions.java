@@ -12,13 +12,12 @@ final class Portions {
     private static final double LEAST_PART = 0.1;
 
     /** One thing to do: {@code line} says whose, {@code ml} what it takes, {@code minutes} how long. */
-    record Piece(int line, double ml, double minutes, boolean divisible) { }
+    record Piece(int line, double ml, double minutes, boolean divisible) {}
 
     /** A part of a piece in a portion. */
-    record Share(Piece piece, double part) { }
+    record Share(Piece piece, double part) {}
 
-    private Portions() {
-    }
+    private Portions() {}
 
     /** @return portions in the order of the pieces; a piece that cannot be divided and does not fit stands alone */
     static List<List<Share>> of(List<Piece> pieces, double mostMinutes, double mostMl) {
@@ -29,8 +28,8 @@ final class Portions {
         for (int i = 0; i < 20; i++) {
             double middle = (low + high) / 2;
             List<List<Share>> tried = packed(pieces, mostMinutes * middle, mostMl * middle);
-            if (tried.size() <= full.size() && overlong(tried, mostMinutes, mostMl)
-                    <= overlong(full, mostMinutes, mostMl)) {
+            if (tried.size() <= full.size()
+                    && overlong(tried, mostMinutes, mostMl) <= overlong(full, mostMinutes, mostMl)) {
                 best = tried;
                 high = middle;
             } else {
@@ -41,7 +40,9 @@ final class Portions {
     }
 
     private static long overlong(List<List<Share>> portions, double mostMinutes, double mostMl) {
-        return portions.stream().filter(p -> minutes(p) > mostMinutes * 1.000001 || ml(p) > mostMl * 1.000001).count();
+        return portions.stream()
+                .filter(p -> minutes(p) > mostMinutes * 1.000001 || ml(p) > mostMl * 1.000001)
+                .count();
     }
 
     private static List<List<Share>> packed(List<Piece> pieces, double mostMinutes, double mostMl) {
@@ -50,8 +51,8 @@ final class Portions {
         for (Piece piece : pieces) {
             double left = 1;
             while (left > 1e-9) {
-                double fits = Math.min((mostMinutes - minutes(portion)) / piece.minutes(),
-                        (mostMl - ml(portion)) / piece.ml());
+                double fits = Math.min(
+                        (mostMinutes - minutes(portion)) / piece.minutes(), (mostMl - ml(portion)) / piece.ml());
                 if (fits >= left - 1e-9 || portion.isEmpty() && (!piece.divisible() || fits < 1e-3)) {
                     portion.add(new Share(piece, left));
                     left = 0;
@@ -70,10 +71,14 @@ final class Portions {
     }
 
     static double minutes(List<Share> portion) {
-        return portion.stream().mapToDouble(share -> share.part() * share.piece().minutes()).sum();
+        return portion.stream()
+                .mapToDouble(share -> share.part() * share.piece().minutes())
+                .sum();
     }
 
     static double ml(List<Share> portion) {
-        return portion.stream().mapToDouble(share -> share.part() * share.piece().ml()).sum();
+        return portion.stream()
+                .mapToDouble(share -> share.part() * share.piece().ml())
+                .sum();
     }
 }

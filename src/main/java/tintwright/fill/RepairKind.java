@@ -58,8 +58,8 @@ public enum RepairKind {
             }
             known.add(kind.code);
         }
-        throw new IllegalArgumentException("the kind of repair must be one of " + String.join(", ", known) + ", was \""
-                + code + "\"");
+        throw new IllegalArgumentException(
+                "the kind of repair must be one of " + String.join(", ", known) + ", was \"" + code + "\"");
     }
 
     /**
@@ -73,8 +73,8 @@ public enum RepairKind {
         for (String size : sizes.keySet()) {
             if (!needed.contains(size) && !optional.contains(size)) {
                 throw new IllegalArgumentException("\"" + size + "\" is no size of the kind " + code + ", which takes "
-                        + String.join(", ", needed) + (optional.isEmpty() ? "" : " and may take "
-                        + String.join(", ", optional)));
+                        + String.join(", ", needed)
+                        + (optional.isEmpty() ? "" : " and may take " + String.join(", ", optional)));
             }
         }
         double plug = sizes.getOrDefault("plug", 0.0);
@@ -84,30 +84,37 @@ public enum RepairKind {
             case GOUGE -> new Gouge(size(sizes, "length"), size(sizes, "width"), size(sizes, "depth"));
             case SCRATCH -> new ScratchGroove(size(sizes, "length"), size(sizes, "width"), size(sizes, "depth"));
             case WORN -> new WornArea(size(sizes, "length"), size(sizes, "width"), size(sizes, "depth"));
-            case SPRAY -> sizes.containsKey("film")
-                    ? new SprayArea(size(sizes, "length"), size(sizes, "width"), size(sizes, "film"))
-                    : SprayArea.toHide(size(sizes, "length"), size(sizes, "width"),
-                            hidingFilmMm.orElse(Published.LEAST_FILM_MM.low()));
+            case SPRAY ->
+                sizes.containsKey("film")
+                        ? new SprayArea(size(sizes, "length"), size(sizes, "width"), size(sizes, "film"))
+                        : SprayArea.toHide(
+                                size(sizes, "length"),
+                                size(sizes, "width"),
+                                hidingFilmMm.orElse(Published.LEAST_FILM_MM.low()));
         };
     }
 
     private Repair countersunk(Map<String, Double> sizes, double plug) {
         if (sizes.containsKey("countersink") == sizes.containsKey(ANGLE)) {
-            throw new IllegalArgumentException("a countersunk hole needs how deep the countersink is or its angle, one "
-                    + "of the two");
+            throw new IllegalArgumentException(
+                    "a countersunk hole needs how deep the countersink is or its angle, one " + "of the two");
         }
         return sizes.containsKey(ANGLE)
-                ? CountersunkHole.ofAngle(size(sizes, "hole"), size(sizes, "top"), size(sizes, ANGLE),
-                        size(sizes, "depth"), plug)
-                : new CountersunkHole(size(sizes, "hole"), size(sizes, "top"), size(sizes, "countersink"),
-                        size(sizes, "depth"), plug);
+                ? CountersunkHole.ofAngle(
+                        size(sizes, "hole"), size(sizes, "top"), size(sizes, ANGLE), size(sizes, "depth"), plug)
+                : new CountersunkHole(
+                        size(sizes, "hole"),
+                        size(sizes, "top"),
+                        size(sizes, "countersink"),
+                        size(sizes, "depth"),
+                        plug);
     }
 
     private double size(Map<String, Double> sizes, String name) {
         Double size = sizes.get(name);
         if (size == null) {
-            throw new IllegalArgumentException("the kind " + code + " needs " + String.join(", ", needed) + "; " + name
-                    + " is missing");
+            throw new IllegalArgumentException(
+                    "the kind " + code + " needs " + String.join(", ", needed) + "; " + name + " is missing");
         }
         return size;
     }

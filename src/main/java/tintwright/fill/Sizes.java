@@ -7,8 +7,7 @@ final class Sizes {
     private static final double LONGEST_MM = 20_000;
     private static final double DEEPEST_MM = 100;
 
-    private Sizes() {
-    }
+    private Sizes() {}
 
     static void length(String quantity, double mm) {
         aboveZero(quantity, mm, LONGEST_MM, "mm");

@@ -21,8 +21,13 @@ public record SprayArea(double lengthMm, double widthMm, double filmMm) implemen
      */
     public static SprayArea toHide(double lengthMm, double widthMm, double hidingFilmMm) {
         Sizes.aboveZero("hiding film", hidingFilmMm, 3, "mm");
-        return new SprayArea(lengthMm, widthMm, Math.max(Published.LEAST_FILM_MM.low(),
-                hidingFilmMm + GritLadder.from(GritLadder.Surface.SPRAYED).takesMostMm()));
+        return new SprayArea(
+                lengthMm,
+                widthMm,
+                Math.max(
+                        Published.LEAST_FILM_MM.low(),
+                        hidingFilmMm
+                                + GritLadder.from(GritLadder.Surface.SPRAYED).takesMostMm()));
     }
 
     @Override

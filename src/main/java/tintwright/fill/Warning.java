@@ -56,47 +56,66 @@ public record Warning(Kind kind, String where, double value, double limit) {
     /** @return the warning in plain words, with what to do */
     public String words(UnitSystem units) {
         return switch (kind) {
-            case TOO_COLD -> "Too cold: " + units.temperature(value) + ", gel coat wants at least "
-                    + units.temperature(limit) + ". It may stay soft; warm the hull, the cup and the air.";
-            case TOO_HOT -> "Too hot: " + units.temperature(value) + ", gel coat wants at most "
-                    + units.temperature(limit) + ". It gels while you spread; wait for shade or the evening.";
-            case TOO_HUMID -> "Too humid: " + Sizes.plain(value) + " %, best below " + Sizes.plain(limit)
-                    + " %. Damp spoils bond and gloss; wait, or dry and warm the place.";
-            case HUMIDITY_UNKNOWN -> "Humidity was not entered: never on a damp surface; best below "
-                    + Sizes.plain(limit) + " %.";
-            case SHORT_TIME -> "The cup may gel in " + WorkingTime.minutes(value, value).replaceFirst("to .* ", "")
-                    + ": have everything taped and at hand before the catalyst goes in.";
-            case PIECE_TOO_LONG -> where + " takes about " + Sizes.plain(Math.rint(value)) + " min, the working time "
-                    + "leaves " + Sizes.plain(Math.rint(limit)) + ": work with a second pair of hands or when cooler.";
-            case DEEP_CUP -> where + " stands " + units.length(value) + " deep in the cup and will heat up; pour it "
-                    + "out flat, no deeper than " + units.length(limit) + ".";
-            case DEEP_FILL -> where + ": " + units.length(value) + " is deep for one go of gel coat, it heats and "
-                    + "cracks; build up with a suitable filler, or in layers of at most " + units.length(limit) + ".";
-            case DEEP_OVERHEAD -> where + ": " + units.length(value) + " deep overhead; enter it as deep overhead "
-                    + "for a stiffer mix.";
-            case SHOWS_THROUGH -> where + ": " + units.film(value) + " of it may show what is below, it hides from "
-                    + units.film(limit) + "; " + (value > 0 ? "leave a fill low and finish with neat gel coat, spray "
-                    + "more." : "spray more.");
-            case HIDING_UNKNOWN -> "The film that hides is not known: draw the cup down over black and white and "
-                    + "look before you fill.";
-            case FILM_TOO_THIN -> where + ": a film of " + units.film(value) + " is thinner than gel coat cures in, "
-                    + units.film(limit) + " (12 mil).";
-            case FILM_TOO_THICK -> where + ": a film of " + units.film(value) + " is thicker than gel coat usually "
-                    + "is, " + units.film(limit) + "; it may sag, wrinkle or crack.";
-            case TOPPED_UP -> where + ": raised by " + units.volume(value) + " in all, so that the catalyst can be "
-                    + "measured; a finer syringe or a finer scale would waste less.";
-            case OTHER_BASIS -> "Taken on the other basis (by mass against by volume) this catalyst lies outside "
-                    + CatalystShare.limitWords() + ": look in the data sheet which is meant; "
-                    + CatalystShare.CAUTION + ".";
+            case TOO_COLD ->
+                "Too cold: " + units.temperature(value) + ", gel coat wants at least " + units.temperature(limit)
+                        + ". It may stay soft; warm the hull, the cup and the air.";
+            case TOO_HOT ->
+                "Too hot: " + units.temperature(value) + ", gel coat wants at most " + units.temperature(limit)
+                        + ". It gels while you spread; wait for shade or the evening.";
+            case TOO_HUMID ->
+                "Too humid: " + Sizes.plain(value) + " %, best below " + Sizes.plain(limit)
+                        + " %. Damp spoils bond and gloss; wait, or dry and warm the place.";
+            case HUMIDITY_UNKNOWN ->
+                "Humidity was not entered: never on a damp surface; best below " + Sizes.plain(limit) + " %.";
+            case SHORT_TIME ->
+                "The cup may gel in " + WorkingTime.minutes(value, value).replaceFirst("to .* ", "")
+                        + ": have everything taped and at hand before the catalyst goes in.";
+            case PIECE_TOO_LONG ->
+                where + " takes about " + Sizes.plain(Math.rint(value)) + " min, the working time " + "leaves "
+                        + Sizes.plain(Math.rint(limit)) + ": work with a second pair of hands or when cooler.";
+            case DEEP_CUP ->
+                where + " stands " + units.length(value) + " deep in the cup and will heat up; pour it "
+                        + "out flat, no deeper than " + units.length(limit) + ".";
+            case DEEP_FILL ->
+                where + ": " + units.length(value) + " is deep for one go of gel coat, it heats and "
+                        + "cracks; build up with a suitable filler, or in layers of at most " + units.length(limit)
+                        + ".";
+            case DEEP_OVERHEAD ->
+                where + ": " + units.length(value) + " deep overhead; enter it as deep overhead "
+                        + "for a stiffer mix.";
+            case SHOWS_THROUGH ->
+                where + ": " + units.film(value) + " of it may show what is below, it hides from "
+                        + units.film(limit) + "; "
+                        + (value > 0
+                                ? "leave a fill low and finish with neat gel coat, spray " + "more."
+                                : "spray more.");
+            case HIDING_UNKNOWN ->
+                "The film that hides is not known: draw the cup down over black and white and "
+                        + "look before you fill.";
+            case FILM_TOO_THIN ->
+                where + ": a film of " + units.film(value) + " is thinner than gel coat cures in, " + units.film(limit)
+                        + " (12 mil).";
+            case FILM_TOO_THICK ->
+                where + ": a film of " + units.film(value) + " is thicker than gel coat usually " + "is, "
+                        + units.film(limit) + "; it may sag, wrinkle or crack.";
+            case TOPPED_UP ->
+                where + ": raised by " + units.volume(value) + " in all, so that the catalyst can be "
+                        + "measured; a finer syringe or a finer scale would waste less.";
+            case OTHER_BASIS ->
+                "Taken on the other basis (by mass against by volume) this catalyst lies outside "
+                        + CatalystShare.limitWords() + ": look in the data sheet which is meant; "
+                        + CatalystShare.CAUTION + ".";
             case WAX_BETWEEN_COATS -> "This gel coat holds wax: sand and wipe each cured coat before the next.";
-            case TOO_LITTLE_PASTE -> "Gel paste: " + units.mass(limit) + " are needed, " + units.mass(value)
-                    + " are there.";
-            case OLD_FILM_THIN -> "After the grit ladder about " + units.film(value) + " of the old gel coat would "
-                    + "be left, less than " + units.film(limit) + ": tape close to the repair, start finer, stop "
-                    + "early.";
-            case OLD_FILM_UNKNOWN -> "The old gel coat was not measured: look at the edge of a hole; the ladder may "
-                    + "take up to " + units.film(value) + ", usual is " + units.film(Published.USUAL_FILM_MM.low())
-                    + " to " + units.film(limit) + ".";
+            case TOO_LITTLE_PASTE ->
+                "Gel paste: " + units.mass(limit) + " are needed, " + units.mass(value) + " are there.";
+            case OLD_FILM_THIN ->
+                "After the grit ladder about " + units.film(value) + " of the old gel coat would "
+                        + "be left, less than " + units.film(limit) + ": tape close to the repair, start finer, stop "
+                        + "early.";
+            case OLD_FILM_UNKNOWN ->
+                "The old gel coat was not measured: look at the edge of a hole; the ladder may "
+                        + "take up to " + units.film(value) + ", usual is " + units.film(Published.USUAL_FILM_MM.low())
+                        + " to " + units.film(limit) + ".";
         };
     }
 }

@@ -27,8 +27,8 @@ final class Warnings {
         this.job = job;
     }
 
-    static List<Warning> of(FillJob job, CatalystShare share, WorkingTime time, List<Batch> batches,
-            FillPlan.Finish finish) {
+    static List<Warning> of(
+            FillJob job, CatalystShare share, WorkingTime time, List<Batch> batches, FillPlan.Finish finish) {
         Warnings warnings = new Warnings(job);
         warnings.weather();
         warnings.cure(share, time);
@@ -94,7 +94,8 @@ final class Warnings {
         job.materials().hidingFilmMm().ifPresent(hiding -> {
             double hides = line.mix().hidingFilmMm(hiding);
             double sanded = line.sprayed()
-                    ? thickest - GritLadder.from(GritLadder.Surface.SPRAYED).takesMostMm() : thickest;
+                    ? thickest - GritLadder.from(GritLadder.Surface.SPRAYED).takesMostMm()
+                    : thickest;
             if (sanded < hides - 1e-9) {
                 add(Kind.SHOWS_THROUGH, line.name(), Math.max(0, sanded), hides);
             }
@@ -117,11 +118,20 @@ final class Warnings {
 
     private void surplus(List<Batch> batches) {
         // A little more than wanted is nobody's loss; a cup that doubles is.
-        List<Batch> raised = batches.stream().filter(batch -> batch.surplusMl() > 0.2 * batch.mixMl()).toList();
+        List<Batch> raised = batches.stream()
+                .filter(batch -> batch.surplusMl() > 0.2 * batch.mixMl())
+                .toList();
         if (!raised.isEmpty()) {
-            add(Kind.TOPPED_UP, raised.size() > MOST_NAMED ? raised.size() + " batches"
-                    : (raised.size() == 1 ? "Batch " : "Batches ")
-                    + String.join(", ", raised.stream().map(batch -> "" + batch.number()).toList()),
+            add(
+                    Kind.TOPPED_UP,
+                    raised.size() > MOST_NAMED
+                            ? raised.size() + " batches"
+                            : (raised.size() == 1 ? "Batch " : "Batches ")
+                                    + String.join(
+                                            ", ",
+                                            raised.stream()
+                                                    .map(batch -> "" + batch.number())
+                                                    .toList()),
                     raised.stream().mapToDouble(Batch::surplusMl).sum(),
                     raised.stream().mapToDouble(Batch::mixMl).sum());
         }
@@ -135,11 +145,12 @@ final class Warnings {
             add(Kind.WAX_BETWEEN_COATS, "", 0, 0);
         }
         double needed = batches.stream().mapToDouble(Batch::pasteGrams).sum();
-        job.supply().ifPresent(supply -> supply.paste().ifPresent(there -> {
-            if (there < needed) {
-                add(Kind.TOO_LITTLE_PASTE, "", there, needed);
-            }
-        }));
+        job.supply()
+                .ifPresent(supply -> supply.paste().ifPresent(there -> {
+                    if (there < needed) {
+                        add(Kind.TOO_LITTLE_PASTE, "", there, needed);
+                    }
+                }));
     }
 
     private void oldFilm(double takesMostMm) {

@@ -26,7 +26,11 @@ public record WaxDose(double percentByVolume, double ml, double grams) {
 
     /** @return the share with the published range beside it: "3 % by volume (published 1.6 to 3.1 %)" */
     public static String shareWords() {
-        return String.format(Locale.ROOT, "%s %% by volume (published %.1f to %.1f %%)", Sizes.plain(USUAL_PERCENT),
-                Published.WAX_RANGE.low(), Published.WAX_RANGE.high());
+        return String.format(
+                Locale.ROOT,
+                "%s %% by volume (published %.1f to %.1f %%)",
+                Sizes.plain(USUAL_PERCENT),
+                Published.WAX_RANGE.low(),
+                Published.WAX_RANGE.high());
     }
 }

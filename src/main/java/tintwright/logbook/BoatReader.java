@@ -12,8 +12,7 @@ import java.util.Optional;
  * each body, as {@link PageShape} does for every other page, would take half of the time to get there.
  */
 final class BoatReader {
-    private BoatReader() {
-    }
+    private BoatReader() {}
 
     /** @return the boat, or empty when its body has another shape than this version writes */
     static Optional<Page.Boat> read(Entry entry) {

@@ -32,6 +32,7 @@ import java.util.zip.ZipOutputStream;
 public final class BoatZip {
     /** Largest zip that is looked at, bytes. */
     public static final long LARGEST_ZIP = 1L << 28;
+
     static final long LARGEST_LOG = 1L << 26;
     static final long LARGEST_PHOTO = 1L << 26;
     static final long LARGEST_WHOLE = 1L << 28;
@@ -42,8 +43,7 @@ public final class BoatZip {
     private static final Pattern LOG_NAME = Pattern.compile("log/[A-Za-z0-9][A-Za-z0-9._-]{0,99}\\.jsonl");
     static final Pattern PHOTO_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 ._-]{0,99}\\.(?i:jpe?g|png|tiff?)");
 
-    private BoatZip() {
-    }
+    private BoatZip() {}
 
     /**
      * What an import did.
@@ -54,8 +54,7 @@ public final class BoatZip {
      * @param left     what was left out and why, a sentence each
      * @param waiting  why entries are not in the folder yet; empty when they are on disk
      */
-    public record Imported(List<String> boats, int added, int known, List<String> left, Optional<String> waiting) {
-    }
+    public record Imported(List<String> boats, int added, int known, List<String> left, Optional<String> waiting) {}
 
     /**
      * @param now what the zip states as the time of its making
@@ -77,8 +76,11 @@ public final class BoatZip {
                 }
             }
         } catch (IOException e) {
-            throw new LogFailure("A photo of the boat could not be read (" + e.getMessage()
-                    + "). Nothing was written; check the folder " + book.folder().resolve(PHOTOS) + ".", e);
+            throw new LogFailure(
+                    "A photo of the boat could not be read (" + e.getMessage()
+                            + "). Nothing was written; check the folder "
+                            + book.folder().resolve(PHOTOS) + ".",
+                    e);
         }
         return bytes.toByteArray();
     }
@@ -121,7 +123,9 @@ public final class BoatZip {
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             if (file.getKey().endsWith(Pen.ENDING)) {
                 LogFile log = LogFile.of(file.getKey(), file.getValue());
-                if (log.header().filter(header -> header.version() > Header.VERSION).isPresent()) {
+                if (log.header()
+                        .filter(header -> header.version() > Header.VERSION)
+                        .isPresent()) {
                     throw new LogFailure("The zip was written by a newer Tintwright; import it with that one."
                             + " Nothing was taken from it.");
                 }
@@ -136,8 +140,13 @@ public final class BoatZip {
         }
         photos(book, files, left);
         LogStore.Adopted adopted = book.store().adopt(fit);
-        List<String> names = fit.stream().filter(entry -> entry.kind().equals("boat")).map(PageShape::read)
-                .filter(Page.Boat.class::isInstance).map(page -> ((Page.Boat) page).name()).distinct().toList();
+        List<String> names = fit.stream()
+                .filter(entry -> entry.kind().equals("boat"))
+                .map(PageShape::read)
+                .filter(Page.Boat.class::isInstance)
+                .map(page -> ((Page.Boat) page).name())
+                .distinct()
+                .toList();
         return new Imported(names, adopted.added(), fit.size() - adopted.added(), left, adopted.waiting());
     }
 
@@ -147,7 +156,8 @@ public final class BoatZip {
         Map<UUID, Entry> byId = new LinkedHashMap<>();
         for (Entry entry : entries) {
             byId.put(entry.id(), entry);
-            if (entry.kind().equals("boat") && entry.boat().filter(Ledger.rootOf(entry)::equals).isPresent()) {
+            if (entry.kind().equals("boat")
+                    && entry.boat().filter(Ledger.rootOf(entry)::equals).isPresent()) {
                 boats.add(entry.boat().get());
             }
         }
@@ -157,7 +167,8 @@ public final class BoatZip {
             Optional<Entry> here = entry.replaces()
                     .flatMap(root -> book.store().ask(ledger -> ledger.find(root)))
                     .or(() -> entry.replaces().map(byId::get));
-            boolean sameBoat = here.map(earlier -> earlier.boat().equals(entry.boat())).orElse(true);
+            boolean sameBoat =
+                    here.map(earlier -> earlier.boat().equals(entry.boat())).orElse(true);
             if (ofABoat && sameBoat) {
                 fit.add(entry);
             } else {
@@ -226,7 +237,8 @@ public final class BoatZip {
 
     private static boolean isPhoto(String name) {
         String folder = TOP + PHOTOS + "/";
-        return name.startsWith(folder) && PHOTO_NAME.matcher(name.substring(folder.length())).matches();
+        return name.startsWith(folder)
+                && PHOTO_NAME.matcher(name.substring(folder.length())).matches();
     }
 
     private static byte[] readAtMost(InputStream in, long most, String name) throws IOException, LogFailure {

@@ -10,6 +10,7 @@ import java.util.Set;
 final class BodyReader {
     /** Fields whose values are terms of the format and not words anybody would look for. */
     private static final Set<String> TERMS = Set.of("film", "geometry", "light", "role");
+
     private static final String COLOUR = "colour";
 
     private final JsonParser json;
@@ -51,7 +52,8 @@ final class BodyReader {
             } else if (token.isStructEnd()) {
                 depth--;
             } else if (token == JsonToken.VALUE_STRING && !isTerm() && !looksLikeAName()) {
-                words.append(json.getTextCharacters(), json.getTextOffset(), json.getTextLength()).append('\n');
+                words.append(json.getTextCharacters(), json.getTextOffset(), json.getTextLength())
+                        .append('\n');
             }
         }
         if (json.nextToken() != null) {

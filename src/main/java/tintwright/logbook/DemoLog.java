@@ -10,8 +10,7 @@ import java.util.List;
 public final class DemoLog {
     private static final List<String> FILES = List.of("demo-0001.jsonl");
 
-    private DemoLog() {
-    }
+    private DemoLog() {}
 
     /**
      * Copies it into a folder, where it can be written in like any other.
@@ -24,8 +23,8 @@ public final class DemoLog {
             for (String name : FILES) {
                 try (InputStream in = DemoLog.class.getResourceAsStream("/swatches/log/" + name)) {
                     if (in == null) {
-                        throw new IllegalStateException("the program is damaged: /swatches/log/" + name
-                                + " is not in it");
+                        throw new IllegalStateException(
+                                "the program is damaged: /swatches/log/" + name + " is not in it");
                     }
                     Files.write(folder.resolve(name), in.readAllBytes());
                 }

@@ -46,8 +46,8 @@ interface Disk {
         @Override
         public void place(Path file, byte[] bytes) throws IOException {
             Path draft = file.resolveSibling(file.getFileName() + ".draft");
-            try (FileChannel channel = FileChannel.open(draft, StandardOpenOption.CREATE,
-                    StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
+            try (FileChannel channel = FileChannel.open(
+                    draft, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
                 RealSheet.writeAll(channel, bytes, 0);
                 channel.force(true);
             } catch (IOException e) {

@@ -109,7 +109,8 @@ public final class Entry {
     /** A colour as it stands in an entry, with its conditions as they are written there. */
     record Colour(double lightness, double a, double b, String light, int observer, String film) {
         boolean isUnder(Viewing viewing) {
-            return observer == viewing.observer().degrees() && light.equals(viewing.light().name());
+            return observer == viewing.observer().degrees()
+                    && light.equals(viewing.light().name());
         }
     }
 
@@ -168,8 +169,7 @@ public final class Entry {
             json.writeRawValue(body);
         });
         if (line.length > Line.LONGEST) {
-            throw new IllegalArgumentException("an entry may be up to " + Line.LONGEST + " bytes, was "
-                    + line.length);
+            throw new IllegalArgumentException("an entry may be up to " + Line.LONGEST + " bytes, was " + line.length);
         }
         try {
             Entry entry = read(line, 0, line.length - 1);

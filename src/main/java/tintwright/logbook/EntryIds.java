@@ -44,8 +44,7 @@ final class EntryIds {
         long millis = floor.getMostSignificantBits() >>> 16;
         int counter = (int) (floor.getMostSignificantBits() & 0xfff) + 1;
         // Twelve bits count the names of one millisecond; past that the name borrows from the next one.
-        return counter < 1 << 12 ? name(millis, counter, random.nextLong())
-                : name(millis + 1, 0, random.nextLong());
+        return counter < 1 << 12 ? name(millis, counter, random.nextLong()) : name(millis + 1, 0, random.nextLong());
     }
 
     private static UUID name(long millis, int counter, long noise) {
@@ -55,7 +54,6 @@ final class EntryIds {
     /** As the text of the names sorts: {@link UUID#compareTo} takes the halves as signed numbers. */
     static final Comparator<UUID> ORDER = (a, b) -> {
         int first = Long.compareUnsigned(a.getMostSignificantBits(), b.getMostSignificantBits());
-        return first != 0 ? first
-                : Long.compareUnsigned(a.getLeastSignificantBits(), b.getLeastSignificantBits());
+        return first != 0 ? first : Long.compareUnsigned(a.getLeastSignificantBits(), b.getLeastSignificantBits());
     };
 }

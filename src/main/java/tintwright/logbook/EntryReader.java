@@ -67,7 +67,9 @@ final class EntryReader {
      * ten times as fast.
      */
     private static Instant instant(String text) {
-        if (text.length() < 20 || text.length() > 30 || text.charAt(10) != 'T'
+        if (text.length() < 20
+                || text.length() > 30
+                || text.charAt(10) != 'T'
                 || text.charAt(text.length() - 1) != 'Z') {
             return Instant.parse(text);
         }
@@ -78,8 +80,14 @@ final class EntryReader {
                 nanos *= 10;
             }
         }
-        LocalDateTime time = LocalDateTime.of(number(text, 0, 4), number(text, 5, 7), number(text, 8, 10),
-                number(text, 11, 13), number(text, 14, 16), number(text, 17, 19), nanos);
+        LocalDateTime time = LocalDateTime.of(
+                number(text, 0, 4),
+                number(text, 5, 7),
+                number(text, 8, 10),
+                number(text, 11, 13),
+                number(text, 14, 16),
+                number(text, 17, 19),
+                nanos);
         return time.toInstant(ZoneOffset.UTC);
     }
 

@@ -11,14 +11,13 @@ import java.util.regex.Pattern;
 final class Harmless {
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 
-    private Harmless() {
-    }
+    private Harmless() {}
 
     static String cell(String text) {
         String begins = text.stripLeading();
         boolean formula = !begins.isEmpty() && "=+-@\uff1d\uff0b\uff0d\uff20".indexOf(begins.charAt(0)) >= 0;
-        boolean control = !text.isEmpty() && (text.charAt(0) == '\t' || text.charAt(0) == '\r'
-                || text.charAt(0) == '\n');
+        boolean control =
+                !text.isEmpty() && (text.charAt(0) == '\t' || text.charAt(0) == '\r' || text.charAt(0) == '\n');
         return (formula || control) && !NUMBER.matcher(text).matches() ? "'" + text : text;
     }
 }

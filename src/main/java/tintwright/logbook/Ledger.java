@@ -36,8 +36,14 @@ final class Ledger {
 
     /** Two entries under one name cannot happen by themselves; should they, every bench must choose the same. */
     private boolean settle(Entry known, Entry entry, String file) {
-        clashes.put(entry.id(), new Trouble(file, 0, Trouble.Kind.CLASH, "the " + entry.kind() + " written at "
-                + entry.at() + " (" + entry.id() + ") stands in the log twice and differs; both stay on disk"));
+        clashes.put(
+                entry.id(),
+                new Trouble(
+                        file,
+                        0,
+                        Trouble.Kind.CLASH,
+                        "the " + entry.kind() + " written at " + entry.at() + " (" + entry.id()
+                                + ") stands in the log twice and differs; both stay on disk"));
         if (entry.compareContent(known) < 0) {
             all.remove(known.id());
             UUID root = rootOf(known);
@@ -52,8 +58,9 @@ final class Ledger {
     private void enter(Entry entry) {
         all.put(entry.id(), entry);
         consider(entry);
-        entry.boat().ifPresent(boat -> ofBoat.computeIfAbsent(boat, b -> new LinkedHashSet<>())
-                .add(rootOf(entry)));
+        entry.boat()
+                .ifPresent(boat ->
+                        ofBoat.computeIfAbsent(boat, b -> new LinkedHashSet<>()).add(rootOf(entry)));
     }
 
     private void consider(Entry entry) {
@@ -86,20 +93,28 @@ final class Ledger {
 
     /** @return what counts today of one boat, oldest first word first */
     List<Entry> currentOf(UUID boat) {
-        return ofBoat.getOrDefault(boat, List.of()).stream().sorted(EntryIds.ORDER)
-                .map(latest::get).filter(Ledger::stands)
-                .filter(entry -> entry.boat().filter(boat::equals).isPresent()).toList();
+        return ofBoat.getOrDefault(boat, List.of()).stream()
+                .sorted(EntryIds.ORDER)
+                .map(latest::get)
+                .filter(Ledger::stands)
+                .filter(entry -> entry.boat().filter(boat::equals).isPresent())
+                .toList();
     }
 
     /** @return every word ever written of one boat, oldest first */
     List<Entry> allOf(UUID boat) {
-        return all.values().stream().filter(entry -> entry.boat().filter(boat::equals).isPresent())
-                .sorted(BY_ID).toList();
+        return all.values().stream()
+                .filter(entry -> entry.boat().filter(boat::equals).isPresent())
+                .sorted(BY_ID)
+                .toList();
     }
 
     /** @return an entry and all that correct it, oldest first */
     List<Entry> history(UUID root) {
-        return all.values().stream().filter(entry -> rootOf(entry).equals(root)).sorted(BY_ID).toList();
+        return all.values().stream()
+                .filter(entry -> rootOf(entry).equals(root))
+                .sorted(BY_ID)
+                .toList();
     }
 
     Collection<Entry> all() {

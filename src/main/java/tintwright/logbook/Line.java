@@ -23,8 +23,7 @@ final class Line {
     /** The longest line that is written: far more than any entry, far less than any memory. */
     static final int LONGEST = 1 << 20;
 
-    private Line() {
-    }
+    private Line() {}
 
     /**
      * @param fields the fields of the object and its closing brace, without the opening one
@@ -42,7 +41,8 @@ final class Line {
 
     /** @return whether the bytes from {@code from} to before {@code to}, without line feed, are a line unharmed */
     static boolean holds(byte[] bytes, int from, int to) {
-        if (to - from <= CHECKED_FROM || !matches(BEFORE, bytes, from)
+        if (to - from <= CHECKED_FROM
+                || !matches(BEFORE, bytes, from)
                 || !matches(AFTER, bytes, from + BEFORE.length + CHECK_DIGITS)) {
             return false;
         }

@@ -27,8 +27,8 @@ public final class LogBook implements Closeable {
     private final Search search = new Search();
 
     private LogBook(Path folder, ThisBench bench, Clock clock, RandomGenerator random) {
-        this.store = new LogStore(folder, bench, Disk.REAL, clock, random,
-                entry -> entry.boat().ifPresent(search::changed));
+        this.store = new LogStore(
+                folder, bench, Disk.REAL, clock, random, entry -> entry.boat().ifPresent(search::changed));
     }
 
     /**
@@ -74,8 +74,10 @@ public final class LogBook implements Closeable {
      * @throws IllegalArgumentException if there is no such entry
      */
     public Saved withdraw(UUID id, String why) {
-        return store.replace(id, Entry.WITHDRAWN, PageShape.body(new Page.Remark(Optional.empty(),
-                why.isBlank() ? "no reason given" : why)));
+        return store.replace(
+                id,
+                Entry.WITHDRAWN,
+                PageShape.body(new Page.Remark(Optional.empty(), why.isBlank() ? "no reason given" : why)));
     }
 
     /**
@@ -93,8 +95,8 @@ public final class LogBook implements Closeable {
         Path photo = folder().resolve(BoatZip.PHOTOS).resolve(name);
         try {
             if (Files.exists(photo) && !Arrays.equals(Files.readAllBytes(photo), bytes)) {
-                throw new IllegalArgumentException("there is another photo called " + name
-                        + " in the log already; rename this one");
+                throw new IllegalArgumentException(
+                        "there is another photo called " + name + " in the log already; rename this one");
             }
             Files.createDirectories(photo.getParent());
             Disk.REAL.place(photo, bytes);
@@ -107,7 +109,8 @@ public final class LogBook implements Closeable {
     public List<Noted<Page.Boat>> boats() {
         List<Noted<Page.Boat>> boats = store.ask(ledger -> new ArrayList<>(ledger.current()
                 .filter(entry -> entry.kind().equals("boat"))
-                .flatMap(entry -> BoatReader.read(entry).stream().map(boat -> noted(entry, boat))).toList()));
+                .flatMap(entry -> BoatReader.read(entry).stream().map(boat -> noted(entry, boat)))
+                .toList()));
         Map<UUID, String> plain = new HashMap<>();
         boats.forEach(boat -> plain.put(boat.id(), Plain.of(boat.page().name())));
         boats.sort(Comparator.comparing((Noted<Page.Boat> boat) -> plain.get(boat.id()))
@@ -118,24 +121,30 @@ public final class LogBook implements Closeable {
     /** @return the boats of this name, upper and lower case and accents being the same */
     public List<Noted<Page.Boat>> boatsNamed(String name) {
         String plain = Plain.of(name);
-        return boats().stream().filter(boat -> Plain.of(boat.page().name()).equals(plain)).toList();
+        return boats().stream()
+                .filter(boat -> Plain.of(boat.page().name()).equals(plain))
+                .toList();
     }
 
     /** @return what counts today of a boat, the boat itself included, oldest first */
     public List<Noted<Page>> of(UUID boat) {
-        return store.ask(ledger -> ledger.currentOf(boat).stream().map(LogBook::noted).toList());
+        return store.ask(
+                ledger -> ledger.currentOf(boat).stream().map(LogBook::noted).toList());
     }
 
     /** @return the pages of one sort of a boat, oldest first */
     public <P extends Page> List<Noted<P>> of(UUID boat, Class<P> sort) {
-        return store.ask(ledger -> ledger.currentOf(boat).stream().flatMap(entry -> as(sort, entry).stream())
+        return store.ask(ledger -> ledger.currentOf(boat).stream()
+                .flatMap(entry -> as(sort, entry).stream())
                 .toList());
     }
 
     /** @return everything that counts today, of all boats and of none, oldest first */
     public List<Noted<Page>> all() {
-        return store.ask(ledger -> ledger.current().sorted(
-                Comparator.comparing(Ledger::rootOf, EntryIds.ORDER)).map(LogBook::noted).toList());
+        return store.ask(ledger -> ledger.current()
+                .sorted(Comparator.comparing(Ledger::rootOf, EntryIds.ORDER))
+                .map(LogBook::noted)
+                .toList());
     }
 
     /** @return what counts today under this name; empty if it was taken back or never was */
@@ -145,7 +154,8 @@ public final class LogBook implements Closeable {
 
     /** @return every wording a page ever had, oldest first; a withdrawal as {@link Page.Unknown} */
     public List<Noted<Page>> history(UUID id) {
-        return store.ask(ledger -> ledger.history(id).stream().map(LogBook::noted).toList());
+        return store.ask(
+                ledger -> ledger.history(id).stream().map(LogBook::noted).toList());
     }
 
     /**
@@ -158,7 +168,8 @@ public final class LogBook implements Closeable {
     public List<Noted<Page.Boat>> search(String words, int most) {
         return store.ask(ledger -> search.find(words, most, ledger).stream()
                 .flatMap(boat -> ledger.current(boat).stream())
-                .flatMap(entry -> BoatReader.read(entry).stream().map(boat -> noted(entry, boat))).toList());
+                .flatMap(entry -> BoatReader.read(entry).stream().map(boat -> noted(entry, boat)))
+                .toList());
     }
 
     /** Makes ready for the first search; a window does this in the background once its list is shown. */

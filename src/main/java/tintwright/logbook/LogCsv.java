@@ -25,14 +25,30 @@ public final class LogCsv {
 
     /** The columns, in their order. */
     private enum Column {
-        BOAT, YEAR, PLACE, ENTRY, DAY, NAME, WORDS, GRAMS, PARTS, WEIGHINGS, L, A, B, LIGHT, OBSERVER, FILM,
-        NOTE, WRITTEN, ID
+        BOAT,
+        YEAR,
+        PLACE,
+        ENTRY,
+        DAY,
+        NAME,
+        WORDS,
+        GRAMS,
+        PARTS,
+        WEIGHINGS,
+        L,
+        A,
+        B,
+        LIGHT,
+        OBSERVER,
+        FILM,
+        NOTE,
+        WRITTEN,
+        ID
     }
 
     private final Map<UUID, Page> pages = new HashMap<>();
 
-    private LogCsv() {
-    }
+    private LogCsv() {}
 
     /** @return the whole log; several weighings or steps stand in one cell, separated by semicolons */
     public static String of(LogBook book) {
@@ -73,7 +89,10 @@ public final class LogCsv {
         row.put(Column.ENTRY, PageShape.kind(page));
         row.put(Column.WRITTEN, noted.at().toString());
         row.put(Column.ID, noted.id().toString());
-        noted.boat().map(pages::get).filter(Page.Boat.class::isInstance).map(Page.Boat.class::cast)
+        noted.boat()
+                .map(pages::get)
+                .filter(Page.Boat.class::isInstance)
+                .map(Page.Boat.class::cast)
                 .ifPresent(boat -> row.put(Column.BOAT, boat.name()));
         if (page instanceof Page.Boat boat) {
             put(row, boat.name(), Optional.empty(), boat.notes());
@@ -99,9 +118,12 @@ public final class LogCsv {
         put(row, cup.name(), Optional.of(cup.day()), cup.note());
         row.put(Column.GRAMS, grams(cup.parts().total()));
         row.put(Column.PARTS, parts(cup.parts(), cup.shelf()));
-        row.put(Column.WEIGHINGS, cup.weighings().stream().map(weighing -> cup.nameOf(weighing.part()) + " "
-                + grams(weighing.grams()) + " g" + (weighing.note().isEmpty() ? "" : " (" + weighing.note() + ")"))
-                .collect(Collectors.joining("; ")));
+        row.put(
+                Column.WEIGHINGS,
+                cup.weighings().stream()
+                        .map(weighing -> cup.nameOf(weighing.part()) + " " + grams(weighing.grams()) + " g"
+                                + (weighing.note().isEmpty() ? "" : " (" + weighing.note() + ")"))
+                        .collect(Collectors.joining("; ")));
         colour(row, cup.readings());
     }
 
@@ -109,8 +131,15 @@ public final class LogCsv {
         if (page instanceof Page.ChipMade made) {
             put(row, made.chip().id(), made.chip().madeOn(), made.chip().note());
             row.put(Column.WORDS, made.cured());
-            row.put(Column.PARTS, parts(made.chip().parts(), made.cup().map(pages::get)
-                    .filter(Page.Cup.class::isInstance).map(cup -> ((Page.Cup) cup).shelf()).orElse(List.of())));
+            row.put(
+                    Column.PARTS,
+                    parts(
+                            made.chip().parts(),
+                            made.cup()
+                                    .map(pages::get)
+                                    .filter(Page.Cup.class::isInstance)
+                                    .map(cup -> ((Page.Cup) cup).shelf())
+                                    .orElse(List.of())));
             colour(row, made.chip().readings());
         } else if (page instanceof Page.Filled fill) {
             place(row, fill.place());
@@ -138,7 +167,8 @@ public final class LogCsv {
     }
 
     private void place(Map<Column, String> row, Optional<UUID> id) {
-        id.map(pages::get).filter(Page.Place.class::isInstance)
+        id.map(pages::get)
+                .filter(Page.Place.class::isInstance)
                 .ifPresent(place -> row.put(Column.PLACE, ((Page.Place) place).name()));
     }
 
@@ -154,7 +184,9 @@ public final class LogCsv {
             row.put(Column.A, number(mean.lab().a(), 2));
             row.put(Column.B, number(mean.lab().b(), 2));
             row.put(Column.LIGHT, mean.lab().viewing().light().name());
-            row.put(Column.OBSERVER, Integer.toString(mean.lab().viewing().observer().degrees()));
+            row.put(
+                    Column.OBSERVER,
+                    Integer.toString(mean.lab().viewing().observer().degrees()));
             row.put(Column.FILM, mean.film().name().toLowerCase(Locale.ROOT));
         });
     }

@@ -42,7 +42,8 @@ public final class LogFailure extends Exception {
         if (said.contains("quota exceeded")) {
             return "Your share of the disk that holds the log folder " + folder + " is used up. Make room on it";
         }
-        if (cause instanceof FileAlreadyExistsException || cause instanceof NotDirectoryException
+        if (cause instanceof FileAlreadyExistsException
+                || cause instanceof NotDirectoryException
                 || Files.exists(folder) && !Files.isDirectory(folder)) {
             return "The log folder " + folder + " is a file, not a folder. Choose another folder";
         }
@@ -50,8 +51,10 @@ public final class LogFailure extends Exception {
             return "The log folder " + folder + " is not there, or holds nothing of what it held. Connect the disk or"
                     + " share that holds it";
         }
-        if (cause instanceof AccessDeniedException || cause instanceof ReadOnlyFileSystemException
-                || said.contains("read-only") || said.contains("permission denied")) {
+        if (cause instanceof AccessDeniedException
+                || cause instanceof ReadOnlyFileSystemException
+                || said.contains("read-only")
+                || said.contains("permission denied")) {
             return "The log folder " + folder + " may not be written to. Ask for the right to write, or make the"
                     + " disk writable";
         }

@@ -103,7 +103,8 @@ final class LogFile {
 
     /** @return whether every byte up to a torn last line is as it was written, by this version */
     boolean isSound() {
-        return header != null && header.version() <= Header.VERSION
+        return header != null
+                && header.version() <= Header.VERSION
                 && troubles.stream().allMatch(trouble -> trouble.kind() == Trouble.Kind.TORN);
     }
 
@@ -122,8 +123,10 @@ final class LogFile {
             takeLast(from);
         }
         if (bytes.length == 0) {
-            trouble(0, Trouble.Kind.DAMAGED, "the file is empty; it was begun with one line at least."
-                    + " Copy it again from where it came");
+            trouble(
+                    0,
+                    Trouble.Kind.DAMAGED,
+                    "the file is empty; it was begun with one line at least." + " Copy it again from where it came");
         } else if (header == null && troubles.isEmpty()) {
             trouble(1, Trouble.Kind.DAMAGED, "the first line, which says what the file is, is missing");
         }
@@ -136,15 +139,20 @@ final class LogFile {
             return;
         }
         tornFrom = from;
-        trouble(lines + 1, Trouble.Kind.TORN, "the last line was cut off while it was written ("
-                + (bytes.length - from) + " bytes); everything before it is read");
+        trouble(
+                lines + 1,
+                Trouble.Kind.TORN,
+                "the last line was cut off while it was written (" + (bytes.length - from)
+                        + " bytes); everything before it is read");
     }
 
     private void take(int from, int to) {
         if (!Line.holds(bytes, from, to)) {
             numbersLost = true;
-            trouble(lines, Trouble.Kind.DAMAGED, "this line is not as it was written, so it is left out: "
-                    + beginning(from, to));
+            trouble(
+                    lines,
+                    Trouble.Kind.DAMAGED,
+                    "this line is not as it was written, so it is left out: " + beginning(from, to));
             return;
         }
         try {
@@ -157,7 +165,9 @@ final class LogFile {
             countOff(number);
         } catch (IOException | ArithmeticException e) {
             boolean newer = header != null && header.version() > Header.VERSION;
-            trouble(lines, newer ? Trouble.Kind.NEWER : Trouble.Kind.DAMAGED,
+            trouble(
+                    lines,
+                    newer ? Trouble.Kind.NEWER : Trouble.Kind.DAMAGED,
                     "this line is whole but means nothing to this version: " + beginning(from, to));
         }
     }
@@ -166,8 +176,11 @@ final class LogFile {
         header = header == null || read.version() > header.version() ? read : header;
         lastNumber = -1;
         if (read.version() > Header.VERSION) {
-            trouble(0, Trouble.Kind.NEWER, "written by a newer Tintwright (version " + read.version()
-                    + " of the log, this program knows " + Header.VERSION + "); it is read as far as possible");
+            trouble(
+                    0,
+                    Trouble.Kind.NEWER,
+                    "written by a newer Tintwright (version " + read.version() + " of the log, this program knows "
+                            + Header.VERSION + "); it is read as far as possible");
         }
     }
 
@@ -175,8 +188,12 @@ final class LogFile {
     private void countOff(int number) {
         int missing = number - lastNumber - 1;
         if (missing > 0 && !numbersLost) {
-            trouble(lines, Trouble.Kind.MISSING, missing == 1 ? "one line before this one is missing"
-                    : missing + " lines before this one are missing");
+            trouble(
+                    lines,
+                    Trouble.Kind.MISSING,
+                    missing == 1
+                            ? "one line before this one is missing"
+                            : missing + " lines before this one are missing");
         }
         lastNumber = number;
         numbersLost = false;
@@ -185,7 +202,10 @@ final class LogFile {
     /** The number is the first checked field, so that it can be had without taking the line apart. */
     private int number(int from) throws IOException {
         int at = from + Line.CHECKED_FROM;
-        if (bytes.length < at + 4 || bytes[at] != '"' || bytes[at + 1] != 'n' || bytes[at + 2] != '"'
+        if (bytes.length < at + 4
+                || bytes[at] != '"'
+                || bytes[at + 1] != 'n'
+                || bytes[at + 2] != '"'
                 || bytes[at + 3] != ':') {
             throw new IOException("no line number");
         }

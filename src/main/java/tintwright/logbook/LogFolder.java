@@ -49,7 +49,8 @@ final class LogFolder {
                 gone.put(name, new Trouble(name, 0, Trouble.Kind.UNREADABLE, LogFailure.whyNotRead(file, e)));
             }
         }
-        List<LogFile> read = changed.keySet().parallelStream().map(LogFile::read).toList();
+        List<LogFile> read =
+                changed.keySet().parallelStream().map(LogFile::read).toList();
         for (LogFile file : read) {
             note(file, changed.get(folder.resolve(file.name())));
         }
@@ -57,29 +58,49 @@ final class LogFolder {
     }
 
     private void note(LogFile file, BasicFileAttributes attributes) {
-        boolean newer = file.header().filter(header -> header.version() > Header.VERSION).isPresent();
-        seen.put(file.name(), new Seen(attributes.size(), attributes.lastModifiedTime(), file.lines(), newer,
-                List.copyOf(file.troubles())));
+        boolean newer = file.header()
+                .filter(header -> header.version() > Header.VERSION)
+                .isPresent();
+        seen.put(
+                file.name(),
+                new Seen(
+                        attributes.size(),
+                        attributes.lastModifiedTime(),
+                        file.lines(),
+                        newer,
+                        List.copyOf(file.troubles())));
     }
 
     private List<Path> list() {
         gone.clear();
         List<Path> found = new ArrayList<>();
         try (Stream<Path> files = Files.list(folder)) {
-            files.filter(file -> file.getFileName().toString().endsWith(Pen.ENDING)).sorted().forEach(found::add);
+            files.filter(file -> file.getFileName().toString().endsWith(Pen.ENDING))
+                    .sorted()
+                    .forEach(found::add);
         } catch (NoSuchFileException e) {
             // A folder that never was is an empty log; one that was is a loss, named below.
             found.clear();
         } catch (IOException | java.io.UncheckedIOException e) {
             IOException cause = e instanceof IOException io ? io : new IOException(e);
-            gone.put("", new Trouble(folder.toString(), 0, Trouble.Kind.UNREADABLE,
-                    LogFailure.whyNotRead(folder, cause)));
+            gone.put(
+                    "",
+                    new Trouble(folder.toString(), 0, Trouble.Kind.UNREADABLE, LogFailure.whyNotRead(folder, cause)));
             return found;
         }
-        List<String> names = found.stream().map(file -> file.getFileName().toString()).toList();
-        seen.keySet().stream().filter(name -> !names.contains(name)).forEach(name -> gone.put(name,
-                new Trouble(name, 0, Trouble.Kind.MISSING, "the file was there and is gone; what it said is still"
-                        + " known to this window. Put it back, or connect the disk or share that holds it")));
+        List<String> names =
+                found.stream().map(file -> file.getFileName().toString()).toList();
+        seen.keySet().stream()
+                .filter(name -> !names.contains(name))
+                .forEach(
+                        name -> gone.put(
+                                name,
+                                new Trouble(
+                                        name,
+                                        0,
+                                        Trouble.Kind.MISSING,
+                                        "the file was there and is gone; what it said is still"
+                                                + " known to this window. Put it back, or connect the disk or share that holds it")));
         return found;
     }
 

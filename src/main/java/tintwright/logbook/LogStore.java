@@ -72,7 +72,9 @@ final class LogStore implements Closeable {
                 }
             }
         }
-        lost = before.missing(folder.lines()).stream().filter(trouble -> !folder.names(trouble)).toList();
+        lost = before.missing(folder.lines()).stream()
+                .filter(trouble -> !folder.names(trouble))
+                .toList();
         before.remember(folder.lines());
     }
 
@@ -95,8 +97,8 @@ final class LogStore implements Closeable {
 
     /** Writes what counts from now on in place of an earlier entry, which stays on disk. */
     synchronized Saved replace(UUID earlier, String kind, String body) {
-        Entry first = ledger.find(earlier).orElseThrow(
-                () -> new IllegalArgumentException("there is no entry " + earlier + " to correct"));
+        Entry first = ledger.find(earlier)
+                .orElseThrow(() -> new IllegalArgumentException("there is no entry " + earlier + " to correct"));
         UUID root = Ledger.rootOf(first);
         List<Entry> history = ledger.history(root);
         UUID id = ids.nextAfter(history.get(history.size() - 1).id());
@@ -109,13 +111,14 @@ final class LogStore implements Closeable {
      * @param added   how many were new
      * @param waiting why they are not in the folder yet; empty when they are
      */
-    record Adopted(int added, Optional<String> waiting) {
-    }
+    record Adopted(int added, Optional<String> waiting) {}
 
     /** Writes entries that were written elsewhere, as they are; those that are known already are left alone. */
     synchronized Adopted adopt(List<Entry> entries) {
         List<Entry> fresh = entries.stream()
-                .filter(entry -> ledger.find(entry.id()).filter(entry::saysTheSameAs).isEmpty()).toList();
+                .filter(entry ->
+                        ledger.find(entry.id()).filter(entry::saysTheSameAs).isEmpty())
+                .toList();
         if (fresh.isEmpty()) {
             return new Adopted(0, Optional.empty());
         }
@@ -136,7 +139,8 @@ final class LogStore implements Closeable {
         if (refused.isEmpty()) {
             refused = tryWrite(List.of(entry));
         }
-        return refused.isEmpty() ? new Saved.OnDisk(entry)
+        return refused.isEmpty()
+                ? new Saved.OnDisk(entry)
                 : new Saved.Waiting(entry, refused.get(), waiting.keep(entry, clock.instant()));
     }
 
@@ -197,8 +201,7 @@ final class LogStore implements Closeable {
             throw new NoSuchFileException(folder.path().toString());
         }
         if (pen == null) {
-            pen = Pen.take(folder.path(), bench, bench.locks(), disk, clock.instant(),
-                    before);
+            pen = Pen.take(folder.path(), bench, bench.locks(), disk, clock.instant(), before);
         }
         return pen;
     }

@@ -11,8 +11,7 @@ public final class Looks {
     private static final double GREYISH_BELOW = 16;
     private static final double STRONG_FROM = 45;
 
-    private Looks() {
-    }
+    private Looks() {}
 
     /** @return such as "light greyish green", "warm white", "dark grey" */
     public static String of(Lab colour) {

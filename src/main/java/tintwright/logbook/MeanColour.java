@@ -21,17 +21,23 @@ public record MeanColour(Lab lab, FilmState film) {
     public static Optional<MeanColour> of(List<Reading> readings) {
         boolean cured = readings.stream().anyMatch(reading -> reading.film() == FilmState.CURED);
         FilmState film = cured ? FilmState.CURED : FilmState.WET;
-        List<Reading> same = readings.stream().filter(reading -> reading.film() == film).toList();
+        List<Reading> same =
+                readings.stream().filter(reading -> reading.film() == film).toList();
         Optional<MeanColour> day = mean(same, Viewing.D65_10, film);
         if (day.isPresent()) {
             return day;
         }
-        return same.stream().filter(ColourReading.class::isInstance).map(ColourReading.class::cast).findFirst()
+        return same.stream()
+                .filter(ColourReading.class::isInstance)
+                .map(ColourReading.class::cast)
+                .findFirst()
                 .flatMap(first -> mean(same, first.lab().viewing(), film));
     }
 
     private static Optional<MeanColour> mean(List<Reading> readings, Viewing viewing, FilmState film) {
-        List<Lab> labs = readings.stream().flatMap(reading -> reading.colour(viewing).stream()).toList();
+        List<Lab> labs = readings.stream()
+                .flatMap(reading -> reading.colour(viewing).stream())
+                .toList();
         if (labs.isEmpty()) {
             return Optional.empty();
         }

@@ -24,8 +24,7 @@ public record Nearest(List<Found> found, int notComparable) {
      * @param id     the entry
      * @param deltaE CIEDE2000 to the colour asked for
      */
-    public record Found(UUID id, double deltaE) {
-    }
+    public record Found(UUID id, double deltaE) {}
 
     public Nearest {
         found = List.copyOf(found);
@@ -34,11 +33,19 @@ public record Nearest(List<Found> found, int notComparable) {
     static Nearest to(Lab colour, int most, Ledger ledger) {
         List<Found> found = new ArrayList<>();
         int[] others = new int[1];
-        ledger.current().filter(entry -> STARTS.contains(entry.kind())).forEach(entry ->
-                entry.colour().ifPresent(there -> {
+        ledger.current()
+                .filter(entry -> STARTS.contains(entry.kind()))
+                .forEach(entry -> entry.colour().ifPresent(there -> {
                     if (there.isUnder(colour.viewing())) {
-                        found.add(new Found(Ledger.rootOf(entry), Ciede2000Batch.between(colour.lightness(),
-                                colour.a(), colour.b(), there.lightness(), there.a(), there.b())));
+                        found.add(new Found(
+                                Ledger.rootOf(entry),
+                                Ciede2000Batch.between(
+                                        colour.lightness(),
+                                        colour.a(),
+                                        colour.b(),
+                                        there.lightness(),
+                                        there.a(),
+                                        there.b())));
                     } else {
                         others[0]++;
                     }

@@ -12,5 +12,4 @@ import java.util.UUID;
  * @param boat the boat it belongs to
  * @param page what it says today
  */
-public record Noted<P extends Page>(UUID id, Instant at, Optional<UUID> boat, P page) {
-}
+public record Noted<P extends Page>(UUID id, Instant at, Optional<UUID> boat, P page) {}

@@ -22,8 +22,7 @@ public sealed interface Page {
      * @param notes  may be empty
      * @param photos names of files in the folder {@code photos} of the log; may be none
      */
-    record Boat(String name, String type, Optional<Integer> year, String notes, List<String> photos)
-            implements Page {
+    record Boat(String name, String type, Optional<Integer> year, String notes, List<String> photos) implements Page {
         public Boat {
             need("a boat needs a name", name);
             photos = List.copyOf(photos);
@@ -69,8 +68,16 @@ public sealed interface Page {
      * @param weighings everything that went onto the scale, in order; may be none
      * @param readings  what was read from it; may be none
      */
-    record Cup(String name, LocalDate day, Optional<UUID> place, Parts parts, List<Ingredient> shelf,
-            List<Weighing> weighings, List<Reading> readings, String note) implements Page {
+    record Cup(
+            String name,
+            LocalDate day,
+            Optional<UUID> place,
+            Parts parts,
+            List<Ingredient> shelf,
+            List<Weighing> weighings,
+            List<Reading> readings,
+            String note)
+            implements Page {
         public Cup {
             need("a cup needs a name", name);
             shelf = List.copyOf(shelf);
@@ -78,15 +85,18 @@ public sealed interface Page {
             readings = List.copyOf(readings);
             for (String id : parts.grams().keySet()) {
                 if (shelf.stream().noneMatch(known -> known.id().equals(id))) {
-                    throw new IllegalArgumentException("the cup \"" + name + "\" holds \"" + id
-                            + "\", and what that is was not given");
+                    throw new IllegalArgumentException(
+                            "the cup \"" + name + "\" holds \"" + id + "\", and what that is was not given");
                 }
             }
         }
 
         /** @return the name that a part had on that day */
         public String nameOf(String id) {
-            return shelf.stream().filter(known -> known.id().equals(id)).findFirst().map(Ingredient::name)
+            return shelf.stream()
+                    .filter(known -> known.id().equals(id))
+                    .findFirst()
+                    .map(Ingredient::name)
                     .orElse(id);
         }
     }
@@ -126,8 +136,7 @@ public sealed interface Page {
      * @param chip  as it stands on the shelf
      * @param cured such as "two days at 18 C, tacky at first"; may be empty
      */
-    record ChipMade(Optional<UUID> cup, Chip chip, String cured) implements Page {
-    }
+    record ChipMade(Optional<UUID> cup, Chip chip, String cured) implements Page {}
 
     /**
      * Holes that were filled.
@@ -135,8 +144,14 @@ public sealed interface Page {
      * @param grams how much was mixed for them, when known
      * @param steps what was done, a line each, such as catalyst, paste, wax, grits
      */
-    record Filled(Optional<UUID> place, Optional<UUID> cup, LocalDate day, OptionalDouble grams,
-            List<String> steps, String note) implements Page {
+    record Filled(
+            Optional<UUID> place,
+            Optional<UUID> cup,
+            LocalDate day,
+            OptionalDouble grams,
+            List<String> steps,
+            String note)
+            implements Page {
         public Filled {
             steps = List.copyOf(steps);
         }
@@ -158,12 +173,13 @@ public sealed interface Page {
      *
      * @param of the entry it judges: a cup, a chip or a fill
      */
-    record Verdict(UUID of, Outcome outcome, LocalDate day, String note) implements Page {
-    }
+    record Verdict(UUID of, Outcome outcome, LocalDate day, String note) implements Page {}
 
     /** A word for how a repair looks. */
     enum Outcome {
-        INVISIBLE("invisible"), SEEN_FROM_A_METRE("seen from a metre"), REDO("redo");
+        INVISIBLE("invisible"),
+        SEEN_FROM_A_METRE("seen from a metre"),
+        REDO("redo");
 
         private final String words;
 
@@ -182,8 +198,8 @@ public sealed interface Page {
                     return one;
                 }
             }
-            throw new IllegalArgumentException("a verdict is \"invisible\", \"seen from a metre\" or \"redo\", was \""
-                    + words + "\"");
+            throw new IllegalArgumentException(
+                    "a verdict is \"invisible\", \"seen from a metre\" or \"redo\", was \"" + words + "\"");
         }
     }
 
@@ -200,8 +216,7 @@ public sealed interface Page {
      * @param kind as the entry calls it
      * @param body its JSON
      */
-    record Unknown(String kind, String body) implements Page {
-    }
+    record Unknown(String kind, String body) implements Page {}
 
     private static void need(String what, String text) {
         if (text == null || text.isBlank()) {

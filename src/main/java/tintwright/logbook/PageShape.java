@@ -1,34 +1,27 @@
 package tintwright.logbook;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.UUID;
 import tintwright.colour.Lab;
-import tintwright.colour.Viewing;
 import tintwright.files.ChipShape;
 import tintwright.files.FileProblem;
 import tintwright.files.JsonPlace;
 import tintwright.files.JsonText;
 import tintwright.files.ReadingShape;
 import tintwright.reading.Reading;
-import tintwright.reading.SpectralReading;
-import tintwright.shelf.Chip;
 import tintwright.shelf.Leftover;
-import tintwright.shelf.Parts;
 
 /**
  * The pages of the log in JSON: version 1 of {@code docs/formats.md}. Fields nobody knows are passed over in
  * reading and stay on disk, for entries are never written again.
  */
 final class PageShape {
-    private PageShape() {
-    }
+    private PageShape() {}
 
     static String kind(Page page) {
         if (page instanceof Page.Boat) {
@@ -167,9 +160,17 @@ final class PageShape {
     private static void putColour(Map<String, Object> tree, List<Reading> readings) {
         MeanColour.of(readings).ifPresent(mean -> {
             Lab lab = mean.lab();
-            tree.put("colour", fields("lab", new double[] {round(lab.lightness()), round(lab.a()), round(lab.b())},
-                    "light", lab.viewing().light().name(), "observer", lab.viewing().observer().degrees(),
-                    "film", mean.film().name().toLowerCase(Locale.ROOT)));
+            tree.put(
+                    "colour",
+                    fields(
+                            "lab",
+                            new double[] {round(lab.lightness()), round(lab.a()), round(lab.b())},
+                            "light",
+                            lab.viewing().light().name(),
+                            "observer",
+                            lab.viewing().observer().degrees(),
+                            "film",
+                            mean.film().name().toLowerCase(Locale.ROOT)));
             tree.put("looks", Looks.of(lab));
         });
     }
@@ -189,42 +190,77 @@ final class PageShape {
     }
 
     private static Optional<Page> read(String kind, JsonPlace body) throws FileProblem {
-        return Optional.ofNullable(switch (kind) {
-            case "boat" -> new Page.Boat(body.at("name").text(), body.text("type", ""),
-                    body.has("year") ? Optional.of(body.at("year").whole()) : Optional.empty(),
-                    body.text("notes", ""), texts(body, "photos"));
-            case "place" -> new Page.Place(body.at("name").text(), body.text("aged", ""), texts(body, "photos"));
-            case "target" -> new Page.Target(id(body.at("place")), body.at("day").date(), readings(body),
-                    body.text("note", ""));
-            case "cup" -> cup(body);
-            case "chip" -> new Page.ChipMade(optionalId(body, "cup"), ChipShape.from(body.at("chip")),
-                    body.text("cured", ""));
-            case "fill" -> new Page.Filled(optionalId(body, "place"), optionalId(body, "cup"),
-                    body.at("day").date(), body.optionalNumber("grams"), texts(body, "steps"), body.text("note", ""));
-            case "leftover" -> new Page.LeftOver(optionalId(body, "cup"), new Leftover(body.at("id").text(),
-                    body.at("name").text(), ChipShape.parts(body.at("parts")), readings(body),
-                    body.optionalDate("setAside")), shelf(body), body.has("used") && body.at("used").truth());
-            case "verdict" -> new Page.Verdict(id(body.at("of")), Page.Outcome.of(body.at("outcome").text()),
-                    body.at("day").date(), body.text("note", ""));
-            case "note" -> new Page.Remark(optionalId(body, "of"), body.at("text").text());
-            default -> null;
-        });
+        return Optional.ofNullable(
+                switch (kind) {
+                    case "boat" ->
+                        new Page.Boat(
+                                body.at("name").text(),
+                                body.text("type", ""),
+                                body.has("year") ? Optional.of(body.at("year").whole()) : Optional.empty(),
+                                body.text("notes", ""),
+                                texts(body, "photos"));
+                    case "place" ->
+                        new Page.Place(body.at("name").text(), body.text("aged", ""), texts(body, "photos"));
+                    case "target" ->
+                        new Page.Target(
+                                id(body.at("place")), body.at("day").date(), readings(body), body.text("note", ""));
+                    case "cup" -> cup(body);
+                    case "chip" ->
+                        new Page.ChipMade(
+                                optionalId(body, "cup"), ChipShape.from(body.at("chip")), body.text("cured", ""));
+                    case "fill" ->
+                        new Page.Filled(
+                                optionalId(body, "place"),
+                                optionalId(body, "cup"),
+                                body.at("day").date(),
+                                body.optionalNumber("grams"),
+                                texts(body, "steps"),
+                                body.text("note", ""));
+                    case "leftover" ->
+                        new Page.LeftOver(
+                                optionalId(body, "cup"),
+                                new Leftover(
+                                        body.at("id").text(),
+                                        body.at("name").text(),
+                                        ChipShape.parts(body.at("parts")),
+                                        readings(body),
+                                        body.optionalDate("setAside")),
+                                shelf(body),
+                                body.has("used") && body.at("used").truth());
+                    case "verdict" ->
+                        new Page.Verdict(
+                                id(body.at("of")),
+                                Page.Outcome.of(body.at("outcome").text()),
+                                body.at("day").date(),
+                                body.text("note", ""));
+                    case "note" ->
+                        new Page.Remark(optionalId(body, "of"), body.at("text").text());
+                    default -> null;
+                });
     }
 
     private static Page cup(JsonPlace body) throws FileProblem {
         List<Page.Weighing> weighings = new ArrayList<>();
         for (JsonPlace one : body.list("weighings")) {
-            weighings.add(new Page.Weighing(one.at("part").text(), one.at("grams").number(), one.text("note", "")));
+            weighings.add(
+                    new Page.Weighing(one.at("part").text(), one.at("grams").number(), one.text("note", "")));
         }
-        return new Page.Cup(body.at("name").text(), body.at("day").date(), optionalId(body, "place"),
-                ChipShape.parts(body.at("parts")), shelf(body), weighings, readings(body), body.text("note", ""));
+        return new Page.Cup(
+                body.at("name").text(),
+                body.at("day").date(),
+                optionalId(body, "place"),
+                ChipShape.parts(body.at("parts")),
+                shelf(body),
+                weighings,
+                readings(body),
+                body.text("note", ""));
     }
 
     private static List<Page.Ingredient> shelf(JsonPlace body) throws FileProblem {
         List<Page.Ingredient> shelf = new ArrayList<>();
         for (JsonPlace one : body.list("shelf")) {
-            shelf.add(new Page.Ingredient(one.at("id").text(), one.at("name").text(), one.text("role", ""),
-                    one.text("family", "")));
+            shelf.add(new Page.Ingredient(
+                    one.at("id").text(), one.at("name").text(), one.text("role", ""), one.text("family", "")));
         }
         return shelf;
     }

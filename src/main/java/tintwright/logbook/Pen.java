@@ -66,8 +66,8 @@ final class Pen implements Closeable {
      * @param now   when the file is begun, should it be new
      * @param memory what the folder held: a file of ours may only be late in arriving
      */
-    static Pen take(Path folder, ThisBench bench, Path locks, Disk disk, Instant now,
-            Memory memory) throws IOException {
+    static Pen take(Path folder, ThisBench bench, Path locks, Disk disk, Instant now, Memory memory)
+            throws IOException {
         Files.createDirectories(folder);
         int highest = 0;
         for (int number : numbersOfOurs(folder, bench)) {
@@ -79,8 +79,8 @@ final class Pen implements Closeable {
         }
         for (int number = highest + 1; ; number++) {
             String name = name(bench, number);
-            Optional<Pen> pen = memory.knows(name) ? Optional.empty()
-                    : begin(folder.resolve(name), bench, locks, disk, now);
+            Optional<Pen> pen =
+                    memory.knows(name) ? Optional.empty() : begin(folder.resolve(name), bench, locks, disk, now);
             if (pen.isPresent()) {
                 return pen.get();
             }
@@ -97,12 +97,14 @@ final class Pen implements Closeable {
         try (Stream<Path> files = Files.list(folder)) {
             return files.map(path -> ours.matcher(path.getFileName().toString()))
                     .filter(match -> match.matches())
-                    .map(match -> Integer.valueOf(match.group(1))).sorted().toList();
+                    .map(match -> Integer.valueOf(match.group(1)))
+                    .sorted()
+                    .toList();
         }
     }
 
-    private static Optional<Pen> takeExisting(Path folder, String name, ThisBench bench, Path locks,
-            Disk disk, Memory memory) throws IOException {
+    private static Optional<Pen> takeExisting(
+            Path folder, String name, ThisBench bench, Path locks, Disk disk, Memory memory) throws IOException {
         Path file = folder.resolve(name);
         if (Files.size(file) >= FULL) {
             return Optional.empty();

@@ -5,8 +5,7 @@ import java.util.Locale;
 
 /** Words as the search compares them: lower case, without accents, every run of spaces one space. */
 final class Plain {
-    private Plain() {
-    }
+    private Plain() {}
 
     static String of(String text) {
         String lower = text.toLowerCase(Locale.ROOT);

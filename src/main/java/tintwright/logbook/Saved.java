@@ -9,8 +9,7 @@ public sealed interface Saved {
     Entry entry();
 
     /** It is in the log folder, forced to the disk. */
-    record OnDisk(Entry entry) implements Saved {
-    }
+    record OnDisk(Entry entry) implements Saved {}
 
     /**
      * The log folder did not take it. It counts in this window and is offered to the folder again with every next
@@ -22,9 +21,11 @@ public sealed interface Saved {
     record Waiting(Entry entry, String why, Optional<Path> keptIn) implements Saved {
         /** @return what happened, what still stands, what to do */
         public String sentence() {
-            return why + (keptIn.isPresent()
-                    ? " What you entered is kept in " + keptIn.get() + " and goes into the log as soon as it can."
-                    : " What you entered is kept in this window only: do not close it before the log can be written.");
+            return why
+                    + (keptIn.isPresent()
+                            ? " What you entered is kept in " + keptIn.get()
+                                    + " and goes into the log as soon as it can."
+                            : " What you entered is kept in this window only: do not close it before the log can be written.");
         }
     }
 }

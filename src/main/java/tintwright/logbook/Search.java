@@ -22,8 +22,7 @@ final class Search {
     private final Set<UUID> stale = new HashSet<>();
 
     /** All the words of one boat, its own name first. */
-    private record Text(String name, String all, UUID newest) {
-    }
+    private record Text(String name, String all, UUID newest) {}
 
     /** This boat's entries have changed; its text is made again when somebody asks. */
     void changed(UUID boat) {
@@ -102,7 +101,9 @@ final class Search {
             newest = EntryIds.ORDER.compare(entry.id(), newest) > 0 ? entry.id() : newest;
         }
         int end = itself.words().indexOf('\n');
-        return new Text(Plain.of(end < 0 ? itself.words() : itself.words().substring(0, end)),
-                once(Plain.of(all.toString())), newest);
+        return new Text(
+                Plain.of(end < 0 ? itself.words() : itself.words().substring(0, end)),
+                once(Plain.of(all.toString())),
+                newest);
     }
 }

@@ -43,11 +43,19 @@ final class SeenBefore implements Pen.Memory {
         most.forEach((name, before) -> {
             Integer now = linesNow.get(name);
             if (now == null) {
-                missing.add(new Trouble(name, 0, Trouble.Kind.MISSING, "the file was there when this bench last"
-                        + " looked (" + before + " lines) and is gone. Put it back from a copy"));
+                missing.add(new Trouble(
+                        name,
+                        0,
+                        Trouble.Kind.MISSING,
+                        "the file was there when this bench last" + " looked (" + before
+                                + " lines) and is gone. Put it back from a copy"));
             } else if (now < before) {
-                missing.add(new Trouble(name, now, Trouble.Kind.MISSING, "the file ends here and had " + before
-                        + " lines when this bench last looked. Put it back from a newer copy"));
+                missing.add(new Trouble(
+                        name,
+                        now,
+                        Trouble.Kind.MISSING,
+                        "the file ends here and had " + before
+                                + " lines when this bench last looked. Put it back from a newer copy"));
             }
         });
         return missing;

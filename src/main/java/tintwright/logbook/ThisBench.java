@@ -21,8 +21,7 @@ public record ThisBench(String id, Path home) {
 
     public ThisBench {
         if (!id.matches("[a-z0-9][a-z0-9-]{0,39}")) {
-            throw new IllegalArgumentException("the id of a bench is 1 to 40 of a-z, 0-9 and dash, was \"" + id
-                    + "\"");
+            throw new IllegalArgumentException("the id of a bench is 1 to 40 of a-z, 0-9 and dash, was \"" + id + "\"");
         }
     }
 
@@ -45,8 +44,10 @@ public record ThisBench(String id, Path home) {
             Disk.REAL.place(file, describe(fresh, machine));
             return new ThisBench(fresh, home);
         } catch (IOException e) {
-            throw new LogFailure("Tintwright could not keep its own small file " + file + " ("
-                    + e.getClass().getSimpleName() + "). Make that folder writable, or choose another home.", e);
+            throw new LogFailure(
+                    "Tintwright could not keep its own small file " + file + " ("
+                            + e.getClass().getSimpleName() + "). Make that folder writable, or choose another home.",
+                    e);
         }
     }
 
@@ -114,6 +115,8 @@ public record ThisBench(String id, Path home) {
 
     private static String key(Path logFolder) {
         String name = String.valueOf(logFolder.getFileName()).replaceAll("[^A-Za-z0-9]", "-");
-        return name + "-" + Integer.toHexString(logFolder.toAbsolutePath().normalize().toString().hashCode());
+        return name + "-"
+                + Integer.toHexString(
+                        logFolder.toAbsolutePath().normalize().toString().hashCode());
     }
 }

@@ -28,8 +28,7 @@ final class WaitingRoom implements Closeable {
     private Pen pen;
 
     /** A file of an earlier run, claimed so that no second window empties it too. */
-    private record Left(Path file, Claim claim, boolean sound) {
-    }
+    private record Left(Path file, Claim claim, boolean sound) {}
 
     WaitingRoom(Path room, ThisBench bench, Disk disk) {
         this.room = room;
@@ -45,7 +44,9 @@ final class WaitingRoom implements Closeable {
             return List.of();
         }
         try (Stream<Path> files = Files.list(room)) {
-            return files.filter(file -> file.toString().endsWith(Pen.ENDING)).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(Pen.ENDING))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             troubles.add(new Trouble(room.toString(), 0, Trouble.Kind.UNREADABLE, LogFailure.whyNotRead(room, e)));
             return List.of();
@@ -58,8 +59,9 @@ final class WaitingRoom implements Closeable {
             if (claim.isPresent()) {
                 LogFile read = LogFile.read(file);
                 read.entries().forEach(entry -> entries.put(entry.id(), entry));
-                read.troubles().forEach(trouble -> troubles.add(new Trouble(file.toString(), trouble.line(),
-                        trouble.kind(), trouble.what())));
+                read.troubles()
+                        .forEach(trouble -> troubles.add(
+                                new Trouble(file.toString(), trouble.line(), trouble.kind(), trouble.what())));
                 left.add(new Left(file, claim.get(), read.isSound()));
             }
         } catch (IOException e) {
@@ -91,7 +93,10 @@ final class WaitingRoom implements Closeable {
                 Claim.tryOn(bench.locksOfWaiting().resolve(file.getFileName() + ".lock"))
                         .ifPresent(claim -> left.add(new Left(file, claim, true)));
             } catch (IOException staysUntilTheNextStart) {
-                troubles.add(new Trouble(file.toString(), 0, Trouble.Kind.UNREADABLE,
+                troubles.add(new Trouble(
+                        file.toString(),
+                        0,
+                        Trouble.Kind.UNREADABLE,
                         LogFailure.whyNotRead(file, staysUntilTheNextStart)));
             }
             pen = null;
@@ -120,11 +125,16 @@ final class WaitingRoom implements Closeable {
                     Files.deleteIfExists(one.file());
                 } else {
                     Path aside = Files.createDirectories(room.resolve(Pen.SET_ASIDE));
-                    Files.move(one.file(), Files.createTempFile(aside, one.file().getFileName() + "-", ".txt"),
+                    Files.move(
+                            one.file(),
+                            Files.createTempFile(aside, one.file().getFileName() + "-", ".txt"),
                             StandardCopyOption.REPLACE_EXISTING);
                 }
             } catch (IOException staysUntilTheNextStart) {
-                troubles.add(new Trouble(one.file().toString(), 0, Trouble.Kind.UNREADABLE,
+                troubles.add(new Trouble(
+                        one.file().toString(),
+                        0,
+                        Trouble.Kind.UNREADABLE,
                         LogFailure.whyNotRead(one.file(), staysUntilTheNextStart)));
             }
         }

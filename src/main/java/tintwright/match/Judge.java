@@ -56,8 +56,8 @@ final class Judge {
         Target target = wish.target();
         Spectrum reflectance = knowledge.reflectance(weighed, target.geometry());
         // How sure it is costs more than all the rest and is added to the few that are listed.
-        Prediction prediction = new Prediction(reflectance, Lab.of(reflectance, target.colour().viewing()),
-                Covariance.same(0));
+        Prediction prediction =
+                new Prediction(reflectance, Lab.of(reflectance, target.colour().viewing()), Covariance.same(0));
         Lab ideal = colour(exact);
         double[] shares = knowledge.shares(weighed);
         odds.play(present(shares), nonZero(shares));
@@ -66,20 +66,36 @@ final class Judge {
         for (Map.Entry<String, Double> part : weighed.grams().entrySet()) {
             tintGrams += knowledge.shelf().tint(part.getKey()).isPresent() ? part.getValue() : 0;
         }
-        return new Recipe(exact, weighed, prediction, under.get(0).deltaE(), odds.expected(), odds.chanceWithin(1),
-                odds.chanceWithin(2), odds.within(0.9), Ciede2000.between(ideal, prediction.lab()),
-                stepCost(weighed, prediction.lab()), under, target.reflectance().isEmpty(),
-                metamerism(prediction.reflectance()), tintGrams, cost(weighed), List.of());
+        return new Recipe(
+                exact,
+                weighed,
+                prediction,
+                under.get(0).deltaE(),
+                odds.expected(),
+                odds.chanceWithin(1),
+                odds.chanceWithin(2),
+                odds.within(0.9),
+                Ciede2000.between(ideal, prediction.lab()),
+                stepCost(weighed, prediction.lab()),
+                under,
+                target.reflectance().isEmpty(),
+                metamerism(prediction.reflectance()),
+                tintGrams,
+                cost(weighed),
+                List.of());
     }
 
     /** @return the recipe with how sure its colour is */
     Recipe complete(Recipe recipe) {
-        return recipe.withPrediction(knowledge.predict(recipe.weighed(), wish.target().colour().viewing(),
+        return recipe.withPrediction(knowledge.predict(
+                recipe.weighed(),
+                wish.target().colour().viewing(),
                 wish.target().geometry()));
     }
 
     private Lab colour(Parts parts) {
-        return knowledge.colour(parts, wish.target().colour().viewing(), wish.target().geometry());
+        return knowledge.colour(
+                parts, wish.target().colour().viewing(), wish.target().geometry());
     }
 
     /**
@@ -115,7 +131,9 @@ final class Judge {
 
     /** Decimal arithmetic, so that 47 steps of 0.01 g read 0.47 g. */
     private double onScale(double steps) {
-        return BigDecimal.valueOf(wish.scaleStep()).multiply(BigDecimal.valueOf(steps)).doubleValue();
+        return BigDecimal.valueOf(wish.scaleStep())
+                .multiply(BigDecimal.valueOf(steps))
+                .doubleValue();
     }
 
     private double stepCost(Parts weighed, Lab now) {
@@ -151,9 +169,13 @@ final class Judge {
     private OptionalDouble cost(Parts weighed) {
         double sum = 0;
         for (Map.Entry<String, Double> part : weighed.grams().entrySet()) {
-            OptionalDouble price = knowledge.shelf().tint(part.getKey()).map(Tint::stock)
+            OptionalDouble price = knowledge
+                    .shelf()
+                    .tint(part.getKey())
+                    .map(Tint::stock)
                     .or(() -> knowledge.shelf().base(part.getKey()).map(Base::stock))
-                    .map(Stock::pricePerKg).orElse(OptionalDouble.of(0));
+                    .map(Stock::pricePerKg)
+                    .orElse(OptionalDouble.of(0));
             if (price.isEmpty()) {
                 return OptionalDouble.empty();
             }

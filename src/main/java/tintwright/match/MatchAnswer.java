@@ -48,9 +48,15 @@ public sealed interface MatchAnswer {
      * @param leftover   id of a leftover that helps when it is started from; empty when none does
      * @param withLeftover how near the mix would come with it
      */
-    record OutOfReach(List<Recipe> recipes, double deltaE, DifferenceWords miss,
-            Optional<PigmentFamily> wouldReach, double withFamily, Optional<String> leftover,
-            double withLeftover) implements MatchAnswer {
+    record OutOfReach(
+            List<Recipe> recipes,
+            double deltaE,
+            DifferenceWords miss,
+            Optional<PigmentFamily> wouldReach,
+            double withFamily,
+            Optional<String> leftover,
+            double withLeftover)
+            implements MatchAnswer {
         public OutOfReach {
             recipes = List.copyOf(recipes);
         }

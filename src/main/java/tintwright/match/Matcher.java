@@ -40,8 +40,7 @@ public final class Matcher {
     }
 
     /** One fitted set of tints: which rows of the pool, and grams of each per gram of base. */
-    private record Candidate(int[] chosen, double[] amounts, double distance) {
-    }
+    private record Candidate(int[] chosen, double[] amounts, double distance) {}
 
     /** @throws IllegalArgumentException when the base, leftover or a left-out tint is not on the shelf */
     public MatchAnswer match(Wish wish) {
@@ -98,7 +97,12 @@ public final class Matcher {
         double withLeftover = nearest;
         if (wish.leftover().isEmpty()) {
             for (Leftover each : knowledge.shelf().leftovers()) {
-                Wish from = new Wish(wish.target(), wish.grams(), wish.scaleStep(), wish.leaveOut(), wish.base(),
+                Wish from = new Wish(
+                        wish.target(),
+                        wish.grams(),
+                        wish.scaleStep(),
+                        wish.leaveOut(),
+                        wish.base(),
                         Optional.of(each.id()));
                 Pool pool = Pool.of(knowledge, from, k, s, baseId);
                 double reached = new Search(from, pool).nearestWith(pool.size() - 1);
@@ -108,8 +112,13 @@ public final class Matcher {
                 }
             }
         }
-        return new MatchAnswer.OutOfReach(recipes, nearest,
-                DifferenceWords.of(best.prediction().lab(), wish.target().colour()), family, withFamily, leftover,
+        return new MatchAnswer.OutOfReach(
+                recipes,
+                nearest,
+                DifferenceWords.of(best.prediction().lab(), wish.target().colour()),
+                family,
+                withFamily,
+                leftover,
                 withLeftover);
     }
 
@@ -127,9 +136,15 @@ public final class Matcher {
             Target target = wish.target();
             Lab c = target.colour();
             this.aim = new double[] {c.lightness(), c.a(), c.b()};
-            this.spectrum = target.reflectance().orElseGet(() -> SmoothReflectance.of(c).resampled(Grid.INSIDE));
-            this.fit = new MixFit(pool.additions(), aim, Metric.around(c), spectrum.toArray(),
-                    LabBatch.of(c.viewing(), Grid.INSIDE), target.geometry());
+            this.spectrum =
+                    target.reflectance().orElseGet(() -> SmoothReflectance.of(c).resampled(Grid.INSIDE));
+            this.fit = new MixFit(
+                    pool.additions(),
+                    aim,
+                    Metric.around(c),
+                    spectrum.toArray(),
+                    LabBatch.of(c.viewing(), Grid.INSIDE),
+                    target.geometry());
         }
 
         List<Candidate> candidates(int most) {
@@ -141,8 +156,7 @@ public final class Matcher {
                 chosen[start++] = always;
             }
             grow(found, chosen, start, 0, most + start);
-            found.sort(Comparator.comparingDouble(
-                    c -> Math.sqrt(c.distance()) + PRICE_OF_A_TINT * c.chosen().length));
+            found.sort(Comparator.comparingDouble(c -> Math.sqrt(c.distance()) + PRICE_OF_A_TINT * c.chosen().length));
             return found;
         }
 
@@ -169,10 +183,13 @@ public final class Matcher {
         /** How near the best candidates come before they are rounded to the scale, CIEDE2000. */
         double nearest(List<Candidate> candidates) {
             Target target = wish.target();
-            return candidates.stream().limit(SHORT_LIST)
+            return candidates.stream()
+                    .limit(SHORT_LIST)
                     .map(each -> pool.parts(each.chosen(), each.amounts(), wish.grams()))
                     .map(mix -> knowledge.colour(mix, target.colour().viewing(), target.geometry()))
-                    .mapToDouble(mix -> Ciede2000.between(mix, target.colour())).min().orElseThrow();
+                    .mapToDouble(mix -> Ciede2000.between(mix, target.colour()))
+                    .min()
+                    .orElseThrow();
         }
 
         /** How near any set of three comes that holds this row, CIEDE2000. */
@@ -193,7 +210,8 @@ public final class Matcher {
                     }
                 }
             }
-            return lab == null ? Double.POSITIVE_INFINITY
+            return lab == null
+                    ? Double.POSITIVE_INFINITY
                     : tintwright.colour.Ciede2000Batch.between(lab[0], lab[1], lab[2], aim[0], aim[1], aim[2]);
         }
 

@@ -12,15 +12,15 @@ import tintwright.colour.Lab;
 public final class Metric {
     private static final double STEP = 0.5;
 
-    private Metric() {
-    }
+    private Metric() {}
 
     /** @return upper triangular W, rows of three */
     public static double[][] around(Lab colour) {
         double[][] g = new double[3][3];
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j <= i; j++) {
-                double sum = i == j ? square(colour, i, 1, i, 0)
+                double sum = i == j
+                        ? square(colour, i, 1, i, 0)
                         : (square(colour, i, 1, j, 1) - square(colour, i, 1, j, -1)) / 4;
                 g[i][j] = sum;
                 g[j][i] = sum;

@@ -60,16 +60,20 @@ public final class MixFit {
      * @param stockS      scattering of the stock, 31 values
      * @param limitWeight each addition's grams times its weight, together at most 1
      */
-    public record Additions(double[][] k, double[][] s, double[] stockK, double[] stockS, double[] limitWeight) {
-    }
+    public record Additions(double[][] k, double[][] s, double[] stockK, double[] stockS, double[] limitWeight) {}
 
     /**
      * @param additions   what can be added
      * @param target      L*, a*, b* to hit, under the projection's light
      * @param reflectance the target's spectrum, measured or estimated, 31 values: only for the start
      */
-    public MixFit(Additions additions, double[] target, double[][] metric, double[] reflectance,
-            LabBatch projection, Geometry geometry) {
+    public MixFit(
+            Additions additions,
+            double[] target,
+            double[][] metric,
+            double[] reflectance,
+            LabBatch projection,
+            Geometry geometry) {
         this.k = additions.k();
         this.s = additions.s();
         this.stockK = additions.stockK();

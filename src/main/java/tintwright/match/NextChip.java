@@ -25,6 +25,7 @@ public record NextChip(String tintId, double share, double grams, double before,
     private static final double[] STRENGTHS = {0.002, 0.005, 0.01, 0.02};
     /** A chip is worth making when it takes away at least this much of the spread. */
     private static final double WORTH_MAKING = 0.15;
+
     private static final double LEAST_GRAMS = 20;
     private static final double MOST_GRAMS = 60;
     /** Steps of the scale that a tint should weigh, for 5 % of it to be told; common practice, no source. */
@@ -39,7 +40,9 @@ public record NextChip(String tintId, double share, double grams, double before,
         double[][] metric = Metric.around(colour);
         double before = spread(metric, recipe.prediction().covariance());
         String base = recipe.exact().grams().keySet().stream()
-                .filter(id -> knowledge.shelf().base(id).isPresent()).findFirst().orElseThrow();
+                .filter(id -> knowledge.shelf().base(id).isPresent())
+                .findFirst()
+                .orElseThrow();
         NextChip best = null;
         for (String id : recipe.exact().grams().keySet()) {
             Optional<Tint> tint = knowledge.shelf().tint(id);
@@ -51,11 +54,13 @@ public record NextChip(String tintId, double share, double grams, double before,
                     continue;
                 }
                 double grams = grams(share, scaleStep);
-                double after = spread(metric, knowledge.covarianceAfter(recipe.exact(), chip(base, id, share, grams),
-                        colour.viewing(), target.geometry()));
+                double after = spread(
+                        metric,
+                        knowledge.covarianceAfter(
+                                recipe.exact(), chip(base, id, share, grams), colour.viewing(), target.geometry()));
                 if (best == null || after < best.after()) {
-                    best = new NextChip(id, share, grams, before, after,
-                            words(tint.get(), share, grams, before, after));
+                    best = new NextChip(
+                            id, share, grams, before, after, words(tint.get(), share, grams, before, after));
                 }
             }
         }
@@ -89,8 +94,14 @@ public record NextChip(String tintId, double share, double grams, double before,
     }
 
     private static String words(Tint tint, double share, double grams, double before, double after) {
-        return String.format(Locale.ROOT, "Make one chip of %s next: %.2f g in %.0f g of white. It should bring "
-                + "the doubt about this recipe from %.1f down to %.1f.", tint.name(), share * grams,
-                grams * (1 - share), before, after);
+        return String.format(
+                Locale.ROOT,
+                "Make one chip of %s next: %.2f g in %.0f g of white. It should bring "
+                        + "the doubt about this recipe from %.1f down to %.1f.",
+                tint.name(),
+                share * grams,
+                grams * (1 - share),
+                before,
+                after);
     }
 }

@@ -20,6 +20,7 @@ final class Odds {
      * the stated ranges hold as often as they say on the hidden shops of docs/accuracy.md.
      */
     private static final double FILM_STRAY = 0.12;
+
     private static final int MOST_PARTS = 8;
 
     private final Ensemble ensemble;
@@ -66,9 +67,11 @@ final class Odds {
         double[][] out = new double[count][];
         for (int i = 0; i < count; i++) {
             double[] n = {random.nextGaussian(), random.nextGaussian(), random.nextGaussian()};
-            out[i] = new double[] {c.lightness() + lower[0][0] * n[0],
+            out[i] = new double[] {
+                c.lightness() + lower[0][0] * n[0],
                 c.a() + lower[1][0] * n[0] + lower[1][1] * n[1],
-                c.b() + lower[2][0] * n[0] + lower[2][1] * n[1] + lower[2][2] * n[2]};
+                c.b() + lower[2][0] * n[0] + lower[2][1] * n[1] + lower[2][2] * n[2]
+            };
         }
         return out;
     }

@@ -41,7 +41,8 @@ final class Pool {
         int base = places.indexOf(baseId);
         Pool pool = new Pool(baseId, k[base], s[base]);
         for (Tint tint : knowledge.shelf().tints()) {
-            boolean empty = tint.stock().gramsLeft().isPresent() && tint.stock().gramsLeft().getAsDouble() == 0;
+            boolean empty = tint.stock().gramsLeft().isPresent()
+                    && tint.stock().gramsLeft().getAsDouble() == 0;
             if (!wish.leaveOut().contains(tint.id()) && !empty) {
                 int place = places.indexOf(tint.id());
                 if (tint.family() == PigmentFamily.CARBON_BLACK) {
@@ -52,8 +53,11 @@ final class Pool {
         }
         if (wish.leftover().isPresent()) {
             String id = wish.leftover().get();
-            Leftover leftover = knowledge.shelf().leftover(id).orElseThrow(() ->
-                    new IllegalArgumentException("there is no leftover \"" + id + "\" on the shelf"));
+            Leftover leftover = knowledge
+                    .shelf()
+                    .leftover(id)
+                    .orElseThrow(
+                            () -> new IllegalArgumentException("there is no leftover \"" + id + "\" on the shelf"));
             pool.addLeftover(knowledge, leftover, k, s, wish.grams());
         }
         return pool;
@@ -66,8 +70,7 @@ final class Pool {
         limitWeight.add(weight);
     }
 
-    private void addLeftover(Knowledge knowledge, Leftover leftover, double[][] rowsK, double[][] rowsS,
-            double grams) {
+    private void addLeftover(Knowledge knowledge, Leftover leftover, double[][] rowsK, double[][] rowsS, double grams) {
         double[] shares = knowledge.shares(leftover.parts());
         double[] absorb = new double[N];
         double[] scatter = new double[N];
@@ -87,7 +90,10 @@ final class Pool {
     /** @return this pool and a tint as its family usually is, in the last row */
     Pool withUsual(Knowledge knowledge, PigmentFamily family) {
         double[][] usual = knowledge.usual(family);
-        add("a tint of " + family.words(), usual[0], usual[1],
+        add(
+                "a tint of " + family.words(),
+                usual[0],
+                usual[1],
                 (1 - Tint.USUAL_LOADING_LIMIT) / Tint.USUAL_LOADING_LIMIT);
         return this;
     }
@@ -102,7 +108,11 @@ final class Pool {
     }
 
     MixFit.Additions additions() {
-        return new MixFit.Additions(k.toArray(double[][]::new), s.toArray(double[][]::new), baseK, baseS,
+        return new MixFit.Additions(
+                k.toArray(double[][]::new),
+                s.toArray(double[][]::new),
+                baseK,
+                baseS,
                 limitWeight.stream().mapToDouble(Double::doubleValue).toArray());
     }
 

@@ -25,9 +25,22 @@ import tintwright.shelf.Prediction;
  * @param cost           in the shop's own money, when the prices are known
  * @param betterIn       in what this recipe beats all listed above it; empty for the first
  */
-public record Recipe(Parts exact, Parts weighed, Prediction prediction, double deltaE, double expected,
-        double chanceWithin1, double chanceWithin2, double within90, double roundingCost, double stepCost,
-        List<UnderLight> lights, boolean lightsEstimated, double metamerism, double tintGrams, OptionalDouble cost,
+public record Recipe(
+        Parts exact,
+        Parts weighed,
+        Prediction prediction,
+        double deltaE,
+        double expected,
+        double chanceWithin1,
+        double chanceWithin2,
+        double within90,
+        double roundingCost,
+        double stepCost,
+        List<UnderLight> lights,
+        boolean lightsEstimated,
+        double metamerism,
+        double tintGrams,
+        OptionalDouble cost,
         List<String> betterIn) {
     public Recipe {
         lights = List.copyOf(lights);
@@ -35,12 +48,42 @@ public record Recipe(Parts exact, Parts weighed, Prediction prediction, double d
     }
 
     Recipe withPrediction(Prediction full) {
-        return new Recipe(exact, weighed, full, deltaE, expected, chanceWithin1, chanceWithin2, within90,
-                roundingCost, stepCost, lights, lightsEstimated, metamerism, tintGrams, cost, betterIn);
+        return new Recipe(
+                exact,
+                weighed,
+                full,
+                deltaE,
+                expected,
+                chanceWithin1,
+                chanceWithin2,
+                within90,
+                roundingCost,
+                stepCost,
+                lights,
+                lightsEstimated,
+                metamerism,
+                tintGrams,
+                cost,
+                betterIn);
     }
 
     Recipe withBetterIn(List<String> words) {
-        return new Recipe(exact, weighed, prediction, deltaE, expected, chanceWithin1, chanceWithin2, within90,
-                roundingCost, stepCost, lights, lightsEstimated, metamerism, tintGrams, cost, words);
+        return new Recipe(
+                exact,
+                weighed,
+                prediction,
+                deltaE,
+                expected,
+                chanceWithin1,
+                chanceWithin2,
+                within90,
+                roundingCost,
+                stepCost,
+                lights,
+                lightsEstimated,
+                metamerism,
+                tintGrams,
+                cost,
+                words);
     }
 }

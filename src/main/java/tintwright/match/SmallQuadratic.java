@@ -59,8 +59,8 @@ final class SmallQuadratic {
     }
 
     /** Solves with the chosen unknowns on their floors and the limit held or not; true when that is allowed. */
-    private boolean tryChoice(int n, double[][] h, double[] g, double[] floor, double[] a, double b, int bound,
-            boolean limit) {
+    private boolean tryChoice(
+            int n, double[][] h, double[] g, double[] floor, double[] a, double b, int bound, boolean limit) {
         int count = 0;
         double rest = b;
         for (int i = 0; i < n; i++) {

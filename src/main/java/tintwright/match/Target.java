@@ -2,15 +2,15 @@ package tintwright.match;
 
 import java.util.Optional;
 import tintwright.colour.Geometry;
+import tintwright.colour.Grid;
 import tintwright.colour.Lab;
+import tintwright.colour.LabBatch;
 import tintwright.colour.Spectrum;
+import tintwright.colour.Viewing;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.Reading;
 import tintwright.reading.SpectralReading;
-import tintwright.colour.Grid;
-import tintwright.colour.LabBatch;
-import tintwright.colour.Viewing;
 
 /**
  * What to hit: the colour of a place on a hull, and how sure that is.
@@ -21,8 +21,8 @@ import tintwright.colour.Viewing;
  * @param geometry    with or without gloss; the mix is foretold the same way
  * @param reflectance its spectrum on the inner grid, when an instrument gave one
  */
-public record Target(String name, Lab colour, Covariance covariance, Geometry geometry,
-        Optional<Spectrum> reflectance) {
+public record Target(
+        String name, Lab colour, Covariance covariance, Geometry geometry, Optional<Spectrum> reflectance) {
     public Target {
         reflectance = reflectance.map(r -> r.resampled(Grid.INSIDE));
     }
@@ -30,14 +30,20 @@ public record Target(String name, Lab colour, Covariance covariance, Geometry ge
     /** @return the target of one reading; a spectrum is judged under D65 and the 10 degree observer */
     public static Target of(String name, Reading reading) {
         if (reading instanceof ColourReading colour) {
-            Covariance all = colour.covariance().plus(colour.photo()
-                    .map(ColourReading.PhotoBias::covariance).orElse(Covariance.same(0)));
+            Covariance all = colour.covariance()
+                    .plus(colour.photo()
+                            .map(ColourReading.PhotoBias::covariance)
+                            .orElse(Covariance.same(0)));
             return new Target(name, colour.lab(), all, colour.geometry(), Optional.empty());
         }
         SpectralReading spectral = (SpectralReading) reading;
         Spectrum inside = spectral.reflectance().resampled(Grid.INSIDE);
-        return new Target(name, Lab.of(inside, Viewing.D65_10), noise(inside, spectral.noise()),
-                spectral.geometry(), Optional.of(inside));
+        return new Target(
+                name,
+                Lab.of(inside, Viewing.D65_10),
+                noise(inside, spectral.noise()),
+                spectral.geometry(),
+                Optional.of(inside));
     }
 
     private static Covariance noise(Spectrum reflectance, double deviation) {

@@ -9,5 +9,4 @@ import tintwright.colour.Lab;
  * @param target the target
  * @param deltaE CIEDE2000 between them
  */
-public record UnderLight(Lab mix, Lab target, double deltaE) {
-}
+public record UnderLight(Lab mix, Lab target, double deltaE) {}

@@ -13,7 +13,12 @@ import java.util.Set;
  * @param base      id of the base; empty for the first on the shelf
  * @param leftover  id of a leftover to start from; empty for none
  */
-public record Wish(Target target, double grams, double scaleStep, Set<String> leaveOut, Optional<String> base,
+public record Wish(
+        Target target,
+        double grams,
+        double scaleStep,
+        Set<String> leaveOut,
+        Optional<String> base,
         Optional<String> leftover) {
     public Wish {
         if (!(grams >= 1 && grams <= 100_000)) {

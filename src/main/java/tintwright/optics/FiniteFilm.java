@@ -11,8 +11,7 @@ public final class FiniteFilm {
     /** Below this K times S term the film absorbs so little that the series is exact to the last bit. */
     private static final double SMALL = 1e-4;
 
-    private FiniteFilm() {
-    }
+    private FiniteFilm() {}
 
     /**
      * What a film is made of, per unit of thickness.
@@ -40,8 +39,8 @@ public final class FiniteFilm {
      */
     public static double reflectance(double absorption, double scattering, double thickness, double ground) {
         if (!(absorption >= 0 && scattering >= 0 && thickness >= 0)) {
-            throw new IllegalArgumentException("K, S and thickness must be 0 or more, were " + absorption + ", "
-                    + scattering + ", " + thickness);
+            throw new IllegalArgumentException(
+                    "K, S and thickness must be 0 or more, were " + absorption + ", " + scattering + ", " + thickness);
         }
         if (!(ground >= 0 && ground <= 1)) {
             throw new IllegalArgumentException("internal reflectance of the ground must be 0 to 1, was " + ground);
@@ -80,15 +79,15 @@ public final class FiniteFilm {
      * @param thickness of the film, above 0
      * @return K and S per unit of thickness; noise that asks for a negative K gives K = 0
      */
-    public static Constants constants(double overBlack, double black, double overWhite, double white,
-            double thickness) {
+    public static Constants constants(
+            double overBlack, double black, double overWhite, double white, double thickness) {
         if (!(overBlack > 0 && overBlack < 1 && overWhite > 0 && overWhite < 1)) {
             throw new IllegalArgumentException("internal reflectance over black and over white must be above 0 and"
                     + " below 1, were " + overBlack + ", " + overWhite);
         }
         if (!(black >= 0 && white <= 1 && black < white)) {
-            throw new IllegalArgumentException("the grounds must be 0 to 1, the black one darker, were " + black
-                    + ", " + white);
+            throw new IllegalArgumentException(
+                    "the grounds must be 0 to 1, the black one darker, were " + black + ", " + white);
         }
         if (!(thickness > 0 && thickness < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("thickness must be above 0, was " + thickness);
@@ -114,7 +113,8 @@ public final class FiniteFilm {
         if (share >= 1) {
             return new Constants(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, a - 1);
         }
-        double scattering = share < SMALL ? (1 + share * share / 3) / (u * thickness)
+        double scattering = share < SMALL
+                ? (1 + share * share / 3) / (u * thickness)
                 : 0.5 * Math.log1p(2 * share / (1 - share)) / (b * thickness);
         return new Constants(scattering * (a - 1), scattering, a - 1);
     }

@@ -18,10 +18,10 @@ public final class Hiding {
     public static final double BLACK_CARD = Surface.RESIN.internal(0.05, Geometry.SPECULAR_INCLUDED);
     /** Internal reflectance of a white card that reads 80 % in air (ISO 6504-3 asks for 80 +- 2; from memory). */
     public static final double WHITE_CARD = Surface.RESIN.internal(0.80, Geometry.SPECULAR_INCLUDED);
+
     private static final int HALVINGS = 60;
 
-    private Hiding() {
-    }
+    private Hiding() {}
 
     /**
      * @param overBlack the film as read over the black ground
@@ -38,7 +38,8 @@ public final class Hiding {
 
     /** @return CIEDE2000 between the film over the black and over the white card */
     public static double difference(Film film, double thickness, Geometry geometry, Viewing viewing) {
-        return Ciede2000.between(Lab.of(film.over(BLACK_CARD, thickness, geometry), viewing),
+        return Ciede2000.between(
+                Lab.of(film.over(BLACK_CARD, thickness, geometry), viewing),
                 Lab.of(film.over(WHITE_CARD, thickness, geometry), viewing));
     }
 
@@ -49,8 +50,8 @@ public final class Hiding {
      * @param thickest the thickest film to consider
      * @return the thickness in the film's unit; empty when even {@code thickest} does not hide so well
      */
-    public static OptionalDouble thickness(Film film, double wanted, double thickest, Geometry geometry,
-            Viewing viewing) {
+    public static OptionalDouble thickness(
+            Film film, double wanted, double thickest, Geometry geometry, Viewing viewing) {
         if (!(wanted > 0)) {
             throw new IllegalArgumentException("the difference to hide to must be above 0, was " + wanted);
         }

@@ -7,8 +7,7 @@ package tintwright.optics;
  * All reflectances here are internal: take the surface off first, see {@link Surface}.
  */
 public final class KubelkaMunk {
-    private KubelkaMunk() {
-    }
+    private KubelkaMunk() {}
 
     /**
      * @param ratio K/S, absorption over scattering, 0 or more
@@ -33,8 +32,8 @@ public final class KubelkaMunk {
      */
     public static double ratio(double reflectance) {
         if (!(reflectance > 0 && reflectance <= 1)) {
-            throw new IllegalArgumentException("internal reflectance must be above 0 and at most 1, was "
-                    + reflectance);
+            throw new IllegalArgumentException(
+                    "internal reflectance must be above 0 and at most 1, was " + reflectance);
         }
         return (1 - reflectance) * (1 - reflectance) / (2 * reflectance);
     }

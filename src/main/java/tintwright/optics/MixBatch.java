@@ -26,12 +26,11 @@ public final class MixBatch {
      * @param absorption K of each stock, one row per stock, one column per wavelength of {@code colour.grid()}
      * @param scattering S of each stock, likewise
      */
-    public MixBatch(double[][] absorption, double[][] scattering, Surface surface, Geometry geometry,
-            LabBatch colour) {
+    public MixBatch(double[][] absorption, double[][] scattering, Surface surface, Geometry geometry, LabBatch colour) {
         this.count = colour.grid().count();
         if (absorption.length != scattering.length) {
-            throw new IllegalArgumentException("expected as many rows of S as of K, " + absorption.length + ", got "
-                    + scattering.length);
+            throw new IllegalArgumentException(
+                    "expected as many rows of S as of K, " + absorption.length + ", got " + scattering.length);
         }
         this.absorption = copy(absorption);
         this.scattering = copy(scattering);
@@ -48,8 +47,8 @@ public final class MixBatch {
         double[][] out = new double[rows.length][];
         for (int i = 0; i < rows.length; i++) {
             if (rows[i].length != count) {
-                throw new IllegalArgumentException("expected " + count + " wavelengths of stock " + i + ", got "
-                        + rows[i].length);
+                throw new IllegalArgumentException(
+                        "expected " + count + " wavelengths of stock " + i + ", got " + rows[i].length);
             }
             out[i] = rows[i].clone();
         }

@@ -16,8 +16,7 @@ public record Surface(double outside, double inside) {
 
     public Surface {
         if (!(outside >= 0 && outside < 1 && inside >= 0 && inside < 1)) {
-            throw new IllegalArgumentException("surface shares must be 0 to below 1, were " + outside + ", "
-                    + inside);
+            throw new IllegalArgumentException("surface shares must be 0 to below 1, were " + outside + ", " + inside);
         }
     }
 

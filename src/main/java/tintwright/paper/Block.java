@@ -6,10 +6,10 @@ import java.util.List;
 public sealed interface Block {
 
     /** A section's title. */
-    record Heading(String text) implements Block { }
+    record Heading(String text) implements Block {}
 
     /** A paragraph; broken into lines where it must. */
-    record Text(String text) implements Block { }
+    record Text(String text) implements Block {}
 
     /** Label and value pairs, such as "Boat: ...", set compactly side by side where there is room. */
     record Facts(List<Fact> facts) implements Block {
@@ -19,7 +19,7 @@ public sealed interface Block {
     }
 
     /** One label with its value. */
-    record Fact(String label, String value) { }
+    record Fact(String label, String value) {}
 
     /**
      * A table. On a narrow screen each row becomes a card with the column's title before each value.
@@ -36,8 +36,8 @@ public sealed interface Block {
             }
             for (List<String> row : rows) {
                 if (row.size() != columns.size()) {
-                    throw new IllegalArgumentException("expected " + columns.size() + " cells in every row of the "
-                            + "table, got " + row.size());
+                    throw new IllegalArgumentException(
+                            "expected " + columns.size() + " cells in every row of the " + "table, got " + row.size());
                 }
             }
         }
@@ -83,8 +83,8 @@ public sealed interface Block {
     record Patch(int red, int green, int blue, String label) implements Block {
         public Patch {
             if (((red | green | blue) & ~0xff) != 0) {
-                throw new IllegalArgumentException("a patch's red, green and blue must be 0 to 255, were "
-                        + red + ", " + green + ", " + blue);
+                throw new IllegalArgumentException(
+                        "a patch's red, green and blue must be 0 to 255, were " + red + ", " + green + ", " + blue);
             }
         }
     }

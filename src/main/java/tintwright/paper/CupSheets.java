@@ -21,8 +21,7 @@ public final class CupSheets {
     /** A6, 105 by 148 mm (ISO 216). */
     public static final Paper CARD = Paper.card(105, 148);
 
-    private CupSheets() {
-    }
+    private CupSheets() {}
 
     /**
      * A cup and what belongs to it.
@@ -34,8 +33,8 @@ public final class CupSheets {
      * @param verdicts how it came out, a sentence each
      * @param entry    the last letters of its name in the log, to find it again
      */
-    public record Told(String boat, String place, Page.Cup cup, Optional<Lab> target, List<String> verdicts,
-            String entry) {
+    public record Told(
+            String boat, String place, Page.Cup cup, Optional<Lab> target, List<String> verdicts, String entry) {
         public Told {
             verdicts = List.copyOf(verdicts);
         }
@@ -49,8 +48,10 @@ public final class CupSheets {
     public static Sheet label(Told told) {
         Page.Cup cup = told.cup();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Facts(List.of(new Block.Fact("Mixed", cup.day().toString()),
-                new Block.Fact("Grams", grams(cup.parts().total())), new Block.Fact("Log", told.entry()))));
+        blocks.add(new Block.Facts(List.of(
+                new Block.Fact("Mixed", cup.day().toString()),
+                new Block.Fact("Grams", grams(cup.parts().total())),
+                new Block.Fact("Log", told.entry()))));
         colour(cup).ifPresent(lab -> blocks.add(patch(lab, Looks.of(lab) + ", " + show(lab))));
         List<String> parts = new ArrayList<>();
         shares(cup).forEach((name, share) -> parts.add(name + " " + per100(share)));
@@ -64,27 +65,40 @@ public final class CupSheets {
     public static Sheet card(Told told) {
         Page.Cup cup = told.cup();
         List<Block> blocks = new ArrayList<>();
-        List<Block.Fact> facts = new ArrayList<>(List.of(new Block.Fact("Mixed", cup.day().toString()),
-                new Block.Fact("Grams", grams(cup.parts().total())), new Block.Fact("Log", told.entry())));
+        List<Block.Fact> facts = new ArrayList<>(List.of(
+                new Block.Fact("Mixed", cup.day().toString()),
+                new Block.Fact("Grams", grams(cup.parts().total())),
+                new Block.Fact("Log", told.entry())));
         blocks.add(new Block.Facts(facts));
         told.target().ifPresent(lab -> blocks.add(patch(lab, "Hull: " + Looks.of(lab) + ", " + show(lab))));
         colour(cup).ifPresent(lab -> blocks.add(patch(lab, "Mix: " + Looks.of(lab) + ", " + show(lab))));
         blocks.add(new Block.Heading("Recipe"));
         List<List<String>> rows = new ArrayList<>();
-        shares(cup).forEach((name, share) -> rows.add(List.of(name, per100(share),
-                grams(share * cup.parts().total()))));
-        blocks.add(new Block.Table(List.of(new Block.Column("part", 3, false),
-                new Block.Column("g in 100 g", 1.4, true), new Block.Column("g then", 1.2, true)), rows));
+        shares(cup)
+                .forEach((name, share) -> rows.add(
+                        List.of(name, per100(share), grams(share * cup.parts().total()))));
+        blocks.add(new Block.Table(
+                List.of(
+                        new Block.Column("part", 3, false),
+                        new Block.Column("g in 100 g", 1.4, true),
+                        new Block.Column("g then", 1.2, true)),
+                rows));
         if (!cup.weighings().isEmpty()) {
             blocks.add(new Block.Heading("Weighed, in this order"));
             List<List<String>> weighed = new ArrayList<>();
             int number = 1;
             for (Page.Weighing one : cup.weighings()) {
-                weighed.add(List.of(Integer.toString(number++), cup.nameOf(one.part()) + (one.note().isBlank() ? ""
-                        : " (" + one.note() + ")"), grams(one.grams())));
+                weighed.add(List.of(
+                        Integer.toString(number++),
+                        cup.nameOf(one.part()) + (one.note().isBlank() ? "" : " (" + one.note() + ")"),
+                        grams(one.grams())));
             }
-            blocks.add(new Block.Table(List.of(new Block.Column("", 0.4, true), new Block.Column("what", 3.6, false),
-                    new Block.Column("g", 1.2, true)), weighed));
+            blocks.add(new Block.Table(
+                    List.of(
+                            new Block.Column("", 0.4, true),
+                            new Block.Column("what", 3.6, false),
+                            new Block.Column("g", 1.2, true)),
+                    weighed));
         }
         List<String> came = new ArrayList<>(told.verdicts());
         if (!cup.note().isBlank()) {
@@ -94,9 +108,12 @@ public final class CupSheets {
             blocks.add(new Block.Heading("How it came out"));
             came.forEach(line -> blocks.add(new Block.Text(line)));
         }
-        blocks.add(new Block.Notice("Take care", List.of(Caution.DATA_SHEET.words(), Caution.STYRENE.words(),
-                Caution.PEROXIDE.words())));
-        return new Sheet(told.where(), cup.name(), blocks,
+        blocks.add(new Block.Notice(
+                "Take care", List.of(Caution.DATA_SHEET.words(), Caution.STYRENE.words(), Caution.PEROXIDE.words())));
+        return new Sheet(
+                told.where(),
+                cup.name(),
+                blocks,
                 "A printed patch is not a swatch: a cured chip against the hull decides.");
     }
 
@@ -121,8 +138,8 @@ public final class CupSheets {
     }
 
     private static String show(Lab lab) {
-        return String.format(Locale.ROOT, "L* %.1f a* %.1f b* %.1f (%s)", lab.lightness(), lab.a(), lab.b(),
-                lab.viewing());
+        return String.format(
+                Locale.ROOT, "L* %.1f a* %.1f b* %.1f (%s)", lab.lightness(), lab.a(), lab.b(), lab.viewing());
     }
 
     private static String per100(double share) {

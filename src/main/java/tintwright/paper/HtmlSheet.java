@@ -39,16 +39,19 @@ public final class HtmlSheet {
             tr,.notice,.ticks li{break-inside:avoid}}
             """;
 
-    private HtmlSheet() {
-    }
+    private HtmlSheet() {}
 
     /** The whole page; save it as UTF-8. */
     public static String of(Sheet sheet) {
         StringBuilder page = new StringBuilder(8192);
         page.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
-                .append(safe(sheet.title())).append("</title>\n<style>\n").append(STYLE)
-                .append("</style>\n</head>\n<body>\n<h1>").append(safe(sheet.title())).append("</h1>\n");
+                .append(safe(sheet.title()))
+                .append("</title>\n<style>\n")
+                .append(STYLE)
+                .append("</style>\n</head>\n<body>\n<h1>")
+                .append(safe(sheet.title()))
+                .append("</h1>\n");
         if (!sheet.subtitle().isBlank()) {
             page.append("<p>").append(safe(sheet.subtitle())).append("</p>\n");
         }
@@ -68,41 +71,62 @@ public final class HtmlSheet {
             page.append("<p>").append(safe(text.text()).replace("\n", "<br>")).append("</p>\n");
         } else if (block instanceof Block.Facts facts) {
             page.append("<dl>\n");
-            facts.facts().forEach(fact -> page.append("<div><dt>").append(safe(fact.label()))
-                    .append("</dt><dd>").append(safe(fact.value())).append("</dd></div>\n"));
+            facts.facts()
+                    .forEach(fact -> page.append("<div><dt>")
+                            .append(safe(fact.label()))
+                            .append("</dt><dd>")
+                            .append(safe(fact.value()))
+                            .append("</dd></div>\n"));
             page.append("</dl>\n");
         } else if (block instanceof Block.Table table) {
             table(page, table);
         } else if (block instanceof Block.Ticks ticks) {
             page.append("<ul class=\"ticks\">\n");
-            ticks.steps().forEach(step -> page.append("<li><label><input type=\"checkbox\"> <span>")
-                    .append(safe(step)).append("</span></label></li>\n"));
+            ticks.steps()
+                    .forEach(step -> page.append("<li><label><input type=\"checkbox\"> <span>")
+                            .append(safe(step))
+                            .append("</span></label></li>\n"));
             page.append("</ul>\n");
         } else if (block instanceof Block.Notice notice) {
-            page.append("<div class=\"notice\">\n<p><strong>").append(safe(notice.title()))
+            page.append("<div class=\"notice\">\n<p><strong>")
+                    .append(safe(notice.title()))
                     .append("</strong></p>\n");
             notice.lines().forEach(line -> page.append("<p>").append(safe(line)).append("</p>\n"));
             page.append("</div>\n");
         } else if (block instanceof Block.Patch patch) {
-            page.append("<div class=\"patch\"><span style=\"background:rgb(").append(patch.red()).append(',')
-                    .append(patch.green()).append(',').append(patch.blue()).append(")\"></span><p>")
-                    .append(safe(patch.label())).append("</p></div>\n");
+            page.append("<div class=\"patch\"><span style=\"background:rgb(")
+                    .append(patch.red())
+                    .append(',')
+                    .append(patch.green())
+                    .append(',')
+                    .append(patch.blue())
+                    .append(")\"></span><p>")
+                    .append(safe(patch.label()))
+                    .append("</p></div>\n");
         }
     }
 
     private static void table(StringBuilder page, Block.Table table) {
         page.append("<table>\n<thead><tr>");
         for (Block.Column column : table.columns()) {
-            page.append("<th").append(column.number() ? " class=\"n\"" : "").append('>')
-                    .append(safe(column.title())).append("</th>");
+            page.append("<th")
+                    .append(column.number() ? " class=\"n\"" : "")
+                    .append('>')
+                    .append(safe(column.title()))
+                    .append("</th>");
         }
         page.append("</tr></thead>\n<tbody>\n");
         for (List<String> row : table.rows()) {
             page.append("<tr>");
             for (int i = 0; i < row.size(); i++) {
                 Block.Column column = table.columns().get(i);
-                page.append("<td").append(column.number() ? " class=\"n\"" : "").append(" data-column=\"")
-                        .append(safe(column.title())).append("\">").append(safe(row.get(i))).append("</td>");
+                page.append("<td")
+                        .append(column.number() ? " class=\"n\"" : "")
+                        .append(" data-column=\"")
+                        .append(safe(column.title()))
+                        .append("\">")
+                        .append(safe(row.get(i)))
+                        .append("</td>");
             }
             page.append("</tr>\n");
         }
@@ -110,6 +134,9 @@ public final class HtmlSheet {
     }
 
     private static String safe(String words) {
-        return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return words.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 }

@@ -18,8 +18,7 @@ import tintwright.units.UnitSystem;
 
 /** A fill job as one page for the bench: repairs, recipe, batches, catalyst, times, boxes to tick, cautions. */
 public final class JobSheet {
-    private JobSheet() {
-    }
+    private JobSheet() {}
 
     /**
      * How the colour in the cup stands to the hull.
@@ -27,7 +26,7 @@ public final class JobSheet {
      * @param sentence how far it is apart, and how that is known
      * @param first    what to do before it is used; empty when it is the colour
      */
-    public record Colour(String sentence, String first) { }
+    public record Colour(String sentence, String first) {}
 
     /** @return the page, in the person's units, for a colour nobody has compared to the hull */
     public static Sheet of(FillOrder order, FillPlan plan, UnitSystem units) {
@@ -38,8 +37,8 @@ public final class JobSheet {
     public static Sheet of(FillOrder order, FillPlan plan, UnitSystem units, Optional<Colour> colour) {
         List<Block> blocks = new ArrayList<>();
         Optional<Colour> another = colour.filter(seen -> !seen.first().isEmpty());
-        another.ifPresent(seen -> blocks.add(new Block.Notice("Not the colour of the hull", List.of(seen.sentence(),
-                seen.first()))));
+        another.ifPresent(seen ->
+                blocks.add(new Block.Notice("Not the colour of the hull", List.of(seen.sentence(), seen.first()))));
         blocks.add(new Block.Facts(facts(order, plan, units)));
         if (another.isEmpty()) {
             colour.ifPresent(seen -> blocks.add(new Block.Text(seen.sentence())));
@@ -47,15 +46,19 @@ public final class JobSheet {
         blocks.add(new Block.Text("Catalyst: " + plan.share().words() + ". Source: " + plan.origin() + "."));
         plan.enough().ifPresent(enough -> blocks.add(new Block.Text(enough.words(units))));
         if (!plan.warnings().isEmpty()) {
-            blocks.add(new Block.Notice("Before you start",
-                    plan.warnings().stream().map((Warning warning) -> warning.words(units)).toList()));
+            blocks.add(new Block.Notice(
+                    "Before you start",
+                    plan.warnings().stream()
+                            .map((Warning warning) -> warning.words(units))
+                            .toList()));
         }
         blocks.add(new Block.Heading("Repairs"));
         blocks.add(repairs(plan, units));
         if (!order.recipe().isEmpty()) {
-            blocks.add(new Block.Heading(another.isPresent()
-                    ? "Recipe of what is in the cup, for this job and its spare"
-                    : "Recipe of the colour, for this job and its spare"));
+            blocks.add(new Block.Heading(
+                    another.isPresent()
+                            ? "Recipe of what is in the cup, for this job and its spare"
+                            : "Recipe of the colour, for this job and its spare"));
             blocks.add(recipe(order, plan, units));
         }
         blocks.add(new Block.Heading("Batches, in this order"));
@@ -64,8 +67,12 @@ public final class JobSheet {
         blocks.add(new Block.Facts(plan.timers().stream().map(JobSheet::time).toList()));
         blocks.add(new Block.Heading("Step by step"));
         blocks.add(new Block.Ticks(JobSteps.of(plan, units)));
-        blocks.add(new Block.Notice("Take care", plan.cautions().stream().map(Caution::words).toList()));
-        return new Sheet(title(order), order.colour(), blocks,
+        blocks.add(new Block.Notice(
+                "Take care", plan.cautions().stream().map(Caution::words).toList()));
+        return new Sheet(
+                title(order),
+                order.colour(),
+                blocks,
                 "Worked out with Tintwright. Times and shares are starting points; the data sheet decides.");
     }
 
@@ -76,18 +83,28 @@ public final class JobSheet {
 
     private static List<Block.Fact> facts(FillOrder order, FillPlan plan, UnitSystem units) {
         List<Block.Fact> facts = new ArrayList<>();
-        facts.add(new Block.Fact("At the hull", units.temperature(order.job().conditions().celsius())
-                + (order.job().conditions().humidityPercent().isPresent()
-                ? String.format(Locale.ROOT, ", %.0f %% humidity",
-                        order.job().conditions().humidityPercent().getAsDouble()) : "")));
+        facts.add(new Block.Fact(
+                "At the hull",
+                units.temperature(order.job().conditions().celsius())
+                        + (order.job().conditions().humidityPercent().isPresent()
+                                ? String.format(
+                                        Locale.ROOT,
+                                        ", %.0f %% humidity",
+                                        order.job()
+                                                .conditions()
+                                                .humidityPercent()
+                                                .getAsDouble())
+                                : "")));
         facts.add(new Block.Fact("Working time", plan.time().words()));
         facts.add(new Block.Fact("Coloured gel coat", units.mass(plan.gelCoatGrams())));
         facts.add(new Block.Fact("Gel paste", units.mass(plan.pasteGrams())));
         if (plan.waxMl() > 0) {
-            facts.add(new Block.Fact("Wax solution in the last coats", units.volume(plan.waxMl()) + ", "
-                    + WaxDose.shareWords()));
+            facts.add(new Block.Fact(
+                    "Wax solution in the last coats", units.volume(plan.waxMl()) + ", " + WaxDose.shareWords()));
         }
-        order.job().materials().hidingFilmMm()
+        order.job()
+                .materials()
+                .hidingFilmMm()
                 .ifPresent(mm -> facts.add(new Block.Fact("Hides from", hiding(plan, mm, units))));
         return facts;
     }
@@ -95,7 +112,10 @@ public final class JobSheet {
     /** What the paste does to hiding: every mix of the job with its film. */
     private static String hiding(FillPlan plan, double neatMm, UnitSystem units) {
         List<String> films = new ArrayList<>(List.of(units.film(neatMm) + " neat"));
-        plan.amounts().stream().map(amount -> amount.line().mix()).distinct().filter(mix -> mix.paste() > 0)
+        plan.amounts().stream()
+                .map(amount -> amount.line().mix())
+                .distinct()
+                .filter(mix -> mix.paste() > 0)
                 .forEach(mix -> films.add(units.film(mix.hidingFilmMm(neatMm)) + " at " + mix.ratio()));
         return String.join(", ", films);
     }
@@ -108,13 +128,24 @@ public final class JobSheet {
         List<List<String>> rows = new ArrayList<>();
         for (FillPlan.Amount amount : plan.amounts()) {
             RepairLine line = amount.line();
-            rows.add(List.of(line.name(), line.count() + " × " + line.repair().kind() + ", " + line.lie().words(),
-                    sizes(line, units), line.mix().words(), units.volume(amount.netMl()),
+            rows.add(List.of(
+                    line.name(),
+                    line.count() + " × " + line.repair().kind() + ", "
+                            + line.lie().words(),
+                    sizes(line, units),
+                    line.mix().words(),
+                    units.volume(amount.netMl()),
                     units.volume(amount.mixedMl())));
         }
-        return new Block.Table(List.of(new Block.Column("What", 2.2, false), new Block.Column("Kind", 2.9, false),
-                new Block.Column("Size", 4.5, false), new Block.Column("Gel coat to paste", 2.3, false),
-                new Block.Column("Missing", 1.3, true), new Block.Column("To mix", 1.3, true)), rows);
+        return new Block.Table(
+                List.of(
+                        new Block.Column("What", 2.2, false),
+                        new Block.Column("Kind", 2.9, false),
+                        new Block.Column("Size", 4.5, false),
+                        new Block.Column("Gel coat to paste", 2.3, false),
+                        new Block.Column("Missing", 1.3, true),
+                        new Block.Column("To mix", 1.3, true)),
+                rows);
     }
 
     private static String sizes(RepairLine line, UnitSystem units) {
@@ -132,8 +163,13 @@ public final class JobSheet {
         List<FillOrder.Ingredient> hundred = order.recipeFor(100);
         List<Block.Fact> facts = new ArrayList<>();
         for (FillOrder.Ingredient part : order.recipeFor(needed)) {
-            facts.add(new Block.Fact(part.name(), String.format(Locale.ROOT, "%s (%.2f in 100)",
-                    units.mass(part.grams()), hundred.get(facts.size()).grams())));
+            facts.add(new Block.Fact(
+                    part.name(),
+                    String.format(
+                            Locale.ROOT,
+                            "%s (%.2f in 100)",
+                            units.mass(part.grams()),
+                            hundred.get(facts.size()).grams())));
         }
         return new Block.Facts(facts);
     }
@@ -142,15 +178,26 @@ public final class JobSheet {
         List<List<String>> rows = new ArrayList<>();
         for (Batch batch : plan.batches()) {
             String use = batch.stage().words() + ": "
-                    + String.join(", ", batch.parts().stream().map(Batch.Part::words).toList());
-            rows.add(List.of("" + batch.number(), use, units.mass(batch.gelCoatGrams()),
+                    + String.join(
+                            ", ", batch.parts().stream().map(Batch.Part::words).toList());
+            rows.add(List.of(
+                    "" + batch.number(),
+                    use,
+                    units.mass(batch.gelCoatGrams()),
                     batch.pasteGrams() > 0 ? units.mass(batch.pasteGrams()) : "none",
-                    batch.catalyst().words(units), batch.wax().map(wax -> wax.words(units)).orElse(""),
+                    batch.catalyst().words(units),
+                    batch.wax().map(wax -> wax.words(units)).orElse(""),
                     String.format(Locale.ROOT, "%.0f min", batch.minutes())));
         }
-        return new Block.Table(List.of(new Block.Column("No", 0.6, false), new Block.Column("For", 3.2, false),
-                new Block.Column("Gel coat", 1.4, true), new Block.Column("Paste", 1.4, true),
-                new Block.Column("Catalyst", 5.6, false), new Block.Column("Wax solution", 1.7, false),
-                new Block.Column("Takes", 1, true)), rows);
+        return new Block.Table(
+                List.of(
+                        new Block.Column("No", 0.6, false),
+                        new Block.Column("For", 3.2, false),
+                        new Block.Column("Gel coat", 1.4, true),
+                        new Block.Column("Paste", 1.4, true),
+                        new Block.Column("Catalyst", 5.6, false),
+                        new Block.Column("Wax solution", 1.7, false),
+                        new Block.Column("Takes", 1, true)),
+                rows);
     }
 }

@@ -22,13 +22,12 @@ public final class PdfSheet {
     /** Liberation Sans, which PDFBox carries; open licence, embedding allowed. */
     private static final String TYPEFACE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
-    private PdfSheet() {
-    }
+    private PdfSheet() {}
 
     /** The sheet on this paper: on one page if smaller type can bring it there, else on several. */
     public static byte[] of(Sheet sheet, Paper paper) {
         try (PDDocument document = new PDDocument();
-             InputStream typeface = PDDocument.class.getResourceAsStream(TYPEFACE)) {
+                InputStream typeface = PDDocument.class.getResourceAsStream(TYPEFACE)) {
             if (typeface == null) {
                 throw new IllegalStateException("the PDF library no longer carries its typeface " + TYPEFACE);
             }

@@ -109,8 +109,8 @@ final class Setting {
             }
             double left = paper.margin() + x;
             page.add(new Words(left, y + size * 0.28, size, true, label));
-            page.add(new Words(left + type.width(label, size) * BOLD_SPREAD, y + size * 0.28, size, false,
-                    fact.value()));
+            page.add(new Words(
+                    left + type.width(label, size) * BOLD_SPREAD, y + size * 0.28, size, false, fact.value()));
             x += width + gap;
         }
         y -= size * 0.25;
@@ -135,7 +135,9 @@ final class Setting {
 
     private double[] widths(Block.Table table) {
         double sum = table.columns().stream().mapToDouble(Block.Column::weight).sum();
-        return table.columns().stream().mapToDouble(c -> c.weight() / sum * paper.usableWidth()).toArray();
+        return table.columns().stream()
+                .mapToDouble(c -> c.weight() / sum * paper.usableWidth())
+                .toArray();
     }
 
     private double pad() {
@@ -149,7 +151,8 @@ final class Setting {
     private double rowHeight(List<String> cells, double[] widths, boolean title) {
         int most = 1;
         for (int i = 0; i < widths.length; i++) {
-            most = Math.max(most, type.lines(cells.get(i), size, room(widths[i], title)).size());
+            most = Math.max(
+                    most, type.lines(cells.get(i), size, room(widths[i], title)).size());
         }
         return most * size * 1.15 + size * 0.3;
     }
@@ -165,7 +168,8 @@ final class Setting {
             double lineY = y - size;
             for (String line : type.lines(cells.get(i), size, room(widths[i], title))) {
                 double shift = table.columns().get(i).number()
-                        ? widths[i] - 2 * pad() - type.width(line, size) * (title ? BOLD_SPREAD : 1) : 0;
+                        ? widths[i] - 2 * pad() - type.width(line, size) * (title ? BOLD_SPREAD : 1)
+                        : 0;
                 page.add(new Words(x + pad() + shift, lineY, size, title, line));
                 lineY -= size * 1.15;
             }
@@ -253,8 +257,13 @@ final class Setting {
             String number = pages.size() == 1 ? "" : "page " + (i + 1) + " of " + pages.size();
             double room = paper.usableWidth() - type.width(number, small) - small;
             if (!footer.isBlank()) {
-                pages.get(i).add(new Words(paper.margin(), paper.margin(), small, false,
-                        type.lines(footer, small, room).get(0)));
+                pages.get(i)
+                        .add(new Words(
+                                paper.margin(),
+                                paper.margin(),
+                                small,
+                                false,
+                                type.lines(footer, small, room).get(0)));
             }
             if (!number.isEmpty()) {
                 double x = paper.width() - paper.margin() - type.width(number, small);

@@ -5,8 +5,7 @@ import java.util.List;
 
 /** A {@link Sheet} as plain lines for a terminal. */
 public final class TextSheet {
-    private TextSheet() {
-    }
+    private TextSheet() {}
 
     /** @return the lines from top to bottom; no trailing blanks */
     public static List<String> of(Sheet sheet) {
@@ -47,7 +46,8 @@ public final class TextSheet {
                 lines.add("  " + row.get(0));
                 for (int i = 1; i < row.size(); i++) {
                     if (!row.get(i).isBlank()) {
-                        lines.add("      " + table.columns().get(i).title() + ": " + row.get(i).replace("\n", "; "));
+                        lines.add("      " + table.columns().get(i).title() + ": "
+                                + row.get(i).replace("\n", "; "));
                     }
                 }
             }

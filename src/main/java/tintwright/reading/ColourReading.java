@@ -14,8 +14,9 @@ import tintwright.colour.Viewing;
  * @param film       wet or cured
  * @param photo      the photo it was read from: readings of one photo share one unknown bias; empty otherwise
  */
-public record ColourReading(Lab lab, Covariance covariance, Geometry geometry, FilmState film,
-        Optional<PhotoBias> photo) implements Reading {
+public record ColourReading(
+        Lab lab, Covariance covariance, Geometry geometry, FilmState film, Optional<PhotoBias> photo)
+        implements Reading {
     /** Repeatability of a pocket colorimeter on each axis; common practice, no source. */
     public static final double USUAL_NOISE = 0.3;
 
@@ -25,8 +26,7 @@ public record ColourReading(Lab lab, Covariance covariance, Geometry geometry, F
      * @param photo      name of the photo
      * @param covariance how wide the shared error is, in Lab units
      */
-    public record PhotoBias(String photo, Covariance covariance) {
-    }
+    public record PhotoBias(String photo, Covariance covariance) {}
 
     @Override
     public Optional<Lab> colour(Viewing viewing) {

@@ -14,11 +14,15 @@ import tintwright.colour.Viewing;
  * @param noise    standard deviation of one reflectance, 0 to 0.2
  * @param sigma    standard deviation of L*, a* and b* when there is no spectrum, 0 or more
  */
-public record Conditions(Optional<Viewing> viewing, Optional<Geometry> geometry, FilmState film, double noise,
-        double sigma) {
+public record Conditions(
+        Optional<Viewing> viewing, Optional<Geometry> geometry, FilmState film, double noise, double sigma) {
     /** A cured film and a usual instrument; light, observer and geometry must stand in the file. */
-    public static final Conditions AS_IN_THE_FILE = new Conditions(Optional.empty(), Optional.empty(),
-            FilmState.CURED, SpectralReading.USUAL_NOISE, ColourReading.USUAL_NOISE);
+    public static final Conditions AS_IN_THE_FILE = new Conditions(
+            Optional.empty(),
+            Optional.empty(),
+            FilmState.CURED,
+            SpectralReading.USUAL_NOISE,
+            ColourReading.USUAL_NOISE);
 
     public Conditions {
         if (!(noise >= 0 && noise <= 0.2)) {

@@ -13,8 +13,8 @@ package tintwright.reading;
 public record Covariance(double ll, double la, double lb, double aa, double ab, double bb) {
     public Covariance {
         if (!Double.isFinite(ll + la + lb + aa + ab + bb) || ll < 0 || aa < 0 || bb < 0) {
-            throw new IllegalArgumentException("variances of L*, a*, b* must be finite and 0 or more, were "
-                    + ll + ", " + aa + ", " + bb);
+            throw new IllegalArgumentException(
+                    "variances of L*, a*, b* must be finite and 0 or more, were " + ll + ", " + aa + ", " + bb);
         }
     }
 
@@ -33,12 +33,11 @@ public record Covariance(double ll, double la, double lb, double aa, double ab, 
 
     /** @param m symmetric, rows and columns in the order L*, a*, b* */
     public static Covariance of(double[][] m) {
-        return new Covariance(m[0][0], (m[0][1] + m[1][0]) / 2, (m[0][2] + m[2][0]) / 2,
-                m[1][1], (m[1][2] + m[2][1]) / 2, m[2][2]);
+        return new Covariance(
+                m[0][0], (m[0][1] + m[1][0]) / 2, (m[0][2] + m[2][0]) / 2, m[1][1], (m[1][2] + m[2][1]) / 2, m[2][2]);
     }
 
     public Covariance plus(Covariance other) {
-        return new Covariance(ll + other.ll, la + other.la, lb + other.lb, aa + other.aa, ab + other.ab,
-                bb + other.bb);
+        return new Covariance(ll + other.ll, la + other.la, lb + other.lb, aa + other.aa, ab + other.ab, bb + other.bb);
     }
 }

@@ -6,5 +6,4 @@ package tintwright.reading;
  * @param name    what the instrument or the person called it; may be empty
  * @param reading what was measured
  */
-public record NamedReading(String name, Reading reading) {
-}
+public record NamedReading(String name, Reading reading) {}

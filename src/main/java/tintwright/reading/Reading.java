@@ -1,8 +1,8 @@
 package tintwright.reading;
 
 import java.util.Optional;
-import tintwright.colour.Lab;
 import tintwright.colour.Geometry;
+import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 
 /** One thing measured once: a spectrum, or only its colour under one light. */

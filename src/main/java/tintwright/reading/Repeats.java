@@ -35,8 +35,7 @@ public final class Repeats {
     /** A reading that states no noise at all is still not perfect. */
     private static final double LEAST_VARIANCE = 1e-6;
 
-    private Repeats() {
-    }
+    private Repeats() {}
 
     /**
      * What the repeats say together.
@@ -50,8 +49,16 @@ public final class Repeats {
      * @param torn       true when two readings lie further apart than they state they can, so that nobody knows which
      *                   one is wrong
      */
-    public record Combined(Lab mean, Covariance covariance, Optional<Spectrum> spectrum, double noise,
-            List<Integer> kept, List<Integer> leftOut, boolean torn, Geometry geometry, FilmState film) {
+    public record Combined(
+            Lab mean,
+            Covariance covariance,
+            Optional<Spectrum> spectrum,
+            double noise,
+            List<Integer> kept,
+            List<Integer> leftOut,
+            boolean torn,
+            Geometry geometry,
+            FilmState film) {
         /** @return the repeats as one reading: spectral when all of them were */
         public Reading asReading() {
             if (spectrum.isPresent()) {
@@ -97,8 +104,16 @@ public final class Repeats {
         double[] reflectance = new double[Grid.INSIDE.count()];
         double noise = average(spectra, stated, reflectance);
         Spectrum together = Spectrum.of(Grid.INSIDE, reflectance);
-        return new Combined(Lab.of(together, viewing), sure, Optional.of(together), noise, kept, leftOut, torn,
-                first.geometry(), first.film());
+        return new Combined(
+                Lab.of(together, viewing),
+                sure,
+                Optional.of(together),
+                noise,
+                kept,
+                leftOut,
+                torn,
+                first.geometry(),
+                first.film());
     }
 
     private static List<Lab> colours(List<Reading> readings, Viewing viewing) {
@@ -114,8 +129,10 @@ public final class Repeats {
                         + " must be wet or both cured, both with or both without gloss");
             }
             int number = i + 1;
-            colours.add(reading.colour(viewing).orElseThrow(() -> new IllegalArgumentException("reading " + number
-                    + " was made under another light than " + viewing + " and has no spectrum; read it again")));
+            colours.add(reading.colour(viewing)
+                    .orElseThrow(() ->
+                            new IllegalArgumentException("reading " + number + " was made under another light than "
+                                    + viewing + " and has no spectrum; read it again")));
         }
         return colours;
     }
@@ -130,7 +147,9 @@ public final class Repeats {
             Reading reading = readings.get(kept.get(k));
             double variance = trace(stated(reading, colours.get(kept.get(k))));
             // What a photo's readings share weighs on each of them as often as there are of them.
-            variance += photo(reading).map(bias -> ofPhoto.get(bias.photo()) * trace(bias.covariance().toArray()))
+            variance += photo(reading)
+                    .map(bias ->
+                            ofPhoto.get(bias.photo()) * trace(bias.covariance().toArray()))
                     .orElse(0.0);
             weights[k] = 1 / Math.max(variance, LEAST_VARIANCE);
             sum += weights[k];
@@ -190,7 +209,9 @@ public final class Repeats {
             for (int i = 0; i < 2; i++) {
                 variance += stated(readings.get(i), colours.get(i))[axis][axis];
                 int at = axis;
-                variance += photo(readings.get(i)).map(bias -> bias.covariance().toArray()[at][at]).orElse(0.0);
+                variance += photo(readings.get(i))
+                        .map(bias -> bias.covariance().toArray()[at][at])
+                        .orElse(0.0);
             }
             double off = axes(colours.get(0))[axis] - axes(colours.get(1))[axis];
             far += off * off / variance;
@@ -198,8 +219,8 @@ public final class Repeats {
         return Math.sqrt(far) > OUTLIER;
     }
 
-    private static Covariance covariance(List<Reading> readings, List<Lab> colours, List<Integer> kept,
-            double[] weights, double[] mean) {
+    private static Covariance covariance(
+            List<Reading> readings, List<Lab> colours, List<Integer> kept, double[] weights, double[] mean) {
         int n = kept.size();
         double[][] sum = new double[3][3];
         Map<String, Double> ofPhoto = new HashMap<>();
@@ -210,8 +231,9 @@ public final class Repeats {
             double[][] stated = stated(readings.get(i), colours.get(i));
             for (int r = 0; r < 3; r++) {
                 for (int c = 0; c < 3; c++) {
-                    sum[r][c] += weights[k] * weights[k] * (STATED_COUNTS_AS * stated[r][c]
-                            + n * (lab[r] - mean[r]) * (lab[c] - mean[c]));
+                    sum[r][c] += weights[k]
+                            * weights[k]
+                            * (STATED_COUNTS_AS * stated[r][c] + n * (lab[r] - mean[r]) * (lab[c] - mean[c]));
                 }
             }
             double weight = weights[k];
@@ -266,8 +288,10 @@ public final class Repeats {
             double[] here = axes(colour);
             for (int r = 0; r < 3; r++) {
                 for (int c = 0; c < 3; c++) {
-                    sum[r][c] += (there[r] - here[r]) * (there[c] - here[c])
-                            * (spectral.noise() / step) * (spectral.noise() / step);
+                    sum[r][c] += (there[r] - here[r])
+                            * (there[c] - here[c])
+                            * (spectral.noise() / step)
+                            * (spectral.noise() / step);
                 }
             }
         }

@@ -20,6 +20,7 @@ final class CurvePrior {
     private static final double SMOOTH_NM = 60;
     /** Correlation length of its finer part, nm, and the share of variance that is fine. */
     private static final double FINE_NM = 20;
+
     private static final double FINE_SHARE = 0.15;
     /** Directions with less variance than this (a hundredth in ln) are left out. */
     private static final double LEAST_VARIANCE = 1e-4;
@@ -51,8 +52,10 @@ final class CurvePrior {
                 double apart = (i - j) * Grid.INSIDE.stepNm();
                 double smooth = (1 - FINE_SHARE) * Math.exp(-apart * apart / (2 * SMOOTH_NM * SMOOTH_NM))
                         + FINE_SHARE * Math.exp(-apart * apart / (2 * FINE_NM * FINE_NM));
-                covariance.set(i, j, strength * strength + shape[i] * shape[j] * smooth
-                        + slope[i] * slope[j] * shiftNm * shiftNm);
+                covariance.set(
+                        i,
+                        j,
+                        strength * strength + shape[i] * shape[j] * smooth + slope[i] * slope[j] * shiftNm * shiftNm);
             }
         }
         return new CurvePrior(middle.clone(), principal(covariance));
@@ -70,8 +73,10 @@ final class CurvePrior {
             order[i] = i;
             rank += eigen.getEigenvalue(i).getReal() > LEAST_VARIANCE ? 1 : 0;
         }
-        java.util.Arrays.sort(order, java.util.Comparator.comparingDouble(
-                i -> -eigen.getEigenvalue(i).getReal()));
+        java.util.Arrays.sort(
+                order,
+                java.util.Comparator.comparingDouble(
+                        i -> -eigen.getEigenvalue(i).getReal()));
         double[][] basis = new double[N][rank];
         for (int k = 0; k < rank; k++) {
             DMatrixRMaj vector = eigen.getEigenVector(order[k]);

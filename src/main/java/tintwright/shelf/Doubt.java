@@ -10,5 +10,4 @@ package tintwright.shelf;
  * @param others  how many other chips hold that tint
  * @param words   the doubt in one or two sentences
  */
-public record Doubt(String chipId, String partId, double factor, double misfit, int others, String words) {
-}
+public record Doubt(String chipId, String partId, double factor, double misfit, int others, String words) {}

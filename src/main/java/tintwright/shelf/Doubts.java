@@ -13,6 +13,7 @@ import java.util.Optional;
 final class Doubts {
     /** Squared misfit for each value read, above which a chip contradicts the rest: about four deviations. */
     private static final double CONTRADICTS = 4.0;
+
     private static final int MOST_SUSPECTS = 8;
     private static final int MANY_CHIPS = 8000;
     private static final double[] FACTORS = factors();
@@ -47,7 +48,8 @@ final class Doubts {
         Shelf shelf = knowledge.shelf();
         List<Chip> others = new ArrayList<>(shelf.chips());
         others.addAll(extra);
-        Chip chip = others.stream().filter(c -> c.id().equals(chipId)).findFirst().orElseThrow();
+        Chip chip =
+                others.stream().filter(c -> c.id().equals(chipId)).findFirst().orElseThrow();
         others.remove(chip);
         Knowledge rest = knowledge.near(shelf.withChips(others));
         double misfit = misfit(rest, chip, chip.parts());
@@ -71,9 +73,11 @@ final class Doubts {
             }
         }
         String tint = suspect;
-        int count = (int) others.stream().filter(c -> !tint.isEmpty() && c.parts().grams(tint) > 0).count();
-        return Optional.of(new Doubt(chipId, suspect, bestFactor, Math.sqrt(misfit), count,
-                words(chipId, suspect, bestFactor, count)));
+        int count = (int) others.stream()
+                .filter(c -> !tint.isEmpty() && c.parts().grams(tint) > 0)
+                .count();
+        return Optional.of(new Doubt(
+                chipId, suspect, bestFactor, Math.sqrt(misfit), count, words(chipId, suspect, bestFactor, count)));
     }
 
     private static Parts scaled(Parts parts, String id, double factor) {
@@ -87,12 +91,16 @@ final class Doubts {
         double worst = 0;
         for (Reading3 reading : Reading3.of(chip)) {
             Prediction foretold = rest.predict(parts, reading.lab().viewing(), reading.geometry());
-            double[][] covariance = foretold.covariance().plus(reading.covariance()).toArray();
+            double[][] covariance =
+                    foretold.covariance().plus(reading.covariance()).toArray();
             for (int i = 0; i < 3; i++) {
                 covariance[i][i] += 0.25 * 0.25;
             }
-            double[] miss = {reading.lab().lightness() - foretold.lab().lightness(),
-                reading.lab().a() - foretold.lab().a(), reading.lab().b() - foretold.lab().b()};
+            double[] miss = {
+                reading.lab().lightness() - foretold.lab().lightness(),
+                reading.lab().a() - foretold.lab().a(),
+                reading.lab().b() - foretold.lab().b()
+            };
             Factor.of(covariance).forward(miss);
             worst = Math.max(worst, (miss[0] * miss[0] + miss[1] * miss[1] + miss[2] * miss[2]) / 3);
         }
@@ -106,12 +114,13 @@ final class Doubts {
         }
         String name = knowledge.shelf().nameOf(tint);
         double times = factor < 1 ? 1 / factor : factor;
-        String amount = times >= 1.95 ? String.format(Locale.ROOT, "%.0f times ", times)
+        String amount = times >= 1.95
+                ? String.format(Locale.ROOT, "%.0f times ", times)
                 : String.format(Locale.ROOT, "%.1f times ", times);
         String side = factor < 1 ? "weaker" : "stronger";
-        String rest = others == 0 ? "than tints of its kind are" : others == 1 ? "than the other chip does"
-                : "than the other " + others + " do";
-        return "Chip " + chipId + " says " + name + " is " + amount + side + " " + rest
-                + ". Was it weighed right?";
+        String rest = others == 0
+                ? "than tints of its kind are"
+                : others == 1 ? "than the other chip does" : "than the other " + others + " do";
+        return "Chip " + chipId + " says " + name + " is " + amount + side + " " + rest + ". Was it weighed right?";
     }
 }

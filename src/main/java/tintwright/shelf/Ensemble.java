@@ -44,8 +44,14 @@ public final class Ensemble {
      * @param lab       filled with L*, a*, b*
      * @param work      31 values to work in
      */
-    public void colour(int version, int[] partIndex, double[] shares, LabBatch projection, Geometry geometry,
-            double[] lab, double[] work) {
+    public void colour(
+            int version,
+            int[] partIndex,
+            double[] shares,
+            LabBatch projection,
+            Geometry geometry,
+            double[] lab,
+            double[] work) {
         double[][] absorb = k[version];
         double[][] scatter = s[version];
         for (int w = 0; w < N; w++) {
@@ -82,8 +88,8 @@ public final class Ensemble {
         double[] draw = new double[3];
         for (int version = 0; version < out.length; version++) {
             for (int axis = 0; axis < 3; axis++) {
-                draw[axis] = known != null ? known[version][axis]
-                        : version % 2 == 1 ? -draw[axis] : random.nextGaussian();
+                draw[axis] =
+                        known != null ? known[version][axis] : version % 2 == 1 ? -draw[axis] : random.nextGaussian();
             }
             out[version] = factor.times(draw);
         }

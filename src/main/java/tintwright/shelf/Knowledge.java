@@ -12,10 +12,10 @@ import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
 import tintwright.colour.LabBatch;
-import tintwright.optics.KubelkaMunk;
-import tintwright.optics.Surface;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
+import tintwright.optics.KubelkaMunk;
+import tintwright.optics.Surface;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
@@ -32,6 +32,7 @@ public final class Knowledge {
     public static final double WEIGHING_GRAMS = 0.006;
     /** The step of a usual pocket scale, grams. */
     private static final double USUAL_STEP = 0.01;
+
     private static final int VERSIONS = 160;
     private static final long SEED = 20260101L;
 
@@ -45,8 +46,7 @@ public final class Knowledge {
     private Ensemble ensemble;
     private List<Doubt> doubts;
 
-    private Knowledge(Shelf shelf, List<Chip> extra, Map<String, Map<String, Double>> weighedWithin,
-            double[] start) {
+    private Knowledge(Shelf shelf, List<Chip> extra, Map<String, Map<String, Double>> weighedWithin, double[] start) {
         this.shelf = shelf;
         this.extra = List.copyOf(extra);
         this.weighedWithin = Map.copyOf(weighedWithin);
@@ -283,8 +283,8 @@ public final class Knowledge {
     }
 
     private static Reading placeholder(Viewing viewing, Geometry geometry) {
-        return new ColourReading(new Lab(50, 0, 0, viewing), Covariance.same(1), geometry, FilmState.CURED,
-                java.util.Optional.empty());
+        return new ColourReading(
+                new Lab(50, 0, 0, viewing), Covariance.same(1), geometry, FilmState.CURED, java.util.Optional.empty());
     }
 
     /** @return equally likely versions of the shelf, made when first asked for */
@@ -362,7 +362,9 @@ public final class Knowledge {
 
     /** @return how many chips hold this part */
     public int chipsWith(String id) {
-        return (int) shelf.chips().stream().filter(chip -> chip.parts().grams(id) > 0).count();
+        return (int) shelf.chips().stream()
+                .filter(chip -> chip.parts().grams(id) > 0)
+                .count();
     }
 
     /**
@@ -396,8 +398,11 @@ public final class Knowledge {
                     suspects.merge(observations.get(i).chipId(), learning.weight(i), Math::min);
                 }
             }
-            doubts = new Doubts(this, extra).about(suspects.entrySet().stream()
-                    .sorted(Map.Entry.comparingByValue()).map(Map.Entry::getKey).toList());
+            doubts = new Doubts(this, extra)
+                    .about(suspects.entrySet().stream()
+                            .sorted(Map.Entry.comparingByValue())
+                            .map(Map.Entry::getKey)
+                            .toList());
         }
         return doubts;
     }

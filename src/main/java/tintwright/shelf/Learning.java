@@ -12,6 +12,7 @@ import java.util.List;
 final class Learning {
     /** Degrees of freedom of the Student t: few, so that a chip far off counts little. */
     private static final double FREEDOM = 5;
+
     private static final int MOST_STEPS = 40;
     private static final int MOST_HALVINGS = 6;
     /** A step shorter than this, in prior standard deviations, ends the search. */
@@ -92,8 +93,7 @@ final class Learning {
             double misfit = observation.misfit();
             double m = observation.size();
             // Gaussian while the weight is 1, logarithmic beyond; both meet with the same slope.
-            sum += misfit <= m ? misfit / 2
-                    : m / 2 + (FREEDOM + m) / 2 * Math.log((FREEDOM + misfit) / (FREEDOM + m));
+            sum += misfit <= m ? misfit / 2 : m / 2 + (FREEDOM + m) / 2 * Math.log((FREEDOM + misfit) / (FREEDOM + m));
         }
         return sum;
     }

@@ -14,8 +14,7 @@ import tintwright.reading.Reading;
  * @param readings what was read from it; may be empty
  * @param setAside day it was set aside, when known
  */
-public record Leftover(String id, String name, Parts parts, List<Reading> readings,
-        Optional<LocalDate> setAside) {
+public record Leftover(String id, String name, Parts parts, List<Reading> readings, Optional<LocalDate> setAside) {
     public Leftover {
         Names.check("leftover", id, name);
         readings = List.copyOf(readings);

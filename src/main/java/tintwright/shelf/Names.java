@@ -2,8 +2,7 @@ package tintwright.shelf;
 
 /** One rule for the identities on a shelf. */
 final class Names {
-    private Names() {
-    }
+    private Names() {}
 
     static void check(String what, String id, String name) {
         if (id == null || id.isBlank()) {

@@ -1,9 +1,9 @@
 package tintwright.shelf;
 
 import java.util.Map;
+import tintwright.colour.Grid;
 import tintwright.colour.LabBatch;
 import tintwright.colour.Spectrum;
-import tintwright.colour.Grid;
 import tintwright.colour.Viewing;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
@@ -19,6 +19,7 @@ final class Observation {
     private static final int N = Unknowns.WAVELENGTHS;
     /** What the film model itself is off by, in reflectance, as a share of it; common practice, no source. */
     private static final double MODEL_SHARE = 0.003;
+
     private static final double MODEL_FLOOR = 0.0005;
     /** The same in Lab units. */
     private static final double MODEL_LAB = 0.1;
@@ -42,15 +43,21 @@ final class Observation {
     private final double[][] labSlope = new double[3][N];
     /** Filled by {@link #evaluate}: residual and slope, both whitened. */
     final double[] residual;
+
     final double[][] slope;
 
-    Observation(String chipId, Map<Integer, Double> gramsByPart, double[] weighingGrams, Reading reading,
+    Observation(
+            String chipId,
+            Map<Integer, Double> gramsByPart,
+            double[] weighingGrams,
+            Reading reading,
             Unknowns unknowns) {
         this.chipId = chipId;
         this.weighingGrams = weighingGrams;
         this.reading = reading;
         int[] parts = gramsByPart.keySet().stream().mapToInt(Integer::intValue).toArray();
-        this.grams = gramsByPart.values().stream().mapToDouble(Double::doubleValue).toArray();
+        this.grams =
+                gramsByPart.values().stream().mapToDouble(Double::doubleValue).toArray();
         this.total = java.util.Arrays.stream(grams).sum();
         this.shares = new double[grams.length];
         for (int i = 0; i < grams.length; i++) {
@@ -71,14 +78,16 @@ final class Observation {
         } else {
             projection = LabBatch.of(viewing(reading), Grid.INSIDE);
             target = new double[3];
-            labCovariance = labTarget(reading, target).plus(Covariance.same(
-                    Math.hypot(MODEL_LAB, reading.film() == FilmState.WET ? WET_STRAY : 0))).toArray();
+            labCovariance = labTarget(reading, target)
+                    .plus(Covariance.same(Math.hypot(MODEL_LAB, reading.film() == FilmState.WET ? WET_STRAY : 0)))
+                    .toArray();
             variance = null;
         }
         int m = target.length;
         columns = columns(unknowns);
         photoBias = reading instanceof ColourReading colour && colour.photo().isPresent()
-                ? Factor.of(positive(colour.photo().get().covariance())) : null;
+                ? Factor.of(positive(colour.photo().get().covariance()))
+                : null;
         residual = new double[m];
         slope = new double[m][columns.length];
     }
@@ -120,7 +129,8 @@ final class Observation {
     private int[] columns(Unknowns unknowns) {
         int[] own = film.columns();
         boolean wet = reading.film() == FilmState.WET;
-        boolean photo = reading instanceof ColourReading colour && colour.photo().isPresent();
+        boolean photo =
+                reading instanceof ColourReading colour && colour.photo().isPresent();
         int[] all = java.util.Arrays.copyOf(own, own.length + (wet ? 3 : 0) + (photo ? 3 : 0));
         int next = own.length;
         for (int axis = 0; wet && axis < 3; axis++) {

@@ -20,11 +20,13 @@ record PartPrior(CurvePrior absorption, CurvePrior scattering, boolean paste) {
     private static final double SHAPE = 0.25;
     /** What the shape may wander more where a pigment hardly absorbs: traces of anything show there. */
     private static final double SHAPE_IN_THE_CLEAR = 0.7;
+
     private static final double EDGE_SHIFT_NM = 7;
     private static final double SCATTER_STRENGTH = 0.4;
     private static final double SCATTER_SHAPE = 0.25;
     /** An unknown pigment may be anything. */
     private static final double UNKNOWN_STRENGTH = 1.2;
+
     private static final double UNKNOWN_SCATTER = 0.8;
     private static final double UNKNOWN_SHAPE = 1.6;
 
@@ -60,7 +62,11 @@ record PartPrior(CurvePrior absorption, CurvePrior scattering, boolean paste) {
         }
         return new PartPrior(
                 CurvePrior.of(lnK, unknown ? UNKNOWN_STRENGTH : OWN_STRENGTH, shapeK, EDGE_SHIFT_NM),
-                CurvePrior.of(FamilyCurve.of(family).lnS(), unknown ? UNKNOWN_SCATTER : SCATTER_STRENGTH, shapeS, EDGE_SHIFT_NM),
+                CurvePrior.of(
+                        FamilyCurve.of(family).lnS(),
+                        unknown ? UNKNOWN_SCATTER : SCATTER_STRENGTH,
+                        shapeS,
+                        EDGE_SHIFT_NM),
                 true);
     }
 
@@ -77,7 +83,6 @@ record PartPrior(CurvePrior absorption, CurvePrior scattering, boolean paste) {
             shapeK[i] = 0.6;
             shapeS[i] = 0.03;
         }
-        return new PartPrior(CurvePrior.of(lnK, 0.7, shapeK, 3),
-                CurvePrior.of(lnS, scatterStrength, shapeS, 0), false);
+        return new PartPrior(CurvePrior.of(lnK, 0.7, shapeK, 3), CurvePrior.of(lnS, scatterStrength, shapeS, 0), false);
     }
 }

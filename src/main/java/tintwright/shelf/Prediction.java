@@ -11,5 +11,4 @@ import tintwright.reading.Covariance;
  * @param lab         its colour under the light asked for
  * @param covariance  how far the true colour may lie from it, from what is not known of the parts
  */
-public record Prediction(Spectrum reflectance, Lab lab, Covariance covariance) {
-}
+public record Prediction(Spectrum reflectance, Lab lab, Covariance covariance) {}

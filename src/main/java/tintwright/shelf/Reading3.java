@@ -20,13 +20,15 @@ record Reading3(Lab lab, Covariance covariance, Geometry geometry) {
         for (Reading reading : chip.readings()) {
             Covariance wet = Covariance.same(reading.film() == FilmState.WET ? 2.5 : 0);
             if (reading instanceof ColourReading colour) {
-                Covariance shared = colour.photo().map(ColourReading.PhotoBias::covariance)
-                        .orElse(Covariance.same(0));
-                list.add(new Reading3(colour.lab(), colour.covariance().plus(shared).plus(wet),
-                        colour.geometry()));
+                Covariance shared =
+                        colour.photo().map(ColourReading.PhotoBias::covariance).orElse(Covariance.same(0));
+                list.add(new Reading3(
+                        colour.lab(), colour.covariance().plus(shared).plus(wet), colour.geometry()));
             } else {
-                list.add(new Reading3(reading.colour(Viewing.D65_10).orElseThrow(),
-                        Covariance.same(SPECTRAL_NOISE).plus(wet), reading.geometry()));
+                list.add(new Reading3(
+                        reading.colour(Viewing.D65_10).orElseThrow(),
+                        Covariance.same(SPECTRAL_NOISE).plus(wet),
+                        reading.geometry()));
             }
         }
         return list;

@@ -15,8 +15,13 @@ import java.util.Optional;
  * @param leftovers cups set aside
  * @param chips     samples of known parts
  */
-public record Shelf(String name, List<Base> bases, List<Tint> tints, List<Paste> pastes,
-        List<Leftover> leftovers, List<Chip> chips) {
+public record Shelf(
+        String name,
+        List<Base> bases,
+        List<Tint> tints,
+        List<Paste> pastes,
+        List<Leftover> leftovers,
+        List<Chip> chips) {
     /**
      * @throws IllegalArgumentException when there is no base, two things share an id, or a chip or leftover
      *         names a part that does not stand on the shelf
@@ -41,8 +46,7 @@ public record Shelf(String name, List<Base> bases, List<Tint> tints, List<Paste>
             chip.parts().grams().keySet().forEach(id -> mustStand(seen, id, "chip \"" + chip.id() + "\""));
         }
         for (Leftover leftover : leftovers) {
-            leftover.parts().grams().keySet()
-                    .forEach(id -> mustStand(seen, id, "leftover \"" + leftover.id() + "\""));
+            leftover.parts().grams().keySet().forEach(id -> mustStand(seen, id, "leftover \"" + leftover.id() + "\""));
         }
     }
 
@@ -61,8 +65,8 @@ public record Shelf(String name, List<Base> bases, List<Tint> tints, List<Paste>
                     + "\", which is not on the shelf: add it as a base or tint, or correct the name");
         }
         if (what.equals("paste")) {
-            throw new IllegalArgumentException(where + " holds the paste \"" + id
-                    + "\": chips and leftovers are of base and tints only");
+            throw new IllegalArgumentException(
+                    where + " holds the paste \"" + id + "\": chips and leftovers are of base and tints only");
         }
     }
 
@@ -80,7 +84,9 @@ public record Shelf(String name, List<Base> bases, List<Tint> tints, List<Paste>
 
     /** @return the name of a base, tint or leftover; the id itself when nothing has it */
     public String nameOf(String id) {
-        return base(id).map(Base::name).or(() -> tint(id).map(Tint::name)).or(() -> leftover(id).map(Leftover::name))
+        return base(id).map(Base::name)
+                .or(() -> tint(id).map(Tint::name))
+                .or(() -> leftover(id).map(Leftover::name))
                 .orElse(id);
     }
 

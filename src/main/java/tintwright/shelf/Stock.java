@@ -12,7 +12,10 @@ import java.util.OptionalDouble;
  * @param openedOn        day the can was opened
  * @param shelfLifeMonths months it keeps after that day, by its data sheet; empty when not known
  */
-public record Stock(OptionalDouble gramsLeft, OptionalDouble pricePerKg, Optional<LocalDate> openedOn,
+public record Stock(
+        OptionalDouble gramsLeft,
+        OptionalDouble pricePerKg,
+        Optional<LocalDate> openedOn,
         Optional<Integer> shelfLifeMonths) {
     /** Nothing is known. */
     public static final Stock UNKNOWN =
@@ -26,8 +29,7 @@ public record Stock(OptionalDouble gramsLeft, OptionalDouble pricePerKg, Optiona
             throw new IllegalArgumentException("price must be 0 or more, was " + pricePerKg.getAsDouble());
         }
         if (shelfLifeMonths.isPresent() && shelfLifeMonths.get() < 0) {
-            throw new IllegalArgumentException("shelf life must be 0 months or more, was "
-                    + shelfLifeMonths.get());
+            throw new IllegalArgumentException("shelf life must be 0 months or more, was " + shelfLifeMonths.get());
         }
     }
 

@@ -11,8 +11,14 @@ package tintwright.shelf;
  * @param dropGrams    mass of one drop from its bottle, grams, above 0
  * @param stock        how much there is
  */
-public record Tint(String id, String name, PigmentFamily family, double loadingLimit, double density,
-        double dropGrams, Stock stock) {
+public record Tint(
+        String id,
+        String name,
+        PigmentFamily family,
+        double loadingLimit,
+        double density,
+        double dropGrams,
+        Stock stock) {
     /** One US fluid ounce in a quart is 3.1 % by volume (a gel coat maker's limit for its own pastes). */
     public static final double USUAL_LOADING_LIMIT = 0.04;
     /** Usual density of a paste, g/ml; common practice, no source. */

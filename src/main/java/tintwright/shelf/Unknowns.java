@@ -36,7 +36,8 @@ final class Unknowns {
         int next = 0;
         for (int i = 0; i < start.length; i++) {
             start[i] = next;
-            next += priors.get(i).absorption().rank() + priors.get(i).scattering().rank();
+            next += priors.get(i).absorption().rank()
+                    + priors.get(i).scattering().rank();
         }
         sharedStrength = next++;
         wetShift = next;
@@ -143,6 +144,5 @@ final class Unknowns {
      * @param k absorption per mass, the first base's scattering being about 1
      * @param s scattering per mass
      */
-    record Curves(double[][] k, double[][] s) {
-    }
+    record Curves(double[][] k, double[][] s) {}
 }

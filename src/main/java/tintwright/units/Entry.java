@@ -14,14 +14,31 @@ public final class Entry {
     private static final Pattern SHAPE = Pattern.compile(
             "\\s*(-?)(?:(\\d+)\\s+)?(\\d+(?:\\.\\d*)?|\\.\\d+)(?:\\s*/\\s*(\\d+))?\\s*(°?[a-z\"µ ]*?)\\s*");
     private static final Pattern GROUPED = Pattern.compile("\\d,\\d{3}(?!\\d)");
-    private static final Map<String, Double> LENGTHS = Map.of("mm", 1.0, "cm", 10.0, "m", 1000.0,
-            "in", Units.MM_PER_INCH, "inch", Units.MM_PER_INCH, "\"", Units.MM_PER_INCH, "ft", Units.MM_PER_FOOT,
-            "mil", Units.MM_PER_MIL, "µm", 0.001, "um", 0.001);
-    private static final Map<String, Double> MASSES = Map.of("g", 1.0, "kg", 1000.0, "oz", Units.GRAMS_PER_OUNCE,
-            "lb", 16 * Units.GRAMS_PER_OUNCE);
+    private static final Map<String, Double> LENGTHS = Map.of(
+            "mm",
+            1.0,
+            "cm",
+            10.0,
+            "m",
+            1000.0,
+            "in",
+            Units.MM_PER_INCH,
+            "inch",
+            Units.MM_PER_INCH,
+            "\"",
+            Units.MM_PER_INCH,
+            "ft",
+            Units.MM_PER_FOOT,
+            "mil",
+            Units.MM_PER_MIL,
+            "µm",
+            0.001,
+            "um",
+            0.001);
+    private static final Map<String, Double> MASSES =
+            Map.of("g", 1.0, "kg", 1000.0, "oz", Units.GRAMS_PER_OUNCE, "lb", 16 * Units.GRAMS_PER_OUNCE);
 
-    private Entry() {
-    }
+    private Entry() {}
 
     /**
      * @param quantity what is asked for, for the refusal: "depth"
@@ -86,8 +103,7 @@ public final class Entry {
         if (entry.group(4) != null) {
             double below = Double.parseDouble(entry.group(4));
             if (below == 0) {
-                throw new IllegalArgumentException(quantity + " must not divide by zero, was \"" + typed.trim()
-                        + "\"");
+                throw new IllegalArgumentException(quantity + " must not divide by zero, was \"" + typed.trim() + "\"");
             }
             value /= below;
         } else if (entry.group(2) != null) {

@@ -43,7 +43,8 @@ public enum UnitSystem {
     US {
         @Override
         public String length(double mm) {
-            return mm >= 10 * Units.MM_PER_FOOT ? number(mm / Units.MM_PER_FOOT) + " ft"
+            return mm >= 10 * Units.MM_PER_FOOT
+                    ? number(mm / Units.MM_PER_FOOT) + " ft"
                     : number(mm / Units.MM_PER_INCH) + " in";
         }
 
@@ -55,20 +56,22 @@ public enum UnitSystem {
         @Override
         public String area(double mm2) {
             double squareFoot = Units.MM_PER_FOOT * Units.MM_PER_FOOT;
-            return mm2 >= squareFoot ? number(mm2 / squareFoot) + " sq ft"
+            return mm2 >= squareFoot
+                    ? number(mm2 / squareFoot) + " sq ft"
                     : number(mm2 / (Units.MM_PER_INCH * Units.MM_PER_INCH)) + " sq in";
         }
 
         @Override
         public String mass(double grams) {
             double ounces = grams / Units.GRAMS_PER_OUNCE;
-            return String.format(Locale.ROOT, ounces >= 1 ? "%.2f oz" : "%.3f oz", ounces)
-                    + " (" + number(grams) + " g)";
+            return String.format(Locale.ROOT, ounces >= 1 ? "%.2f oz" : "%.3f oz", ounces) + " (" + number(grams)
+                    + " g)";
         }
 
         @Override
         public String volume(double ml) {
-            return ml < 5 ? number(ml) + " ml"
+            return ml < 5
+                    ? number(ml) + " ml"
                     : String.format(Locale.ROOT, "%.2f fl oz", ml / Units.ML_PER_US_FLUID_OUNCE);
         }
 

@@ -23,8 +23,7 @@ public final class Units {
     public static final double SQUARE_FEET_PER_GALLON_MIL =
             ML_PER_US_GALLON * 1000 / MM_PER_MIL / (MM_PER_FOOT * MM_PER_FOOT);
 
-    private Units() {
-    }
+    private Units() {}
 
     /** @return degrees Celsius */
     public static double celsius(double fahrenheit) {

@@ -11,9 +11,8 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import tintwright.fill.GritLadder;
-import tintwright.fill.Tools;
-import tintwright.units.Units;
 import tintwright.units.UnitSystem;
+import tintwright.units.Units;
 
 /** Weather and what else is known at the hull; taken when a field is left or Enter is pressed, if it was changed. */
 final class AtTheHullForm {
@@ -41,7 +40,8 @@ final class AtTheHullForm {
         for (GritLadder.Surface one : GritLadder.Surface.values()) {
             surfaces.add(Optional.of(one));
         }
-        Choices.fill(surface, surfaces, one -> one.map(GritLadder.Surface::words).orElse("as fills usually are"));
+        Choices.fill(
+                surface, surfaces, one -> one.map(GritLadder.Surface::words).orElse("as fills usually are"));
         surface.valueProperty().addListener((property, before, after) -> know());
         Choices.fill(measured, List.of(CatalystTool.values()), CatalystTool::words);
         measured.setId("catalyst-measured");
@@ -56,9 +56,11 @@ final class AtTheHullForm {
         oldFilm.setId("old-film");
         paste.setId("gel-paste");
         drops.setId("drops");
-        FlowPane weather = fields(asked(metric ? "Temperature, \u00b0C" : "Temperature, \u00b0F", temperature,
-                this::weather), asked("Humidity, %", humidity, this::weather));
-        FlowPane facts = fields(asked("White hides from, " + film, hides, this::know),
+        FlowPane weather = fields(
+                asked(metric ? "Temperature, \u00b0C" : "Temperature, \u00b0F", temperature, this::weather),
+                asked("Humidity, %", humidity, this::weather));
+        FlowPane facts = fields(
+                asked("White hides from, " + film, hides, this::know),
                 asked("Old gel coat, " + film, oldFilm, this::know),
                 asked(metric ? "Gel paste there, g" : "Gel paste there, oz", paste, this::know),
                 asked("Drops in a ml", drops, this::know));
@@ -68,8 +70,11 @@ final class AtTheHullForm {
             }
         });
         show();
-        return Pieces.sheet("At the hull", weather,
-                Pieces.soft("The coldest of hull, gel coat and air. Written with C or F it is taken as such."), facts,
+        return Pieces.sheet(
+                "At the hull",
+                weather,
+                Pieces.soft("The coldest of hull, gel coat and air. Written with C or F it is taken as such."),
+                facts,
                 Choices.asked("The catalyst is measured with", measured),
                 Choices.asked("Before sanding it is", surface),
                 Pieces.soft("Leave out what you do not know: it then stands among the cautions."),
@@ -107,8 +112,10 @@ final class AtTheHullForm {
 
     private void know() {
         if (!showing) {
-            model.know(new FillModel.Known(hides.getText(), oldFilm.getText(), paste.getText(), surface.getValue(),
-                    drops.getText()), units);
+            model.know(
+                    new FillModel.Known(
+                            hides.getText(), oldFilm.getText(), paste.getText(), surface.getValue(), drops.getText()),
+                    units);
         }
     }
 
@@ -131,8 +138,11 @@ final class AtTheHullForm {
     }
 
     private static void put(TextField field, OptionalDouble value, double unit) {
-        String text = value.isEmpty() ? "" : String.format(Locale.ROOT, "%.3f", value.getAsDouble() / unit)
-                .replaceAll("0+$", "").replaceAll("\\.$", "");
+        String text = value.isEmpty()
+                ? ""
+                : String.format(Locale.ROOT, "%.3f", value.getAsDouble() / unit)
+                        .replaceAll("0+$", "")
+                        .replaceAll("\\.$", "");
         field.setText(text);
         field.setUserData(text);
     }

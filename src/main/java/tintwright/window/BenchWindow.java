@@ -45,8 +45,9 @@ public final class BenchWindow extends Application {
         memory = new WindowMemory(home.resolve("window.properties"));
         Scene scene = new Scene(new Group());
         scene.getStylesheets().add(BenchWindow.class.getResource("bench.css").toExternalForm());
-        open(scene, prepared == null ? Opening.fetch(home, Opening.lastOwn(home, memory), Knowledge::of)
-                : prepared.join());
+        open(
+                scene,
+                prepared == null ? Opening.fetch(home, Opening.lastOwn(home, memory), Knowledge::of) : prepared.join());
         stage.setScene(scene);
         stage.setTitle("Tintwright");
         place(stage, memory);
@@ -56,7 +57,9 @@ public final class BenchWindow extends Application {
             worker.shutdown();
         });
         stage.show();
-        scene.getRoot().lookupAll(".station-key").stream().filter(key -> ((ToggleButton) key).isSelected()).findFirst()
+        scene.getRoot().lookupAll(".station-key").stream()
+                .filter(key -> ((ToggleButton) key).isSelected())
+                .findFirst()
                 .ifPresent(Node::requestFocus);
         if (StartTime.given().isPresent()) {
             sayStartTime();
@@ -73,15 +76,17 @@ public final class BenchWindow extends Application {
     static void prepare() {
         Path home = ShopLog.usualHome();
         WindowMemory left = new WindowMemory(home.resolve("window.properties"));
-        prepared = CompletableFuture.supplyAsync(() ->
-                Opening.fetch(home, Opening.lastOwn(home, left), Knowledge::of));
+        prepared = CompletableFuture.supplyAsync(() -> Opening.fetch(home, Opening.lastOwn(home, left), Knowledge::of));
     }
 
     /** Opens the demo, or the person's own bench as it was left. */
     private void open(Scene scene, Opening opening) {
         Path home = ShopLog.usualHome();
-        desk = opening.desk(worker, Platform::runLater, clock, () -> opening.own()
-                ? ShopLog.open(ShopLog.usualFolder(), home, clock) : demoLog(home));
+        desk = opening.desk(
+                worker,
+                Platform::runLater,
+                clock,
+                () -> opening.own() ? ShopLog.open(ShopLog.usualFolder(), home, clock) : demoLog(home));
         ShellModel shell = desk.shell();
         shell.setTextShare(memory.number("text", 1));
         shell.darkProperty().set(memory.truth("dark", false));

@@ -44,7 +44,13 @@ final class BoatPage {
      * @param toTheOther what the way to the other bench is called
      * @param other     goes over to the other bench
      */
-    BoatPage(LogModel log, JobModel job, RecentModel recent, Runnable toTheHull, boolean own, String toTheOther,
+    BoatPage(
+            LogModel log,
+            JobModel job,
+            RecentModel recent,
+            Runnable toTheHull,
+            boolean own,
+            String toTheOther,
             Runnable other) {
         this.toTheOther = toTheOther;
         this.own = own;
@@ -69,8 +75,8 @@ final class BoatPage {
                 : new VBox(bench("An invented boat and shelf, to try everything on."), patches, inHand);
         wide.getStyleClass().add("pictures");
         lately.getStyleClass().add("asked");
-        VBox worked = Pieces.onlyWhen(recent.shownProperty().map(lines -> !lines.isEmpty()),
-                Pieces.sheet("Worked on lately", lately));
+        VBox worked = Pieces.onlyWhen(
+                recent.shownProperty().map(lines -> !lines.isEmpty()), Pieces.sheet("Worked on lately", lately));
         VBox side = new VBox(worked, Pieces.sheet("Boats", Pieces.asked("Search", search), boats), newBoat());
         side.getStyleClass().addAll("column", "side");
         log.shownProperty().addListener((property, before, after) -> show(after));
@@ -109,8 +115,13 @@ final class BoatPage {
         Label wrong = Pieces.whenSaid(Pieces.bound(log.boatProblemProperty(), "caution"));
         wrong.setId("boat-wrong");
         // Below the button, which so stays where it is while something is said.
-        return Pieces.sheet("A new boat", Pieces.asked("Name", name), Pieces.asked("What she is", type),
-                Pieces.asked("Built", year), Pieces.row(Pieces.mainButton("Take her on", this::takeOn)), wrong);
+        return Pieces.sheet(
+                "A new boat",
+                Pieces.asked("Name", name),
+                Pieces.asked("What she is", type),
+                Pieces.asked("Built", year),
+                Pieces.row(Pieces.mainButton("Take her on", this::takeOn)),
+                wrong);
     }
 
     private void takeOn() {
@@ -124,8 +135,8 @@ final class BoatPage {
     private void show(LogModel.Shown shown) {
         boats.getChildren().clear();
         for (LogModel.BoatLine boat : shown.boats()) {
-            ToggleButton key = new ToggleButton(boat.words().isEmpty() ? boat.name()
-                    : boat.name() + "\n" + boat.words());
+            ToggleButton key =
+                    new ToggleButton(boat.words().isEmpty() ? boat.name() : boat.name() + "\n" + boat.words());
             key.getStyleClass().setAll("choice-key");
             key.setMaxWidth(Double.MAX_VALUE);
             key.setSelected(boat.inHand());
@@ -165,8 +176,13 @@ final class BoatPage {
             int index = i;
             String place = now.places().get(i).place();
             int readings = now.places().get(i).readings().size();
-            now.places().get(i).readings().get(0).colour(HullModel.judgedUnder(now.places().get(i))).ifPresent(lab ->
-                    colours.add(new Patches.Patch(tintwright.window.picture.Shade.of(lab), place, true)));
+            now.places()
+                    .get(i)
+                    .readings()
+                    .get(0)
+                    .colour(HullModel.judgedUnder(now.places().get(i)))
+                    .ifPresent(lab ->
+                            colours.add(new Patches.Patch(tintwright.window.picture.Shade.of(lab), place, true)));
             words.append(' ').append(place).append('.');
             ToggleButton key = new ToggleButton(place + "\n" + (readings == 1 ? "1 reading" : readings + " readings"));
             key.getStyleClass().setAll("choice-key");

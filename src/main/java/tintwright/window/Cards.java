@@ -10,6 +10,7 @@ import javafx.scene.layout.Pane;
 final class Cards extends Pane {
     /** Width of a card, in text sizes, below which its words would break too often. */
     private static final double LEAST = 15;
+
     private static final double GAP = 0.6;
 
     private final Label ruler = new Label();
@@ -90,7 +91,9 @@ final class Cards extends Pane {
         double y = 0;
         for (int first = 0; first < getManagedChildren().size(); first += columns) {
             double height = rowHeight(first, columns, each);
-            for (int i = first; i < Math.min(first + columns, getManagedChildren().size()); i++) {
+            for (int i = first;
+                    i < Math.min(first + columns, getManagedChildren().size());
+                    i++) {
                 getManagedChildren().get(i).resizeRelocate((i - first) * (each + gap()), y, each, height);
             }
             y += height + gap();

@@ -18,7 +18,9 @@ import tintwright.units.UnitSystem;
 /** Where the catalyst's share comes from; limit, basis and caution stand beside wherever one is typed. */
 final class CatalystForm {
     private enum From {
-        GENERAL("a general table by temperature"), OWN("the product's own table"), TYPED("a share of my own");
+        GENERAL("a general table by temperature"),
+        OWN("the product's own table"),
+        TYPED("a share of my own");
 
         private final String words;
 
@@ -65,11 +67,17 @@ final class CatalystForm {
             }
         });
         // The figures with limit and caution stand at each batch; here they are said only where one is typed.
-        Label first = Pieces.onlyWhen(from.valueProperty().map(chosen -> chosen == From.GENERAL),
+        Label first = Pieces.onlyWhen(
+                from.valueProperty().map(chosen -> chosen == From.GENERAL),
                 Pieces.soft("The product's data sheet comes first: where there is one, take its table."));
-        return Pieces.sheet("Catalyst", Choices.asked("How much comes from", from), details,
-                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")), first,
-                Pieces.onlyWhen(from.valueProperty().map(chosen -> chosen != From.GENERAL),
+        return Pieces.sheet(
+                "Catalyst",
+                Choices.asked("How much comes from", from),
+                details,
+                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
+                first,
+                Pieces.onlyWhen(
+                        from.valueProperty().map(chosen -> chosen != From.GENERAL),
                         Pieces.wrapped(CatalystModel.ALWAYS, "caution")));
     }
 
@@ -81,7 +89,8 @@ final class CatalystForm {
             basis.setValue(own.table().rows().get(0).share().basis());
             product.setText(own.table().product());
         }
-        From now = choice instanceof CatalystChoice.Typed ? From.TYPED
+        From now = choice instanceof CatalystChoice.Typed
+                ? From.TYPED
                 : choice instanceof CatalystChoice.Own ? From.OWN : From.GENERAL;
         from.setValue(now);
         ask(now);
@@ -101,18 +110,25 @@ final class CatalystForm {
         details.getChildren().clear();
         if (chosen == From.TYPED) {
             share.setOnAction(event -> model.share(share.getText(), basis.getValue()));
-            details.getChildren().setAll(fields(Pieces.asked("Catalyst, %", share),
-                    Choices.asked("a share", basis)), Pieces.button("Use this share",
-                    () -> model.share(share.getText(), basis.getValue())));
+            details.getChildren()
+                    .setAll(
+                            fields(Pieces.asked("Catalyst, %", share), Choices.asked("a share", basis)),
+                            Pieces.button("Use this share", () -> model.share(share.getText(), basis.getValue())));
         } else if (chosen == From.OWN) {
             Optional<CatalystTable> table = model.table();
             table.ifPresent(there -> details.getChildren().add(rows(there)));
             most.setOnAction(event -> addRow());
             String degrees = units == UnitSystem.METRIC ? "At, \u00b0C" : "At, \u00b0F";
-            details.getChildren().addAll(fields(Pieces.asked("Product", product), Choices.asked("Its percent are",
-                    basis), Pieces.asked(degrees, celsius), Pieces.asked("Catalyst, %", share),
-                    Pieces.asked("Workable, min", least), Pieces.asked("to, min", most)),
-                    Pieces.button("Add this row", this::addRow));
+            details.getChildren()
+                    .addAll(
+                            fields(
+                                    Pieces.asked("Product", product),
+                                    Choices.asked("Its percent are", basis),
+                                    Pieces.asked(degrees, celsius),
+                                    Pieces.asked("Catalyst, %", share),
+                                    Pieces.asked("Workable, min", least),
+                                    Pieces.asked("to, min", most)),
+                            Pieces.button("Add this row", this::addRow));
         }
         boolean waiting = chosen == From.OWN && model.table().isEmpty()
                 || chosen == From.TYPED && !(model.choice() instanceof CatalystChoice.Typed);
@@ -133,8 +149,8 @@ final class CatalystForm {
         for (int i = 0; i < table.rows().size(); i++) {
             int index = i;
             CatalystTable.Row row = table.rows().get(i);
-            Label words = Pieces.plain(units.temperature(row.celsius()) + ": " + row.share().words() + "; workable "
-                    + row.time().words());
+            Label words = Pieces.plain(units.temperature(row.celsius()) + ": "
+                    + row.share().words() + "; workable " + row.time().words());
             HBox.setHgrow(words, Priority.ALWAYS);
             words.setMaxWidth(Double.MAX_VALUE);
             list.getChildren().add(Pieces.row(words, Pieces.quietButton("Remove", () -> model.removeRow(index))));
@@ -143,8 +159,14 @@ final class CatalystForm {
     }
 
     private void addRow() {
-        if (model.row(product.getText(), celsius.getText(), share.getText(), basis.getValue(), least.getText(),
-                most.getText(), units)) {
+        if (model.row(
+                product.getText(),
+                celsius.getText(),
+                share.getText(),
+                basis.getValue(),
+                least.getText(),
+                most.getText(),
+                units)) {
             List.of(celsius, share, least, most).forEach(TextField::clear);
             celsius.requestFocus();
         }

@@ -26,7 +26,8 @@ public final class CatalystModel {
 
     CatalystModel(JobModel job) {
         this.job = job;
-        job.jobProperty().addListener((property, before, after) -> note(after.fill().catalyst()));
+        job.jobProperty()
+                .addListener((property, before, after) -> note(after.fill().catalyst()));
         note(choice());
     }
 
@@ -62,8 +63,8 @@ public final class CatalystModel {
     }
 
     private static CatalystShare share(String percent, String what, Basis basis) {
-        return new CatalystShare(FillTyped.number(what, percent, "a percentage, such as 1.8 ("
-                + CatalystShare.CAUTION + ")"), basis);
+        return new CatalystShare(
+                FillTyped.number(what, percent, "a percentage, such as 1.8 (" + CatalystShare.CAUTION + ")"), basis);
     }
 
     /**
@@ -75,18 +76,22 @@ public final class CatalystModel {
      * @param most    longest working time, minutes, as typed; blank when the data sheet gives one figure
      * @return false when it cannot be; {@link #problemProperty()} says why
      */
-    public boolean row(String product, String celsius, String percent, Basis basis, String least, String most,
-            UnitSystem units) {
+    public boolean row(
+            String product, String celsius, String percent, Basis basis, String least, String most, UnitSystem units) {
         return tried(() -> {
             double shortest = FillTyped.number("the working time", least, "minutes, such as 15");
-            double longest = most.isBlank() ? shortest
+            double longest = most.isBlank()
+                    ? shortest
                     : FillTyped.number("the longest working time", most, "minutes, such as 20");
-            CatalystTable.Row row = new CatalystTable.Row(Entry.celsius("the temperature", celsius, units),
-                    share(percent, "the catalyst", basis), new WorkingTime(shortest, longest));
-            List<CatalystTable.Row> rows = new ArrayList<>(table().map(CatalystTable::rows).orElse(List.of()));
+            CatalystTable.Row row = new CatalystTable.Row(
+                    Entry.celsius("the temperature", celsius, units),
+                    share(percent, "the catalyst", basis),
+                    new WorkingTime(shortest, longest));
+            List<CatalystTable.Row> rows =
+                    new ArrayList<>(table().map(CatalystTable::rows).orElse(List.of()));
             rows.add(row);
-            take(new CatalystChoice.Own(new CatalystTable(product.isBlank()
-                    ? table().map(CatalystTable::product).orElse("") : product.trim(), rows)));
+            take(new CatalystChoice.Own(new CatalystTable(
+                    product.isBlank() ? table().map(CatalystTable::product).orElse("") : product.trim(), rows)));
         });
     }
 

@@ -13,8 +13,7 @@ import tintwright.shelf.Shelf;
 
 /** What one change of the job was, in a few words: whoever takes it back may be at another station by then. */
 final class Changed {
-    private Changed() {
-    }
+    private Changed() {}
 
     /**
      * @param before the job without the change
@@ -34,7 +33,10 @@ final class Changed {
             return shelf(before.shelf(), after.shelf());
         }
         if (before.place() != after.place()) {
-            return "the choice of " + (after.place() < 0 ? "a place" : after.places().get(after.place()).place());
+            return "the choice of "
+                    + (after.place() < 0
+                            ? "a place"
+                            : after.places().get(after.place()).place());
         }
         if (!before.ahead().equals(after.ahead())) {
             return "the choice of a way back";
@@ -55,7 +57,8 @@ final class Changed {
         if (before.cup().isEmpty()) {
             return "the cup " + after.cup().get().name();
         }
-        if (after.cup().isEmpty() || !after.cup().get().name().equals(before.cup().get().name())) {
+        if (after.cup().isEmpty()
+                || !after.cup().get().name().equals(before.cup().get().name())) {
             return "the end of the cup " + before.cup().get().name();
         }
         List<CupEntry> were = standing(before);
@@ -85,7 +88,10 @@ final class Changed {
         }
         for (int i = 0; i < Math.min(before.size(), after.size()); i++) {
             if (!before.get(i).equals(after.get(i))) {
-                return readings(before.get(i).readings(), after.get(i).readings(), after.get(i).place());
+                return readings(
+                        before.get(i).readings(),
+                        after.get(i).readings(),
+                        after.get(i).place());
             }
         }
         return "the order of the places";
@@ -117,7 +123,8 @@ final class Changed {
         if (!leftover.isEmpty()) {
             return leftover;
         }
-        return before.chips().size() == after.chips().size() ? "a change of the shelf"
+        return before.chips().size() == after.chips().size()
+                ? "a change of the shelf"
                 : named("the chip ", before.chips(), after.chips(), Chip::id);
     }
 
@@ -127,7 +134,8 @@ final class Changed {
             return "";
         }
         boolean more = after.size() > before.size();
-        List<String> left = new ArrayList<>((more ? after : before).stream().map(name).toList());
+        List<String> left =
+                new ArrayList<>((more ? after : before).stream().map(name).toList());
         left.removeAll((more ? before : after).stream().map(name).toList());
         return (more ? "" : "taking away ") + what + String.join(", ", left);
     }
@@ -136,7 +144,8 @@ final class Changed {
         boolean out = after.off().size() > before.off().size();
         List<String> left = new ArrayList<>(out ? after.off() : before.off());
         left.removeAll(out ? before.off() : after.off());
-        return (out ? "leaving out " : "using ") + String.join(", ", left.stream().map(after.shelf()::nameOf).toList())
+        return (out ? "leaving out " : "using ")
+                + String.join(", ", left.stream().map(after.shelf()::nameOf).toList())
                 + (out ? "" : " again");
     }
 
@@ -146,8 +155,10 @@ final class Changed {
         if (were == are) {
             return "a change at Fill";
         }
-        List<RepairLine> left = new ArrayList<>(are > were ? after.fill().lines() : before.fill().lines());
+        List<RepairLine> left = new ArrayList<>(
+                are > were ? after.fill().lines() : before.fill().lines());
         left.removeAll(are > were ? before.fill().lines() : after.fill().lines());
-        return (are > were ? "the repair " : "taking away the repair ") + (left.isEmpty() ? "" : left.get(0).name());
+        return (are > were ? "the repair " : "taking away the repair ")
+                + (left.isEmpty() ? "" : left.get(0).name());
     }
 }

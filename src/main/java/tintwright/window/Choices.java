@@ -11,8 +11,7 @@ import javafx.util.StringConverter;
 
 /** Boxes to choose from, with the question above them. */
 final class Choices {
-    private Choices() {
-    }
+    private Choices() {}
 
     /** Fills a box and says each choice in words. */
     static <T> void fill(ComboBox<T> box, Collection<T> values, Function<T, String> say) {

@@ -80,19 +80,36 @@ public final class CupModel {
      * @param more     the doses that follow from the same plan when this one is done exactly as advised
      * @param finished true when nothing is left to be done to the cup
      */
-    public record Next(String sentence, String button, String figure, String of, String how, String after, Optional<Deed> deed,
-            Optional<Deed> then, List<Deed> more, boolean finished) {
-    }
+    public record Next(
+            String sentence,
+            String button,
+            String figure,
+            String of,
+            String how,
+            String after,
+            Optional<Deed> deed,
+            Optional<Deed> then,
+            List<Deed> more,
+            boolean finished) {}
 
     /** One line of the cup's story. */
-    public record Line(String id, String words, boolean weighing, boolean chip) {
-    }
+    public record Line(String id, String words, boolean weighing, boolean chip) {}
 
     /** Everything shown of a cup, made in one piece off the screen's thread. */
-    public record InHand(Cup cup, Next next, List<Line> story, String contents, SwatchState swatch,
-            DepthState depth, RoseState rose, String close, String closeWords, String sure,
-            String sureWords, List<WayWords.Said> ways, Optional<Dispute> dispute) {
-    }
+    public record InHand(
+            Cup cup,
+            Next next,
+            List<Line> story,
+            String contents,
+            SwatchState swatch,
+            DepthState depth,
+            RoseState rose,
+            String close,
+            String closeWords,
+            String sure,
+            String sureWords,
+            List<WayWords.Said> ways,
+            Optional<Dispute> dispute) {}
 
     CupModel(JobModel job, ShellModel shell, Latest asking, InOrder writing, Clock clock) {
         this.writing = writing;
@@ -101,7 +118,8 @@ public final class CupModel {
         this.asking = asking;
         this.clock = clock;
         job.jobProperty().addListener((property, before, after) -> {
-            if (!before.cup().equals(after.cup()) || !before.off().equals(after.off())
+            if (!before.cup().equals(after.cup())
+                    || !before.off().equals(after.off())
                     || !before.ahead().equals(after.ahead())) {
                 look();
             }
@@ -120,10 +138,13 @@ public final class CupModel {
         if (knowledge == null || !knowledge.shelf().equals(now.shelf())) {
             return;
         }
-        asking.ask(() -> see(knowledge, now), seen -> {
-            problem.set("");
-            inHand.set(Optional.of(seen));
-        }, failure -> problem.set(Said.of(failure)));
+        asking.ask(
+                () -> see(knowledge, now),
+                seen -> {
+                    problem.set("");
+                    inHand.set(Optional.of(seen));
+                },
+                failure -> problem.set(Said.of(failure)));
     }
 
     private InHand see(Knowledge shelfKnown, Job now) {
@@ -134,39 +155,61 @@ public final class CupModel {
         CupWords words = new CupWords(sight);
         NextStep steps = new NextStep(shelf, cup);
         Optional<Dispute> dispute = sight.contradiction().map(found -> Dispute.of(found, sight, shelf));
-        boolean unsettled = dispute.isPresent() && !goneOn.contains(cup.name() + dispute.get().chip());
+        boolean unsettled = dispute.isPresent()
+                && !goneOn.contains(cup.name() + dispute.get().chip());
         Next next = unsettled ? NextStep.settle() : now.ahead().isEmpty() ? steps.of(plan) : steps.ahead(now.ahead());
-        List<Way> ways = plan instanceof Plan.WayBack && now.ahead().isEmpty() && !unsettled ? Ways.of(sight)
-                : List.of();
+        List<Way> ways =
+                plan instanceof Plan.WayBack && now.ahead().isEmpty() && !unsettled ? Ways.of(sight) : List.of();
         Optional<Outlook> outlook = sight.outlook();
         Drawn drawn = Drawn.of(sight);
-        List<String> today = shelf.tints().stream().map(Tint::id).filter(id -> !now.off().contains(id)).toList();
+        List<String> today = shelf.tints().stream()
+                .map(Tint::id)
+                .filter(id -> !now.off().contains(id))
+                .toList();
         // Before anything is in, the pictures show what goes in first: never bare grey, never an earlier cup.
         boolean empty = sight.state().parts().isEmpty();
         Parts all = sight.state().parts().orElseGet(() -> Parts.of(Map.of(cup.base(), 1.0)));
         String name = empty ? "White" : "Cup";
-        Optional<Reading> chip = (dispute.isPresent() ? sight.state().samples().stream().reduce((a, b) -> b)
-                : sight.state().unread().isEmpty() ? sight.state().lastSample() : Optional.<CupState.Sample>empty())
-                .map(sample -> sample.read().reading()).filter(reading -> reading.film() == FilmState.CURED);
-        List<Deed> doses = !now.ahead().isEmpty() ? now.ahead()
-                : plan instanceof Plan.Doses planned ? planned.doses().stream().map(Dose::deed).toList() : List.of();
-        String field = empty ? "White, to go in first"
+        Optional<Reading> chip = (dispute.isPresent()
+                        ? sight.state().samples().stream().reduce((a, b) -> b)
+                        : sight.state().unread().isEmpty()
+                                ? sight.state().lastSample()
+                                : Optional.<CupState.Sample>empty())
+                .map(sample -> sample.read().reading())
+                .filter(reading -> reading.film() == FilmState.CURED);
+        List<Deed> doses = !now.ahead().isEmpty()
+                ? now.ahead()
+                : plan instanceof Plan.Doses planned
+                        ? planned.doses().stream().map(Dose::deed).toList()
+                        : List.of();
+        String field = empty
+                ? "White, to go in first"
                 : chip.isEmpty() || dispute.isPresent() ? "Cup, as computed" : "Cup, by weights and chip";
-        String compared = empty ? "Hull and white"
-                : dispute.isPresent() ? "By the weights, hull and cup" : "Hull and cup";
-        return new InHand(cup, next, story(cup, shelf), contents(sight, shelf), drawn.cup(field, compared, all, chip),
-                drawn.doses(name, all, cup.base(), doses), drawn.rose(name, all, today, Drawn.parts(doses)),
+        String compared =
+                empty ? "Hull and white" : dispute.isPresent() ? "By the weights, hull and cup" : "Hull and cup";
+        return new InHand(
+                cup,
+                next,
+                story(cup, shelf),
+                contents(sight, shelf),
+                drawn.cup(field, compared, all, chip),
+                drawn.doses(name, all, cup.base(), doses),
+                drawn.rose(name, all, today, Drawn.parts(doses)),
                 outlook.map(seen -> close(seen, dispute)).orElse("not begun"),
                 dispute.isPresent() ? "By the weights, or by the chip." : words.verdict(),
                 outlook.map(seen -> dispute.isPresent() ? "not sure" : DifferenceWords.within(seen.within90()))
                         .orElse("\u2013"),
-                dispute.isPresent() ? "chip and weights disagree" : outlook.isPresent() ? DifferenceWords.NINE_TIMES : "",
-                new WayWords(sight).all(ways), dispute);
+                dispute.isPresent()
+                        ? "chip and weights disagree"
+                        : outlook.isPresent() ? DifferenceWords.NINE_TIMES : "",
+                new WayWords(sight).all(ways),
+                dispute);
     }
 
     /** Two stories are two figures: neither is hidden behind the other. */
     private static String close(Outlook seen, Optional<Dispute> dispute) {
-        return dispute.map(Dispute::byChip).filter(byChip -> !byChip.isEmpty())
+        return dispute.map(Dispute::byChip)
+                .filter(byChip -> !byChip.isEmpty())
                 .map(byChip -> DifferenceWords.size(seen.deltaE()) + " or " + byChip + " apart")
                 .orElse(DifferenceWords.apart(seen.deltaE()));
     }
@@ -174,16 +217,23 @@ public final class CupModel {
     private static String contents(CupSight sight, Shelf shelf) {
         List<String> words = new ArrayList<>();
         sight.state().grams().forEach((id, grams) -> words.add(Drawn.grams(grams) + " " + shelf.nameOf(id)));
-        String inside = words.isEmpty() ? "Nothing is in it yet." : say("%s in the cup: %s.",
-                Drawn.grams(sight.state().mass()), String.join(", ", words));
-        return sight.state().reserve() > 0 ? inside + say(" %s of white held back.",
-                Drawn.grams(sight.state().reserve())) : inside;
+        String inside = words.isEmpty()
+                ? "Nothing is in it yet."
+                : say("%s in the cup: %s.", Drawn.grams(sight.state().mass()), String.join(", ", words));
+        return sight.state().reserve() > 0
+                ? inside
+                        + say(
+                                " %s of white held back.",
+                                Drawn.grams(sight.state().reserve()))
+                : inside;
     }
 
     private static List<Line> story(Cup cup, Shelf shelf) {
         List<Line> lines = new ArrayList<>();
         for (CupEntry entry : cup.standing()) {
-            lines.add(new Line(entry.id(), NextStep.words(entry.deed(), shelf),
+            lines.add(new Line(
+                    entry.id(),
+                    NextStep.words(entry.deed(), shelf),
                     entry.deed() instanceof Deed.Weighed || entry.deed() instanceof Deed.LetDown,
                     entry.deed() instanceof Deed.Read));
         }
@@ -195,8 +245,8 @@ public final class CupModel {
         PlaceReadings place = job.place().orElseThrow();
         Job now = job.now();
         String base = now.shelf().bases().get(0).id();
-        job.change(before -> before.mixing(Optional.of(Cup.empty(nameOf(place), place, now.grams(),
-                now.scaleStep(), base))));
+        job.change(before ->
+                before.mixing(Optional.of(Cup.empty(nameOf(place), place, now.grams(), now.scaleStep(), base))));
     }
 
     /** A name to write on the cup, and no second one like it: by its name the log knows the page of a cup. */
@@ -204,8 +254,9 @@ public final class CupModel {
         Optional<Set<String>> logged = inTheLog.get();
         if (logged.isEmpty()) {
             // The log is not open, and what it holds not known: the moment makes the name one of its kind.
-            return place.place() + ", " + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)
-                    .format(LocalDateTime.now(clock));
+            return place.place() + ", "
+                    + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)
+                            .format(LocalDateTime.now(clock));
         }
         Set<String> used = new HashSet<>(logged.get());
         used.addAll(given);
@@ -239,8 +290,11 @@ public final class CupModel {
      */
     public boolean really(String typed) {
         return tried(() -> {
-            Deed advised = inHand.get().orElseThrow().next().deed().orElseThrow(
-                    () -> new IllegalArgumentException("there is nothing to weigh now"));
+            Deed advised = inHand.get()
+                    .orElseThrow()
+                    .next()
+                    .deed()
+                    .orElseThrow(() -> new IllegalArgumentException("there is nothing to weigh now"));
             write(NextStep.instead(advised, grams(typed)), true);
         });
     }
@@ -258,19 +312,31 @@ public final class CupModel {
     public boolean correct(String entry, String typed) {
         return tried(() -> {
             double grams = grams(typed);
-            change(bench -> bench.correct(entry, grams, clock.instant()).cup(), job.now().ahead());
+            change(
+                    bench -> bench.correct(entry, grams, clock.instant()).cup(),
+                    job.now().ahead());
         });
     }
 
     /** A weight was written wrongly, and the chip that showed it counts. */
     void settle(Dispute dispute, Dispute.Mend mend) {
-        change(bench -> {
-            CupBench right = bench.correct(mend.entry(), mend.grams(), clock.instant());
-            Deed.Read read = right.cup().standing().stream().filter(entry -> entry.id().equals(dispute.chip()))
-                    .map(entry -> (Deed.Read) entry.deed()).findFirst().orElseThrow();
-            return read.counts() ? right.cup() : right.correct(dispute.chip(), new Deed.Read(read.reading(), read.hull(),
-                    true), clock.instant()).cup();
-        }, List.of());
+        change(
+                bench -> {
+                    CupBench right = bench.correct(mend.entry(), mend.grams(), clock.instant());
+                    Deed.Read read = right.cup().standing().stream()
+                            .filter(entry -> entry.id().equals(dispute.chip()))
+                            .map(entry -> (Deed.Read) entry.deed())
+                            .findFirst()
+                            .orElseThrow();
+                    return read.counts()
+                            ? right.cup()
+                            : right.correct(
+                                            dispute.chip(),
+                                            new Deed.Read(read.reading(), read.hull(), true),
+                                            clock.instant())
+                                    .cup();
+                },
+                List.of());
     }
 
     /** A chip was read wrongly: it does not hold any more. */
@@ -286,7 +352,13 @@ public final class CupModel {
 
     /** A chip of the cup was read, with the gloss taken as for the hull. */
     public boolean read(String lightness, String a, String b, Viewing viewing, FilmState film) {
-        return read(lightness, a, b, viewing, job.now().cup().orElseThrow().hull().readings().get(0).geometry(), film);
+        return read(
+                lightness,
+                a,
+                b,
+                viewing,
+                job.now().cup().orElseThrow().hull().readings().get(0).geometry(),
+                film);
     }
 
     /** A chip of the cup was read. */
@@ -296,8 +368,14 @@ public final class CupModel {
             double red = HullModel.number("a*", a);
             double yellow = HullModel.number("b*", b);
             LabRange.check(l, red, yellow);
-            learn(new ColourReading(new Lab(l, red, yellow, viewing), Covariance.same(ColourReading.USUAL_NOISE),
-                    geometry, film, Optional.empty()), Optional.empty());
+            learn(
+                    new ColourReading(
+                            new Lab(l, red, yellow, viewing),
+                            Covariance.same(ColourReading.USUAL_NOISE),
+                            geometry,
+                            film,
+                            Optional.empty()),
+                    Optional.empty());
         });
     }
 
@@ -308,32 +386,40 @@ public final class CupModel {
 
     private void learn(Reading reading, Optional<ColourReading> hull) {
         // One that cannot be this cup is kept and does not count; the dispute then asks what is wrong.
-        change(bench -> bench.read(clock.instant(), reading, hull).bench().cup(), job.now().ahead());
+        change(
+                bench -> bench.read(clock.instant(), reading, hull).bench().cup(),
+                job.now().ahead());
     }
 
     /** @param advised true when this was the next thing to do */
     private void write(Deed deed, boolean advised) {
         List<Deed> ahead = job.now().ahead();
         // Weighed exactly, the doses of one plan follow one another; weighed otherwise, the rest is planned anew.
-        boolean exactly = advised && inHand.get().flatMap(seen -> seen.next().deed()).equals(Optional.of(deed));
-        List<Deed> rest = !ahead.isEmpty() ? advised ? ahead.subList(1, ahead.size()) : ahead
+        boolean exactly =
+                advised && inHand.get().flatMap(seen -> seen.next().deed()).equals(Optional.of(deed));
+        List<Deed> rest = !ahead.isEmpty()
+                ? advised ? ahead.subList(1, ahead.size()) : ahead
                 : exactly ? inHand.get().orElseThrow().next().more() : List.of();
         Optional<Deed> then = advised ? inHand.get().flatMap(seen -> seen.next().then()) : Optional.empty();
         CupBench.Added[] added = new CupBench.Added[1];
-        change(bench -> {
-            added[0] = bench.add(clock.instant(), deed);
-            Cup after = added[0] instanceof CupBench.Added.Done done ? done.bench().cup()
-                    : ((CupBench.Added.SameAgain) added[0]).ifMeant().cup();
-            return then.isPresent() ? after.add(clock.instant(), then.get()) : after;
-        }, rest, () -> {
-            if (added[0] instanceof CupBench.Added.SameAgain again) {
-                shell.warn(again.question() + " If not, take it back with Undo.");
-            }
-        });
+        change(
+                bench -> {
+                    added[0] = bench.add(clock.instant(), deed);
+                    Cup after = added[0] instanceof CupBench.Added.Done done
+                            ? done.bench().cup()
+                            : ((CupBench.Added.SameAgain) added[0]).ifMeant().cup();
+                    return then.isPresent() ? after.add(clock.instant(), then.get()) : after;
+                },
+                rest,
+                () -> {
+                    if (added[0] instanceof CupBench.Added.SameAgain again) {
+                        shell.warn(again.question() + " If not, take it back with Undo.");
+                    }
+                });
     }
 
     private void change(Function<CupBench, Cup> edit, List<Deed> ahead) {
-        change(edit, ahead, () -> { });
+        change(edit, ahead, () -> {});
     }
 
     /** Works the change out off the screen's thread; a second press before it is in is not taken for a second dose. */
@@ -344,24 +430,28 @@ public final class CupModel {
         }
         writingNow = true;
         Cup cup = job.now().cup().get();
-        writing.run(() -> edit.apply(CupBench.open(knowledge, cup)), changed -> {
-            writingNow = false;
-            problem.set("");
-            job.change(before -> before.after(changed, ahead));
-            then.run();
-        }, failure -> {
-            writingNow = false;
-            problem.set(Said.of(failure));
-        });
+        writing.run(
+                () -> edit.apply(CupBench.open(knowledge, cup)),
+                changed -> {
+                    writingNow = false;
+                    problem.set("");
+                    job.change(before -> before.after(changed, ahead));
+                    then.run();
+                },
+                failure -> {
+                    writingNow = false;
+                    problem.set(Said.of(failure));
+                });
     }
 
     /** Follows one of the ways on; its steps then come one at a time. */
     public void choose(int way) {
         Knowledge knowledge = job.knowledgeProperty().get();
         Job now = job.now();
-        writing.run(() -> Ways.of(CupSight.of(knowledge, now.cup().orElseThrow())).get(way),
-                chosen -> job.change(before -> NextStep.following(before, chosen, () -> nameOf(before.cup().orElseThrow().hull()),
-                        LocalDate.now(clock))),
+        writing.run(
+                () -> Ways.of(CupSight.of(knowledge, now.cup().orElseThrow())).get(way),
+                chosen -> job.change(before -> NextStep.following(
+                        before, chosen, () -> nameOf(before.cup().orElseThrow().hull()), LocalDate.now(clock))),
                 failure -> problem.set(Said.of(failure)));
     }
 
@@ -391,12 +481,19 @@ public final class CupModel {
 
     /** @return the cup's story as lines of text, for the clipboard */
     public String asText() {
-        return inHand.get().map(seen -> {
-            StringBuilder text = new StringBuilder(seen.cup().name()).append(System.lineSeparator());
-            seen.story().forEach(line -> text.append(line.words()).append(System.lineSeparator()));
-            return text.append(seen.contents()).append(System.lineSeparator()).append(seen.close()).append(": ")
-                    .append(seen.closeWords()).append(System.lineSeparator()).toString();
-        }).orElse("");
+        return inHand.get()
+                .map(seen -> {
+                    StringBuilder text = new StringBuilder(seen.cup().name()).append(System.lineSeparator());
+                    seen.story().forEach(line -> text.append(line.words()).append(System.lineSeparator()));
+                    return text.append(seen.contents())
+                            .append(System.lineSeparator())
+                            .append(seen.close())
+                            .append(": ")
+                            .append(seen.closeWords())
+                            .append(System.lineSeparator())
+                            .toString();
+                })
+                .orElse("");
     }
 
     private static String say(String pattern, Object... values) {

@@ -85,8 +85,8 @@ final class CupPage {
         really.setId("really");
         really.setPrefColumnCount(6);
         really.setOnAction(event -> really());
-        HBox row = Pieces.row(Pieces.asked("or what the scale really shows", really),
-                Pieces.button("Write that", this::really));
+        HBox row = Pieces.row(
+                Pieces.asked("or what the scale really shows", really), Pieces.button("Write that", this::really));
         row.getStyleClass().add("asks");
         accept.getStyleClass().add("weighed-button");
         accept.setMaxWidth(Double.MAX_VALUE);
@@ -122,9 +122,14 @@ final class CupPage {
         Button change = Pieces.quietButton("Change", () -> setting.setVisible(!setting.isVisible()));
         change.setId("meter-change");
         change.setAccessibleText("change how the meter is set");
-        return Pieces.sheet("Read a chip", numbers, asks(state, Pieces.button("Take the reading", this::read)),
+        return Pieces.sheet(
+                "Read a chip",
+                numbers,
+                asks(state, Pieces.button("Take the reading", this::read)),
                 Pieces.whenSaid(Pieces.bound(model.chipProblemProperty(), "caution")),
-                Pieces.row(read, change), setting, Pieces.button("Read it from a photo", toThePhoto));
+                Pieces.row(read, change),
+                setting,
+                Pieces.button("Read it from a photo", toThePhoto));
     }
 
     /** A new cup begins with the setting the hull was read with; a change then holds for this cup. */
@@ -133,10 +138,12 @@ final class CupPage {
             return;
         }
         meterFor = cup.name();
-        Optional<Reading> last = cup.state().lastSample().map(sample -> sample.read().reading());
+        Optional<Reading> last =
+                cup.state().lastSample().map(sample -> sample.read().reading());
         Reading like = last.orElse(cup.hull().readings().get(0));
-        setting.setTo(like instanceof ColourReading colour ? colour.lab().viewing()
-                : HullModel.judgedUnder(cup.hull()), like.geometry());
+        setting.setTo(
+                like instanceof ColourReading colour ? colour.lab().viewing() : HullModel.judgedUnder(cup.hull()),
+                like.geometry());
     }
 
     private static HBox asks(Node... nodes) {
@@ -146,7 +153,12 @@ final class CupPage {
     }
 
     private void read() {
-        if (model.read(numbers.lightness(), numbers.a(), numbers.b(), setting.viewing(), setting.geometry(),
+        if (model.read(
+                numbers.lightness(),
+                numbers.a(),
+                numbers.b(),
+                setting.viewing(),
+                setting.geometry(),
                 film.getSelectionModel().getSelectedIndex() == 0 ? FilmState.CURED : FilmState.WET)) {
             numbers.clear();
             numbers.first().requestFocus();
@@ -167,9 +179,15 @@ final class CupPage {
         grams.setOnAction(event -> alsoWeighed());
         HBox other = Pieces.row(what, Pieces.asked("Grams", grams), Pieces.button("Write", this::alsoWeighed));
         other.getStyleClass().add("asks");
-        return Pieces.sheet("In the cup", contents, story, other, Pieces.row(
-                Pieces.quietButton("Copy as text", () -> model.shellModel().copy(model.asText())),
-                Pieces.quietButton("Done: into the log", model::putAway)));
+        return Pieces.sheet(
+                "In the cup",
+                contents,
+                story,
+                other,
+                Pieces.row(
+                        Pieces.quietButton(
+                                "Copy as text", () -> model.shellModel().copy(model.asText())),
+                        Pieces.quietButton("Done: into the log", model::putAway)));
     }
 
     private void alsoWeighed() {
@@ -189,7 +207,8 @@ final class CupPage {
         swatch.show(seen.swatch());
         depth.show(seen.depth());
         rose.show(seen.rose());
-        sentence.setText(seen.next().sentence() + (seen.next().after().isEmpty() ? "" : "\n" + seen.next().after()));
+        sentence.setText(seen.next().sentence()
+                + (seen.next().after().isEmpty() ? "" : "\n" + seen.next().after()));
         boolean weighing = !seen.next().figure().isEmpty();
         sentence.setVisible(!weighing);
         sentence.setManaged(!weighing);
@@ -260,5 +279,4 @@ final class CupPage {
         row.getChildren().add(Pieces.button("Write", () -> model.correct(line.id(), field.getText())));
         field.requestFocus();
     }
-
 }

@@ -39,8 +39,11 @@ final class CupStation extends StackPane {
 
     private void show() {
         if (cup.inHandProperty().get().isEmpty()) {
-            getChildren().setAll(planModel.job().now().cup().isPresent()
-                    ? Pieces.sheet("", Pieces.plain("Your cup comes back in a moment.")) : plan);
+            getChildren()
+                    .setAll(
+                            planModel.job().now().cup().isPresent()
+                                    ? Pieces.sheet("", Pieces.plain("Your cup comes back in a moment."))
+                                    : plan);
             return;
         }
         if (inHand == null) {

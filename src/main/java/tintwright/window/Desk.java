@@ -41,7 +41,7 @@ final class Desk {
     private final WalkModel walk;
     private final RecentModel recent;
     private boolean ownBench;
-    private Runnable otherBench = () -> { };
+    private Runnable otherBench = () -> {};
     private String toTheOther = "";
 
     /**
@@ -52,22 +52,43 @@ final class Desk {
      * @param openLog opens the log, off the screen's thread
      * @param teacher what the chips of a shelf teach; called off the screen's thread
      */
-    Desk(Job first, Executor worker, Executor screen, Clock clock, Callable<ShopLog> openLog,
+    Desk(
+            Job first,
+            Executor worker,
+            Executor screen,
+            Clock clock,
+            Callable<ShopLog> openLog,
             Function<Shelf, Knowledge> teacher) {
         job = new JobModel(first, teacher, new Latest(worker, screen, shell, "Learning the shelf\u2026"), shell, clock);
         plan = new PlanModel(job, shell, engine(), new Latest(worker, screen, shell, "Working out the mix\u2026"));
-        cup = new CupModel(job, shell, new Latest(worker, screen, shell, "Working out the next step\u2026"),
-                new InOrder(worker, screen), clock);
+        cup = new CupModel(
+                job,
+                shell,
+                new Latest(worker, screen, shell, "Working out the next step\u2026"),
+                new InOrder(worker, screen),
+                clock);
         hull = new HullModel(job, new Latest(worker, screen, shell, "Taking the readings together\u2026"));
         hull.tell(shell::say);
         photo = new PhotoModel(worker, screen, hull::fromPhoto);
         chipPhoto = PhotoModel.ofChip(worker, screen, cup::read);
-        shelf = new ShelfModel(job, plan, new Latest(worker, screen, shell, "Finding what chip to make next\u2026"),
-                new Latest(worker, screen, shell, "Reading the file\u2026"), clock);
-        fill = new FillModel(job, shell, new Latest(worker, screen, shell, "Working out the cups\u2026"),
-                new InOrder(worker, screen), clock);
-        log = new LogModel(job, shell, new Latest(worker, screen, shell, "Looking in the log\u2026"),
-                new InOrder(worker, screen), openLog);
+        shelf = new ShelfModel(
+                job,
+                plan,
+                new Latest(worker, screen, shell, "Finding what chip to make next\u2026"),
+                new Latest(worker, screen, shell, "Reading the file\u2026"),
+                clock);
+        fill = new FillModel(
+                job,
+                shell,
+                new Latest(worker, screen, shell, "Working out the cups\u2026"),
+                new InOrder(worker, screen),
+                clock);
+        log = new LogModel(
+                job,
+                shell,
+                new Latest(worker, screen, shell, "Looking in the log\u2026"),
+                new InOrder(worker, screen),
+                openLog);
         cup.namesInTheLog(log::names);
         walk = new WalkModel(shell);
         recent = new RecentModel(job, shell, new InOrder(worker, screen));
@@ -80,15 +101,33 @@ final class Desk {
     static Job own() {
         Base white = new Base("white", "White", Base.USUAL_DENSITY, false, Stock.UNKNOWN);
         Shelf shelf = new Shelf("My shelf", List.of(white), List.of(), List.of(), List.of(), List.of());
-        return new Job("", List.of(), -1, shelf, DEMO_GRAMS, DEMO_SCALE, Set.of(), FillDraft.NONE, Optional.empty(),
+        return new Job(
+                "",
+                List.of(),
+                -1,
+                shelf,
+                DEMO_GRAMS,
+                DEMO_SCALE,
+                Set.of(),
+                FillDraft.NONE,
+                Optional.empty(),
                 List.of());
     }
 
     /** @return the demo boat and shelf, ready to match */
     static Job demo() {
         var places = Demo.places();
-        return new Job(places.get(0).boat(), places, 0, Demo.shelf(), DEMO_GRAMS, DEMO_SCALE, Set.of(),
-                FillDraft.NONE, Optional.empty(), List.of());
+        return new Job(
+                places.get(0).boat(),
+                places,
+                0,
+                Demo.shelf(),
+                DEMO_GRAMS,
+                DEMO_SCALE,
+                Set.of(),
+                FillDraft.NONE,
+                Optional.empty(),
+                List.of());
     }
 
     private static Matching engine() {
@@ -114,7 +153,8 @@ final class Desk {
         int tints = now.shelf().tints().size();
         shell.captionProperty(Step.SHELF).set(tints == 1 ? "1 tint" : tints + " tints");
         shell.captionProperty(Step.BOAT).set(now.boat().isBlank() ? Step.BOAT.meaning() : now.boat());
-        shell.captionProperty(Step.HULL).set(job.place().map(PlaceReadings::place).orElse(Step.HULL.meaning()));
+        shell.captionProperty(Step.HULL)
+                .set(job.place().map(PlaceReadings::place).orElse(Step.HULL.meaning()));
     }
 
     /** @return the stations that can be worked */
@@ -140,15 +180,25 @@ final class Desk {
     }
 
     Shell view() {
-        return view(false, false, () -> { });
+        return view(false, false, () -> {});
     }
 
     private Map<Step, Supplier<Node>> pages() {
         Map<Step, Supplier<Node>> stations = new EnumMap<>(Step.class);
-        stations.put(Step.BOAT, () -> new BoatPage(log, job, recent, () -> shell.stepProperty().set(Step.HULL),
-                ownBench, toTheOther, otherBench).build());
+        stations.put(
+                Step.BOAT,
+                () -> new BoatPage(
+                                log,
+                                job,
+                                recent,
+                                () -> shell.stepProperty().set(Step.HULL),
+                                ownBench,
+                                toTheOther,
+                                otherBench)
+                        .build());
         stations.put(Step.HULL, () -> new HullStation(hull, photo));
-        stations.put(Step.SHELF, () -> new ShelfPage(shelf, shell.unitsProperty().get()).build());
+        stations.put(
+                Step.SHELF, () -> new ShelfPage(shelf, shell.unitsProperty().get()).build());
         stations.put(Step.CUP, () -> new CupStation(plan, cup, chipPhoto));
         stations.put(Step.FILL, () -> new FillPage(fill, shell.unitsProperty().get()).build());
         stations.put(Step.LOG, () -> new LogPage(log).build());

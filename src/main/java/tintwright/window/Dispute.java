@@ -28,8 +28,7 @@ public record Dispute(String chip, String words, List<Mend> mends, String byChip
      * @param grams what it would have to be
      * @param words such as "1.20 g soot black went in, not 0.30 g"
      */
-    public record Mend(String entry, double grams, String words) {
-    }
+    public record Mend(String entry, double grams, String words) {}
 
     public Dispute {
         mends = List.copyOf(mends);
@@ -41,13 +40,21 @@ public record Dispute(String chip, String words, List<Mend> mends, String byChip
             CupEntry entry = sight.cup().entry(slip.entry()).orElseThrow();
             String form = entry.deed() instanceof Deed.LetDown down ? " letdown, 1 in " + down.oneIn() + "," : "";
             double step = sight.cup().scaleStep();
-            mends.add(new Mend(slip.entry(), slip.really(), String.format(Locale.ROOT, "%s %s%s went in, not %s",
-                    PlanModel.scale(slip.really(), step), shelf.nameOf(slip.part()), form,
-                    PlanModel.scale(slip.written(), step))));
+            mends.add(new Mend(
+                    slip.entry(),
+                    slip.really(),
+                    String.format(
+                            Locale.ROOT,
+                            "%s %s%s went in, not %s",
+                            PlanModel.scale(slip.really(), step),
+                            shelf.nameOf(slip.part()),
+                            form,
+                            PlanModel.scale(slip.written(), step))));
         }
         Lab hull = sight.hull();
         String byChip = hull.viewing().equals(found.read().viewing())
-                ? DifferenceWords.size(Ciede2000.between(found.read(), hull)) : "";
+                ? DifferenceWords.size(Ciede2000.between(found.read(), hull))
+                : "";
         return new Dispute(found.entry(), found.words(), mends, byChip);
     }
 }

@@ -27,7 +27,8 @@ final class DisputeCard {
     }
 
     private void ask(Dispute dispute) {
-        sheet.getChildren().addAll(Pieces.wrapped("Chip and weights disagree", "caution"), Pieces.plain(dispute.words()));
+        sheet.getChildren()
+                .addAll(Pieces.wrapped("Chip and weights disagree", "caution"), Pieces.plain(dispute.words()));
         if (!dispute.mends().isEmpty()) {
             sheet.getChildren().add(Pieces.plain("They would agree if one of these happened. Did it?"));
         }
@@ -37,9 +38,12 @@ final class DisputeCard {
         }
         add("The chip was read wrongly: cross it out", "cross-out", () -> model.crossOut(dispute.chip()));
         add("Neither: go on by the weights for now", "go-on", () -> model.goOn(dispute.chip()));
-        sheet.getChildren().add(Pieces.soft("Not sure? Read the same chip once more, clean and flat, before you press "
-                + "anything."));
-        sheet.getChildren().stream().filter(Button.class::isInstance).findFirst()
+        sheet.getChildren()
+                .add(Pieces.soft(
+                        "Not sure? Read the same chip once more, clean and flat, before you press " + "anything."));
+        sheet.getChildren().stream()
+                .filter(Button.class::isInstance)
+                .findFirst()
                 .ifPresent(first -> first.getStyleClass().add("do-now"));
     }
 

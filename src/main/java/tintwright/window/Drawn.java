@@ -39,9 +39,11 @@ final class Drawn {
     private static final double BAND = 2;
     /** Share of a mix that stands for a small addition, when asking which way a tint pulls. */
     private static final double SMALL = 0.001;
+
     private static final int REACH_CORNERS = 3;
     /** Doses that lift the cup by more than this, L*, are a climb. */
     private static final double CLIMBS = 0.3;
+
     private static final Lamp[] LAMPS = {Lamp.DAYLIGHT, Lamp.LAMP, Lamp.LED, Lamp.TUBE};
     private static final String[] LIGHTS = {"Daylight", "Lamp", "LED", "Tube"};
 
@@ -73,8 +75,13 @@ final class Drawn {
         List<SwatchState.UnderLight> shown = new ArrayList<>();
         for (int i = 0; i < lights.size() && i < LAMPS.length; i++) {
             UnderLight under = lights.get(i);
-            shown.add(new SwatchState.UnderLight(LIGHTS[i], LAMPS[i], Shade.of(under.target()), Shade.of(under.mix()),
-                    Optional.empty(), under.deltaE(),
+            shown.add(new SwatchState.UnderLight(
+                    LIGHTS[i],
+                    LAMPS[i],
+                    Shade.of(under.target()),
+                    Shade.of(under.mix()),
+                    Optional.empty(),
+                    under.deltaE(),
                     DifferenceWords.of(under.mix(), under.target()).phrase()));
         }
         return new SwatchState("Hull", mixName, "", "Hull and mix", shown);
@@ -102,9 +109,14 @@ final class Drawn {
             // A hull read under some other daylight is judged under that one, as everywhere else.
             Lab judged = i == 0 ? cupColour(cup) : mixed;
             Lab against = i == 0 ? hull : wanted;
-            shown.add(new SwatchState.UnderLight(LIGHTS[i], LAMPS[i], Shade.of(wanted), Shade.of(mixed),
+            shown.add(new SwatchState.UnderLight(
+                    LIGHTS[i],
+                    LAMPS[i],
+                    Shade.of(wanted),
+                    Shade.of(mixed),
                     chip.flatMap(reading -> reading.colour(viewing)).map(Shade::of),
-                    Ciede2000.between(judged, against), words(judged, against)));
+                    Ciede2000.between(judged, against),
+                    words(judged, against)));
         }
         return new SwatchState("Hull", mixName, "Chip, as read", compared, shown);
     }
@@ -168,22 +180,41 @@ final class Drawn {
 
     /** @return ids of what goes in with these doses */
     static Set<String> parts(List<Deed> doses) {
-        return doses.stream().map(dose -> dose instanceof Deed.LetDown down ? down.part()
-                : dose instanceof Deed.Weighed weighed ? weighed.part() : "").collect(Collectors.toSet());
+        return doses.stream()
+                .map(dose -> dose instanceof Deed.LetDown down
+                        ? down.part()
+                        : dose instanceof Deed.Weighed weighed ? weighed.part() : "")
+                .collect(Collectors.toSet());
     }
 
     /** @param grams what the scale shows; of a let-down the whole of it, not the speck of tint inside */
     private DepthState.Step step(double grams, String part, String form, Parts after) {
-        return new DepthState.Step(grams(grams) + " " + knowledge.shelf().nameOf(part) + form,
+        return new DepthState.Step(
+                grams(grams) + " " + knowledge.shelf().nameOf(part) + form,
                 cupColour(after).lightness());
     }
 
-    DepthState depth(String name, Parts cup, double white, double stepsFrom, List<DepthState.Step> steps,
+    DepthState depth(
+            String name,
+            Parts cup,
+            double white,
+            double stepsFrom,
+            List<DepthState.Step> steps,
             Optional<DepthState.Climb> climb) {
         Prediction now = foretell(cup);
         double unsure = BAND * Math.sqrt(now.covariance().ll());
         Lab lab = corrected.apply(now.lab());
-        return new DepthState(white, hull.lightness(), Shade.of(hull), lab.lightness(), Shade.of(lab), name, unsure, stepsFrom, steps, climb);
+        return new DepthState(
+                white,
+                hull.lightness(),
+                Shade.of(hull),
+                lab.lightness(),
+                Shade.of(lab),
+                name,
+                unsure,
+                stepsFrom,
+                steps,
+                climb);
     }
 
     /** What white does: the climb back when the cup is too dark, else what one step of lightness would cost. */
@@ -191,15 +222,18 @@ final class Drawn {
         double from = cupColour(cup).lightness();
         double wanted = hull.lightness();
         if (from < wanted - 0.3) {
-            return whiteFor(cup, wanted).map(grams -> new DepthState.Climb(from, wanted, grams(grams) + " white\nlifts it back"));
+            return whiteFor(cup, wanted)
+                    .map(grams -> new DepthState.Climb(from, wanted, grams(grams) + " white\nlifts it back"));
         }
-        return whiteFor(cup, from + 1).map(grams -> new DepthState.Climb(from, from + 1,
-                grams(grams) + " white\nlifts it by 1"));
+        return whiteFor(cup, from + 1)
+                .map(grams -> new DepthState.Climb(from, from + 1, grams(grams) + " white\nlifts it by 1"));
     }
 
     /** @return grams of the first base in the cup, or on the shelf, that lift it to a lightness; empty if none do */
     Optional<Double> whiteFor(Parts cup, double lightness) {
-        String base = cup.grams().keySet().stream().filter(id -> knowledge.shelf().base(id).isPresent()).findFirst()
+        String base = cup.grams().keySet().stream()
+                .filter(id -> knowledge.shelf().base(id).isPresent())
+                .findFirst()
                 .orElse(knowledge.shelf().bases().get(0).id());
         double low = 0;
         double high = cup.total() / 4;
@@ -235,13 +269,20 @@ final class Drawn {
         List<RoseState.Point> tips = new ArrayList<>();
         for (String tint : tints) {
             Lab there = cupColour(cup.plus(Parts.of(Map.of(tint, SMALL * cup.total()))));
-            pulls.add(new RoseState.Pull(knowledge.shelf().nameOf(tint), there.a() - lab.a(),
-                    there.b() - lab.b(), planned.contains(tint)));
+            pulls.add(new RoseState.Pull(
+                    knowledge.shelf().nameOf(tint), there.a() - lab.a(), there.b() - lab.b(), planned.contains(tint)));
             level(tint).ifPresent(tips::add);
         }
-        double unsure = BAND * Math.sqrt(Math.max(now.covariance().aa(), now.covariance().bb()));
-        return new RoseState(new RoseState.Point(hull.a(), hull.b()), Shade.of(hull),
-                new RoseState.Point(lab.a(), lab.b()), Shade.of(lab), name, unsure, pulls,
+        double unsure = BAND
+                * Math.sqrt(Math.max(now.covariance().aa(), now.covariance().bb()));
+        return new RoseState(
+                new RoseState.Point(hull.a(), hull.b()),
+                Shade.of(hull),
+                new RoseState.Point(lab.a(), lab.b()),
+                Shade.of(lab),
+                name,
+                unsure,
+                pulls,
                 tips.size() < REACH_CORNERS ? List.of() : around(tips));
     }
 
@@ -275,8 +316,8 @@ final class Drawn {
         for (int pass = 0; pass < 2; pass++) {
             int start = outline.size();
             for (RoseState.Point point : sorted) {
-                while (outline.size() >= start + 2 && turn(outline.get(outline.size() - 2),
-                        outline.get(outline.size() - 1), point) <= 0) {
+                while (outline.size() >= start + 2
+                        && turn(outline.get(outline.size() - 2), outline.get(outline.size() - 1), point) <= 0) {
                     outline.remove(outline.size() - 1);
                 }
                 outline.add(point);

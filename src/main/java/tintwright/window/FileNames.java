@@ -2,8 +2,7 @@ package tintwright.window;
 
 /** Names for files that every system takes. */
 final class FileNames {
-    private FileNames() {
-    }
+    private FileNames() {}
 
     /** @return the words with nothing but letters, digits, hyphens and single spaces left of them */
     static String safe(String words) {

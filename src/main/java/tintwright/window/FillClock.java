@@ -8,8 +8,7 @@ import javafx.util.Duration;
 
 /** Moves the running times on once a second, at every station, as long as the window stands. */
 final class FillClock {
-    private FillClock() {
-    }
+    private FillClock() {}
 
     static void runWith(Node view, FillTimers timers) {
         Timeline seconds = new Timeline(new KeyFrame(Duration.seconds(1), event -> timers.tick()));

@@ -18,8 +18,8 @@ import tintwright.fill.RepairLine;
  */
 record FillDraft(List<RepairLine> lines, Conditions weather, CatalystChoice catalyst, FillFacts facts) {
     /** An ordinary day in a shed. */
-    static final FillDraft NONE = new FillDraft(List.of(), new Conditions(20, OptionalDouble.empty()),
-            new CatalystChoice.General(), FillFacts.NONE);
+    static final FillDraft NONE = new FillDraft(
+            List.of(), new Conditions(20, OptionalDouble.empty()), new CatalystChoice.General(), FillFacts.NONE);
 
     FillDraft {
         lines = List.copyOf(lines);
@@ -27,8 +27,16 @@ record FillDraft(List<RepairLine> lines, Conditions weather, CatalystChoice cata
 
     /** @return what was typed for a job that was kept; {@code baseHides} mm stands beside the job, not in it */
     static FillDraft of(FillJob job, OptionalDouble baseHides) {
-        return new FillDraft(job.lines(), job.conditions(), job.catalyst(), new FillFacts(baseHides, job.oldFilmMm(),
-                job.supply().map(supply -> supply.paste()).orElse(OptionalDouble.empty()), job.surface(), job.tools()));
+        return new FillDraft(
+                job.lines(),
+                job.conditions(),
+                job.catalyst(),
+                new FillFacts(
+                        baseHides,
+                        job.oldFilmMm(),
+                        job.supply().map(supply -> supply.paste()).orElse(OptionalDouble.empty()),
+                        job.surface(),
+                        job.tools()));
     }
 
     FillDraft plus(RepairLine line) {

@@ -17,10 +17,14 @@ import tintwright.fill.Tools;
  * @param surface   what it will look like before sanding
  * @param tools     dropper and cup
  */
-record FillFacts(OptionalDouble baseHides, OptionalDouble oldFilm, OptionalDouble paste,
-        Optional<GritLadder.Surface> surface, Tools tools) {
-    static final FillFacts NONE = new FillFacts(OptionalDouble.empty(), OptionalDouble.empty(),
-            OptionalDouble.empty(), Optional.empty(), Tools.USUAL);
+record FillFacts(
+        OptionalDouble baseHides,
+        OptionalDouble oldFilm,
+        OptionalDouble paste,
+        Optional<GritLadder.Surface> surface,
+        Tools tools) {
+    static final FillFacts NONE = new FillFacts(
+            OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), Tools.USUAL);
     private static final double THICKEST_OLD_MM = 10;
 
     FillFacts {
@@ -28,8 +32,8 @@ record FillFacts(OptionalDouble baseHides, OptionalDouble oldFilm, OptionalDoubl
         new Supply(0, 0, paste);
         oldFilm.ifPresent(mm -> {
             if (!(mm > 0 && mm <= THICKEST_OLD_MM)) {
-                throw new IllegalArgumentException("the old gel coat must be above 0, at most 10 mm, was " + mm
-                        + " mm");
+                throw new IllegalArgumentException(
+                        "the old gel coat must be above 0, at most 10 mm, was " + mm + " mm");
             }
         });
     }

@@ -15,8 +15,8 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import tintwright.bench.CureClock.Phase;
 import tintwright.bench.CupStanding;
+import tintwright.bench.CureClock.Phase;
 import tintwright.bench.PlanFill;
 import tintwright.colour.DifferenceWords;
 import tintwright.cup.Cup;
@@ -50,7 +50,7 @@ public final class FillModel {
     private final Set<Integer> begun = new TreeSet<>();
     private final ReadOnlyBooleanWrapper accepted = new ReadOnlyBooleanWrapper(false);
     private Optional<Cup> allTheSame = Optional.empty();
-    private Runnable doNext = () -> { };
+    private Runnable doNext = () -> {};
 
     /**
      * The next thing to do at the fill.
@@ -65,9 +65,8 @@ public final class FillModel {
     }
 
     /** What is typed beside the list; a blank text says nothing is known. */
-    public record Known(String baseHides, String oldFilm, String paste, Optional<GritLadder.Surface> surface,
-            String dropsPerMl) {
-    }
+    public record Known(
+            String baseHides, String oldFilm, String paste, Optional<GritLadder.Surface> surface, String dropsPerMl) {}
 
     FillModel(JobModel job, ShellModel shell, Latest asking, InOrder writing, Clock clock) {
         this.job = job;
@@ -78,8 +77,10 @@ public final class FillModel {
         timers = new FillTimers(shell, clock);
         catalyst = new CatalystModel(job);
         job.jobProperty().addListener((property, before, after) -> {
-            if (!before.fill().equals(after.fill()) || before.grams() != after.grams()
-                    || !before.cup().equals(after.cup()) || !before.shelf().equals(after.shelf())
+            if (!before.fill().equals(after.fill())
+                    || before.grams() != after.grams()
+                    || !before.cup().equals(after.cup())
+                    || !before.shelf().equals(after.shelf())
                     || before.place() != after.place()) {
                 work();
             }
@@ -98,13 +99,19 @@ public final class FillModel {
             return;
         }
         Optional<Knowledge> known = known(now);
-        asking.ask(() -> known.isPresent() ? PlanFill.of(FillOrders.of(now, known.get()),
-                now.cup().flatMap(cup -> CupStanding.of(known.get(), cup))) : PlanFill.of(FillOrders.typed(now)),
-                made -> answer(Optional.of(made), ""), failure -> answer(Optional.empty(), Said.of(failure)));
+        asking.ask(
+                () -> known.isPresent()
+                        ? PlanFill.of(
+                                FillOrders.of(now, known.get()),
+                                now.cup().flatMap(cup -> CupStanding.of(known.get(), cup)))
+                        : PlanFill.of(FillOrders.typed(now)),
+                made -> answer(Optional.of(made), ""),
+                failure -> answer(Optional.empty(), Said.of(failure)));
     }
 
     private Optional<Knowledge> known(Job now) {
-        return Optional.ofNullable(job.knowledgeProperty().get()).filter(all -> all.shelf().equals(now.shelf()));
+        return Optional.ofNullable(job.knowledgeProperty().get())
+                .filter(all -> all.shelf().equals(now.shelf()));
     }
 
     private void answer(Optional<PlanFill> made, String why) {
@@ -121,7 +128,9 @@ public final class FillModel {
 
     /** @return how the cup stands to the hull while it is plainly another colour and nobody has said to fill all the same */
     Optional<CupStanding> notTheColour() {
-        return plan.get().flatMap(PlanFill::standing).filter(CupStanding::another)
+        return plan.get()
+                .flatMap(PlanFill::standing)
+                .filter(CupStanding::another)
                 .filter(seen -> !accepted.get());
     }
 
@@ -140,43 +149,62 @@ public final class FillModel {
     /** @return a name for the job sheet's file: boat, place and day */
     String sheetName() {
         Job now = job.now();
-        return FileNames.safe(now.boat() + " " + job.place().map(PlaceReadings::place).orElse("") + " "
-                + LocalDate.now(clock) + " fill");
+        return FileNames.safe(now.boat() + " "
+                + job.place().map(PlaceReadings::place).orElse("") + " " + LocalDate.now(clock) + " fill");
     }
 
     /** Says what to do next here. */
     private void point() {
         Optional<FillTimers.Next> waiting = timers.next();
-        Optional<Batch> cup = plan.get().flatMap(made -> made.plan().batches().stream()
-                .filter(batch -> !begun.contains(batch.number())).findFirst());
+        Optional<Batch> cup = plan.get()
+                .flatMap(made -> made.plan().batches().stream()
+                        .filter(batch -> !begun.contains(batch.number()))
+                        .findFirst());
         int repairs = job.now().fill().lines().size();
-        shell.captionProperty(Step.FILL).set(waiting.isPresent() ? waiting.get().cue().inShort()
-                : repairs == 0 ? Step.FILL.meaning()
-                : repairs == 1 ? "1 repair" : repairs + " repairs");
+        shell.captionProperty(Step.FILL)
+                .set(
+                        waiting.isPresent()
+                                ? waiting.get().cue().inShort()
+                                : repairs == 0
+                                        ? Step.FILL.meaning()
+                                        : repairs == 1 ? "1 repair" : repairs + " repairs");
         if (waiting.isPresent()) {
             int batch = waiting.get().batch();
             FillTimers.Cue cue = waiting.get().cue();
             boolean due = cue.phase() != Phase.WAIT;
-            doNext = due ? () -> timers.done(batch, cue.cue()) : () -> { };
-            next.set(new Next("Batch " + batch + ", " + cue.inOneLine() + ".", due ? "Done: " + cue.cue() : "", true,
+            doNext = due ? () -> timers.done(batch, cue.cue()) : () -> {};
+            next.set(new Next(
+                    "Batch " + batch + ", " + cue.inOneLine() + ".",
+                    due ? "Done: " + cue.cue() : "",
+                    true,
                     cue.urgent()));
         } else if (notTheColour().isPresent()) {
             CupStanding seen = notTheColour().get();
-            say("The cup is " + DifferenceWords.apart(seen.deltaE()) + " from the hull. " + seen.first(), "To the cup",
+            say(
+                    "The cup is " + DifferenceWords.apart(seen.deltaE()) + " from the hull. " + seen.first(),
+                    "To the cup",
                     this::toTheCup);
         } else if (cup.isPresent()) {
             UnitSystem units = shell.unitsProperty().get();
-            say("Batch " + cup.get().number() + ": weigh and stir " + mass(cup.get().gelCoatGrams(), units)
-                    + " of colour" + (cup.get().pasteGrams() > 0 ? " and " + mass(cup.get().pasteGrams(), units)
-                    + " of gel paste" : "") + "; then the catalyst.", "Catalyst is in, batch " + cup.get().number(),
+            say(
+                    "Batch " + cup.get().number() + ": weigh and stir "
+                            + mass(cup.get().gelCoatGrams(), units)
+                            + " of colour"
+                            + (cup.get().pasteGrams() > 0
+                                    ? " and " + mass(cup.get().pasteGrams(), units) + " of gel paste"
+                                    : "")
+                            + "; then the catalyst.",
+                    "Catalyst is in, batch " + cup.get().number(),
                     () -> catalysed(cup.get().number()));
         } else if (plan.get().isPresent()) {
-            say("Every cup is used up: sand, polish, and write it down.", "On to the log",
+            say(
+                    "Every cup is used up: sand, polish, and write it down.",
+                    "On to the log",
                     () -> shell.stepProperty().set(Step.LOG));
         } else if (!refused.get().isEmpty()) {
-            say(refused.get(), "", () -> { });
+            say(refused.get(), "", () -> {});
         } else {
-            say(Next.LIST.sentence(), "", () -> { });
+            say(Next.LIST.sentence(), "", () -> {});
         }
     }
 
@@ -202,11 +230,18 @@ public final class FillModel {
      * @param sizes the size fields by name as typed; a blank one is left out
      * @return false when something typed cannot be; {@link #problemProperty()} says what
      */
-    public boolean add(String name, RepairKind kind, Map<String, String> sizes, Lie lie, String count,
-            UnitSystem units) {
+    public boolean add(
+            String name, RepairKind kind, Map<String, String> sizes, Lie lie, String count, UnitSystem units) {
         return tried(problem, () -> {
             Job now = job.now();
-            RepairLine line = FillTyped.line(name, kind, sizes, lie, count, units, now.fill().lines(),
+            RepairLine line = FillTyped.line(
+                    name,
+                    kind,
+                    sizes,
+                    lie,
+                    count,
+                    units,
+                    now.fill().lines(),
                     () -> known(now).map(all -> FillOrders.hides(now, all)).orElse(OptionalDouble.empty()));
             job.change(before -> before.filling(before.fill().plus(line)));
         });
@@ -221,9 +256,11 @@ public final class FillModel {
         return tried(hullProblem, () -> {
             // Hundredths of a degree: finer than any thermometer, and short enough to be read back in a sentence.
             double celsius = Math.round(Entry.celsius("the temperature", temperature, units) * 100) / 100.0;
-            Conditions typed = new Conditions(celsius, humidity.isBlank()
-                    ? OptionalDouble.empty() : OptionalDouble.of(FillTyped.number("relative humidity", humidity,
-                    "0 to 100 %")));
+            Conditions typed = new Conditions(
+                    celsius,
+                    humidity.isBlank()
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(FillTyped.number("relative humidity", humidity, "0 to 100 %")));
             job.change("weather", before -> before.filling(before.fill().at(celsius, typed.humidityPercent())));
         });
     }
@@ -232,11 +269,16 @@ public final class FillModel {
     public boolean know(Known typed, UnitSystem units) {
         return tried(hullProblem, () -> {
             Tools now = job.now().fill().facts().tools();
-            double drops = typed.dropsPerMl().isBlank() ? Tools.USUAL.dropsPerMl()
+            double drops = typed.dropsPerMl().isBlank()
+                    ? Tools.USUAL.dropsPerMl()
                     : FillTyped.number("drops in a millilitre", typed.dropsPerMl(), "a number, such as 20");
-            FillFacts facts = new FillFacts(film("the film at which the base hides", typed.baseHides(), units),
-                    film("the old gel coat", typed.oldFilm(), units), typed.paste().isBlank() ? OptionalDouble.empty()
-                    : OptionalDouble.of(Entry.grams("the gel paste", typed.paste(), units)), typed.surface(),
+            FillFacts facts = new FillFacts(
+                    film("the film at which the base hides", typed.baseHides(), units),
+                    film("the old gel coat", typed.oldFilm(), units),
+                    typed.paste().isBlank()
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(Entry.grams("the gel paste", typed.paste(), units)),
+                    typed.surface(),
                     measuredWith().with(now, drops));
             job.change("known", before -> before.filling(before.fill().knowing(facts)));
         });
@@ -273,11 +315,14 @@ public final class FillModel {
 
     /** The catalyst of a batch goes in just now: its times begin to run. */
     public void catalysed(int batch) {
-        plan.get().ifPresent(made -> made.plan().batches().stream().filter(cup -> cup.number() == batch).findFirst()
-                .ifPresent(cup -> {
-                    begun.add(batch);
-                    timers.start(batch, cup.stage().words(), made.plan().timers());
-                }));
+        plan.get()
+                .ifPresent(made -> made.plan().batches().stream()
+                        .filter(cup -> cup.number() == batch)
+                        .findFirst()
+                        .ifPresent(cup -> {
+                            begun.add(batch);
+                            timers.start(batch, cup.stage().words(), made.plan().timers());
+                        }));
     }
 
     /** The clock was started by mistake: the batch stands as not begun. */
@@ -292,10 +337,15 @@ public final class FillModel {
         try {
             var before = kept.fetch();
             before.forEach(one -> begun.add(one.batch()));
-            timers.resume(before, list -> writing.run(() -> {
-                kept.keep(list);
-                return list;
-            }, done -> { }, failure -> shell.warn(Said.of(failure))));
+            timers.resume(
+                    before,
+                    list -> writing.run(
+                            () -> {
+                                kept.keep(list);
+                                return list;
+                            },
+                            done -> {},
+                            failure -> shell.warn(Said.of(failure))));
         } catch (FileProblem e) {
             shell.warn(Said.of(e));
         }
@@ -309,14 +359,20 @@ public final class FillModel {
     /** Writes the job sheet: PDF when the name ends so, else one HTML page. */
     public void writeSheet(Path file, UnitSystem units) {
         PlanFill made = plan.get().orElseThrow();
-        writing.run(() -> {
-            if (file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-                made.writePdf(file, units == UnitSystem.US ? PlanFill.PaperSize.LETTER : PlanFill.PaperSize.A4, units);
-            } else {
-                made.writeHtml(file, units);
-            }
-            return file;
-        }, written -> shell.say("The job sheet is in " + written + "."), failure -> shell.warn(Said.of(failure)));
+        writing.run(
+                () -> {
+                    if (file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+                        made.writePdf(
+                                file,
+                                units == UnitSystem.US ? PlanFill.PaperSize.LETTER : PlanFill.PaperSize.A4,
+                                units);
+                    } else {
+                        made.writeHtml(file, units);
+                    }
+                    return file;
+                },
+                written -> shell.say("The job sheet is in " + written + "."),
+                failure -> shell.warn(Said.of(failure)));
     }
 
     FillTimers timers() {

@@ -20,8 +20,7 @@ import tintwright.units.UnitSystem;
 
 /** From what is on the bench to an order the fill's engine takes. */
 final class FillOrders {
-    private FillOrders() {
-    }
+    private FillOrders() {}
 
     /**
      * The order for a job with at least one repair on its list.
@@ -31,7 +30,9 @@ final class FillOrders {
      */
     static FillOrder of(Job job, Knowledge known) {
         FillColour colour = colour(job, known);
-        return order(job, colour.materials(job.fill().facts().baseHides()),
+        return order(
+                job,
+                colour.materials(job.fill().facts().baseHides()),
                 inTheCup(job).isPresent() ? colour.recipe() : List.of());
     }
 
@@ -41,30 +42,53 @@ final class FillOrders {
     }
 
     private static FillColour colour(Job job, Knowledge known) {
-        return FillColour.of(known, inTheCup(job).orElseGet(() -> Parts.of(Map.of(base(job).id(), 1.0))));
+        return FillColour.of(
+                known, inTheCup(job).orElseGet(() -> Parts.of(Map.of(base(job).id(), 1.0))));
     }
 
     /** @return the same before the shelf's chips have taught anything: the bare base, hiding not known */
     static FillOrder typed(Job job) {
-        double paste = job.shelf().pastes().stream().findFirst().map(Paste::density).orElse(Densities.USUAL.paste());
-        return order(job, new Materials(new Densities(base(job).density(), paste, Densities.USUAL.catalyst(),
-                Densities.USUAL.wax()), base(job).waxed(), OptionalDouble.empty()), List.of());
+        double paste =
+                job.shelf().pastes().stream().findFirst().map(Paste::density).orElse(Densities.USUAL.paste());
+        return order(
+                job,
+                new Materials(
+                        new Densities(base(job).density(), paste, Densities.USUAL.catalyst(), Densities.USUAL.wax()),
+                        base(job).waxed(),
+                        OptionalDouble.empty()),
+                List.of());
     }
 
     private static FillOrder order(Job job, Materials materials, List<FillOrder.Ingredient> recipe) {
         FillDraft draft = job.fill();
         FillFacts facts = draft.facts();
-        FillJob fill = new FillJob(draft.lines(), materials, draft.weather(), draft.catalyst(), Allowances.USUAL,
-                facts.tools(), Optional.of(supply(job)), facts.surface(), facts.oldFilm());
-        return new FillOrder(job.boat(), job.place() < 0 ? "" : job.places().get(job.place()).place(),
-                job.cup().map(Cup::name).orElse(""), recipe, fill);
+        FillJob fill = new FillJob(
+                draft.lines(),
+                materials,
+                draft.weather(),
+                draft.catalyst(),
+                Allowances.USUAL,
+                facts.tools(),
+                Optional.of(supply(job)),
+                facts.surface(),
+                facts.oldFilm());
+        return new FillOrder(
+                job.boat(),
+                job.place() < 0 ? "" : job.places().get(job.place()).place(),
+                job.cup().map(Cup::name).orElse(""),
+                recipe,
+                fill);
     }
 
     /** The cup in hand with its reserve; before there is one, what is planned. */
     private static Supply supply(Job job) {
         OptionalDouble paste = job.fill().facts().paste();
-        return inTheCup(job).isEmpty() ? new Supply(job.grams(), 0, paste)
-                : new Supply(job.cup().orElseThrow().state().mass(), job.cup().orElseThrow().state().reserve(), paste);
+        return inTheCup(job).isEmpty()
+                ? new Supply(job.grams(), 0, paste)
+                : new Supply(
+                        job.cup().orElseThrow().state().mass(),
+                        job.cup().orElseThrow().state().reserve(),
+                        paste);
     }
 
     private static Optional<Parts> inTheCup(Job job) {
@@ -72,7 +96,9 @@ final class FillOrders {
     }
 
     private static Base base(Job job) {
-        return job.cup().flatMap(cup -> job.shelf().base(cup.base())).orElse(job.shelf().bases().get(0));
+        return job.cup()
+                .flatMap(cup -> job.shelf().base(cup.base()))
+                .orElse(job.shelf().bases().get(0));
     }
 
     /** @return what the amounts are reckoned with, in one sentence */
@@ -82,7 +108,9 @@ final class FillOrders {
             return "No colour is in the cup yet: reckoned with the " + units.mass(supply.cup()) + " planned, and with "
                     + base(job).name() + " alone for density, wax and hiding.";
         }
-        return "In the cup: " + units.mass(supply.cup()) + (supply.reserve() > 0 ? ", and " + units.mass(
-                supply.reserve()) + " of white held back." : ", no white held back.");
+        return "In the cup: " + units.mass(supply.cup())
+                + (supply.reserve() > 0
+                        ? ", and " + units.mass(supply.reserve()) + " of white held back."
+                        : ", no white held back.");
     }
 }

@@ -32,7 +32,7 @@ public final class FillTimers {
     private final List<Started> started = new ArrayList<>();
     private final Map<String, Phase> phases = new HashMap<>();
     private final ReadOnlyObjectWrapper<List<Running>> running = new ReadOnlyObjectWrapper<>(List.of());
-    private Consumer<List<Started>> keep = list -> { };
+    private Consumer<List<Started>> keep = list -> {};
 
     /**
      * A cup with catalyst in it.
@@ -41,8 +41,7 @@ public final class FillTimers {
      * @param words what the batch is for
      * @param clock when it began and what still runs from it
      */
-    record Started(int batch, String words, CureClock clock) {
-    }
+    record Started(int batch, String words, CureClock clock) {}
 
     /**
      * A cup as it stands now.
@@ -51,8 +50,7 @@ public final class FillTimers {
      * @param words what it is for, and when the catalyst went in
      * @param cues  what it will be time for, in order
      */
-    public record Running(int batch, String words, List<Cue> cues) {
-    }
+    public record Running(int batch, String words, List<Cue> cues) {}
 
     /**
      * One thing it will be time for.
@@ -66,13 +64,16 @@ public final class FillTimers {
      * @param left   until the figure changes its kind
      * @param urgent true when it comes within minutes, or has come a short while ago
      */
-    public record Cue(String cue, String figure, String until, String words, Phase phase, Duration left,
-            boolean urgent) {
+    public record Cue(
+            String cue, String figure, String until, String words, Phase phase, Duration left, boolean urgent) {
         /** @return in the few letters of a station's key: "12 min left" */
         String inShort() {
             return switch (phase) {
-                case WAIT -> (left.toMinutes() >= 120 ? left.toHours() + " h" : left.toMinutes() >= 1
-                        ? left.toMinutes() + " min" : left.toSeconds() + " s") + " left";
+                case WAIT ->
+                    (left.toMinutes() >= 120
+                                    ? left.toHours() + " h"
+                                    : left.toMinutes() >= 1 ? left.toMinutes() + " min" : left.toSeconds() + " s")
+                            + " left";
                 case LOOK -> "look now";
                 case OVERDUE -> "late";
             };
@@ -80,11 +81,12 @@ public final class FillTimers {
 
         /** @return in a sentence without its end: "stop spreading: 12 min 43 s left, until 12:43" */
         String inOneLine() {
-            return cue + switch (phase) {
-                case WAIT -> ": " + figure + ", until " + until;
-                case LOOK -> ": look now, since " + until;
-                case OVERDUE -> ": " + figure;
-            };
+            return cue
+                    + switch (phase) {
+                        case WAIT -> ": " + figure + ", until " + until;
+                        case LOOK -> ": look now, since " + until;
+                        case OVERDUE -> ": " + figure;
+                    };
         }
     }
 
@@ -116,9 +118,16 @@ public final class FillTimers {
 
     /** This has been done and need not be watched for any more. */
     public void done(int batch, String cue) {
-        started.replaceAll(one -> one.batch() != batch ? one : new Started(batch, one.words(), new CureClock(
-                one.clock().catalysed(), one.clock().timers().stream().filter(timer -> !timer.cue().equals(cue))
-                        .toList())));
+        started.replaceAll(one -> one.batch() != batch
+                ? one
+                : new Started(
+                        batch,
+                        one.words(),
+                        new CureClock(
+                                one.clock().catalysed(),
+                                one.clock().timers().stream()
+                                        .filter(timer -> !timer.cue().equals(cue))
+                                        .toList())));
         started.removeIf(one -> one.clock().timers().isEmpty());
         changed();
     }
@@ -148,7 +157,9 @@ public final class FillTimers {
                     shell.warn(key, "Batch " + one.batch() + ", " + cue.inOneLine() + ".");
                 }
             }
-            list.add(new Running(one.batch(), one.words() + ", catalysed at " + timeOfDay(one.clock().catalysed()),
+            list.add(new Running(
+                    one.batch(),
+                    one.words() + ", catalysed at " + timeOfDay(one.clock().catalysed()),
                     cues));
         }
         running.set(List.copyOf(list));
@@ -159,7 +170,8 @@ public final class FillTimers {
         ZonedDateTime then = moment.atZone(clock.getZone());
         LocalTime time = then.toLocalTime();
         String hour = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT).format(time);
-        return then.toLocalDate().equals(clock.instant().atZone(clock.getZone()).toLocalDate()) ? hour
+        return then.toLocalDate().equals(clock.instant().atZone(clock.getZone()).toLocalDate())
+                ? hour
                 : then.toLocalDate() + " " + hour;
     }
 
@@ -170,31 +182,42 @@ public final class FillTimers {
             case OVERDUE -> figure(standing.left()) + " late";
         };
         Instant opens = running.opens(standing.timer());
-        boolean urgent = standing.phase() == Phase.WAIT ? standing.left().compareTo(SOON) <= 0
+        boolean urgent = standing.phase() == Phase.WAIT
+                ? standing.left().compareTo(SOON) <= 0
                 : Duration.between(opens, now).compareTo(FRESH) <= 0;
-        return new Cue(standing.timer().cue(), figure, timeOfDay(opens), standing.phase() == Phase.WAIT
-                ? standing.timer().cue() + ": " + standing.timer().test() : standing.words(), standing.phase(),
-                standing.left(), urgent);
+        return new Cue(
+                standing.timer().cue(),
+                figure,
+                timeOfDay(opens),
+                standing.phase() == Phase.WAIT
+                        ? standing.timer().cue() + ": " + standing.timer().test()
+                        : standing.words(),
+                standing.phase(),
+                standing.left(),
+                urgent);
     }
 
     /** Minutes and seconds by name: "12:43" alone reads as a time of day. */
     private static String figure(Duration left) {
         long seconds = left.toSeconds();
-        return seconds >= 3600 ? String.format(Locale.ROOT, "%d h %02d min", seconds / 3600, seconds % 3600 / 60)
-                : seconds >= 60 ? String.format(Locale.ROOT, "%d min %d s", seconds / 60, seconds % 60)
-                : seconds + " s";
+        return seconds >= 3600
+                ? String.format(Locale.ROOT, "%d h %02d min", seconds / 3600, seconds % 3600 / 60)
+                : seconds >= 60
+                        ? String.format(Locale.ROOT, "%d min %d s", seconds / 60, seconds % 60)
+                        : seconds + " s";
     }
 
     /** @return what wants attention first: what is due longest, else what comes next */
     Optional<Next> next() {
-        return running.get().stream().flatMap(one -> one.cues().stream().map(cue -> new Next(one.batch(), cue)))
+        return running.get().stream()
+                .flatMap(one -> one.cues().stream().map(cue -> new Next(one.batch(), cue)))
                 .min(Comparator.comparing((Next next) -> next.cue().phase() == Phase.WAIT ? 1 : 0)
-                        .thenComparing(next -> next.cue().phase() == Phase.WAIT ? next.cue().left() : Duration.ZERO));
+                        .thenComparing(next ->
+                                next.cue().phase() == Phase.WAIT ? next.cue().left() : Duration.ZERO));
     }
 
     /** One cue and the batch it belongs to. */
-    record Next(int batch, Cue cue) {
-    }
+    record Next(int batch, Cue cue) {}
 
     boolean isRunning(int batch) {
         return started.stream().anyMatch(one -> one.batch() == batch);

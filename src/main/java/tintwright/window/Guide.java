@@ -20,6 +20,7 @@ final class Guide {
     private final FillModel fill;
     /** Places a person has chosen to go on with as they are. */
     private final Set<String> enough = new HashSet<>();
+
     private boolean planned;
 
     Guide(ShellModel shell, JobModel job, PlanModel plan, CupModel cup, FillModel fill) {
@@ -52,7 +53,7 @@ final class Guide {
             return;
         } else if (now.cup().isPresent()) {
             shell.answer("\u2013", "", "\u2013", "");
-            shell.next("Your cup comes back in a moment.", "", () -> { });
+            shell.next("Your cup comes back in a moment.", "", () -> {});
             shell.captionProperty(Step.CUP).set("in hand");
         } else {
             beforeTheCup(now);
@@ -69,13 +70,16 @@ final class Guide {
         FillModel.Next next = fill.nextProperty().get();
         if (next.running() && next.urgent()) {
             // The key only goes there: under a hand that is about to press "It is in" nothing else may be written.
-            shell.next(next.sentence(), "To the fill", () -> shell.stepProperty().set(Step.FILL));
+            shell.next(
+                    next.sentence(), "To the fill", () -> shell.stepProperty().set(Step.FILL));
         }
     }
 
     /** At the fill its own next thing counts, unless the colour is still to be made. */
     private void filling(Job now, Optional<CupModel.InHand> mixing) {
-        boolean mixed = now.cup().isPresent() && mixing.isPresent() && mixing.get().next().finished();
+        boolean mixed = now.cup().isPresent()
+                && mixing.isPresent()
+                && mixing.get().next().finished();
         FillModel.Next next = fill.nextProperty().get();
         if (mixed || next.running()) {
             shell.next(next.sentence(), next.button(), fill::doNext);
@@ -90,7 +94,9 @@ final class Guide {
 
     /** One button that goes to a station; where one is there already it is not needed. */
     private void go(String sentence, String button, Step where) {
-        shell.next(sentence, shell.stepProperty().get() == where ? "" : button,
+        shell.next(
+                sentence,
+                shell.stepProperty().get() == where ? "" : button,
                 () -> shell.stepProperty().set(where));
     }
 
@@ -109,7 +115,8 @@ final class Guide {
 
     /** A hint and no more: at the hull its button goes on with what there is, and it is not given again. */
     private void readAgain(Job now, int more, boolean tints) {
-        String sentence = more == 1 ? "Read the spot once more, a hand's breadth apart."
+        String sentence = more == 1
+                ? "Read the spot once more, a hand's breadth apart."
                 : "Read the spot two more times, a hand's breadth apart.";
         if (!tints) {
             nothingYet(sentence, "To the hull", Step.HULL);
@@ -126,8 +133,9 @@ final class Guide {
 
     /** @return how many more readings the place wants: three typed ones, or one curve or photo, are enough */
     private static int readingsWanted(PlaceReadings place) {
-        boolean whole = place.readings().stream().anyMatch(each -> !(each instanceof ColourReading typed)
-                || typed.photo().isPresent());
+        boolean whole = place.readings().stream()
+                .anyMatch(each ->
+                        !(each instanceof ColourReading typed) || typed.photo().isPresent());
         return whole ? 0 : Math.max(0, ENOUGH - place.readings().size());
     }
 
@@ -139,14 +147,16 @@ final class Guide {
         planned = true;
         PlanModel.Plan now = plan.planProperty().get();
         shell.answer(now.close(), now.closeWords(), now.sure(), now.sureWords());
-        now.recipe().ifPresent(recipe -> shell.captionProperty(Step.CUP).set(
-                Drawn.grams(recipe.weighed().total()) + " planned"));
+        now.recipe()
+                .ifPresent(recipe -> shell.captionProperty(Step.CUP)
+                        .set(Drawn.grams(recipe.weighed().total()) + " planned"));
         if (now.recipe().isEmpty() && plan.problemProperty().get().isEmpty()) {
-            shell.next("The mix is being worked out.", "", () -> { });
+            shell.next("The mix is being worked out.", "", () -> {});
         } else if (now.outOfReach()) {
             first("These tints do not reach it: add a tint.");
         } else if (now.within90() > POOR && now.nextChip().isPresent()) {
-            first("Make a chip of " + job.shelf().nameOf(now.nextChip().get().tintId()) + " first: the mix gets surer.");
+            first("Make a chip of " + job.shelf().nameOf(now.nextChip().get().tintId())
+                    + " first: the mix gets surer.");
         } else {
             shell.next("Begin a cup: white first.", "Begin the cup", this::begin);
         }

@@ -3,11 +3,11 @@ package tintwright.window;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -42,10 +42,14 @@ public final class HullModel {
     private final Latest reading;
     private final ReadOnlyObjectWrapper<Hull> hull = new ReadOnlyObjectWrapper<>();
     private final Map<Where, ReadOnlyStringWrapper> problems = new EnumMap<>(Where.class);
-    private Consumer<String> news = sentence -> { };
+    private Consumer<String> news = sentence -> {};
 
     /** What went wrong is said where it was tried. */
-    public enum Where { LINES, TYPED, FILE }
+    public enum Where {
+        LINES,
+        TYPED,
+        FILE
+    }
 
     /**
      * One reading as shown.
@@ -70,8 +74,7 @@ public final class HullModel {
      * @param sure  how sure the mean is, in words
      * @param doubt what is odd about the readings; empty when nothing is
      */
-    public record Hull(String place, List<Line> lines, Optional<Lab> mean, String sure, String doubt) {
-    }
+    public record Hull(String place, List<Line> lines, Optional<Lab> mean, String sure, String doubt) {}
 
     HullModel(JobModel job, Latest reading) {
         this.job = job;
@@ -114,11 +117,19 @@ public final class HullModel {
             for (int i = 0; i < place.readings().size(); i++) {
                 Reading each = place.readings().get(i);
                 Lab lab = each.colour(viewing).orElseThrow();
-                lines.add(new Line(lab, figures(lab), from(each) + ", for " + viewing, !all.leftOut().contains(i)));
+                lines.add(new Line(
+                        lab,
+                        figures(lab),
+                        from(each) + ", for " + viewing,
+                        !all.leftOut().contains(i)));
             }
-            double size = Math.sqrt((all.covariance().ll() + all.covariance().aa() + all.covariance().bb()) / 3);
-            String sure = say("sure to about %.1f on each number, from %d %s", 2 * size, all.kept().size(),
-                    all.kept().size() == 1 ? "reading" : "readings");
+            double size = Math.sqrt((all.covariance().ll()
+                            + all.covariance().aa()
+                            + all.covariance().bb())
+                    / 3);
+            String sure = say(
+                    "sure to about %.1f on each number, from %d %s",
+                    2 * size, all.kept().size(), all.kept().size() == 1 ? "reading" : "readings");
             hull.set(new Hull(place.place(), lines, Optional.of(all.mean()), sure, doubt(all, lines)));
         } catch (IllegalArgumentException e) {
             hull.set(new Hull(place.place(), List.of(), Optional.empty(), "", Said.of(e)));
@@ -127,15 +138,20 @@ public final class HullModel {
 
     /** @return the light a place is judged under: that of its colour-only readings, else daylight */
     static Viewing judgedUnder(PlaceReadings place) {
-        return place.readings().stream().filter(ColourReading.class::isInstance)
-                .map(each -> ((ColourReading) each).lab().viewing()).findFirst().orElse(Viewing.D65_10);
+        return place.readings().stream()
+                .filter(ColourReading.class::isInstance)
+                .map(each -> ((ColourReading) each).lab().viewing())
+                .findFirst()
+                .orElse(Viewing.D65_10);
     }
 
     private static String doubt(Repeats.Combined all, List<Line> lines) {
         if (all.torn()) {
-            return say("The two readings are %s, further than they can be of one colour. Read the spot a third time to "
-                    + "know which one is wrong.", DifferenceWords.apart(Ciede2000.between(lines.get(0).colour(),
-                    lines.get(1).colour())));
+            return say(
+                    "The two readings are %s, further than they can be of one colour. Read the spot a third time to "
+                            + "know which one is wrong.",
+                    DifferenceWords.apart(Ciede2000.between(
+                            lines.get(0).colour(), lines.get(1).colour())));
         }
         if (all.leftOut().isEmpty()) {
             return "";
@@ -153,7 +169,8 @@ public final class HullModel {
     }
 
     private static String from(Reading each) {
-        return each instanceof SpectralReading ? "a meter's whole curve"
+        return each instanceof SpectralReading
+                ? "a meter's whole curve"
                 : ((ColourReading) each).photo().map(bias -> "from a photo").orElse("three numbers");
     }
 
@@ -172,8 +189,11 @@ public final class HullModel {
             double red = number("a*", a);
             double yellow = number("b*", b);
             LabRange.check(l, red, yellow);
-            add(List.of(new ColourReading(new Lab(l, red, yellow, viewing),
-                    Covariance.same(ColourReading.USUAL_NOISE), geometry, FilmState.CURED,
+            add(List.of(new ColourReading(
+                    new Lab(l, red, yellow, viewing),
+                    Covariance.same(ColourReading.USUAL_NOISE),
+                    geometry,
+                    FilmState.CURED,
                     Optional.empty())));
             return true;
         } catch (IllegalArgumentException e) {
@@ -189,16 +209,16 @@ public final class HullModel {
         try {
             return Double.parseDouble(typed.trim().replace(',', '.').replace('\u2212', '-'));
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(quantity + " must be a number, was \"" + typed.trim()
-                    + "\"");
+            throw new IllegalArgumentException(quantity + " must be a number, was \"" + typed.trim() + "\"");
         }
     }
 
     /** Adds readings to the place in hand. */
     public void add(List<? extends Reading> readings) {
         allRight();
-        replace(more(job.place().orElseThrow(() -> new IllegalArgumentException(
-                "there is no place yet: name one first")), readings));
+        replace(more(
+                job.place().orElseThrow(() -> new IllegalArgumentException("there is no place yet: name one first")),
+                readings));
     }
 
     /** What cannot be combined never gets onto the place. */
@@ -254,10 +274,15 @@ public final class HullModel {
             wrong(Where.LINES, "The photo's readings stand as a place of their own: " + Said.of(notTogether));
         }
         job.change(before -> {
-            String beside = before.place() < 0 ? "by photo" : before.places().get(before.place()).place() + ", by photo";
-            long taken = before.places().stream().filter(place -> place.place().startsWith(beside)).count();
+            String beside = before.place() < 0
+                    ? "by photo"
+                    : before.places().get(before.place()).place() + ", by photo";
+            long taken = before.places().stream()
+                    .filter(place -> place.place().startsWith(beside))
+                    .count();
             List<PlaceReadings> places = new ArrayList<>(before.places());
-            places.add(new PlaceReadings(before.boat(), taken == 0 ? beside : beside + " " + (taken + 1), readings, ""));
+            places.add(
+                    new PlaceReadings(before.boat(), taken == 0 ? beside : beside + " " + (taken + 1), readings, ""));
             return before.withPlaces(before.boat(), places, places.size() - 1);
         });
     }
@@ -290,8 +315,12 @@ public final class HullModel {
      * @param geometry with or without gloss, where the file does not say
      */
     public void open(Path file, Viewing viewing, Geometry geometry) {
-        Conditions unsaid = new Conditions(Optional.of(viewing), Optional.of(geometry), FilmState.CURED,
-                SpectralReading.USUAL_NOISE, ColourReading.USUAL_NOISE);
+        Conditions unsaid = new Conditions(
+                Optional.of(viewing),
+                Optional.of(geometry),
+                FilmState.CURED,
+                SpectralReading.USUAL_NOISE,
+                ColourReading.USUAL_NOISE);
         reading.ask(() -> read(file, unsaid), this::take, failure -> wrong(Where.FILE, Said.of(failure)));
     }
 
@@ -338,14 +367,22 @@ public final class HullModel {
             Lab colour = new Lab(number("L*", lightness), number("a*", a), number("b*", b), viewing);
             LabRange.check(colour.lightness(), colour.a(), colour.b());
             boolean there = placeOf(name, job.now().places()) >= 0;
-            Job made = with(job.now(), name, List.of(new ColourReading(colour,
-                    Covariance.same(ColourReading.USUAL_NOISE), geometry, FilmState.CURED, Optional.empty())));
+            Job made = with(
+                    job.now(),
+                    name,
+                    List.of(new ColourReading(
+                            colour,
+                            Covariance.same(ColourReading.USUAL_NOISE),
+                            geometry,
+                            FilmState.CURED,
+                            Optional.empty())));
             allRight();
             job.change(before -> made);
             if (there) {
                 PlaceReadings place = made.places().get(made.place());
-                news.accept(say("There is a place of that name: now %d readings of %s.", place.readings().size(),
-                        place.place()));
+                news.accept(say(
+                        "There is a place of that name: now %d readings of %s.",
+                        place.readings().size(), place.place()));
             }
             return true;
         } catch (IllegalArgumentException e) {

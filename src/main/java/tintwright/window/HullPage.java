@@ -111,8 +111,11 @@ final class HullPage {
                 key.setSelected(true);
                 chosen.getChildren().setAll(asks);
                 // The one piece that says how the meter is set stands wherever it is needed.
-                asks.stream().filter(VBox.class::isInstance).map(VBox.class::cast)
-                        .filter(box -> "meter".equals(box.getId())).forEach(box -> box.getChildren().setAll(setting));
+                asks.stream()
+                        .filter(VBox.class::isInstance)
+                        .map(VBox.class::cast)
+                        .filter(box -> "meter".equals(box.getId()))
+                        .forEach(box -> box.getChildren().setAll(setting));
             });
             keys.getChildren().add(key);
             wayKeys.add(key);
@@ -129,8 +132,12 @@ final class HullPage {
     }
 
     private List<Node> typed() {
-        return List.of(Pieces.asked("New place on the boat", place), numbers, meter(),
-                Pieces.mainButton("Add the reading", this::add), wrong(HullModel.Where.TYPED));
+        return List.of(
+                Pieces.asked("New place on the boat", place),
+                numbers,
+                meter(),
+                Pieces.mainButton("Add the reading", this::add),
+                wrong(HullModel.Where.TYPED));
     }
 
     private static VBox meter() {
@@ -142,7 +149,12 @@ final class HullPage {
     private void add() {
         boolean taken = place.getText().isBlank()
                 ? model.type(numbers.lightness(), numbers.a(), numbers.b(), setting.viewing(), setting.geometry())
-                : model.newPlace(place.getText(), numbers.lightness(), numbers.a(), numbers.b(), setting.viewing(),
+                : model.newPlace(
+                        place.getText(),
+                        numbers.lightness(),
+                        numbers.a(),
+                        numbers.b(),
+                        setting.viewing(),
                         setting.geometry());
         if (taken) {
             place.clear();
@@ -152,10 +164,13 @@ final class HullPage {
     }
 
     private List<Node> fromFile() {
-        return List.of(Pieces.plain("Drop the file of your meter anywhere here, or open it: CSV, CGATS text or CxF. "
-                + "Several samples in one file become several places."),
-                Pieces.mainButton("Open a file", this::choose), wrong(HullModel.Where.FILE),
-                Pieces.soft("Where the file does not say how the meter was set:"), meter());
+        return List.of(
+                Pieces.plain("Drop the file of your meter anywhere here, or open it: CSV, CGATS text or CxF. "
+                        + "Several samples in one file become several places."),
+                Pieces.mainButton("Open a file", this::choose),
+                wrong(HullModel.Where.FILE),
+                Pieces.soft("Where the file does not say how the meter was set:"),
+                meter());
     }
 
     private void choose() {
@@ -168,14 +183,18 @@ final class HullPage {
     }
 
     private List<Node> fromPhoto() {
-        return List.of(Pieces.plain("Lay a card with known patches on the hull beside the spot and take the photo "
-                + "square on. Drop it anywhere here, or open it."), Pieces.mainButton("Read a photo", toThePhoto));
+        return List.of(
+                Pieces.plain("Lay a card with known patches on the hull beside the spot and take the photo "
+                        + "square on. Drop it anywhere here, or open it."),
+                Pieces.mainButton("Read a photo", toThePhoto));
     }
 
     private static Node eyes() {
-        return Pieces.sheet("Before you trust it", Pieces.plain("Read a clean, dry, flat spot, three times, a hand's "
-                + "breadth apart. A screen is no swatch: judge the cured chip edge to edge on the hull, in daylight, "
-                + "and turn it once."));
+        return Pieces.sheet(
+                "Before you trust it",
+                Pieces.plain("Read a clean, dry, flat spot, three times, a hand's "
+                        + "breadth apart. A screen is no swatch: judge the cured chip edge to edge on the hull, in daylight, "
+                        + "and turn it once."));
     }
 
     /** Whoever stood on a line's Remove stands on that of the line that took its place. */
@@ -207,8 +226,10 @@ final class HullPage {
         Pieces.show(title, model.places().size() < 2);
         title.setText(hull.place().isEmpty() ? "No place read yet" : hull.place());
         place.setPromptText(hull.place().isEmpty() ? "such as: port bow" : "leave empty for the place in hand");
-        mean.setText(hull.mean().map(lab -> String.format(Locale.ROOT, "L* %.1f   a* %.1f   b* %.1f",
-                lab.lightness(), lab.a(), lab.b())).orElse(""));
+        mean.setText(hull.mean()
+                .map(lab ->
+                        String.format(Locale.ROOT, "L* %.1f   a* %.1f   b* %.1f", lab.lightness(), lab.a(), lab.b()))
+                .orElse(""));
         sure.setText(hull.sure());
         doubt.setText(hull.doubt());
         List<Patches.Patch> shown = new ArrayList<>();

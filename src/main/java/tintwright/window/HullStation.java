@@ -56,8 +56,10 @@ final class HullStation extends StackPane {
         if (photoPage == null) {
             PhotoView view = new PhotoView(photo);
             VBox.setVgrow(view, Priority.ALWAYS);
-            photoPage = new VBox(Pieces.row(Pieces.button("Back to the readings",
-                    () -> getChildren().setAll(page))), view);
+            photoPage = new VBox(
+                    Pieces.row(Pieces.button(
+                            "Back to the readings", () -> getChildren().setAll(page))),
+                    view);
             photoPage.getStyleClass().add("pictures");
         }
         getChildren().setAll(photoPage);

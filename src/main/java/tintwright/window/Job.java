@@ -23,8 +23,17 @@ import tintwright.shelf.Shelf;
  * @param cup       the cup in hand; empty before one is begun
  * @param ahead     what is still to be done of the way back that was chosen, in order; mostly empty
  */
-record Job(String boat, List<PlaceReadings> places, int place, Shelf shelf, double grams, double scaleStep,
-        Set<String> off, FillDraft fill, Optional<Cup> cup, List<Deed> ahead) {
+record Job(
+        String boat,
+        List<PlaceReadings> places,
+        int place,
+        Shelf shelf,
+        double grams,
+        double scaleStep,
+        Set<String> off,
+        FillDraft fill,
+        Optional<Cup> cup,
+        List<Deed> ahead) {
     Job {
         places = List.copyOf(places);
         off = Set.copyOf(off);
@@ -60,11 +69,23 @@ record Job(String boat, List<PlaceReadings> places, int place, Shelf shelf, doub
     Job with(Shelf other) {
         Set<String> stillThere = new TreeSet<>(off);
         stillThere.removeIf(id -> other.tint(id).isEmpty());
-        boolean fits = cup.isEmpty() || other.base(cup.get().base()).isPresent()
-                && cup.get().state().parts().stream().allMatch(parts -> parts.grams().keySet().stream()
-                .allMatch(id -> other.base(id).isPresent() || other.tint(id).isPresent()
-                        || other.leftover(id).isPresent()));
-        return new Job(boat, places, place, other, grams, scaleStep, stillThere, fill, fits ? cup : Optional.empty(),
+        boolean fits = cup.isEmpty()
+                || other.base(cup.get().base()).isPresent()
+                        && cup.get().state().parts().stream()
+                                .allMatch(parts -> parts.grams().keySet().stream()
+                                        .allMatch(id -> other.base(id).isPresent()
+                                                || other.tint(id).isPresent()
+                                                || other.leftover(id).isPresent()));
+        return new Job(
+                boat,
+                places,
+                place,
+                other,
+                grams,
+                scaleStep,
+                stillThere,
+                fill,
+                fits ? cup : Optional.empty(),
                 fits ? ahead : List.of());
     }
 

@@ -30,7 +30,7 @@ public final class JobModel {
     private final ShellModel shell;
     private final Clock clock;
     private String lastChange = "";
-    private Consumer<Job> keep = changed -> { };
+    private Consumer<Job> keep = changed -> {};
 
     JobModel(Job first, Function<Shelf, Knowledge> teacher, Latest learning, ShellModel shell, Clock clock) {
         this.teacher = teacher;
@@ -70,8 +70,11 @@ public final class JobModel {
         Job before = job.get();
         Job after = step.apply(before);
         // Nothing written about a cup is ever taken out: going back is one more entry about the last.
-        if (before.boat().equals(after.boat()) && before.cup().isPresent() && after.cup().isPresent()
-                && !before.cup().equals(after.cup()) && before.cup().get().name().equals(after.cup().get().name())) {
+        if (before.boat().equals(after.boat())
+                && before.cup().isPresent()
+                && after.cup().isPresent()
+                && !before.cup().equals(after.cup())
+                && before.cup().get().name().equals(after.cup().get().name())) {
             after = after.after(stepped(before.cup().get(), after.cup().get(), cupStep), after.ahead());
         }
         job.set(after);
@@ -125,7 +128,9 @@ public final class JobModel {
             String place = now.cup().get().hull().place();
             return now.boat() + ", cup " + name + (name.startsWith(place) ? "" : " for " + place);
         }
-        return now.place() < 0 ? now.boat() : now.boat() + ", " + now.places().get(now.place()).place();
+        return now.place() < 0
+                ? now.boat()
+                : now.boat() + ", " + now.places().get(now.place()).place();
     }
 
     private void learn(Shelf shelf) {

@@ -9,8 +9,7 @@ import tintwright.cup.Deed;
 final class KeptAhead {
     private static final String COUNT = "ahead";
 
-    private KeptAhead() {
-    }
+    private KeptAhead() {}
 
     static void write(List<Deed> ahead, Properties list) {
         list.setProperty(COUNT, Integer.toString(ahead.size()));
@@ -46,13 +45,15 @@ final class KeptAhead {
             String name = COUNT + "." + i + ".";
             String of = words(list, name + "of");
             double grams = number(list, name + "grams");
-            ahead.add(switch (words(list, name + "do")) {
-                case "weigh" -> new Deed.Weighed(of, grams, number(list, name + "step"));
-                case "letdown" -> new Deed.LetDown(of, (int) number(list, name + "oneIn"), grams,
-                        number(list, name + "step"));
-                case "set aside" -> new Deed.SetAside(grams, of);
-                default -> throw new IllegalArgumentException(name + "do must be weigh, letdown or set aside");
-            });
+            ahead.add(
+                    switch (words(list, name + "do")) {
+                        case "weigh" -> new Deed.Weighed(of, grams, number(list, name + "step"));
+                        case "letdown" ->
+                            new Deed.LetDown(
+                                    of, (int) number(list, name + "oneIn"), grams, number(list, name + "step"));
+                        case "set aside" -> new Deed.SetAside(grams, of);
+                        default -> throw new IllegalArgumentException(name + "do must be weigh, letdown or set aside");
+                    });
         }
         return ahead;
     }

@@ -37,8 +37,11 @@ import tintwright.shelf.Shelf;
 final class KeptJob {
     private static final String LIST = "job.properties";
     /** Stands in a fill's file while its list is empty, so that what else was typed there has a file to stand in. */
-    private static final RepairLine NO_REPAIR = new RepairLine("none yet", RepairKind.HOLE.make(
-            Map.of("hole", 5.0, "depth", 5.0), OptionalDouble.empty()), Lie.FACING_UP, 1);
+    private static final RepairLine NO_REPAIR = new RepairLine(
+            "none yet",
+            RepairKind.HOLE.make(Map.of("hole", 5.0, "depth", 5.0), OptionalDouble.empty()),
+            Lie.FACING_UP,
+            1);
 
     private final Path folder;
     private Optional<Job> written = Optional.empty();
@@ -59,8 +62,10 @@ final class KeptJob {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw FileProblem.unusable("The folder " + folder + " cannot be made, so what you do here is not kept. "
-                    + "Make room, or make it writable", e);
+            throw FileProblem.unusable(
+                    "The folder " + folder + " cannot be made, so what you do here is not kept. "
+                            + "Make room, or make it writable",
+                    e);
         }
         if (unread) {
             moveAside();
@@ -70,7 +75,8 @@ final class KeptJob {
             ShelfFile.write(folder.resolve("shelf.json"), job.shelf());
         }
         for (int i = 0; i < job.places().size(); i++) {
-            boolean same = written.isPresent() && i < written.get().places().size()
+            boolean same = written.isPresent()
+                    && i < written.get().places().size()
                     && written.get().places().get(i).equals(job.places().get(i));
             if (!same) {
                 TargetFile.write(place(i), job.places().get(i));
@@ -79,9 +85,14 @@ final class KeptJob {
         if (job.cup().isPresent() && (written.isEmpty() || !written.get().cup().equals(job.cup()))) {
             CupFile.write(folder.resolve("cup.json"), job.cup().get());
         }
-        if (!job.fill().equals(FillDraft.NONE) && (written.isEmpty() || !written.get().fill().equals(job.fill()))) {
-            FillJobFile.write(folder.resolve("fill.json"), FillOrders.typed(job.fill().lines().isEmpty()
-                    ? job.filling(job.fill().plus(NO_REPAIR)) : job));
+        if (!job.fill().equals(FillDraft.NONE)
+                && (written.isEmpty() || !written.get().fill().equals(job.fill()))) {
+            FillJobFile.write(
+                    folder.resolve("fill.json"),
+                    FillOrders.typed(
+                            job.fill().lines().isEmpty()
+                                    ? job.filling(job.fill().plus(NO_REPAIR))
+                                    : job));
         }
         TextFile.write(folder.resolve(LIST), list(job));
         written = Optional.of(job);
@@ -93,13 +104,16 @@ final class KeptJob {
             Path aside = Files.createTempDirectory(folder, "unread-");
             try (Stream<Path> files = Files.list(folder)) {
                 for (Path file : files.filter(Files::isRegularFile)
-                        .filter(each -> !each.getFileName().toString().startsWith("cure")).toList()) {
+                        .filter(each -> !each.getFileName().toString().startsWith("cure"))
+                        .toList()) {
                     Files.move(file, aside.resolve(file.getFileName()));
                 }
             }
         } catch (IOException e) {
-            throw FileProblem.unusable("What could not be read in " + folder + " cannot be moved aside, so what you "
-                    + "do here is not kept", e);
+            throw FileProblem.unusable(
+                    "What could not be read in " + folder + " cannot be moved aside, so what you "
+                            + "do here is not kept",
+                    e);
         }
     }
 
@@ -163,22 +177,35 @@ final class KeptJob {
             places.add(TargetFile.read(place(i)));
         }
         Optional<Cup> cup = Boolean.parseBoolean(list.getProperty("cup"))
-                ? Optional.of(CupFile.read(folder.resolve("cup.json"))) : Optional.empty();
+                ? Optional.of(CupFile.read(folder.resolve("cup.json")))
+                : Optional.empty();
         Set<String> off = java.util.Arrays.stream(list.getProperty("off", "").split(" "))
-                .filter(id -> shelf.tint(id).isPresent()).collect(Collectors.toSet());
+                .filter(id -> shelf.tint(id).isPresent())
+                .collect(Collectors.toSet());
         FillDraft fill = fill(list);
         List<Deed> ahead = ahead(list);
         int place = Math.max(-1, Math.min(places.size() - 1, (int) number(list, "place", -1)));
-        return new Job(list.getProperty("boat", ""), places, place, shelf, number(list, "grams", 150),
-                number(list, "scale", 0.01), off, fill, cup, cup.isPresent() ? ahead : List.of());
+        return new Job(
+                list.getProperty("boat", ""),
+                places,
+                place,
+                shelf,
+                number(list, "grams", 150),
+                number(list, "scale", 0.01),
+                off,
+                fill,
+                cup,
+                cup.isPresent() ? ahead : List.of());
     }
 
     private List<Deed> ahead(Properties list) throws FileProblem {
         try {
             return KeptAhead.read(list);
         } catch (IllegalArgumentException e) {
-            throw FileProblem.unusable(folder.resolve(LIST) + " does not say what is still to be done of the way "
-                    + "back (" + e.getMessage() + "); correct it, or move the file away", e);
+            throw FileProblem.unusable(
+                    folder.resolve(LIST) + " does not say what is still to be done of the way " + "back ("
+                            + e.getMessage() + "); correct it, or move the file away",
+                    e);
         }
     }
 
@@ -186,7 +213,8 @@ final class KeptJob {
         OptionalDouble baseHides = optional(list, "baseHides");
         boolean repairs = Boolean.parseBoolean(list.getProperty("repairs"));
         FillDraft typed = repairs || Boolean.parseBoolean(list.getProperty("fill"))
-                ? FillDraft.of(FillJobFile.read(folder.resolve("fill.json")).job(), baseHides) : FillDraft.NONE;
+                ? FillDraft.of(FillJobFile.read(folder.resolve("fill.json")).job(), baseHides)
+                : FillDraft.NONE;
         if (!repairs && !typed.lines().isEmpty()) {
             typed = typed.without(0);
         }
@@ -202,8 +230,10 @@ final class KeptJob {
         try {
             return text == null ? usual : Double.parseDouble(text);
         } catch (NumberFormatException e) {
-            throw FileProblem.unusable(folder.resolve(LIST) + ": " + name + " must be a number, was \"" + text
-                    + "\"; correct it, or move the file away", e);
+            throw FileProblem.unusable(
+                    folder.resolve(LIST) + ": " + name + " must be a number, was \"" + text
+                            + "\"; correct it, or move the file away",
+                    e);
         }
     }
 }

@@ -33,7 +33,8 @@ final class KeptTimers {
             list.setProperty(i + ".batch", Integer.toString(one.batch()));
             list.setProperty(i + ".words", one.words());
             list.setProperty(i + ".at", one.clock().catalysed().toString());
-            list.setProperty(i + ".timers", Integer.toString(one.clock().timers().size()));
+            list.setProperty(
+                    i + ".timers", Integer.toString(one.clock().timers().size()));
             for (int j = 0; j < one.clock().timers().size(); j++) {
                 CureTimer timer = one.clock().timers().get(j);
                 String name = i + "." + j + ".";
@@ -48,8 +49,8 @@ final class KeptTimers {
             Files.createDirectories(file.toAbsolutePath().getParent());
             list.store(text, "cups with catalyst in them");
         } catch (IOException e) {
-            throw FileProblem.unusable("The running times cannot be kept in " + file + "; they run on while the "
-                    + "window is open", e);
+            throw FileProblem.unusable(
+                    "The running times cannot be kept in " + file + "; they run on while the " + "window is open", e);
         }
         TextFile.write(file, text.toString());
     }
@@ -70,16 +71,23 @@ final class KeptTimers {
                 List<CureTimer> timers = new ArrayList<>();
                 for (int j = 0; j < whole(list, i + ".timers"); j++) {
                     String name = i + "." + j + ".";
-                    timers.add(new CureTimer(words(list, name + "cue"), Double.parseDouble(words(list, name + "from")),
-                            Double.parseDouble(words(list, name + "to")), words(list, name + "test")));
+                    timers.add(new CureTimer(
+                            words(list, name + "cue"),
+                            Double.parseDouble(words(list, name + "from")),
+                            Double.parseDouble(words(list, name + "to")),
+                            words(list, name + "test")));
                 }
-                started.add(new FillTimers.Started(whole(list, i + ".batch"), words(list, i + ".words"),
+                started.add(new FillTimers.Started(
+                        whole(list, i + ".batch"),
+                        words(list, i + ".words"),
                         new CureClock(Instant.parse(words(list, i + ".at")), timers)));
             }
             return started;
         } catch (IOException | IllegalArgumentException | DateTimeException e) {
-            throw FileProblem.unusable("The times of the cups that were catalysed cannot be read from " + file
-                    + "; it was left as it is: go by the feel of the cup", e);
+            throw FileProblem.unusable(
+                    "The times of the cups that were catalysed cannot be read from " + file
+                            + "; it was left as it is: go by the feel of the cup",
+                    e);
         }
     }
 

@@ -43,8 +43,7 @@ public final class LogModel {
     private String searched = "";
 
     /** A boat in the list. */
-    public record BoatLine(UUID id, String name, String words, boolean inHand) {
-    }
+    public record BoatLine(UUID id, String name, String words, boolean inHand) {}
 
     /**
      * A place of the boat in hand.
@@ -53,12 +52,10 @@ public final class LogModel {
      * @param read  what was read last, and when
      * @param moved how it has moved since it was read first; empty when it was read once
      */
-    public record PlaceLine(String name, List<Look> looks, String read, String moved) {
-    }
+    public record PlaceLine(String name, List<Look> looks, String read, String moved) {}
 
     /** A place as it was read on a day. */
-    public record Look(String day, Shade shade) {
-    }
+    public record Look(String day, Shade shade) {}
 
     /**
      * An entry of the boat in hand.
@@ -69,9 +66,14 @@ public final class LogModel {
      * @param grams   how much was in it
      * @param verdict how a cup came out, when somebody said so
      */
-    public record EntryLine(UUID id, String day, String title, String words, boolean cup, double grams,
-            Optional<Page.Outcome> verdict) {
-    }
+    public record EntryLine(
+            UUID id,
+            String day,
+            String title,
+            String words,
+            boolean cup,
+            double grams,
+            Optional<Page.Outcome> verdict) {}
 
     /**
      * Something mixed before that comes near the hull in hand.
@@ -83,8 +85,7 @@ public final class LogModel {
      * @param cup     the cup to make again; empty when there is none
      * @param grams   how much was in it
      */
-    public record NearLine(String name, String boat, String apart, String verdict, Optional<UUID> cup, double grams) {
-    }
+    public record NearLine(String name, String boat, String apart, String verdict, Optional<UUID> cup, double grams) {}
 
     /** What to weigh to make a cup again: which, and line by line. */
     public record Again(String title, List<String> lines) {
@@ -92,8 +93,13 @@ public final class LogModel {
     }
 
     /** All of the log that is in sight. */
-    public record Shown(List<BoatLine> boats, String boat, List<PlaceLine> places, List<EntryLine> entries,
-            List<NearLine> near, String trouble) {
+    public record Shown(
+            List<BoatLine> boats,
+            String boat,
+            List<PlaceLine> places,
+            List<EntryLine> entries,
+            List<NearLine> near,
+            String trouble) {
         static final Shown NONE = new Shown(List.of(), "", List.of(), List.of(), List.of(), "");
     }
 
@@ -103,19 +109,24 @@ public final class LogModel {
         this.shell = shell;
         this.asking = asking;
         this.writing = writing;
-        writing.run(open, opened -> {
-            log = opened;
-            look();
-        }, failure -> problem.set(Said.of(failure)));
+        writing.run(
+                open,
+                opened -> {
+                    log = opened;
+                    look();
+                },
+                failure -> problem.set(Said.of(failure)));
         job.jobProperty().addListener((property, before, after) -> {
-            boolean another = before.cup().isPresent() && !after.cup().map(Cup::name).equals(before.cup().map(Cup::name));
+            boolean another = before.cup().isPresent()
+                    && !after.cup().map(Cup::name).equals(before.cup().map(Cup::name));
             if (another && before.boat().equals(after.boat())) {
                 wentOut(before);
             }
             if (after.cup().isPresent() && !after.cup().equals(before.cup())) {
                 follow(after);
             }
-            if (!before.boat().equals(after.boat()) || before.place() != after.place()
+            if (!before.boat().equals(after.boat())
+                    || before.place() != after.place()
                     || !before.places().equals(after.places())) {
                 look();
             }
@@ -141,26 +152,36 @@ public final class LogModel {
     /** Takes a boat from the log onto the bench, its places as last read. */
     public void take(UUID id) {
         ShopLog from = log;
-        asking.ask(() -> {
-            Noted<Page.Boat> boat = from.book().boats().stream().filter(each -> each.id().equals(id)).findFirst()
-                    .orElseThrow();
-            List<PlaceReadings> places = new ArrayList<>();
-            for (BoatStory.PlaceStory place : BoatStory.of(from, boat).places()) {
-                place.latest().flatMap(seen -> from.book().find(seen.id())).filter(noted -> noted.page()
-                        instanceof Page.Target).map(noted -> (Page.Target) noted.page()).ifPresent(target ->
-                        places.add(new PlaceReadings(boat.page().name(), place.place().page().name(),
-                                target.readings(), target.note())));
-            }
-            return new Taken(boat.page().name(), places);
-        }, taken -> {
-            job.change(before -> before.withPlaces(taken.boat(), taken.places(), taken.places().isEmpty() ? -1 : 0)
-                    .mixing(Optional.empty()));
-            look();
-        }, failure -> problem.set(Said.of(failure)));
+        asking.ask(
+                () -> {
+                    Noted<Page.Boat> boat = from.book().boats().stream()
+                            .filter(each -> each.id().equals(id))
+                            .findFirst()
+                            .orElseThrow();
+                    List<PlaceReadings> places = new ArrayList<>();
+                    for (BoatStory.PlaceStory place : BoatStory.of(from, boat).places()) {
+                        place.latest()
+                                .flatMap(seen -> from.book().find(seen.id()))
+                                .filter(noted -> noted.page() instanceof Page.Target)
+                                .map(noted -> (Page.Target) noted.page())
+                                .ifPresent(target -> places.add(new PlaceReadings(
+                                        boat.page().name(),
+                                        place.place().page().name(),
+                                        target.readings(),
+                                        target.note())));
+                    }
+                    return new Taken(boat.page().name(), places);
+                },
+                taken -> {
+                    job.change(before -> before.withPlaces(
+                                    taken.boat(), taken.places(), taken.places().isEmpty() ? -1 : 0)
+                            .mixing(Optional.empty()));
+                    look();
+                },
+                failure -> problem.set(Said.of(failure)));
     }
 
-    private record Taken(String boat, List<PlaceReadings> places) {
-    }
+    private record Taken(String boat, List<PlaceReadings> places) {}
 
     /**
      * Writes a new boat and takes it onto the bench.
@@ -172,10 +193,14 @@ public final class LogModel {
         try {
             Optional<Integer> built = year.isBlank() ? Optional.empty() : Optional.of(Integer.parseInt(year.trim()));
             Page.Boat boat = new Page.Boat(name.trim(), type.trim(), built, "", List.of());
-            write(() -> new KeepBoat(log).add(boat), () -> {
-                job.change(before -> before.withPlaces(boat.name(), List.of(), -1).mixing(Optional.empty()));
-                taken.run();
-            }, boatProblem);
+            write(
+                    () -> new KeepBoat(log).add(boat),
+                    () -> {
+                        job.change(before ->
+                                before.withPlaces(boat.name(), List.of(), -1).mixing(Optional.empty()));
+                        taken.run();
+                    },
+                    boatProblem);
         } catch (NumberFormatException e) {
             boatProblem.set("The year must be a whole number such as 1987, was \"" + year.trim() + "\".");
         } catch (IllegalArgumentException e) {
@@ -191,10 +216,14 @@ public final class LogModel {
     /** Writes down today's readings of the place in hand. */
     public void writeReadings() {
         Job now = job.now();
-        job.place().ifPresent(place -> write(() -> {
-            Noted<Page.Boat> boat = boat(now);
-            return new WriteLog(log).reading(boat, placeOf(boat, place.place()), place.readings(), place.note());
-        }, () -> shell.say("The readings of " + place.place() + " are in the log.")));
+        job.place()
+                .ifPresent(place -> write(
+                        () -> {
+                            Noted<Page.Boat> boat = boat(now);
+                            return new WriteLog(log)
+                                    .reading(boat, placeOf(boat, place.place()), place.readings(), place.note());
+                        },
+                        () -> shell.say("The readings of " + place.place() + " are in the log.")));
     }
 
     /** The cup is in the log as it happens: one page, put right with every dose. */
@@ -203,10 +232,13 @@ public final class LogModel {
         if (log == null || now.boat().isBlank() || cup.state().mass() <= 0) {
             return;
         }
-        writing.run(() -> pageOf(now, cup), saved -> {
-            problem.set(saved instanceof Saved.Waiting waiting ? waiting.sentence() : "");
-            look();
-        }, failure -> problem.set(Said.of(failure)));
+        writing.run(
+                () -> pageOf(now, cup),
+                saved -> {
+                    problem.set(saved instanceof Saved.Waiting waiting ? waiting.sentence() : "");
+                    look();
+                },
+                failure -> problem.set(Said.of(failure)));
     }
 
     private Saved pageOf(Job now, Cup cup) throws LogFailure {
@@ -223,16 +255,22 @@ public final class LogModel {
         }
         Set<String> names = new HashSet<>();
         open.book().boatsNamed(job.now().boat()).forEach(boat -> {
-            open.book().of(boat.id(), Page.Cup.class).forEach(page -> names.add(page.page().name()));
-            open.book().of(boat.id(), Page.LeftOver.class).forEach(page -> names.add(page.page().leftover().name()));
+            open.book()
+                    .of(boat.id(), Page.Cup.class)
+                    .forEach(page -> names.add(page.page().name()));
+            open.book()
+                    .of(boat.id(), Page.LeftOver.class)
+                    .forEach(page -> names.add(page.page().leftover().name()));
         });
         return Optional.of(names);
     }
 
     /** The page of this cup, from this opening of the window or one before: no two cups of a boat carry one name. */
     private Optional<UUID> logged(Noted<Page.Boat> boat, Cup cup) {
-        return log.book().of(boat.id(), Page.Cup.class).stream().filter(page -> page.page().name().equals(cup.name()))
-                .map(Noted::id).reduce((first, last) -> last);
+        return log.book().of(boat.id(), Page.Cup.class).stream()
+                .filter(page -> page.page().name().equals(cup.name()))
+                .map(Noted::id)
+                .reduce((first, last) -> last);
     }
 
     /** The cup in hand is done: it is put away, and the log has all of it. Undo brings it back. */
@@ -246,14 +284,18 @@ public final class LogModel {
         if (log == null || with.boat().isBlank() || cup.state().mass() <= 0) {
             return;
         }
-        writing.run(() -> {
-            Noted<Page.Boat> boat = boat(with);
-            pageOf(with, cup);
-            return new WriteLog(log).doneWith(boat, logged(boat, cup).orElseThrow(), cup, with.shelf());
-        }, saved -> {
-            shell.say("The cup " + cup.name() + ", its chips and what was set aside are in the log. Undo brings it back.");
-            look();
-        }, failure -> problem.set(Said.of(failure)));
+        writing.run(
+                () -> {
+                    Noted<Page.Boat> boat = boat(with);
+                    pageOf(with, cup);
+                    return new WriteLog(log).doneWith(boat, logged(boat, cup).orElseThrow(), cup, with.shelf());
+                },
+                saved -> {
+                    shell.say("The cup " + cup.name()
+                            + ", its chips and what was set aside are in the log. Undo brings it back.");
+                    look();
+                },
+                failure -> problem.set(Said.of(failure)));
     }
 
     /** Writes down that the holes on the list were filled, and from what. */
@@ -263,13 +305,23 @@ public final class LogModel {
             problem.set("There is nothing on the list at Fill yet.");
             return;
         }
-        write(() -> {
-            PlanFill plan = PlanFill.of(FillOrders.typed(now));
-            Noted<Page.Boat> boat = boat(now);
-            List<String> steps = now.fill().lines().stream().map(line -> line.count() + " x " + line.name()).toList();
-            return new WriteLog(log).fill(boat, Optional.of(placeOf(boat, now.places().get(now.place()).place())),
-                    OptionalDouble.of(plan.plan().gelCoatGrams()), steps, "");
-        }, () -> shell.say("The fill is in the log."));
+        write(
+                () -> {
+                    PlanFill plan = PlanFill.of(FillOrders.typed(now));
+                    Noted<Page.Boat> boat = boat(now);
+                    List<String> steps = now.fill().lines().stream()
+                            .map(line -> line.count() + " x " + line.name())
+                            .toList();
+                    return new WriteLog(log)
+                            .fill(
+                                    boat,
+                                    Optional.of(placeOf(
+                                            boat, now.places().get(now.place()).place())),
+                                    OptionalDouble.of(plan.plan().gelCoatGrams()),
+                                    steps,
+                                    "");
+                },
+                () -> shell.say("The fill is in the log."));
     }
 
     private Noted<Page.Boat> boat(Job now) throws LogFailure {
@@ -292,12 +344,14 @@ public final class LogModel {
     /** How a cup came out. */
     public void judge(UUID cup, Page.Outcome outcome, String note) {
         Job now = job.now();
-        boolean so = shown.get().entries().stream().anyMatch(line -> line.id().equals(cup)
-                && line.verdict().filter(outcome::equals).isPresent());
+        boolean so = shown.get().entries().stream()
+                .anyMatch(line -> line.id().equals(cup)
+                        && line.verdict().filter(outcome::equals).isPresent());
         if (so && note.isBlank()) {
             return;
         }
-        write(() -> new WriteLog(log).verdict(boat(now), cup, outcome, note),
+        write(
+                () -> new WriteLog(log).verdict(boat(now), cup, outcome, note),
                 () -> shell.say("Written down: it came out " + outcome.words() + "."));
     }
 
@@ -307,14 +361,22 @@ public final class LogModel {
             double grams = HullModel.number("grams", typedGrams.replace("g", ""));
             Job now = job.now();
             ShopLog from = log;
-            asking.ask(() -> {
-                Noted<Page.Cup> page = cup(from, cup);
-                return new Again(String.format(Locale.ROOT, "Make %s again, %.0f g", LogSight.named(page.page().name()),
-                        grams), LogSight.lines(new MixAgain(from, now.shelf()).cup(page, grams, now.scaleStep()), now));
-            }, made -> {
+            asking.ask(
+                    () -> {
+                        Noted<Page.Cup> page = cup(from, cup);
+                        return new Again(
+                                String.format(
+                                        Locale.ROOT,
+                                        "Make %s again, %.0f g",
+                                        LogSight.named(page.page().name()),
+                                        grams),
+                                LogSight.lines(new MixAgain(from, now.shelf()).cup(page, grams, now.scaleStep()), now));
+                    },
+                    made -> {
                         problem.set("");
                         again.set(made);
-                    }, failure -> problem.set(Said.of(failure)));
+                    },
+                    failure -> problem.set(Said.of(failure)));
         } catch (IllegalArgumentException e) {
             problem.set(Said.of(e));
         }
@@ -322,7 +384,9 @@ public final class LogModel {
 
     @SuppressWarnings("unchecked")
     private static Noted<Page.Cup> cup(ShopLog log, UUID id) {
-        return (Noted<Page.Cup>) (Noted<?>) log.book().find(id).filter(noted -> noted.page() instanceof Page.Cup)
+        return (Noted<Page.Cup>) (Noted<?>) log.book()
+                .find(id)
+                .filter(noted -> noted.page() instanceof Page.Cup)
                 .orElseThrow(() -> new IllegalArgumentException("that cup is no longer in the log"));
     }
 
@@ -347,7 +411,8 @@ public final class LogModel {
     }
 
     private void give(Callable<Path> work) {
-        writing.run(work, written -> shell.say("Written to " + written + "."), failure -> problem.set(Said.of(failure)));
+        writing.run(
+                work, written -> shell.say("Written to " + written + "."), failure -> problem.set(Said.of(failure)));
     }
 
     private void write(Callable<Saved> entry, Runnable then) {
@@ -355,11 +420,14 @@ public final class LogModel {
     }
 
     private void write(Callable<Saved> entry, Runnable then, ReadOnlyStringWrapper wrong) {
-        writing.run(entry, saved -> {
-            wrong.set(saved instanceof Saved.Waiting waiting ? waiting.sentence() : "");
-            then.run();
-            look();
-        }, failure -> wrong.set(Said.of(failure)));
+        writing.run(
+                entry,
+                saved -> {
+                    wrong.set(saved instanceof Saved.Waiting waiting ? waiting.sentence() : "");
+                    then.run();
+                    look();
+                },
+                failure -> wrong.set(Said.of(failure)));
     }
 
     JobModel job() {

@@ -45,14 +45,19 @@ final class LogPage {
     Region build() {
         VBox wide = new VBox(patches, Pieces.sheet("", title, trouble, places), entries);
         wide.getStyleClass().add("pictures");
-        VBox againSheet = Pieces.sheet("", Pieces.bound(model.againProperty().map(LogModel.Again::title), "heading"),
-                again);
+        VBox againSheet =
+                Pieces.sheet("", Pieces.bound(model.againProperty().map(LogModel.Again::title), "heading"), again);
         Pieces.onlyWhen(model.againProperty().map(made -> !made.lines().isEmpty()), againSheet);
-        VBox side = new VBox(againSheet,
-                Pieces.sheet("Write down", Pieces.soft("The cup in hand is written down dose by dose, by itself. "
+        VBox side = new VBox(
+                againSheet,
+                Pieces.sheet(
+                        "Write down",
+                        Pieces.soft("The cup in hand is written down dose by dose, by itself. "
                                 + "The rest when you say so."),
                         when(job -> job.cup().isPresent(), "Done with this cup", model::doneWithCup),
-                        when(job -> !job.fill().lines().isEmpty() && job.place() >= 0, "These holes are filled",
+                        when(
+                                job -> !job.fill().lines().isEmpty() && job.place() >= 0,
+                                "These holes are filled",
                                 model::filled),
                         when(job -> job.place() >= 0, "Today's readings of this place", model::writeReadings),
                         Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution"))),
@@ -87,12 +92,23 @@ final class LogPage {
             Label read = Pieces.plain(place.read());
             GridPane.setHgrow(read, Priority.ALWAYS);
             places.addRow(row, name, new VBox(read, Pieces.whenSaid(Pieces.soft(place.moved()))));
-            words.append(' ').append(place.name()).append(", ").append(place.read()).append(", ")
-                    .append(place.moved()).append('.');
+            words.append(' ')
+                    .append(place.name())
+                    .append(", ")
+                    .append(place.read())
+                    .append(", ")
+                    .append(place.moved())
+                    .append('.');
         }
-        Pieces.show(patches, shown.places().stream().anyMatch(place -> !place.looks().isEmpty()));
-        patches.show(shown.places().stream().flatMap(place -> place.looks().stream().map(look ->
-                new Patches.Patch(look.shade(), place.name() + " " + look.day(), true))).toList(), words.toString());
+        Pieces.show(
+                patches,
+                shown.places().stream().anyMatch(place -> !place.looks().isEmpty()));
+        patches.show(
+                shown.places().stream()
+                        .flatMap(place -> place.looks().stream()
+                                .map(look -> new Patches.Patch(look.shade(), place.name() + " " + look.day(), true)))
+                        .toList(),
+                words.toString());
         near.getChildren().clear();
         if (shown.near().isEmpty()) {
             near.getChildren().add(Pieces.soft("No other cup yet."));
@@ -107,8 +123,11 @@ final class LogPage {
 
     /** Name and boat, how far and which way, how it came out, and the key to make it again. */
     private Node near(LogModel.NearLine line) {
-        VBox said = new VBox(Pieces.wrapped(line.name(), "strong"), Pieces.whenSaid(Pieces.soft(line.boat())),
-                Pieces.plain(line.apart()), Pieces.whenSaid(Pieces.soft(line.verdict())));
+        VBox said = new VBox(
+                Pieces.wrapped(line.name(), "strong"),
+                Pieces.whenSaid(Pieces.soft(line.boat())),
+                Pieces.plain(line.apart()),
+                Pieces.whenSaid(Pieces.soft(line.verdict())));
         line.cup().ifPresent(cup -> {
             Button key = Pieces.quietButton("Make it again", () -> model.again(cup, grams(line.grams())));
             key.setAccessibleText("Make " + line.name() + " again");
@@ -123,8 +142,10 @@ final class LogPage {
     }
 
     private Node entry(LogModel.EntryLine line) {
-        VBox sheet = Pieces.sheet("", Pieces.row(Pieces.wrapped(line.title(), "strong"), Pieces.gap(),
-                Pieces.soft(line.day())), Pieces.whenSaid(Pieces.plain(line.words())));
+        VBox sheet = Pieces.sheet(
+                "",
+                Pieces.row(Pieces.wrapped(line.title(), "strong"), Pieces.gap(), Pieces.soft(line.day())),
+                Pieces.whenSaid(Pieces.plain(line.words())));
         ((HBox) sheet.getChildren().get(0)).getChildren().get(2).setStyle("-fx-min-width: 5.6em;");
         if (!line.cup()) {
             return sheet;
@@ -133,17 +154,24 @@ final class LogPage {
         grams.setPrefColumnCount(4);
         grams.setAccessibleText("grams to make again");
         grams.setOnAction(event -> model.again(line.id(), grams.getText()));
-        FlowPane row = Pieces.flow(Pieces.button("Make it again,", () -> model.again(line.id(), grams.getText())), grams,
-                Pieces.plain("g"), Pieces.gap(),
-                Pieces.quietButton("Label to print", () -> save(name(line, "label") + ".pdf",
-                        (name, file) -> model.label(line.id(), file.toPath()))),
-                Pieces.quietButton("Recipe card", () -> save(name(line, "recipe") + ".pdf", (name, file) -> model.card(line.id(),
-                        file.toPath()))));
+        FlowPane row = Pieces.flow(
+                Pieces.button("Make it again,", () -> model.again(line.id(), grams.getText())),
+                grams,
+                Pieces.plain("g"),
+                Pieces.gap(),
+                Pieces.quietButton(
+                        "Label to print",
+                        () -> save(
+                                name(line, "label") + ".pdf", (name, file) -> model.label(line.id(), file.toPath()))),
+                Pieces.quietButton(
+                        "Recipe card",
+                        () -> save(
+                                name(line, "recipe") + ".pdf", (name, file) -> model.card(line.id(), file.toPath()))));
         FlowPane came = Pieces.flow(Pieces.soft("It came out:"));
         for (Page.Outcome outcome : Page.Outcome.values()) {
             boolean so = line.verdict().filter(outcome::equals).isPresent();
-            Button key = Pieces.quietButton((so ? "\u2713 " : "") + outcome.words(),
-                    () -> model.judge(line.id(), outcome, ""));
+            Button key = Pieces.quietButton(
+                    (so ? "\u2713 " : "") + outcome.words(), () -> model.judge(line.id(), outcome, ""));
             key.setAccessibleText(outcome.words() + (so ? ", written down" : ""));
             came.getChildren().add(key);
         }

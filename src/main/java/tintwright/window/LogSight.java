@@ -26,16 +26,20 @@ final class LogSight {
     /** Several entries may belong to one cup. */
     private static final int MOST_LOOKED_AT = 60;
 
-    private LogSight() {
-    }
+    private LogSight() {}
 
     /** @return all that is in sight of the log: boats that hold these words, and the story of the one in hand */
     static LogModel.Shown of(ShopLog log, String words, Job now) {
         List<LogModel.BoatLine> boats = new ArrayList<>();
-        List<Noted<Page.Boat>> found = words.isBlank() ? log.book().boats() : log.book().search(words, MOST_BOATS);
-        Optional<Noted<Page.Boat>> inHand = log.book().boatsNamed(now.boat()).stream().findFirst();
+        List<Noted<Page.Boat>> found =
+                words.isBlank() ? log.book().boats() : log.book().search(words, MOST_BOATS);
+        Optional<Noted<Page.Boat>> inHand =
+                log.book().boatsNamed(now.boat()).stream().findFirst();
         for (Noted<Page.Boat> boat : found.subList(0, Math.min(MOST_BOATS, found.size()))) {
-            boats.add(new LogModel.BoatLine(boat.id(), boat.page().name(), about(boat.page()),
+            boats.add(new LogModel.BoatLine(
+                    boat.id(),
+                    boat.page().name(),
+                    about(boat.page()),
                     inHand.isPresent() && inHand.get().id().equals(boat.id())));
         }
         List<LogModel.PlaceLine> places = new ArrayList<>();
@@ -45,7 +49,8 @@ final class LogSight {
             story.places().forEach(place -> places.add(line(place, now)));
             story.entries().forEach(entry -> line(log, entry).ifPresent(entries::add));
         });
-        String trouble = String.join(" ", log.book().troubles().stream().map(each -> each.sentence()).toList());
+        String trouble = String.join(
+                " ", log.book().troubles().stream().map(each -> each.sentence()).toList());
         return new LogModel.Shown(boats, now.boat(), places, entries, near(log, now), trouble);
     }
 
@@ -59,15 +64,29 @@ final class LogSight {
     }
 
     private static LogModel.PlaceLine line(BoatStory.PlaceStory story, Job now) {
-        int unwritten = now.places().stream().filter(place -> place.place().equalsIgnoreCase(story.place().page().name()))
-                .mapToInt(place -> place.readings().size()).sum();
-        String read = story.latest().map(seen -> say("%s, read %s", HullModel.figures(seen.lab()), seen.day()))
-                .orElse(unwritten == 0 ? "not read yet" : say("%d %s, not written down here yet", unwritten,
-                        unwritten == 1 ? "reading" : "readings"));
-        String moved = story.moved().map(way -> say("since %s: %s (%.1f apart)", way.from(), way.words(), way.deltaE()))
+        int unwritten = now.places().stream()
+                .filter(place ->
+                        place.place().equalsIgnoreCase(story.place().page().name()))
+                .mapToInt(place -> place.readings().size())
+                .sum();
+        String read = story.latest()
+                .map(seen -> say("%s, read %s", HullModel.figures(seen.lab()), seen.day()))
+                .orElse(
+                        unwritten == 0
+                                ? "not read yet"
+                                : say(
+                                        "%d %s, not written down here yet",
+                                        unwritten, unwritten == 1 ? "reading" : "readings"));
+        String moved = story.moved()
+                .map(way -> say("since %s: %s (%.1f apart)", way.from(), way.words(), way.deltaE()))
                 .orElse("");
-        return new LogModel.PlaceLine(story.place().page().name(), story.seen().stream()
-                .map(seen -> new LogModel.Look(seen.day().toString(), Shade.of(seen.lab()))).toList(), read, moved);
+        return new LogModel.PlaceLine(
+                story.place().page().name(),
+                story.seen().stream()
+                        .map(seen -> new LogModel.Look(seen.day().toString(), Shade.of(seen.lab())))
+                        .toList(),
+                read,
+                moved);
     }
 
     private static Optional<LogModel.EntryLine> line(ShopLog log, Noted<Page> noted) {
@@ -75,25 +94,42 @@ final class LogSight {
         if (page instanceof Page.Cup cup) {
             List<String> parts = new ArrayList<>();
             cup.parts().grams().forEach((id, grams) -> parts.add(Drawn.grams(grams) + " " + cup.nameOf(id)));
-            return Optional.of(new LogModel.EntryLine(noted.id(), cup.day().toString(), "Cup " + named(cup.name()),
-                    String.join(", ", parts), true, cup.parts().total(), verdict(log, noted)));
+            return Optional.of(new LogModel.EntryLine(
+                    noted.id(),
+                    cup.day().toString(),
+                    "Cup " + named(cup.name()),
+                    String.join(", ", parts),
+                    true,
+                    cup.parts().total(),
+                    verdict(log, noted)));
         }
         if (page instanceof Page.Filled filled) {
-            return done(noted, "Filled" + filled.cup().map(id -> " from " + what(log, id)).orElse(""),
+            return done(
+                    noted,
+                    "Filled" + filled.cup().map(id -> " from " + what(log, id)).orElse(""),
                     String.join("; ", filled.steps()));
         }
         if (page instanceof Page.Verdict verdict) {
             String of = what(log, verdict.of());
-            return done(noted, Character.toUpperCase(of.charAt(0)) + of.substring(1) + " came out "
-                    + verdict.outcome().words(), verdict.note());
+            return done(
+                    noted,
+                    Character.toUpperCase(of.charAt(0)) + of.substring(1) + " came out "
+                            + verdict.outcome().words(),
+                    verdict.note());
         }
         if (page instanceof Page.LeftOver left) {
-            return done(noted, "Left over" + left.cup().map(id -> " from " + what(log, id)).orElse(""),
-                    say("%s, %s%s", left.leftover().name(), Drawn.grams(left.leftover().parts().total()),
+            return done(
+                    noted,
+                    "Left over" + left.cup().map(id -> " from " + what(log, id)).orElse(""),
+                    say(
+                            "%s, %s%s",
+                            left.leftover().name(),
+                            Drawn.grams(left.leftover().parts().total()),
                             left.used() ? ", used up" : ""));
         }
         if (page instanceof Page.ChipMade made) {
-            return done(noted, "Chip" + made.cup().map(id -> " of " + what(log, id)).orElse(""), chip(made));
+            return done(
+                    noted, "Chip" + made.cup().map(id -> " of " + what(log, id)).orElse(""), chip(made));
         }
         if (page instanceof Page.Remark remark) {
             return done(noted, remark.of().map(id -> "About " + what(log, id)).orElse("Note"), remark.text());
@@ -102,12 +138,13 @@ final class LogSight {
     }
 
     private static Optional<LogModel.EntryLine> done(Noted<Page> noted, String title, String words) {
-        return Optional.of(new LogModel.EntryLine(noted.id(), noted.at().toString().substring(0, 10), title, words,
-                false, 0, Optional.empty()));
+        return Optional.of(new LogModel.EntryLine(
+                noted.id(), noted.at().toString().substring(0, 10), title, words, false, 0, Optional.empty()));
     }
 
     private static String chip(Page.ChipMade made) {
-        String read = MeanColour.of(made.chip().readings()).map(mean -> HullModel.figures(mean.lab()))
+        String read = MeanColour.of(made.chip().readings())
+                .map(mean -> HullModel.figures(mean.lab()))
                 .orElse("not read");
         return made.cured().isBlank() ? read : read + ", " + made.cured();
     }
@@ -129,8 +166,10 @@ final class LogSight {
     }
 
     private static Optional<Page.Outcome> verdict(ShopLog log, Noted<Page> cup) {
-        return cup.boat().stream().flatMap(boat -> log.book().of(boat, Page.Verdict.class).stream())
-                .filter(judged -> judged.page().of().equals(cup.id())).map(judged -> judged.page().outcome())
+        return cup.boat().stream()
+                .flatMap(boat -> log.book().of(boat, Page.Verdict.class).stream())
+                .filter(judged -> judged.page().of().equals(cup.id()))
+                .map(judged -> judged.page().outcome())
                 .reduce((first, last) -> last);
     }
 
@@ -142,8 +181,8 @@ final class LogSight {
         Lab hull = Aim.of(now.places().get(now.place())).target().colour();
         Map<UUID, LogModel.NearLine> lines = new LinkedHashMap<>();
         for (NearIt.Start start : NearIt.of(log, hull, MOST_LOOKED_AT).starts()) {
-            Optional<Noted<Page>> cup = cupOf(start.page()).flatMap(log.book()::find)
-                    .filter(noted -> noted.page() instanceof Page.Cup);
+            Optional<Noted<Page>> cup =
+                    cupOf(start.page()).flatMap(log.book()::find).filter(noted -> noted.page() instanceof Page.Cup);
             if (cup.isPresent() && inHand(cup.get(), now)) {
                 continue;
             }
@@ -159,22 +198,32 @@ final class LogSight {
         Optional<Page.Cup> cup = noted.map(page -> (Page.Cup) page.page());
         String name = cup.map(page -> "Cup " + named(page.name()))
                 .orElse(start.page().page() instanceof Page.LeftOver ? "Left over " + named(start.name()) : "A chip");
-        Optional<Page.Outcome> verdict = noted.flatMap(page -> verdict(log, page)).or(start::verdict);
-        return new LogModel.NearLine(name, start.boat().orElse(""), say("%.1f apart%s", start.deltaE(),
-                start.words().isBlank() ? "" : ": " + start.words() + " than the hull"),
-                verdict.map(outcome -> "came out " + outcome.words()).orElse(""), noted.map(Noted::id),
+        Optional<Page.Outcome> verdict =
+                noted.flatMap(page -> verdict(log, page)).or(start::verdict);
+        return new LogModel.NearLine(
+                name,
+                start.boat().orElse(""),
+                say(
+                        "%.1f apart%s",
+                        start.deltaE(), start.words().isBlank() ? "" : ": " + start.words() + " than the hull"),
+                verdict.map(outcome -> "came out " + outcome.words()).orElse(""),
+                noted.map(Noted::id),
                 cup.map(page -> page.parts().total()).orElse(0.0));
     }
 
     private static Optional<UUID> cupOf(Noted<Page> noted) {
         Page page = noted.page();
-        return page instanceof Page.Cup ? Optional.of(noted.id())
-                : page instanceof Page.ChipMade made ? made.cup()
-                : page instanceof Page.LeftOver left ? left.cup() : Optional.empty();
+        return page instanceof Page.Cup
+                ? Optional.of(noted.id())
+                : page instanceof Page.ChipMade made
+                        ? made.cup()
+                        : page instanceof Page.LeftOver left ? left.cup() : Optional.empty();
     }
 
     private static boolean inHand(Noted<Page> cup, Job now) {
-        return now.cup().map(held -> held.name().equals(((Page.Cup) cup.page()).name())).orElse(false);
+        return now.cup()
+                .map(held -> held.name().equals(((Page.Cup) cup.page()).name()))
+                .orElse(false);
     }
 
     /** @return what to weigh to make a cup again, and what to know about it */
@@ -182,14 +231,18 @@ final class LogSight {
         List<String> lines = new ArrayList<>();
         Shelf shelf = now.shelf();
         if (answer instanceof MixAgain.SameParts same) {
-            same.parts().grams().forEach((id, grams) ->
-                    lines.add(PlanModel.scale(grams, now.scaleStep()) + "  " + shelf.nameOf(id)));
+            same.parts()
+                    .grams()
+                    .forEach((id, grams) ->
+                            lines.add(PlanModel.scale(grams, now.scaleStep()) + "  " + shelf.nameOf(id)));
         } else if (answer instanceof MixAgain.Matched matched) {
-            matched.bench().order(matched.match().best(), now.scaleStep()).forEach(part ->
-                    lines.add(PlanModel.scale(part.grams(), now.scaleStep()) + "  " + part.name()));
+            matched.bench()
+                    .order(matched.match().best(), now.scaleStep())
+                    .forEach(part -> lines.add(PlanModel.scale(part.grams(), now.scaleStep()) + "  " + part.name()));
         }
-        answer.moved().ifPresent(way -> lines.add(say("The hull has moved since: %s (%.1f apart).", way.words(),
-                way.deltaE())));
+        answer.moved()
+                .ifPresent(
+                        way -> lines.add(say("The hull has moved since: %s (%.1f apart).", way.words(), way.deltaE())));
         lines.addAll(answer.remarks());
         return lines;
     }

@@ -10,8 +10,9 @@ import javafx.scene.layout.VBox;
 /** The three numbers of a colour meter to type in, with a word on what they say: the same wherever they are asked. */
 final class MeterFields extends VBox {
     /** What the three numbers are, in one sentence. */
-    static final String MEANING = "Three numbers your meter shows: L* dark to light, a* green to red, b* blue to "
-            + "yellow.";
+    static final String MEANING =
+            "Three numbers your meter shows: L* dark to light, a* green to red, b* blue to " + "yellow.";
+
     private static final int COLUMNS = 4;
 
     private final TextField lightness;
@@ -29,7 +30,8 @@ final class MeterFields extends VBox {
         redGreen = field(aId, take);
         yellowBlue = field(bId, take);
         getStyleClass().add("asked");
-        HBox row = Pieces.row(asked("L*", "dark to light, 0 to 100", lightness),
+        HBox row = Pieces.row(
+                asked("L*", "dark to light, 0 to 100", lightness),
                 asked("a*", "green below 0, red above", redGreen),
                 asked("b*", "blue below 0, yellow above", yellowBlue));
         getChildren().addAll(row, Pieces.soft(MEANING));

@@ -9,13 +9,12 @@ import tintwright.colour.Viewing;
 /** How the meter was set: the light it states its numbers for, and what it does with the gloss. */
 final class MeterSetting extends VBox {
     /** For whoever does not know. */
-    static final String HELP = "Not sure? Leave both as they are. The meter's menu or booklet names the code in "
-            + "brackets.";
+    static final String HELP =
+            "Not sure? Leave both as they are. The meter's menu or booklet names the code in " + "brackets.";
     /** What is taken for granted where the setting is not asked. */
     static final String USUAL = "The meter set to daylight (D65, 10\u00b0), without gloss (45:0 or d:8 excluded).";
 
-    private record Named<T>(String words, T value) {
-    }
+    private record Named<T>(String words, T value) {}
 
     private static final List<Named<Viewing>> LIGHTS = List.of(
             new Named<>("daylight (D65, 10\u00b0)", Viewing.D65_10),
@@ -36,15 +35,23 @@ final class MeterSetting extends VBox {
         gloss.setId("meter-gloss");
         light.getSelectionModel().select(0);
         gloss.getSelectionModel().select(0);
-        getChildren().addAll(Choices.asked("The meter is set to", light), Choices.asked("and reads the surface", gloss),
-                Pieces.soft(HELP));
+        getChildren()
+                .addAll(
+                        Choices.asked("The meter is set to", light),
+                        Choices.asked("and reads the surface", gloss),
+                        Pieces.soft(HELP));
     }
 
     /** Sets both as an earlier reading was made, so that nobody is asked twice. */
     void setTo(Viewing viewing, Geometry geometry) {
-        light.setValue(LIGHTS.stream().filter(named -> named.value().equals(viewing)).findFirst()
+        light.setValue(LIGHTS.stream()
+                .filter(named -> named.value().equals(viewing))
+                .findFirst()
                 .orElseGet(() -> new Named<>(viewing.toString(), viewing)));
-        gloss.setValue(GLOSS.stream().filter(named -> named.value() == geometry).findFirst().orElseThrow());
+        gloss.setValue(GLOSS.stream()
+                .filter(named -> named.value() == geometry)
+                .findFirst()
+                .orElseThrow());
     }
 
     /** @return both in a few words */

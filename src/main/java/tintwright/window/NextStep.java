@@ -31,29 +31,55 @@ final class NextStep {
     CupModel.Next of(Plan plan) {
         if (plan instanceof Plan.Start start) {
             String white = PlanModel.scale(start.white(), cup.scaleStep());
-            return new CupModel.Next(say("Weigh %s %s into a clean cup.", white,
-                    shelf.nameOf(cup.base())), "It is in", white,
-                    shelf.nameOf(cup.base()), say("Keep %s more of it back, closed: only white lifts a cup that went too dark.",
-                    Drawn.grams(start.reserve())), "",
+            return new CupModel.Next(
+                    say("Weigh %s %s into a clean cup.", white, shelf.nameOf(cup.base())),
+                    "It is in",
+                    white,
+                    shelf.nameOf(cup.base()),
+                    say(
+                            "Keep %s more of it back, closed: only white lifts a cup that went too dark.",
+                            Drawn.grams(start.reserve())),
+                    "",
                     Optional.of(new Deed.Weighed(cup.base(), start.white(), cup.scaleStep())),
-                    Optional.of(new Deed.Held(start.reserve())), List.of(), false);
+                    Optional.of(new Deed.Held(start.reserve())),
+                    List.of(),
+                    false);
         }
         if (plan instanceof Plan.Doses doses) {
             return dose(doses.doses().get(0), doses);
         }
         if (plan instanceof Plan.TakeChip chip) {
-            return chip.besideHull() ? plain("Photograph a cured chip beside the hull.",
-                    "Read a chip") : plain("Draw down a chip, let it cure, read it.", "Read a chip");
+            return chip.besideHull()
+                    ? plain("Photograph a cured chip beside the hull.", "Read a chip")
+                    : plain("Draw down a chip, let it cure, read it.", "Read a chip");
         }
         if (plan instanceof Plan.Stop) {
-            return new CupModel.Next("Stop here: another dose would not help.",
-                    "On to the fill", "", "", "", "", Optional.empty(), Optional.empty(), List.of(), true);
+            return new CupModel.Next(
+                    "Stop here: another dose would not help.",
+                    "On to the fill",
+                    "",
+                    "",
+                    "",
+                    "",
+                    Optional.empty(),
+                    Optional.empty(),
+                    List.of(),
+                    true);
         }
         if (plan instanceof Plan.WayBack) {
-            return new CupModel.Next("Choose a way back.", "Show the ways",
-                    "", "", "", cup.state().unread().isEmpty() ? ""
-                    : "This is computed from the weights, not read: a chip would make it surer.",
-                    Optional.empty(), Optional.empty(), List.of(), false);
+            return new CupModel.Next(
+                    "Choose a way back.",
+                    "Show the ways",
+                    "",
+                    "",
+                    "",
+                    cup.state().unread().isEmpty()
+                            ? ""
+                            : "This is computed from the weights, not read: a chip would make it surer.",
+                    Optional.empty(),
+                    Optional.empty(),
+                    List.of(),
+                    false);
         }
         return plain("Weigh white in first: there is none in the cup.", "");
     }
@@ -63,19 +89,36 @@ final class NextStep {
         Deed deed = ahead.get(0);
         String more = more(ahead.size() - 1);
         if (deed instanceof Deed.SetAside aside) {
-            return new CupModel.Next(say("Pour off %s; write \u201c%s\u201d on it.", Drawn.grams(aside.grams()),
-                    aside.name()), "It is poured off", PlanModel.scale(aside.grams(), cup.scaleStep()),
-                    say("to set aside as \u201c%s\u201d", aside.name()), "", more, Optional.of(deed),
-                    Optional.empty(), List.of(), false);
+            return new CupModel.Next(
+                    say("Pour off %s; write \u201c%s\u201d on it.", Drawn.grams(aside.grams()), aside.name()),
+                    "It is poured off",
+                    PlanModel.scale(aside.grams(), cup.scaleStep()),
+                    say("to set aside as \u201c%s\u201d", aside.name()),
+                    "",
+                    more,
+                    Optional.of(deed),
+                    Optional.empty(),
+                    List.of(),
+                    false);
         }
         double grams = deed instanceof Deed.LetDown down ? down.grams() : ((Deed.Weighed) deed).grams();
         String id = deed instanceof Deed.LetDown down ? down.part() : ((Deed.Weighed) deed).part();
-        String what = deed instanceof Deed.LetDown down ? say("%s letdown, 1 in %d", shelf.nameOf(id), down.oneIn())
+        String what = deed instanceof Deed.LetDown down
+                ? say("%s letdown, 1 in %d", shelf.nameOf(id), down.oneIn())
                 : shelf.nameOf(id);
         String figure = PlanModel.scale(grams, cup.scaleStep());
         String how = deed instanceof Deed.LetDown down ? stir(down) : "";
-        return new CupModel.Next(say("Weigh in %s %s.", figure, what), "It is in", figure, what,
-                how, more, Optional.of(deed), Optional.empty(), List.of(), false);
+        return new CupModel.Next(
+                say("Weigh in %s %s.", figure, what),
+                "It is in",
+                figure,
+                what,
+                how,
+                more,
+                Optional.of(deed),
+                Optional.empty(),
+                List.of(),
+                false);
     }
 
     /**
@@ -104,12 +147,14 @@ final class NextStep {
             id = id + "-b";
         }
         List<Leftover> leftovers = new ArrayList<>(before.shelf().leftovers());
-        leftovers.add(new Leftover(id, fresh.name(), cup.state().parts().orElseThrow(), List.of(),
-                Optional.of(today)));
+        leftovers.add(new Leftover(id, fresh.name(), cup.state().parts().orElseThrow(), List.of(), Optional.of(today)));
         Cup clean = Cup.empty(name, cup.hull(), cup.wantedGrams(), cup.scaleStep(), cup.base());
-        return before.with(before.shelf().withLeftovers(leftovers)).after(clean, List.of(
-                new Deed.Weighed(cup.base(), fresh.white(), cup.scaleStep()),
-                new Deed.Weighed(id, fresh.darkFirst(), cup.scaleStep())));
+        return before.with(before.shelf().withLeftovers(leftovers))
+                .after(
+                        clean,
+                        List.of(
+                                new Deed.Weighed(cup.base(), fresh.white(), cup.scaleStep()),
+                                new Deed.Weighed(id, fresh.darkFirst(), cup.scaleStep())));
     }
 
     /** @return the same deed with what the scale really showed */
@@ -129,8 +174,11 @@ final class NextStep {
     /** How to stir a letdown, or that it stands there. */
     private String stir(Deed.LetDown dose) {
         Dose.LetDownMix mix = Dose.LetDownMix.of(dose);
-        String stirring = say("tir %s of %s well into %s of white", PlanModel.scale(mix.tintGrams(), dose.step()),
-                shelf.nameOf(dose.part()), PlanModel.scale(mix.baseGrams(), dose.step()));
+        String stirring = say(
+                "tir %s of %s well into %s of white",
+                PlanModel.scale(mix.tintGrams(), dose.step()),
+                shelf.nameOf(dose.part()),
+                PlanModel.scale(mix.baseGrams(), dose.step()));
         return cup.stirred(dose.part()).contains(dose.oneIn())
                 ? say("From the 1 in %d letdown you have stirred; if it is used up, s%s.", dose.oneIn(), stirring)
                 : say("Too little to weigh straight: s%s, then weigh the dose from that.", stirring);
@@ -146,24 +194,39 @@ final class NextStep {
     }
 
     private static CupModel.Next plain(String sentence, String button) {
-        return new CupModel.Next(sentence, button, "", "", "", "", Optional.empty(), Optional.empty(), List.of(), false);
+        return new CupModel.Next(
+                sentence, button, "", "", "", "", Optional.empty(), Optional.empty(), List.of(), false);
     }
 
     private CupModel.Next dose(Dose dose, Plan.Doses all) {
         String name = shelf.nameOf(dose.part());
         double grams = dose.deed() instanceof Deed.LetDown down ? down.grams() : dose.grams();
         String figure = PlanModel.scale(grams, cup.scaleStep());
-        String what = dose.letDown().isPresent() ? say("%s letdown, 1 in %d", name, dose.letDown().get().oneIn()) : name;
+        String what = dose.letDown().isPresent()
+                ? say("%s letdown, 1 in %d", name, dose.letDown().get().oneIn())
+                : name;
         StringBuilder how = new StringBuilder();
         if (dose.deed() instanceof Deed.LetDown down) {
             how.append(stir(down));
         }
-        dose.drops().ifPresent(drops -> how.append(say("%s%d drops are about %s, give or take %s.",
-                how.length() == 0 ? "" : " ", drops.count(), Drawn.grams(drops.grams()),
-                Drawn.grams(drops.within()))));
-        return new CupModel.Next(say("Weigh in %s %s.", figure, what), "It is in", figure, what,
-                how.toString(), more(all.doses().size() - 1), Optional.of(dose.deed()), Optional.empty(),
-                all.doses().stream().skip(1).map(Dose::deed).toList(), false);
+        dose.drops()
+                .ifPresent(drops -> how.append(say(
+                        "%s%d drops are about %s, give or take %s.",
+                        how.length() == 0 ? "" : " ",
+                        drops.count(),
+                        Drawn.grams(drops.grams()),
+                        Drawn.grams(drops.within()))));
+        return new CupModel.Next(
+                say("Weigh in %s %s.", figure, what),
+                "It is in",
+                figure,
+                what,
+                how.toString(),
+                more(all.doses().size() - 1),
+                Optional.of(dose.deed()),
+                Optional.empty(),
+                all.doses().stream().skip(1).map(Dose::deed).toList(),
+                false);
     }
 
     /** @return a deed as a line of the cup's story */
@@ -172,8 +235,9 @@ final class NextStep {
             return say("%s %s", PlanModel.scale(weighed.grams(), weighed.step()), shelf.nameOf(weighed.part()));
         }
         if (deed instanceof Deed.LetDown down) {
-            return say("%s of %s letdown, 1 in %d", PlanModel.scale(down.grams(), down.step()),
-                    shelf.nameOf(down.part()), down.oneIn());
+            return say(
+                    "%s of %s letdown, 1 in %d",
+                    PlanModel.scale(down.grams(), down.step()), shelf.nameOf(down.part()), down.oneIn());
         }
         if (deed instanceof Deed.Dropped dropped) {
             return say("%d drops of %s", dropped.count(), shelf.nameOf(dropped.part()));

@@ -24,8 +24,8 @@ final class Opening {
     private final Function<Shelf, Knowledge> teacher;
     private final CompletableFuture<Knowledge> known;
 
-    private Opening(Path folder, boolean own, KeptJob kept, Job first, String said,
-            Function<Shelf, Knowledge> teacher) {
+    private Opening(
+            Path folder, boolean own, KeptJob kept, Job first, String said, Function<Shelf, Knowledge> teacher) {
         this.folder = folder;
         this.own = own;
         this.kept = kept;
@@ -61,20 +61,26 @@ final class Opening {
      * @param openLog opens the log, off the screen's thread
      */
     Desk desk(Executor worker, Executor screen, Clock clock, Callable<ShopLog> openLog) {
-        Desk desk = new Desk(first, worker, screen, clock, openLog,
+        Desk desk = new Desk(
+                first,
+                worker,
+                screen,
+                clock,
+                openLog,
                 shelf -> shelf.equals(first.shelf()) ? known.join() : teacher.apply(shelf));
         if (!said.isEmpty()) {
             desk.shell().warn(said);
         }
         desk.fill().keepTimers(new KeptTimers(folder.resolve("cure.properties")));
         desk.recent().keepIn(new RecentBoats(folder.resolve("boats")));
-        desk.job().keepWith(job -> worker.execute(() -> {
-            try {
-                kept.keep(job);
-            } catch (FileProblem e) {
-                screen.execute(() -> desk.shell().warn(Said.of(e)));
-            }
-        }));
+        desk.job()
+                .keepWith(job -> worker.execute(() -> {
+                    try {
+                        kept.keep(job);
+                    } catch (FileProblem e) {
+                        screen.execute(() -> desk.shell().warn(Said.of(e)));
+                    }
+                }));
         return desk;
     }
 

@@ -18,8 +18,7 @@ import javafx.scene.layout.VBox;
 
 /** The pieces every station is built from, so that they all look and read alike. */
 final class Pieces {
-    private Pieces() {
-    }
+    private Pieces() {}
 
     static Label heading(String words) {
         Label label = wrapped(words, "heading");
@@ -156,8 +155,10 @@ final class Pieces {
             if (above instanceof ScrollPane pane && node.isVisible()) {
                 pane.applyCss();
                 pane.layout();
-                double room = pane.getContent().getLayoutBounds().getHeight() - pane.getViewportBounds().getHeight();
-                double top = pane.getContent().sceneToLocal(node.localToScene(0, 0)).getY();
+                double room = pane.getContent().getLayoutBounds().getHeight()
+                        - pane.getViewportBounds().getHeight();
+                double top =
+                        pane.getContent().sceneToLocal(node.localToScene(0, 0)).getY();
                 pane.setVvalue(room > 0 ? Math.min(1, top / room) : 0);
             }
         });

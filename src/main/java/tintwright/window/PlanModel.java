@@ -48,12 +48,10 @@ public final class PlanModel {
      * @param grams  as the scale shows it; empty when it is not in the mix
      * @param share  of the mix, such as "0.42 %"
      */
-    public record Line(String id, String name, boolean isTint, boolean used, String grams, String share) {
-    }
+    public record Line(String id, String name, boolean isTint, boolean used, String grams, String share) {}
 
     /** One of the ways to mix it, in a few words. */
-    public record Way(String title, String words) {
-    }
+    public record Way(String title, String words) {}
 
     /**
      * Everything the plan shows, made in one piece off the screen's thread.
@@ -61,12 +59,42 @@ public final class PlanModel {
      * @param outOfReach true when no mix of today's tints comes near
      * @param within90   nine times in ten the mix comes out within this CIEDE2000 of what is computed
      */
-    public record Plan(Optional<Target> target, Optional<Recipe> recipe, List<Line> lines, List<Way> ways, int chosen,
-            String verdict, String reach, Optional<SwatchState> swatch, Optional<DepthState> depth,
-            Optional<RoseState> rose, String close, String closeWords, String sure, String sureWords,
-            Optional<NextChip> nextChip, boolean outOfReach, double within90) {
-        static final Plan NONE = new Plan(Optional.empty(), Optional.empty(), List.of(), List.of(), 0, "", "",
-                Optional.empty(), Optional.empty(), Optional.empty(), "\u2013", "", "\u2013", "", Optional.empty(), false, 0);
+    public record Plan(
+            Optional<Target> target,
+            Optional<Recipe> recipe,
+            List<Line> lines,
+            List<Way> ways,
+            int chosen,
+            String verdict,
+            String reach,
+            Optional<SwatchState> swatch,
+            Optional<DepthState> depth,
+            Optional<RoseState> rose,
+            String close,
+            String closeWords,
+            String sure,
+            String sureWords,
+            Optional<NextChip> nextChip,
+            boolean outOfReach,
+            double within90) {
+        static final Plan NONE = new Plan(
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                0,
+                "",
+                "",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "\u2013",
+                "",
+                "\u2013",
+                "",
+                Optional.empty(),
+                false,
+                0);
     }
 
     PlanModel(JobModel job, ShellModel shell, Matching matching, Latest asking) {
@@ -94,10 +122,13 @@ public final class PlanModel {
             return;
         }
         int way = chosen;
-        asking.ask(() -> plan(knowledge, now, way), made -> {
-            problem.set("");
-            plan.set(made);
-        }, failure -> problem.set(Said.of(failure)));
+        asking.ask(
+                () -> plan(knowledge, now, way),
+                made -> {
+                    problem.set("");
+                    plan.set(made);
+                },
+                failure -> problem.set(Said.of(failure)));
     }
 
     private Plan plan(Knowledge knowledge, Job now, int way) {
@@ -105,24 +136,34 @@ public final class PlanModel {
         Wish wish = Wish.of(target, now.grams(), now.scaleStep()).without(now.off());
         MatchBench bench = matching.on(knowledge);
         MatchAnswer answer = bench.match(wish);
-        List<Recipe> recipes = answer.recipes().subList(0, Math.min(MOST_WAYS, answer.recipes().size()));
+        List<Recipe> recipes =
+                answer.recipes().subList(0, Math.min(MOST_WAYS, answer.recipes().size()));
         int index = Math.min(way, recipes.size() - 1);
         Recipe recipe = recipes.get(index);
         Drawn drawn = new Drawn(knowledge, target);
-        List<String> today = now.shelf().tints().stream().map(Tint::id).filter(id -> !now.off().contains(id))
+        List<String> today = now.shelf().tints().stream()
+                .map(Tint::id)
+                .filter(id -> !now.off().contains(id))
                 .collect(Collectors.toList());
         List<Weighing> order = bench.order(recipe, now.scaleStep());
-        return new Plan(Optional.of(target), Optional.of(recipe), lines(now, recipe), ways(recipes, now), index,
+        return new Plan(
+                Optional.of(target),
+                Optional.of(recipe),
+                lines(now, recipe),
+                ways(recipes, now),
+                index,
                 DifferenceWords.of(recipe.prediction().lab(), target.colour()).sentence(),
                 spaced(reach(answer), little(order)),
                 Optional.of(Drawn.swatch("Mix, as computed", recipe.lights())),
                 Optional.of(drawn.recipe(recipe, order)),
-                Optional.of(drawn.rose("Mix", recipe.weighed(), today,
-                        recipe.weighed().grams().keySet())),
+                Optional.of(drawn.rose(
+                        "Mix", recipe.weighed(), today, recipe.weighed().grams().keySet())),
                 DifferenceWords.apart(recipe.deltaE()),
                 DifferenceWords.of(recipe.prediction().lab(), target.colour()).phrase(),
-                DifferenceWords.within(recipe.within90()), DifferenceWords.NINE_TIMES,
-                NextChip.of(knowledge, recipe, target, now.scaleStep()), answer instanceof MatchAnswer.OutOfReach,
+                DifferenceWords.within(recipe.within90()),
+                DifferenceWords.NINE_TIMES,
+                NextChip.of(knowledge, recipe, target, now.scaleStep()),
+                answer instanceof MatchAnswer.OutOfReach,
                 recipe.within90());
     }
 
@@ -132,14 +173,24 @@ public final class PlanModel {
         for (Base base : now.shelf().bases()) {
             double grams = recipe.weighed().grams(base.id());
             if (grams > 0) {
-                lines.add(new Line(base.id(), base.name(), false, true, scale(grams, now.scaleStep()),
+                lines.add(new Line(
+                        base.id(),
+                        base.name(),
+                        false,
+                        true,
+                        scale(grams, now.scaleStep()),
                         say("%.2f %%", 100 * grams / total)));
             }
         }
         for (Tint tint : now.shelf().tints()) {
             double grams = recipe.weighed().grams(tint.id());
             boolean used = !now.off().contains(tint.id());
-            lines.add(new Line(tint.id(), tint.name(), true, used, grams > 0 ? scale(grams, now.scaleStep()) : "",
+            lines.add(new Line(
+                    tint.id(),
+                    tint.name(),
+                    true,
+                    used,
+                    grams > 0 ? scale(grams, now.scaleStep()) : "",
                     grams > 0 ? say("%.3f %%", 100 * grams / total) : ""));
         }
         return lines;
@@ -148,11 +199,16 @@ public final class PlanModel {
     private static List<Way> ways(List<Recipe> recipes, Job now) {
         List<Way> ways = new ArrayList<>();
         for (Recipe recipe : recipes) {
-            long tints = now.shelf().tints().stream().filter(t -> recipe.weighed().grams(t.id()) > 0).count();
-            String title = say("%d %s, %s", tints, tints == 1 ? "tint" : "tints",
-                    DifferenceWords.apart(recipe.deltaE()));
-            ways.add(new Way(title, recipe.betterIn().isEmpty() ? "nearest by all that is known"
-                    : String.join(", ", recipe.betterIn())));
+            long tints = now.shelf().tints().stream()
+                    .filter(t -> recipe.weighed().grams(t.id()) > 0)
+                    .count();
+            String title =
+                    say("%d %s, %s", tints, tints == 1 ? "tint" : "tints", DifferenceWords.apart(recipe.deltaE()));
+            ways.add(new Way(
+                    title,
+                    recipe.betterIn().isEmpty()
+                            ? "nearest by all that is known"
+                            : String.join(", ", recipe.betterIn())));
         }
         return ways;
     }
@@ -163,17 +219,26 @@ public final class PlanModel {
 
     /** Names what this scale is too coarse to weigh straight. */
     private static String little(List<Weighing> order) {
-        List<String> names = order.stream().filter(Weighing::betterAsLetdown).map(Weighing::name).toList();
-        return names.isEmpty() ? "" : say("%s: too little for this scale to weigh straight. The doses will say how to let "
-                + "it down; more in the cup or a finer scale is surer.", String.join(", ", names));
+        List<String> names = order.stream()
+                .filter(Weighing::betterAsLetdown)
+                .map(Weighing::name)
+                .toList();
+        return names.isEmpty()
+                ? ""
+                : say(
+                        "%s: too little for this scale to weigh straight. The doses will say how to let "
+                                + "it down; more in the cup or a finer scale is surer.",
+                        String.join(", ", names));
     }
 
     private static String reach(MatchAnswer answer) {
         if (answer instanceof MatchAnswer.OutOfReach out) {
-            StringBuilder said = new StringBuilder(say("These tints do not reach it: the nearest mix is %.1f apart, %s.",
+            StringBuilder said = new StringBuilder(say(
+                    "These tints do not reach it: the nearest mix is %.1f apart, %s.",
                     out.deltaE(), out.miss().phrase()));
-            out.wouldReach().ifPresent(family -> said.append(say(" A tint of %s would bring it to %.1f.",
-                    family.words(), out.withFamily())));
+            out.wouldReach()
+                    .ifPresent(family -> said.append(
+                            say(" A tint of %s would bring it to %.1f.", family.words(), out.withFamily())));
             return said.toString();
         }
         return answer instanceof MatchAnswer.TooCoarse coarse ? MatchBench.tooCoarse(coarse) : "";
@@ -231,12 +296,22 @@ public final class PlanModel {
         StringBuilder text = new StringBuilder(shell.jobProperty().get()).append(System.lineSeparator());
         for (Line line : plan.get().lines()) {
             if (!line.grams().isEmpty()) {
-                text.append(line.grams()).append("  ").append(line.name()).append("  (").append(line.share())
-                        .append(")").append(System.lineSeparator());
+                text.append(line.grams())
+                        .append("  ")
+                        .append(line.name())
+                        .append("  (")
+                        .append(line.share())
+                        .append(")")
+                        .append(System.lineSeparator());
             }
         }
-        return text.append(plan.get().close()).append(", ").append(plan.get().sure()).append(' ')
-                .append(plan.get().sureWords()).append(System.lineSeparator()).toString();
+        return text.append(plan.get().close())
+                .append(", ")
+                .append(plan.get().sure())
+                .append(' ')
+                .append(plan.get().sureWords())
+                .append(System.lineSeparator())
+                .toString();
     }
 
     ReadOnlyObjectProperty<Plan> planProperty() {

@@ -94,7 +94,8 @@ final class PlanPage {
         ComboBox<String> scale = new ComboBox<>();
         SCALE_STEPS.forEach(step -> scale.getItems().add(PlanModel.scale(step, step)));
         scale.getSelectionModel().select(SCALE_STEPS.indexOf(model.job().now().scaleStep()));
-        scale.setOnAction(event -> model.scaleStep(SCALE_STEPS.get(scale.getSelectionModel().getSelectedIndex())));
+        scale.setOnAction(event ->
+                model.scaleStep(SCALE_STEPS.get(scale.getSelectionModel().getSelectedIndex())));
         scale.setAccessibleText("smallest step of the scale");
         scale.setMinWidth(Region.USE_PREF_SIZE);
         Label scaleAsked = new Label("Scale shows");
@@ -111,8 +112,7 @@ final class PlanPage {
 
     private Node answer() {
         beginKey = Pieces.mainButton("Begin the cup", begin);
-        HBox tools = Pieces.row(beginKey,
-                Pieces.quietButton("Copy as text", model::copy));
+        HBox tools = Pieces.row(beginKey, Pieces.quietButton("Copy as text", model::copy));
         VBox sheet = Pieces.sheet("Weigh", reach, recipe, tools, verdict, ways);
         return sheet;
     }
@@ -128,8 +128,10 @@ final class PlanPage {
         places.getSelectionModel().select(job.place());
         // While a person types, their own text stands; an undo from elsewhere is shown.
         if (!batch.isFocused()) {
-            batch.setText(job.grams() == Math.rint(job.grams()) ? String.format(Locale.ROOT, "%.0f g", job.grams())
-                    : job.grams() + " g");
+            batch.setText(
+                    job.grams() == Math.rint(job.grams())
+                            ? String.format(Locale.ROOT, "%.0f g", job.grams())
+                            : job.grams() + " g");
         }
         filling = false;
     }
@@ -148,8 +150,8 @@ final class PlanPage {
         // The same tints as before: only the figures change, and whoever stood on a switch still stands on it.
         if (recipe.getChildren().size() != lines.size() * 3) {
             recipe.getChildren().clear();
-            recipe.getColumnConstraints().setAll(new ColumnConstraints(), new ColumnConstraints(),
-                    new ColumnConstraints());
+            recipe.getColumnConstraints()
+                    .setAll(new ColumnConstraints(), new ColumnConstraints(), new ColumnConstraints());
             recipe.getColumnConstraints().get(0).setHgrow(Priority.ALWAYS);
             recipe.getColumnConstraints().get(1).setHalignment(HPos.RIGHT);
             recipe.getColumnConstraints().get(2).setHalignment(HPos.RIGHT);

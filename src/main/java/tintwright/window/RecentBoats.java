@@ -19,6 +19,7 @@ import tintwright.files.TextFile;
 final class RecentBoats {
     /** More than these are found by searching the log. */
     static final int MOST = 6;
+
     private static final String LIST = "boats.properties";
 
     private final Path folder;
@@ -31,8 +32,7 @@ final class RecentBoats {
      * @param cup    name of the cup in hand; empty when there was none
      * @param slot   number of its folder
      */
-    record Left(String boat, int places, String cup, int slot) {
-    }
+    record Left(String boat, int places, String cup, int slot) {}
 
     /** @param folder need not exist */
     RecentBoats(Path folder) {
@@ -54,14 +54,18 @@ final class RecentBoats {
             list.load(new StringReader(TextFile.read(file)));
             int count = Integer.parseInt(list.getProperty("boats", "0"));
             for (int i = 0; i < count; i++) {
-                boats.add(new Left(list.getProperty(i + ".boat", ""),
-                        Integer.parseInt(list.getProperty(i + ".places", "")), list.getProperty(i + ".cup", ""),
+                boats.add(new Left(
+                        list.getProperty(i + ".boat", ""),
+                        Integer.parseInt(list.getProperty(i + ".places", "")),
+                        list.getProperty(i + ".cup", ""),
                         Integer.parseInt(list.getProperty(i + ".slot", ""))));
             }
             return boats;
         } catch (IOException | IllegalArgumentException e) {
-            throw FileProblem.unusable("The boats worked on lately cannot be read from " + file + "; move it away, "
-                    + "and the list begins anew. The log has them all", e);
+            throw FileProblem.unusable(
+                    "The boats worked on lately cannot be read from " + file + "; move it away, "
+                            + "and the list begins anew. The log has them all",
+                    e);
         }
     }
 
@@ -82,7 +86,13 @@ final class RecentBoats {
             slot++;
         }
         new KeptJob(slot(slot)).keep(job);
-        boats.add(0, new Left(job.boat(), job.places().size(), job.cup().map(cup -> cup.name()).orElse(""), slot));
+        boats.add(
+                0,
+                new Left(
+                        job.boat(),
+                        job.places().size(),
+                        job.cup().map(cup -> cup.name()).orElse(""),
+                        slot));
         write(boats);
         return boats;
     }

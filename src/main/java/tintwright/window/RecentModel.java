@@ -16,8 +16,7 @@ public final class RecentModel {
     private List<RecentBoats.Left> boats = List.of();
 
     /** A boat, and what waits there. */
-    public record Line(String boat, String words) {
-    }
+    public record Line(String boat, String words) {}
 
     RecentModel(JobModel job, ShellModel shell, InOrder writing) {
         this.job = job;
@@ -51,13 +50,15 @@ public final class RecentModel {
 
     private void show(List<RecentBoats.Left> now) {
         boats = List.copyOf(now);
-        shown.set(boats.stream().filter(left -> !left.boat().equals(job.now().boat()))
-                .map(left -> new Line(left.boat(), words(left))).toList());
+        shown.set(boats.stream()
+                .filter(left -> !left.boat().equals(job.now().boat()))
+                .map(left -> new Line(left.boat(), words(left)))
+                .toList());
     }
 
     private static String words(RecentBoats.Left left) {
-        String places = left.places() == 0 ? "nothing read yet" : left.places() == 1 ? "1 place"
-                : left.places() + " places";
+        String places =
+                left.places() == 0 ? "nothing read yet" : left.places() == 1 ? "1 place" : left.places() + " places";
         return left.cup().isEmpty() ? places : places + ", cup " + left.cup() + " in hand";
     }
 
@@ -67,18 +68,31 @@ public final class RecentModel {
      * @return false when it is not among the boats last worked on
      */
     public boolean open(String boat) {
-        if (boats.stream().noneMatch(left -> left.boat().equals(boat)) || boat.equals(job.now().boat())) {
+        if (boats.stream().noneMatch(left -> left.boat().equals(boat))
+                || boat.equals(job.now().boat())) {
             return false;
         }
         RecentBoats folder = kept.orElseThrow();
-        writing.run(() -> folder.fetch(boat), found -> found.ifPresent(this::bring),
+        writing.run(
+                () -> folder.fetch(boat),
+                found -> found.ifPresent(this::bring),
                 failure -> shell.warn(Said.of(failure)));
         return true;
     }
 
     private void bring(Job left) {
-        job.change(now -> new Job(left.boat(), left.places(), left.place(), left.shelf(), left.grams(),
-                now.scaleStep(), left.off(), left.fill(), left.cup(), left.ahead()).with(now.shelf()));
+        job.change(now -> new Job(
+                        left.boat(),
+                        left.places(),
+                        left.place(),
+                        left.shelf(),
+                        left.grams(),
+                        now.scaleStep(),
+                        left.off(),
+                        left.fill(),
+                        left.cup(),
+                        left.ahead())
+                .with(now.shelf()));
         if (left.cup().isPresent() && job.now().cup().isEmpty()) {
             shell.warn("The cup " + left.cup().get().name() + " holds what is no longer on the shelf; its page in the "
                     + "log still says what is in it.");

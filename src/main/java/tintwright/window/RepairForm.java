@@ -23,12 +23,37 @@ import tintwright.units.UnitSystem;
 /** One repair typed in, and the list so far. */
 final class RepairForm {
     private static final Map<RepairKind, String> KINDS = new EnumMap<>(Map.of(
-            RepairKind.COUNTERSUNK, "countersunk screw hole", RepairKind.HOLE, "plain hole",
-            RepairKind.GOUGE, "gouge", RepairKind.SCRATCH, "scratch", RepairKind.WORN, "worn patch",
-            RepairKind.SPRAY, "area to spray"));
-    private static final Map<String, String> SIZES = Map.of("hole", "Hole across", "top", "Top across",
-            "depth", "Depth", "countersink", "Countersink deep", "angle", "or its angle, degrees",
-            "plug", "Plug at the bottom", "length", "Length", "width", "Width", "film", "Film");
+            RepairKind.COUNTERSUNK,
+            "countersunk screw hole",
+            RepairKind.HOLE,
+            "plain hole",
+            RepairKind.GOUGE,
+            "gouge",
+            RepairKind.SCRATCH,
+            "scratch",
+            RepairKind.WORN,
+            "worn patch",
+            RepairKind.SPRAY,
+            "area to spray"));
+    private static final Map<String, String> SIZES = Map.of(
+            "hole",
+            "Hole across",
+            "top",
+            "Top across",
+            "depth",
+            "Depth",
+            "countersink",
+            "Countersink deep",
+            "angle",
+            "or its angle, degrees",
+            "plug",
+            "Plug at the bottom",
+            "length",
+            "Length",
+            "width",
+            "Width",
+            "film",
+            "Film");
 
     /** A countersunk hole needs one of these, so neither is a thing to leave out. */
     private static final Set<String> ONE_OF_TWO = Set.of("countersink", RepairKind.ANGLE);
@@ -70,10 +95,16 @@ final class RepairForm {
         kind.getSelectionModel().select(RepairKind.COUNTERSUNK);
         Pieces.follow(list, model.job().jobProperty(), (before, after) -> showList());
         showList();
-        return Pieces.sheet("To fill", Pieces.row(named, Pieces.asked("How many", count)),
-                Choices.asked("Kind", kind), Choices.asked("The surface lies", lie), sizes,
+        return Pieces.sheet(
+                "To fill",
+                Pieces.row(named, Pieces.asked("How many", count)),
+                Choices.asked("Kind", kind),
+                Choices.asked("The surface lies", lie),
+                sizes,
                 Pieces.mainButton("Put it on the list", this::add),
-                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")), list, mix);
+                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
+                list,
+                mix);
     }
 
     private void askSizes(RepairKind wanted) {
@@ -88,16 +119,23 @@ final class RepairForm {
             sizeFields.put(size, field);
             String unit = units == UnitSystem.METRIC ? "mm" : size.equals("film") ? "mil" : "in";
             String asked = RepairKind.ANGLE.equals(size) ? SIZES.get(size) : SIZES.get(size) + ", " + unit;
-            sizes.getChildren().add(Pieces.asked(wanted.needed().contains(size) || ONE_OF_TWO.contains(size) ? asked
-                    : asked + " (if any)", field));
+            sizes.getChildren()
+                    .add(Pieces.asked(
+                            wanted.needed().contains(size) || ONE_OF_TWO.contains(size) ? asked : asked + " (if any)",
+                            field));
         });
     }
 
     private void showMix() {
         boolean sprayed = kind.getValue() == RepairKind.SPRAY;
-        mix.setText(sprayed ? "Sprayed neat, no paste. Without a film of its own it gets what hides, at least what "
-                + "cures." : "Gel coat to gel paste: " + (lie.getValue() == null ? "" : lie.getValue().mix().words())
-                + " (common practice).");
+        mix.setText(
+                sprayed
+                        ? "Sprayed neat, no paste. Without a film of its own it gets what hides, at least what "
+                                + "cures."
+                        : "Gel coat to gel paste: "
+                                + (lie.getValue() == null
+                                        ? ""
+                                        : lie.getValue().mix().words()) + " (common practice).");
     }
 
     private void add() {
@@ -117,8 +155,8 @@ final class RepairForm {
         for (int i = 0; i < lines.size(); i++) {
             int index = i;
             RepairLine line = lines.get(i);
-            Label words = Pieces.plain(line.count() + " \u00d7 " + line.name() + ", " + line.lie().words() + ": "
-                    + units.volume(line.netMl()));
+            Label words = Pieces.plain(line.count() + " \u00d7 " + line.name() + ", "
+                    + line.lie().words() + ": " + units.volume(line.netMl()));
             HBox.setHgrow(words, Priority.ALWAYS);
             words.setMaxWidth(Double.MAX_VALUE);
             Button remove = Pieces.quietButton("Remove", () -> model.remove(index));

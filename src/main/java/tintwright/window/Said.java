@@ -8,15 +8,17 @@ import tintwright.logbook.LogFailure;
 final class Said {
     private static final System.Logger LOG = System.getLogger(Said.class.getName());
 
-    private Said() {
-    }
+    private Said() {}
 
     /** @return one sentence; what is no slip of the person's goes to the program's log in full */
     static String of(Exception failure) {
-        if (failure instanceof FileProblem || failure instanceof LogFailure || failure instanceof IllegalArgumentException) {
+        if (failure instanceof FileProblem
+                || failure instanceof LogFailure
+                || failure instanceof IllegalArgumentException) {
             String words = failure.getMessage();
             // The names of two of the three figures of a colour are small letters and stay so.
-            String begun = words.startsWith("a*") || words.startsWith("b*") ? words
+            String begun = words.startsWith("a*") || words.startsWith("b*")
+                    ? words
                     : Character.toUpperCase(words.charAt(0)) + words.substring(1);
             return begun + (words.endsWith(".") ? "" : ".");
         }

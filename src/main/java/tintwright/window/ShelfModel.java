@@ -47,6 +47,7 @@ public final class ShelfModel {
     private static final double CHIP_SHARE = 0.01;
     /** A tint whose strength is known this well, in ln, needs no chip. */
     private static final double KNOWN = 0.12;
+
     private static final double GUESSED = 0.5;
 
     private final JobModel job;
@@ -67,9 +68,15 @@ public final class ShelfModel {
      * @param left     grams left where they were weighed; else empty
      * @param warnings what to see to; may be empty
      */
-    public record Line(String id, String name, String kind, Optional<Shade> look, String known, String chips,
-            OptionalDouble left, String warnings) {
-    }
+    public record Line(
+            String id,
+            String name,
+            String kind,
+            Optional<Shade> look,
+            String known,
+            String chips,
+            OptionalDouble left,
+            String warnings) {}
 
     /**
      * The chip to make next.
@@ -89,9 +96,13 @@ public final class ShelfModel {
      * @param chips     the chips that hold it, words by id
      * @param goes      true when it can be taken off the shelf
      */
-    public record Detail(String id, String name, Optional<PigmentFamily> family, OptionalDouble left,
-            Map<String, String> chips, boolean goes) {
-    }
+    public record Detail(
+            String id,
+            String name,
+            Optional<PigmentFamily> family,
+            OptionalDouble left,
+            Map<String, String> chips,
+            boolean goes) {}
 
     /** The whole shelf as shown. */
     public record Stand(String name, List<Line> lines, Advice next, List<String> doubts) {
@@ -100,10 +111,19 @@ public final class ShelfModel {
 
     ShelfModel(JobModel job, PlanModel plan, Latest looking, Latest files, Clock clock) {
         this.job = job;
-        next.bind(Bindings.createObjectBinding(() -> plan.planProperty().get().nextChip().flatMap(chip ->
-                job.now().shelf().tint(chip.tintId()).map(tint -> new Advice(chip.words(), begun(tint, chip.share(),
-                        job.now().scaleStep()))))
-                .orElse(stand.get().next()), plan.planProperty(), stand));
+        next.bind(Bindings.createObjectBinding(
+                () -> plan.planProperty()
+                        .get()
+                        .nextChip()
+                        .flatMap(chip -> job.now()
+                                .shelf()
+                                .tint(chip.tintId())
+                                .map(tint -> new Advice(
+                                        chip.words(),
+                                        begun(tint, chip.share(), job.now().scaleStep()))))
+                        .orElse(stand.get().next()),
+                plan.planProperty(),
+                stand));
         this.clock = clock;
         this.looking = looking;
         this.files = files;
@@ -123,11 +143,23 @@ public final class ShelfModel {
         List<Line> lines = new ArrayList<>();
         for (ShelfBench.Item item : ShelfBench.look(knowledge, today)) {
             // How far a mere guess may be off is no figure for a person.
-            String known = item.deviation().isEmpty() ? "" : item.deviation().getAsDouble() > GUESSED ? item.known()
-                    : say("%s, to %.0f %%", item.known(), 100 * item.deviation().getAsDouble());
+            String known = item.deviation().isEmpty()
+                    ? ""
+                    : item.deviation().getAsDouble() > GUESSED
+                            ? item.known()
+                            : say(
+                                    "%s, to %.0f %%",
+                                    item.known(), 100 * item.deviation().getAsDouble());
             String chips = item.deviation().isEmpty() ? "" : Integer.toString(item.chips());
-            lines.add(new Line(item.id(), item.name(), item.kind(), shade(knowledge, item), known, chips,
-                    item.gramsLeft(), String.join(", ", item.warnings())));
+            lines.add(new Line(
+                    item.id(),
+                    item.name(),
+                    item.kind(),
+                    shade(knowledge, item),
+                    known,
+                    chips,
+                    item.gramsLeft(),
+                    String.join(", ", item.warnings())));
         }
         List<String> doubts = knowledge.doubts().stream().map(Doubt::words).toList();
         return new Stand(knowledge.shelf().name(), lines, next(knowledge, step), doubts);
@@ -140,28 +172,38 @@ public final class ShelfModel {
             case "base", "leftover" -> Map.of(item.id(), 1.0);
             default -> Map.of();
         };
-        return mix.isEmpty() ? Optional.empty() : Optional.of(Shade.of(knowledge.colour(Parts.of(mix),
-                Viewing.D65_10, Geometry.SPECULAR_INCLUDED)));
+        return mix.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Shade.of(knowledge.colour(Parts.of(mix), Viewing.D65_10, Geometry.SPECULAR_INCLUDED)));
     }
 
     private static Advice next(Knowledge knowledge, double step) {
         Optional<Tint> least = knowledge.shelf().tints().stream()
                 .max(Comparator.comparingDouble(tint -> knowledge.strengthDeviation(tint.id())));
         if (least.isEmpty()) {
-            return new Advice("Put your first tint on the shelf: its name, its pigment if you know it, and how much "
-                    + "there is.", "");
+            return new Advice(
+                    "Put your first tint on the shelf: its name, its pigment if you know it, and how much "
+                            + "there is.",
+                    "");
         }
         Base white = knowledge.shelf().bases().get(0);
         if (knowledge.chipsWith(white.id()) == 0) {
-            return new Advice(say("Read your white first: draw %s down with nothing in it, let it cure, read it. "
-                    + "Everything is mixed from it.", white.name()), white.name() + ": ");
+            return new Advice(
+                    say(
+                            "Read your white first: draw %s down with nothing in it, let it cure, read it. "
+                                    + "Everything is mixed from it.",
+                            white.name()),
+                    white.name() + ": ");
         }
         if (knowledge.strengthDeviation(least.get().id()) < KNOWN) {
             return new Advice("None is needed: every tint is known. A chip now and then keeps it so.", "");
         }
         double grams = NextChip.grams(CHIP_SHARE, step);
-        return new Advice(say("Make a chip of %s: it is the least known. Weigh %.2f g of it into %.1f g of white, draw "
-                + "it down, let it cure, read it.", least.get().name(), grams * CHIP_SHARE, grams * (1 - CHIP_SHARE)),
+        return new Advice(
+                say(
+                        "Make a chip of %s: it is the least known. Weigh %.2f g of it into %.1f g of white, draw "
+                                + "it down, let it cure, read it.",
+                        least.get().name(), grams * CHIP_SHARE, grams * (1 - CHIP_SHARE)),
                 begun(least.get(), CHIP_SHARE, step));
     }
 
@@ -185,12 +227,17 @@ public final class ShelfModel {
             if (name.isBlank()) {
                 throw new IllegalArgumentException("give the tint a name, as its label says");
             }
-            Stock stock = new Stock(left(gramsLeft, units), OptionalDouble.empty(), Optional.empty(),
-                    Optional.empty());
+            Stock stock = new Stock(left(gramsLeft, units), OptionalDouble.empty(), Optional.empty(), Optional.empty());
             Shelf shelf = job.now().shelf();
             TidyShelf.checkFree(shelf, "", name);
-            Tint tint = new Tint(idOf(name, shelf), name.trim(), family, Tint.USUAL_LOADING_LIMIT, Tint.USUAL_DENSITY,
-                    Tint.USUAL_DROP_GRAMS, stock);
+            Tint tint = new Tint(
+                    idOf(name, shelf),
+                    name.trim(),
+                    family,
+                    Tint.USUAL_LOADING_LIMIT,
+                    Tint.USUAL_DENSITY,
+                    Tint.USUAL_DROP_GRAMS,
+                    stock);
             List<Tint> tints = new ArrayList<>(shelf.tints());
             tints.add(tint);
             return shelf.withTints(tints);
@@ -205,17 +252,27 @@ public final class ShelfModel {
     public Detail detail(String id) {
         Shelf shelf = job.now().shelf();
         Map<String, String> chips = new LinkedHashMap<>();
-        shelf.chips().stream().filter(chip -> chip.parts().grams(id) > 0)
+        shelf.chips().stream()
+                .filter(chip -> chip.parts().grams(id) > 0)
                 .forEach(chip -> chips.put(chip.id(), words(chip, shelf)));
-        return new Detail(id, shelf.nameOf(id), shelf.tint(id).map(Tint::family),
-                shelf.tint(id).map(Tint::stock).or(() -> shelf.base(id).map(Base::stock)).orElse(Stock.UNKNOWN)
-                        .gramsLeft(), chips, shelf.base(id).isEmpty());
+        return new Detail(
+                id,
+                shelf.nameOf(id),
+                shelf.tint(id).map(Tint::family),
+                shelf.tint(id)
+                        .map(Tint::stock)
+                        .or(() -> shelf.base(id).map(Base::stock))
+                        .orElse(Stock.UNKNOWN)
+                        .gramsLeft(),
+                chips,
+                shelf.base(id).isEmpty());
     }
 
     private static String words(Chip chip, Shelf shelf) {
         List<String> parts = new ArrayList<>();
-        chip.parts().grams().forEach((id, grams) -> parts.add(say(grams < 1 ? "%.2f g %s" : "%.1f g %s", grams,
-                shelf.nameOf(id))));
+        chip.parts()
+                .grams()
+                .forEach((id, grams) -> parts.add(say(grams < 1 ? "%.2f g %s" : "%.1f g %s", grams, shelf.nameOf(id))));
         return String.join(", ", parts) + chip.madeOn().map(day -> ", " + day).orElse("");
     }
 
@@ -225,14 +282,18 @@ public final class ShelfModel {
      * @return false when it cannot be; {@link #stockProblemProperty()} says why
      */
     public boolean change(String id, String name, PigmentFamily family, String gramsLeft, UnitSystem units) {
-        return changed(stockProblem, () -> TidyShelf.change(job.now().shelf(), id, name, family,
-                left(gramsLeft, units)));
+        return changed(
+                stockProblem, () -> TidyShelf.change(job.now().shelf(), id, name, family, left(gramsLeft, units)));
     }
 
     /** Takes a tint or leftover off the shelf with its chips; undo brings all of it back. */
     public boolean takeOff(String id) {
-        return changed(stockProblem, () -> TidyShelf.takeOff(job.now().shelf(), id,
-                job.now().cup().flatMap(cup -> cup.state().parts())));
+        return changed(
+                stockProblem,
+                () -> TidyShelf.takeOff(
+                        job.now().shelf(),
+                        id,
+                        job.now().cup().flatMap(cup -> cup.state().parts())));
     }
 
     /** Forgets a chip that was wrong; undo brings it back. */
@@ -244,7 +305,9 @@ public final class ShelfModel {
         String plain = name.trim().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
         String id = plain.isBlank() ? "tint" : plain;
         int number = 2;
-        while (shelf.tint(id).isPresent() || shelf.base(id).isPresent() || shelf.leftover(id).isPresent()) {
+        while (shelf.tint(id).isPresent()
+                || shelf.base(id).isPresent()
+                || shelf.leftover(id).isPresent()) {
             id = plain + "-" + number++;
         }
         return id;
@@ -262,9 +325,11 @@ public final class ShelfModel {
             LabRange.check(read.lightness(), read.a(), read.b());
             Lab colour = new Lab(read.lightness(), read.a(), read.b(), Viewing.D65_10);
             Shelf shelf = job.now().shelf();
-            if (shelf.chips().stream().anyMatch(chip -> chip.parts().grams().equals(read.grams())
-                    && chip.readings().stream().anyMatch(known -> known instanceof ColourReading same
-                    && same.lab().equals(colour)))) {
+            if (shelf.chips().stream()
+                    .anyMatch(chip -> chip.parts().grams().equals(read.grams())
+                            && chip.readings().stream()
+                                    .anyMatch(known -> known instanceof ColourReading same
+                                            && same.lab().equals(colour)))) {
                 throw new IllegalArgumentException("this chip is on the shelf already, the same to the last digit; one "
                         + "made a second time reads a little differently");
             }
@@ -272,9 +337,17 @@ public final class ShelfModel {
             while (taken(shelf, "chip-" + number)) {
                 number++;
             }
-            Chip chip = new Chip("chip-" + number, Parts.of(read.grams()), List.of(new ColourReading(colour,
-                    Covariance.same(ColourReading.USUAL_NOISE), Geometry.SPECULAR_EXCLUDED, FilmState.CURED,
-                    Optional.empty())), Optional.of(LocalDate.now(clock)), "");
+            Chip chip = new Chip(
+                    "chip-" + number,
+                    Parts.of(read.grams()),
+                    List.of(new ColourReading(
+                            colour,
+                            Covariance.same(ColourReading.USUAL_NOISE),
+                            Geometry.SPECULAR_EXCLUDED,
+                            FilmState.CURED,
+                            Optional.empty())),
+                    Optional.of(LocalDate.now(clock)),
+                    "");
             List<Chip> chips = new ArrayList<>(shelf.chips());
             chips.add(chip);
             return shelf.withChips(chips);
@@ -296,10 +369,13 @@ public final class ShelfModel {
 
     /** Reads a shelf's file, off the screen's thread. */
     public void open(Path file) {
-        files.ask(() -> ShelfFile.read(file), read -> {
-            problem.set("");
-            job.change(before -> before.with(read));
-        }, failure -> problem.set(Said.of(failure)));
+        files.ask(
+                () -> ShelfFile.read(file),
+                read -> {
+                    problem.set("");
+                    job.change(before -> before.with(read));
+                },
+                failure -> problem.set(Said.of(failure)));
     }
 
     private boolean changed(Supplier<Shelf> edit) {

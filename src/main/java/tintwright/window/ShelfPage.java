@@ -47,8 +47,11 @@ final class ShelfPage {
         VBox known = Pieces.sheet("", title, table);
         Button made = Pieces.mainButton("I have made it: type what it says", this::beginChip);
         made.setId("chip-made");
-        VBox chipNext = Pieces.sheet("What chip to make next", next, Pieces.onlyWhen(model.nextProperty().map(advice ->
-                !advice.line().isEmpty()), made));
+        VBox chipNext = Pieces.sheet(
+                "What chip to make next",
+                next,
+                Pieces.onlyWhen(
+                        model.nextProperty().map(advice -> !advice.line().isEmpty()), made));
         VBox wide = new VBox(chipNext, doubts, patches, known);
         wide.getStyleClass().add("pictures");
         side.getChildren().setAll(chipEntry(), stock.node(), own());
@@ -73,8 +76,11 @@ final class ShelfPage {
     private Node chipEntry() {
         chip.setId("chip-line");
         chip.setOnAction(event -> addChip());
-        return Pieces.sheet("Add a chip", Pieces.plain("In one line: grams and name of each tint, \u201cin\u201d, "
-                + "grams of white, a colon, then L*, a* and b* of the cured chip."), Pieces.asked("The chip", chip),
+        return Pieces.sheet(
+                "Add a chip",
+                Pieces.plain("In one line: grams and name of each tint, \u201cin\u201d, "
+                        + "grams of white, a colon, then L*, a* and b* of the cured chip."),
+                Pieces.asked("The chip", chip),
                 Pieces.soft(MeterFields.MEANING + " " + MeterSetting.USUAL),
                 Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
                 Pieces.button("Learn from it", this::addChip));
@@ -96,8 +102,11 @@ final class ShelfPage {
     private Node own() {
         white.setId("own-white");
         white.setPromptText("its name");
-        return Pieces.sheet("Another shelf", Pieces.asked("Your white gel coat", white),
-                Pieces.flow(Pieces.button("Begin with this white", () -> model.startOwn(white.getText())),
+        return Pieces.sheet(
+                "Another shelf",
+                Pieces.asked("Your white gel coat", white),
+                Pieces.flow(
+                        Pieces.button("Begin with this white", () -> model.startOwn(white.getText())),
                         Pieces.quietButton("Open a shelf file", this::choose)),
                 Pieces.soft("The shelf in hand comes back with Undo."));
     }
@@ -118,8 +127,13 @@ final class ShelfPage {
             order();
         }
         title.setText(stand.name());
-        chip.setPromptText("0.2 " + stand.lines().stream().filter(line -> line.kind().equals("tint"))
-                .map(ShelfModel.Line::name).findFirst().orElse("black") + " in 19.8: 61.2 -0.4 -1.1");
+        chip.setPromptText("0.2 "
+                + stand.lines().stream()
+                        .filter(line -> line.kind().equals("tint"))
+                        .map(ShelfModel.Line::name)
+                        .findFirst()
+                        .orElse("black")
+                + " in 19.8: 61.2 -0.4 -1.1");
         table.getChildren().clear();
         heads();
         List<Patches.Patch> shown = new ArrayList<>();
@@ -156,7 +170,8 @@ final class ShelfPage {
         Label chips = Pieces.plain(line.chips());
         chips.setMinWidth(Region.USE_PREF_SIZE);
         GridPane.setHalignment(chips, HPos.RIGHT);
-        Label grams = Pieces.plain(line.left().isPresent() ? units.mass(line.left().getAsDouble()) : "\u2013");
+        Label grams =
+                Pieces.plain(line.left().isPresent() ? units.mass(line.left().getAsDouble()) : "\u2013");
         grams.setMinWidth(Region.USE_PREF_SIZE);
         grams.setAccessibleText(line.left().isPresent() ? grams.getText() + " left" : "not weighed");
         Button change = Pieces.quietButton("Change", () -> open(line));

@@ -107,15 +107,21 @@ final class Shell extends BorderPane {
         Button units = tool("", this::units, null);
         model.unitsProperty().addListener((property, before, after) -> nameUnits(units, after));
         nameUnits(units, model.unitsProperty().get());
-        Button dark = tool("", () -> model.darkProperty().set(!model.darkProperty().get()), null);
+        Button dark =
+                tool("", () -> model.darkProperty().set(!model.darkProperty().get()), null);
         model.darkProperty().addListener((property, before, after) -> nameLight(dark, after));
         nameLight(dark, model.darkProperty().get());
-        right.getChildren().setAll(
-                named(tool("Undo", model::undo, model.canUndoProperty()), "Take back the last step (Ctrl and Z)"),
-                named(tool("Redo", model::redo, model.canRedoProperty()), "Do it again after all (Ctrl and Y)"),
-                named(tool("A\u2212", model::smallerText, null), "Smaller text (Ctrl and minus)"),
-                named(tool("A+", model::largerText, null), "Larger text (Ctrl and plus)"),
-                units, named(tool("Keys", () -> model.warn(KEYS), null), "What the keys do (F1)"), dark);
+        right.getChildren()
+                .setAll(
+                        named(
+                                tool("Undo", model::undo, model.canUndoProperty()),
+                                "Take back the last step (Ctrl and Z)"),
+                        named(tool("Redo", model::redo, model.canRedoProperty()), "Do it again after all (Ctrl and Y)"),
+                        named(tool("A\u2212", model::smallerText, null), "Smaller text (Ctrl and minus)"),
+                        named(tool("A+", model::largerText, null), "Larger text (Ctrl and plus)"),
+                        units,
+                        named(tool("Keys", () -> model.warn(KEYS), null), "What the keys do (F1)"),
+                        dark);
         right.getChildren().forEach(each -> ((Button) each).setAlignment(Pos.CENTER));
         right.getStyleClass().add("head-right");
         HBox head = new HBox(name, job, right);
@@ -127,8 +133,11 @@ final class Shell extends BorderPane {
     private static void nameUnits(Button key, UnitSystem now) {
         boolean metric = now == UnitSystem.METRIC;
         key.setText(metric ? "g, mm, \u00b0C" : "oz, in, \u00b0F");
-        named(key, metric ? "Units: grams, millimetres, Celsius. Change to ounces, inches, Fahrenheit (Ctrl and U)"
-                : "Units: ounces, inches, Fahrenheit. Change to grams, millimetres, Celsius (Ctrl and U)");
+        named(
+                key,
+                metric
+                        ? "Units: grams, millimetres, Celsius. Change to ounces, inches, Fahrenheit (Ctrl and U)"
+                        : "Units: ounces, inches, Fahrenheit. Change to grams, millimetres, Celsius (Ctrl and U)");
     }
 
     private static void nameLight(Button key, boolean dark) {
@@ -194,7 +203,8 @@ final class Shell extends BorderPane {
         });
         Runnable again = () -> {
             reading.stop();
-            if (!model.noticeStaysProperty().get() && !model.noticeProperty().get().isEmpty()) {
+            if (!model.noticeStaysProperty().get()
+                    && !model.noticeProperty().get().isEmpty()) {
                 reading.setDuration(timeToRead(model.noticeProperty().get()));
                 reading.playFromStart();
             }
@@ -243,8 +253,7 @@ final class Shell extends BorderPane {
     }
 
     private void units() {
-        model.unitsProperty().set(model.unitsProperty().get() == UnitSystem.METRIC ? UnitSystem.US
-                : UnitSystem.METRIC);
+        model.unitsProperty().set(model.unitsProperty().get() == UnitSystem.METRIC ? UnitSystem.US : UnitSystem.METRIC);
     }
 
     /**
@@ -254,8 +263,8 @@ final class Shell extends BorderPane {
      */
     private void keepOffTheTools(Node was, Node now) {
         boolean tool = right.getChildren().contains(now);
-        boolean otherStation = now instanceof ToggleButton key && journey.getChildren().contains(key)
-                && !key.isSelected();
+        boolean otherStation =
+                now instanceof ToggleButton key && journey.getChildren().contains(key) && !key.isSelected();
         if (was == null && (tool || otherStation)) {
             journey.focusChosen();
         }
@@ -264,8 +273,8 @@ final class Shell extends BorderPane {
     /** After a change of station the focus is where something is done there, else on the station's key. */
     private void focusHere() {
         Node owner = getScene() == null ? null : getScene().getFocusOwner();
-        if (getScene() == null || owner != null && journey.getChildren().contains(owner)
-                && ((ToggleButton) owner).isSelected()) {
+        if (getScene() == null
+                || owner != null && journey.getChildren().contains(owner) && ((ToggleButton) owner).isSelected()) {
             return;
         }
         // What scrolls holds nothing that can be found before it is dressed; laid out without a size it would be

@@ -24,6 +24,7 @@ import tintwright.units.UnitSystem;
 public final class ShellModel {
     /** Smallest and largest share of the usual text size. */
     public static final double LEAST_TEXT = 0.8;
+
     public static final double MOST_TEXT = 2.0;
     private static final double TEXT_STEP = 0.1;
 
@@ -45,14 +46,14 @@ public final class ShellModel {
     private final BooleanProperty dark = new SimpleBooleanProperty(false);
     private final BooleanProperty canUndo = new SimpleBooleanProperty(false);
     private final BooleanProperty canRedo = new SimpleBooleanProperty(false);
-    private Runnable nowAction = () -> { };
-    private Runnable undo = () -> { };
-    private Runnable redo = () -> { };
-    private Runnable lastBoat = () -> { };
+    private Runnable nowAction = () -> {};
+    private Runnable undo = () -> {};
+    private Runnable redo = () -> {};
+    private Runnable lastBoat = () -> {};
     private final List<Latest> awaited = new ArrayList<>();
     private final IntegerProperty pointed = new SimpleIntegerProperty(0);
     private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
-    private Consumer<String> clipboard = text -> { };
+    private Consumer<String> clipboard = text -> {};
 
     public ShellModel() {
         for (Step each : Step.values()) {
@@ -196,7 +197,8 @@ public final class ShellModel {
 
     private void show(String besides) {
         noticeStays.set(!warnings.isEmpty());
-        notice.set(Stream.concat(warnings.values().stream(), Stream.of(besides)).filter(words -> !words.isEmpty())
+        notice.set(Stream.concat(warnings.values().stream(), Stream.of(besides))
+                .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(" ")));
     }
 

@@ -27,7 +27,7 @@ final class Sides extends StackPane {
      * @param room   width in text sizes below which they are stacked
      */
     Sides(Region wide, Region narrow, boolean wideScrolls, double room) {
-        this(wide, narrow, wideScrolls, room, tight -> { });
+        this(wide, narrow, wideScrolls, room, tight -> {});
     }
 
     /** @param whenStacked told before the sides are put one below the other, or apart again: it may move what is in them */

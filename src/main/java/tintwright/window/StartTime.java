@@ -9,8 +9,7 @@ import java.util.OptionalLong;
 final class StartTime {
     static final String PROPERTY = "tintwright.timing";
 
-    private StartTime() {
-    }
+    private StartTime() {}
 
     /** @return the moment of the start in milliseconds since 1970, if it was given and is one */
     static OptionalLong given() {

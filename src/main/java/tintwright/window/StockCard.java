@@ -47,8 +47,17 @@ final class StockCard {
                 first().requestFocus();
             }
         };
-        show("Add a tint", List.of(Pieces.asked("Name", name), asked(family), Pieces.asked("Left, if weighed", left),
-                said(), Pieces.button("Put it on the shelf", add)), add, name, left);
+        show(
+                "Add a tint",
+                List.of(
+                        Pieces.asked("Name", name),
+                        asked(family),
+                        Pieces.asked("Left, if weighed", left),
+                        said(),
+                        Pieces.button("Put it on the shelf", add)),
+                add,
+                name,
+                left);
     }
 
     /** The fields of what stands on the shelf. */
@@ -68,25 +77,29 @@ final class StockCard {
                 settled();
             }
         };
-        Node deeds = Pieces.flow(Pieces.mainButton("Keep this", keep), Pieces.button("Leave it as it was", this::settled));
+        Node deeds =
+                Pieces.flow(Pieces.mainButton("Keep this", keep), Pieces.button("Leave it as it was", this::settled));
         VBox more = new VBox();
         more.getStyleClass().add("column");
         if (!detail.chips().isEmpty()) {
             more.getChildren().add(Pieces.wrapped("Its chips", "strong"));
         }
-        detail.chips().forEach((chip, words) -> more.getChildren().add(Pieces.flow(Pieces.plain(words),
-                Pieces.quietButton("Forget this chip", () -> {
-                    if (model.forget(chip)) {
-                        change(id);
-                    }
-                }))));
+        detail.chips()
+                .forEach((chip, words) -> more.getChildren()
+                        .add(Pieces.flow(Pieces.plain(words), Pieces.quietButton("Forget this chip", () -> {
+                            if (model.forget(chip)) {
+                                change(id);
+                            }
+                        }))));
         if (detail.goes()) {
-            more.getChildren().add(Pieces.quietButton(detail.chips().isEmpty() ? "Take it off the shelf"
-                    : "Take it off the shelf, its chips too", () -> {
-                        if (model.takeOff(id)) {
-                            settled();
-                        }
-                    }));
+            more.getChildren()
+                    .add(Pieces.quietButton(
+                            detail.chips().isEmpty() ? "Take it off the shelf" : "Take it off the shelf, its chips too",
+                            () -> {
+                                if (model.takeOff(id)) {
+                                    settled();
+                                }
+                            }));
         }
         show("Change " + detail.name(), List.of(fields, said(), deeds, more), keep, name, left);
         name.requestFocus();
@@ -95,12 +108,19 @@ final class StockCard {
     /** A leftover can only go. */
     void leftover(String id) {
         String name = model.detail(id).name();
-        show(name, List.of(Pieces.plain("A cup that was set aside."), said(),
-                Pieces.flow(Pieces.button("Take it off the shelf", () -> {
-                    if (model.takeOff(id)) {
-                        fresh();
-                    }
-                }), Pieces.button("Leave it as it was", this::settled))), this::settled);
+        show(
+                name,
+                List.of(
+                        Pieces.plain("A cup that was set aside."),
+                        said(),
+                        Pieces.flow(
+                                Pieces.button("Take it off the shelf", () -> {
+                                    if (model.takeOff(id)) {
+                                        fresh();
+                                    }
+                                }),
+                                Pieces.button("Leave it as it was", this::settled))),
+                this::settled);
     }
 
     private void show(String title, List<Node> content, Runnable onEnter, TextField... fields) {

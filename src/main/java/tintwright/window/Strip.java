@@ -20,6 +20,7 @@ final class Strip extends GridPane {
     private static final int SHORT = 52;
     /** Letters of a sentence, of words and of a figure that have room when the text is set large. */
     private static final int SHORT_WHEN_LARGE = 34;
+
     private static final int SHORT_WORDS = 30;
     private static final int MANY_WORDS = 38;
     private static final int SHORT_FIGURE = 12;
@@ -53,15 +54,17 @@ final class Strip extends GridPane {
         box.getStyleClass().add("strip-cell");
         box.setFocusTraversable(true);
         box.setAccessibleRole(AccessibleRole.TEXT);
-        box.accessibleTextProperty().bind(Bindings.createStringBinding(
-                () -> question + ": " + figure.getValue() + ", " + words.getValue(), figure, words));
+        box.accessibleTextProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> question + ": " + figure.getValue() + ", " + words.getValue(), figure, words));
         return box;
     }
 
     /** The style sheet sets what is longer in smaller letters. */
     private static void smaller(Label label, PseudoClass style, int letters) {
-        label.textProperty().addListener((property, before, after) -> label.pseudoClassStateChanged(style,
-                after.length() > letters));
+        label.textProperty()
+                .addListener(
+                        (property, before, after) -> label.pseudoClassStateChanged(style, after.length() > letters));
         label.pseudoClassStateChanged(style, label.getText().length() > letters);
     }
 

@@ -33,8 +33,11 @@ final class TimerBoard extends VBox {
         List<Integer> cups = running.stream().map(FillTimers.Running::batch).toList();
         boolean more = cups.stream().anyMatch(cup -> !shown.contains(cup));
         shown = cups;
-        List<String> wanted = running.stream().flatMap(cup -> Stream.concat(Stream.of(cup.batch() + cup.words()),
-                cup.cues().stream().map(cue -> cue.cue() + cue.phase()))).toList();
+        List<String> wanted = running.stream()
+                .flatMap(cup -> Stream.concat(
+                        Stream.of(cup.batch() + cup.words()),
+                        cup.cues().stream().map(cue -> cue.cue() + cue.phase())))
+                .toList();
         if (!wanted.equals(built)) {
             build(running);
             built = wanted;
@@ -64,8 +67,8 @@ final class TimerBoard extends VBox {
             for (FillTimers.Cue cue : cup.cues()) {
                 sheet.getChildren().add(line(cup.batch(), cue));
             }
-            sheet.getChildren().add(Pieces.quietButton("Stop: it was not catalysed",
-                    () -> model.stopTimers(cup.batch())));
+            sheet.getChildren()
+                    .add(Pieces.quietButton("Stop: it was not catalysed", () -> model.stopTimers(cup.batch())));
             getChildren().add(sheet);
         }
         setVisible(!running.isEmpty());

@@ -14,17 +14,23 @@ final class WalkBar extends HBox {
      */
     WalkBar(WalkModel walk, String toOwn, Runnable startOwn) {
         getStyleClass().add("walk");
-        Label count = Pieces.bound(Bindings.createStringBinding(() -> (walk.atProperty().get() + 1) + " of "
-                + WalkModel.STOPS.size(), walk.atProperty()), "walk-count");
+        Label count = Pieces.bound(
+                Bindings.createStringBinding(
+                        () -> (walk.atProperty().get() + 1) + " of " + WalkModel.STOPS.size(), walk.atProperty()),
+                "walk-count");
         count.setMinWidth(USE_PREF_SIZE);
-        Label words = Pieces.bound(Bindings.createStringBinding(() ->
-                WalkModel.STOPS.get(walk.atProperty().get()).words(), walk.atProperty()), "walk-words");
+        Label words = Pieces.bound(
+                Bindings.createStringBinding(
+                        () -> WalkModel.STOPS.get(walk.atProperty().get()).words(), walk.atProperty()),
+                "walk-words");
         words.setMaxWidth(Double.MAX_VALUE);
         setHgrow(words, Priority.ALWAYS);
         Button next = Pieces.mainButton("Next", walk::next);
         next.setId("walk-next");
-        next.textProperty().bind(Bindings.createStringBinding(() -> walk.atProperty().get() + 1
-                < WalkModel.STOPS.size() ? "Next" : "Try it", walk.atProperty()));
+        next.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> walk.atProperty().get() + 1 < WalkModel.STOPS.size() ? "Next" : "Try it",
+                        walk.atProperty()));
         Button skip = Pieces.quietButton("Skip the walk", walk::skip);
         skip.setId("walk-skip");
         getChildren().addAll(count, words, next, skip, Pieces.quietButton(toOwn, startOwn));

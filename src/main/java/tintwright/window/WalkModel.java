@@ -14,20 +14,29 @@ public final class WalkModel {
      * @param where the station it is at
      * @param words what there is to see
      */
-    public record Stop(Step where, String words) {
-    }
+    public record Stop(Step where, String words) {}
 
     static final List<Stop> STOPS = List.of(
-            new Stop(Step.BOAT, "This is the Aldernese, a boat that was invented for you to try things on. Each place on a "
-                    + "boat has faded in its own way; one is chosen here."),
-            new Stop(Step.HULL, "The colour the place has today. Type what an instrument says or drop its file here. "
-                    + "Three readings are better than one; one that does not fit is named."),
-            new Stop(Step.SHELF, "The white and the tints to mix with. Each chip of known parts that you read teaches "
-                    + "how strong a tint really is."),
-            new Stop(Step.CUP, "The heart of it: hull and mix edge to edge, how deep the cup has sunk, which way to "
-                    + "swing. Begin a cup and the strip below says every dose, small enough to be safe."),
-            new Stop(Step.FILL, "When the colour stands: how much to mix for the holes, how much catalyst, how long "
-                    + "there is. The log beside it keeps everything for next spring."));
+            new Stop(
+                    Step.BOAT,
+                    "This is the Aldernese, a boat that was invented for you to try things on. Each place on a "
+                            + "boat has faded in its own way; one is chosen here."),
+            new Stop(
+                    Step.HULL,
+                    "The colour the place has today. Type what an instrument says or drop its file here. "
+                            + "Three readings are better than one; one that does not fit is named."),
+            new Stop(
+                    Step.SHELF,
+                    "The white and the tints to mix with. Each chip of known parts that you read teaches "
+                            + "how strong a tint really is."),
+            new Stop(
+                    Step.CUP,
+                    "The heart of it: hull and mix edge to edge, how deep the cup has sunk, which way to "
+                            + "swing. Begin a cup and the strip below says every dose, small enough to be safe."),
+            new Stop(
+                    Step.FILL,
+                    "When the colour stands: how much to mix for the holes, how much catalyst, how long "
+                            + "there is. The log beside it keeps everything for next spring."));
 
     private final ShellModel shell;
     private final ReadOnlyIntegerWrapper at = new ReadOnlyIntegerWrapper(0);

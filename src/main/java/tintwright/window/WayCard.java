@@ -20,8 +20,11 @@ final class WayCard extends VBox {
     WayCard(WayWords.Said way, int number, Runnable take) {
         getStyleClass().addAll("sheet", "way");
         setMinHeight(Region.USE_PREF_SIZE);
-        Label mark = Pieces.wrapped(way.why().map(why -> "Recommended: " + why).orElse(way.whiteShort()
-                ? "Needs more white than is held back" : ""), way.whiteShort() ? "way-short" : "way-mark");
+        Label mark = Pieces.wrapped(
+                way.why()
+                        .map(why -> "Recommended: " + why)
+                        .orElse(way.whiteShort() ? "Needs more white than is held back" : ""),
+                way.whiteShort() ? "way-short" : "way-mark");
         getChildren().addAll(Pieces.wrapped(way.title(), "way-title"), Pieces.soft(way.purpose()));
         if (!mark.getText().isEmpty()) {
             getChildren().add(1, mark);
@@ -30,7 +33,8 @@ final class WayCard extends VBox {
             getStyleClass().add("way-first");
         }
         getChildren().addAll(deeds(way), rows(way));
-        Button button = way.why().isPresent() ? Pieces.mainButton("Take this way", take)
+        Button button = way.why().isPresent()
+                ? Pieces.mainButton("Take this way", take)
                 : Pieces.button(way.deeds().isEmpty() ? "Leave it so" : "Take this way", take);
         button.setAccessibleText(String.join(" ", way.lines()));
         button.setId("way-" + number);
@@ -45,8 +49,9 @@ final class WayCard extends VBox {
         for (int i = 0; i < way.deeds().size(); i++) {
             WayWords.Deed deed = way.deeds().get(i);
             TextFlow words = new TextFlow();
-            for (String[] piece : new String[][] {{deed.lead(), "way-text"}, {deed.figure(), "way-figure"},
-                {deed.rest(), "way-text"}}) {
+            for (String[] piece :
+                    new String[][] {{deed.lead(), "way-text"}, {deed.figure(), "way-figure"}, {deed.rest(), "way-text"}
+                    }) {
                 if (!piece[0].isEmpty()) {
                     Text text = new Text(piece[0] + " ");
                     text.getStyleClass().add(piece[1]);

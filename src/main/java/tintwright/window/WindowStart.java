@@ -13,8 +13,7 @@ public final class WindowStart {
     /** Kept, so that the toolkit's remark about the class path stays switched off. */
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
-    private WindowStart() {
-    }
+    private WindowStart() {}
 
     /** @return false when there is surely no screen to draw on; true is no promise */
     public static boolean likely() {
@@ -38,8 +37,10 @@ public final class WindowStart {
     public static void open(String[] args) throws NoScreenException {
         TOOLKIT.setLevel(Level.SEVERE);
         if (!likely()) {
-            throw new NoScreenException("There is no display to open the window on. The command words work without "
-                    + "one; \"--help\" lists them.", null);
+            throw new NoScreenException(
+                    "There is no display to open the window on. The command words work without "
+                            + "one; \"--help\" lists them.",
+                    null);
         }
         unpackWhereAllowed();
         BenchWindow.prepare();
@@ -48,16 +49,22 @@ public final class WindowStart {
         } catch (UnsupportedOperationException e) {
             // The toolkit says the same kind of thing for both; only its words tell them apart.
             boolean display = e.getMessage() != null && e.getMessage().contains("DISPLAY");
-            throw display ? new NoScreenException("The display cannot be opened. Check DISPLAY, or use the command "
-                    + "words; \"--help\" lists them.", e) : libraryMissing(e);
+            throw display
+                    ? new NoScreenException(
+                            "The display cannot be opened. Check DISPLAY, or use the command "
+                                    + "words; \"--help\" lists them.",
+                            e)
+                    : libraryMissing(e);
         } catch (UnsatisfiedLinkError | NoClassDefFoundError | ExceptionInInitializerError e) {
             throw libraryMissing(e);
         }
     }
 
     private static NoScreenException libraryMissing(Throwable e) {
-        return new NoScreenException("A library the window is drawn with is missing (on Debian: libgtk-3-0 and "
-                + "libxtst6). The command words work without it; \"--help\" lists them.", e);
+        return new NoScreenException(
+                "A library the window is drawn with is missing (on Debian: libgtk-3-0 and "
+                        + "libxtst6). The command words work without it; \"--help\" lists them.",
+                e);
     }
 
     /** The toolkit unpacks its own libraries into the home folder, and complains line by line where it may not. */

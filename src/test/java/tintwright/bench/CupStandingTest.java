@@ -27,7 +27,8 @@ class CupStandingTest {
 
     private static Cup white() {
         return Cup.empty("bow 1", Demo.places().get(0), 150, 0.01, WHITE)
-                .add(NOW, new Deed.Weighed(WHITE, 80, 0.01)).add(NOW, new Deed.Held(60));
+                .add(NOW, new Deed.Weighed(WHITE, 80, 0.01))
+                .add(NOW, new Deed.Held(60));
     }
 
     @Test
@@ -54,8 +55,12 @@ class CupStandingTest {
 
     @Test
     void aChipThatCannotBeTheCupsIsNamed() {
-        ColourReading stray = new ColourReading(new Lab(20, 40, -30, Viewing.D65_10), Covariance.same(0.1),
-                Geometry.SPECULAR_INCLUDED, FilmState.CURED, Optional.empty());
+        ColourReading stray = new ColourReading(
+                new Lab(20, 40, -30, Viewing.D65_10),
+                Covariance.same(0.1),
+                Geometry.SPECULAR_INCLUDED,
+                FilmState.CURED,
+                Optional.empty());
         CupBench bench = CupBench.open(SHELF, white());
         Cup read = bench.read(NOW, stray, Optional.empty()).bench().cup();
         CupStanding standing = CupStanding.of(SHELF, read).orElseThrow();
@@ -65,8 +70,12 @@ class CupStandingTest {
 
     @Test
     void aChipThatCountsAndContradictsTheWeightsIsNamedToo() {
-        ColourReading stray = new ColourReading(new Lab(88, -2, 2, Viewing.D65_10), Covariance.same(0.1),
-                Geometry.SPECULAR_INCLUDED, FilmState.CURED, Optional.empty());
+        ColourReading stray = new ColourReading(
+                new Lab(88, -2, 2, Viewing.D65_10),
+                Covariance.same(0.1),
+                Geometry.SPECULAR_INCLUDED,
+                FilmState.CURED,
+                Optional.empty());
         Cup read = white().add(NOW, new Deed.Read(stray, Optional.empty(), true));
         assertTrue(CupStanding.of(SHELF, read).orElseThrow().first().contains("does not fit"));
     }

@@ -35,18 +35,23 @@ class CureClockTest {
     @Test
     void saysItInOneLine() {
         assertEquals("tape off: in 8 min", after(4.5).words());
-        assertEquals("tape off: look now - a jelly; expected within 15 min", after(30).words());
-        assertEquals("tape off: expected 3 h 0 min ago - a jelly", after(45 + 180).words());
+        assertEquals(
+                "tape off: look now - a jelly; expected within 15 min",
+                after(30).words());
+        assertEquals(
+                "tape off: expected 3 h 0 min ago - a jelly", after(45 + 180).words());
     }
 
     /** Whatever the moment, a timer only ever moves forward. */
     @Test
     void neverStepsBack() {
-        CureClock demo = new CureClock(START, PlanFill.of(Demo.fillOrder()).plan().timers());
+        CureClock demo =
+                new CureClock(START, PlanFill.of(Demo.fillOrder()).plan().timers());
         for (int i = 0; i < demo.timers().size(); i++) {
             Phase before = Phase.WAIT;
             for (long minutes = 0; minutes < 3000; minutes += 7) {
-                Phase now = demo.at(START.plus(Duration.ofMinutes(minutes))).get(i).phase();
+                Phase now =
+                        demo.at(START.plus(Duration.ofMinutes(minutes))).get(i).phase();
                 assertTrue(now.compareTo(before) >= 0, demo.timers().get(i).cue() + " at " + minutes);
                 before = now;
             }

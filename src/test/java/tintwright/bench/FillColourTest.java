@@ -101,28 +101,43 @@ class FillColourTest {
         Shelf shelf = knowledge.shelf();
         FillColour colour = FillColour.of(knowledge, whiteWith(10));
         Materials materials = colour.materials(OptionalDouble.of(0.5));
-        double byHand = 110 / (100 / shelf.base("harbour-white").orElseThrow().density()
-                + 10 / shelf.tint("soot-black").orElseThrow().density());
+        double byHand = 110
+                / (100 / shelf.base("harbour-white").orElseThrow().density()
+                        + 10 / shelf.tint("soot-black").orElseThrow().density());
         assertEquals(byHand, materials.densities().gelCoat(), 1e-9);
         assertEquals(shelf.pastes().get(0).density(), materials.densities().paste());
         assertEquals(0.5 * against(whiteWith(10)), materials.hidingFilmMm().orElseThrow(), 1e-12);
         assertEquals(false, materials.waxed());
         Base base = shelf.bases().get(0);
-        Shelf waxed = new Shelf(shelf.name(), List.of(new Base(base.id(), base.name(), base.density(), true,
-                base.stock())), shelf.tints(), shelf.pastes(), shelf.leftovers(), shelf.chips());
-        assertTrue(FillColour.of(Knowledge.of(waxed), whiteWith(1)).materials(OptionalDouble.empty()).waxed());
-        assertEquals(Optional.of("Harbour white"), colour.recipe().stream().map(part -> part.name()).findFirst());
+        Shelf waxed = new Shelf(
+                shelf.name(),
+                List.of(new Base(base.id(), base.name(), base.density(), true, base.stock())),
+                shelf.tints(),
+                shelf.pastes(),
+                shelf.leftovers(),
+                shelf.chips());
+        assertTrue(FillColour.of(Knowledge.of(waxed), whiteWith(1))
+                .materials(OptionalDouble.empty())
+                .waxed());
+        assertEquals(
+                Optional.of("Harbour white"),
+                colour.recipe().stream().map(part -> part.name()).findFirst());
     }
 
     @Test
     void withoutTheBasesFilmNothingIsMadeUp() {
-        assertTrue(FillColour.of(knowledge, whiteWith(1)).materials(OptionalDouble.empty()).hidingFilmMm().isEmpty());
+        assertTrue(FillColour.of(knowledge, whiteWith(1))
+                .materials(OptionalDouble.empty())
+                .hidingFilmMm()
+                .isEmpty());
     }
 
     @Test
     void refusesAPartThatIsNotOnTheShelf() {
-        assertTrue(assertThrows(IllegalArgumentException.class,
-                () -> FillColour.of(knowledge, Parts.of(Map.of("harbour-white", 9.0, "chalk", 1.0)))).getMessage()
+        assertTrue(assertThrows(
+                        IllegalArgumentException.class,
+                        () -> FillColour.of(knowledge, Parts.of(Map.of("harbour-white", 9.0, "chalk", 1.0))))
+                .getMessage()
                 .contains("\"chalk\""));
     }
 }

@@ -30,7 +30,8 @@ class MatchBenchTest {
     @Test
     void theOrderOfWeighingIsBaseThenBlackOrWhatDarkensMost() {
         for (PlaceReadings place : Demo.places()) {
-            for (Recipe recipe : BENCH.match(Wish.of(Aim.of(place).target(), 100, 0.01)).recipes()) {
+            for (Recipe recipe :
+                    BENCH.match(Wish.of(Aim.of(place).target(), 100, 0.01)).recipes()) {
                 List<Weighing> order = BENCH.order(recipe, 0.01);
                 assertEquals(recipe.weighed().grams().keySet().size(), order.size());
                 assertFalse(order.get(0).tint());
@@ -47,26 +48,39 @@ class MatchBenchTest {
     }
 
     private static boolean isBlack(String id) {
-        return BENCH.knowledge().shelf().tint(id).filter(tint -> tint.family() == PigmentFamily.CARBON_BLACK)
+        return BENCH.knowledge()
+                .shelf()
+                .tint(id)
+                .filter(tint -> tint.family() == PigmentFamily.CARBON_BLACK)
                 .isPresent();
     }
 
     private static double lightnessWithout(Parts parts, String id) {
         Map<String, Double> rest = new LinkedHashMap<>(parts.grams());
         rest.remove(id);
-        return BENCH.knowledge().colour(Parts.of(rest), Viewing.D65_10, Geometry.SPECULAR_INCLUDED).lightness();
+        return BENCH.knowledge()
+                .colour(Parts.of(rest), Viewing.D65_10, Geometry.SPECULAR_INCLUDED)
+                .lightness();
     }
 
     private static Reading colour(double lightness, FilmState film) {
-        return new ColourReading(new Lab(lightness, -9, 3, Viewing.D65_10), Covariance.same(0.3),
-                Geometry.SPECULAR_EXCLUDED, film, Optional.empty());
+        return new ColourReading(
+                new Lab(lightness, -9, 3, Viewing.D65_10),
+                Covariance.same(0.3),
+                Geometry.SPECULAR_EXCLUDED,
+                film,
+                Optional.empty());
     }
 
     @Test
     void saysWhichReadingOfThePlaceItLeftOut() {
-        Aim aim = Aim.of(new PlaceReadings("", "bow", List.of(colour(60, FilmState.CURED),
-                colour(60.2, FilmState.CURED), colour(52, FilmState.CURED)), ""));
-        assertEquals(List.of("Reading 3 of 3 lies far from the others and was left out; read that spot again."),
+        Aim aim = Aim.of(new PlaceReadings(
+                "",
+                "bow",
+                List.of(colour(60, FilmState.CURED), colour(60.2, FilmState.CURED), colour(52, FilmState.CURED)),
+                ""));
+        assertEquals(
+                List.of("Reading 3 of 3 lies far from the others and was left out; read that spot again."),
                 aim.remarks());
         assertEquals(60.1, aim.target().colour().lightness(), 1e-9);
     }

@@ -43,46 +43,67 @@ class MixAgainTest {
 
     @Test
     void anUnchangedShelfGivesTheSamePartsAsTheScaleCanShowThem() {
-        MixAgain.SameParts same = assertInstanceOf(MixAgain.SameParts.class,
-                new MixAgain(log, Demo.shelf()).cup(cup, 60, 0.1));
+        MixAgain.SameParts same =
+                assertInstanceOf(MixAgain.SameParts.class, new MixAgain(log, Demo.shelf()).cup(cup, 60, 0.1));
         assertEquals(60, same.parts().total(), 0.2);
         assertEquals(0.7, same.parts().grams("soot-black"), 1e-9);
         assertEquals(cup.page().parts().share("bottle-green"), same.parts().share("bottle-green"), 0.002);
         assertTrue(same.moved().orElseThrow().lighter() > 1, "the hull has faded since");
-        assertTrue(same.remarks().get(0).startsWith("Opened after this cup: Harbour white"),
+        assertTrue(
+                same.remarks().get(0).startsWith("Opened after this cup: Harbour white"),
                 same.remarks().toString());
     }
 
     @Test
     void aTintThatIsGoneMeansAMatchToTheColourRecordedThen() {
         Shelf without = without("bottle-green");
-        MixAgain.Matched matched = assertInstanceOf(MixAgain.Matched.class,
-                new MixAgain(log, without).cup(cup, 60, 0.01));
-        assertTrue(matched.remarks().contains("There is no bottle green on the shelf any more."),
+        MixAgain.Matched matched =
+                assertInstanceOf(MixAgain.Matched.class, new MixAgain(log, without).cup(cup, 60, 0.01));
+        assertTrue(
+                matched.remarks().contains("There is no bottle green on the shelf any more."),
                 matched.remarks().toString());
         assertEquals(0, matched.match().recipes().get(0).weighed().grams("bottle-green"));
-        double recorded = cup.page().readings().get(0).colour(matched.aim().target().colour().viewing())
-                .orElseThrow().lightness();
+        double recorded = cup.page()
+                .readings()
+                .get(0)
+                .colour(matched.aim().target().colour().viewing())
+                .orElseThrow()
+                .lightness();
         assertEquals(recorded, matched.aim().target().colour().lightness(), 1e-9);
     }
 
     @Test
     void anotherTintUnderTheOldNameIsNoticed() {
         Shelf today = Demo.shelf();
-        Shelf renamed = today.withTints(today.tints().stream().map(tint -> !tint.id().equals("soot-black") ? tint
-                : new Tint(tint.id(), "lamp black", tint.family(), tint.loadingLimit(), tint.density(),
-                        tint.dropGrams(), tint.stock())).toList());
-        MixAgain.Matched matched = assertInstanceOf(MixAgain.Matched.class,
-                new MixAgain(log, renamed).cup(cup, 60, 0.01));
-        assertTrue(matched.remarks().contains("What was soot black then is lamp black on the shelf now."),
+        Shelf renamed = today.withTints(today.tints().stream()
+                .map(tint -> !tint.id().equals("soot-black")
+                        ? tint
+                        : new Tint(
+                                tint.id(),
+                                "lamp black",
+                                tint.family(),
+                                tint.loadingLimit(),
+                                tint.density(),
+                                tint.dropGrams(),
+                                tint.stock()))
+                .toList());
+        MixAgain.Matched matched =
+                assertInstanceOf(MixAgain.Matched.class, new MixAgain(log, renamed).cup(cup, 60, 0.01));
+        assertTrue(
+                matched.remarks().contains("What was soot black then is lamp black on the shelf now."),
                 matched.remarks().toString());
     }
 
     @Test
     void followsTheHullAsItReadsToday() {
-        MixAgain.Matched matched = assertInstanceOf(MixAgain.Matched.class,
-                new MixAgain(log, Demo.shelf()).hullToday(cup, 60, 0.01));
-        double today = BoatStory.of(log, log.boat("Aldernese")).places().get(0).latest().orElseThrow().lab()
+        MixAgain.Matched matched =
+                assertInstanceOf(MixAgain.Matched.class, new MixAgain(log, Demo.shelf()).hullToday(cup, 60, 0.01));
+        double today = BoatStory.of(log, log.boat("Aldernese"))
+                .places()
+                .get(0)
+                .latest()
+                .orElseThrow()
+                .lab()
                 .lightness();
         assertEquals(today, matched.aim().target().colour().lightness(), 0.05);
         assertTrue(matched.moved().isPresent());
@@ -103,7 +124,11 @@ class MixAgainTest {
         Parts plain = WriteLog.withoutLeftovers(mixed, shelf);
         assertEquals(mixed.total(), plain.total(), 1e-9);
         assertEquals(left.parts().grams("soot-black") / 2 + 0.1, plain.grams("soot-black"), 1e-9);
-        assertEquals(List.of(), plain.grams().keySet().stream().filter(id -> shelf.leftover(id).isPresent()).toList());
+        assertEquals(
+                List.of(),
+                plain.grams().keySet().stream()
+                        .filter(id -> shelf.leftover(id).isPresent())
+                        .toList());
     }
 
     @Test
@@ -116,7 +141,8 @@ class MixAgainTest {
         Reading seen = cup.page().readings().get(0);
         Cup mixing = Cup.empty("bow 3", Demo.places().get(0), 60, 0.01, "harbour-white")
                 .add(now, new Deed.Weighed("harbour-white", 40, 0.01));
-        UUID page = pen.cup(boat, bow, mixing, shelf, "", Optional.empty()).entry().id();
+        UUID page =
+                pen.cup(boat, bow, mixing, shelf, "", Optional.empty()).entry().id();
         mixing = mixing.add(now, new Deed.LetDown("soot-black", 10, 5, 0.01))
                 .add(now, new Deed.Read(seen, Optional.empty(), true))
                 .add(now, new Deed.Dropped("bottle-green", 3, 0.04))
@@ -127,9 +153,15 @@ class MixAgainTest {
         Page.Cup written = log.cup(boat, Optional.of("bow 3")).page();
         assertEquals(40.608, written.parts().total(), 1e-9);
         assertEquals(0.5 * 0.9, written.parts().grams("soot-black"), 1e-9);
-        assertEquals(List.of("harbour-white 40.0 ", "soot-black 5.0 as 1:10 letdown", "bottle-green 0.12 3 drops",
-                "set aside -4.512 for the oars"), written.weighings().stream()
-                .map(one -> one.part() + " " + one.grams() + " " + one.note()).toList());
+        assertEquals(
+                List.of(
+                        "harbour-white 40.0 ",
+                        "soot-black 5.0 as 1:10 letdown",
+                        "bottle-green 0.12 3 drops",
+                        "set aside -4.512 for the oars"),
+                written.weighings().stream()
+                        .map(one -> one.part() + " " + one.grams() + " " + one.note())
+                        .toList());
         assertEquals(List.of(), written.readings(), "the chip was of the cup before the green");
         assertEquals(2, log.book().history(page).size());
         Page.ChipMade chip = last(boat, Page.ChipMade.class);
@@ -146,8 +178,14 @@ class MixAgainTest {
 
     private static Shelf without(String tint) {
         Shelf shelf = Demo.shelf();
-        return new Shelf(shelf.name(), shelf.bases(),
-                shelf.tints().stream().filter(one -> !one.id().equals(tint)).toList(), shelf.pastes(), List.of(),
-                shelf.chips().stream().filter(chip -> chip.parts().grams(tint) == 0).toList());
+        return new Shelf(
+                shelf.name(),
+                shelf.bases(),
+                shelf.tints().stream().filter(one -> !one.id().equals(tint)).toList(),
+                shelf.pastes(),
+                List.of(),
+                shelf.chips().stream()
+                        .filter(chip -> chip.parts().grams(tint) == 0)
+                        .toList());
     }
 }

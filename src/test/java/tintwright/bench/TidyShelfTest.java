@@ -24,11 +24,13 @@ class TidyShelfTest {
 
     @Test
     void aTintKeepsItsChipsUnderAnotherName() {
-        Shelf after = TidyShelf.change(shelf, "soot-black", " lamp black ", PigmentFamily.UNKNOWN,
-                OptionalDouble.of(80));
+        Shelf after =
+                TidyShelf.change(shelf, "soot-black", " lamp black ", PigmentFamily.UNKNOWN, OptionalDouble.of(80));
         assertEquals("lamp black", after.nameOf("soot-black"));
-        assertEquals(PigmentFamily.UNKNOWN, after.tint("soot-black").orElseThrow().family());
-        assertEquals(80, after.tint("soot-black").orElseThrow().stock().gramsLeft().orElseThrow());
+        assertEquals(
+                PigmentFamily.UNKNOWN, after.tint("soot-black").orElseThrow().family());
+        assertEquals(
+                80, after.tint("soot-black").orElseThrow().stock().gramsLeft().orElseThrow());
         assertEquals(shelf.chips(), after.chips());
         assertEquals(shelf.tints().size(), after.tints().size());
     }
@@ -39,13 +41,16 @@ class TidyShelfTest {
         Shelf after = TidyShelf.change(shelf, white, "Shed white", PigmentFamily.UNKNOWN, OptionalDouble.empty());
         assertEquals("Shed white", after.nameOf(white));
         assertTrue(after.bases().get(0).stock().gramsLeft().isEmpty());
-        assertEquals(shelf.bases().get(0).stock().shelfLifeMonths(), after.bases().get(0).stock().shelfLifeMonths());
+        assertEquals(
+                shelf.bases().get(0).stock().shelfLifeMonths(),
+                after.bases().get(0).stock().shelfLifeMonths());
     }
 
     @Test
     void twoThingsOfOneNameAreRefused() {
-        assertTrue(refused(() -> TidyShelf.change(shelf, "soot-black", "Brick Red", PigmentFamily.UNKNOWN,
-                OptionalDouble.empty())).contains("already"));
+        assertTrue(refused(() -> TidyShelf.change(
+                        shelf, "soot-black", "Brick Red", PigmentFamily.UNKNOWN, OptionalDouble.empty()))
+                .contains("already"));
         refused(() -> TidyShelf.change(shelf, "soot-black", " ", PigmentFamily.UNKNOWN, OptionalDouble.empty()));
         refused(() -> TidyShelf.change(shelf, "soot-black", "black", PigmentFamily.UNKNOWN, OptionalDouble.of(-1)));
         refused(() -> TidyShelf.change(shelf, "moon dust", "x", PigmentFamily.UNKNOWN, OptionalDouble.empty()));
@@ -53,19 +58,24 @@ class TidyShelfTest {
 
     @Test
     void aTintGoesWithItsChipsAndNotOutOfACup() {
-        long holding = shelf.chips().stream().filter(chip -> chip.parts().grams("berry-red") > 0).count();
+        long holding = shelf.chips().stream()
+                .filter(chip -> chip.parts().grams("berry-red") > 0)
+                .count();
         assertTrue(holding > 0);
         Shelf without = TidyShelf.takeOff(shelf, "berry-red", Optional.empty());
         assertTrue(without.tint("berry-red").isEmpty());
         assertEquals(shelf.chips().size() - holding, without.chips().size());
         String white = shelf.bases().get(0).id();
-        assertTrue(refused(() -> TidyShelf.takeOff(shelf, "berry-red",
-                Optional.of(Parts.of(Map.of(white, 50.0, "berry-red", 0.1))))).contains("cup in hand"));
-        Shelf left = shelf.withLeftovers(List.of(new Leftover("rest", "bow rest",
-                Parts.of(Map.of(white, 50.0, "berry-red", 0.1)), List.of(), Optional.empty())));
-        assertTrue(refused(() -> TidyShelf.takeOff(left, "berry-red", Optional.empty())).contains("bow rest"));
+        assertTrue(refused(() -> TidyShelf.takeOff(
+                        shelf, "berry-red", Optional.of(Parts.of(Map.of(white, 50.0, "berry-red", 0.1)))))
+                .contains("cup in hand"));
+        Shelf left = shelf.withLeftovers(List.of(new Leftover(
+                "rest", "bow rest", Parts.of(Map.of(white, 50.0, "berry-red", 0.1)), List.of(), Optional.empty())));
+        assertTrue(refused(() -> TidyShelf.takeOff(left, "berry-red", Optional.empty()))
+                .contains("bow rest"));
         assertTrue(TidyShelf.takeOff(left, "rest", Optional.empty()).leftovers().isEmpty());
-        assertTrue(refused(() -> TidyShelf.takeOff(shelf, white, Optional.empty())).contains("leftover"));
+        assertTrue(
+                refused(() -> TidyShelf.takeOff(shelf, white, Optional.empty())).contains("leftover"));
     }
 
     @Test

@@ -28,7 +28,8 @@ class WorkedFillTest {
     }
 
     private static double printed(String repair) {
-        Matcher row = Pattern.compile("\\| " + repair + " \\| .* \\| ([0-9.]+) \\|").matcher(page);
+        Matcher row =
+                Pattern.compile("\\| " + repair + " \\| .* \\| ([0-9.]+) \\|").matcher(page);
         assertTrue(row.find(), "no row for " + repair);
         return Double.parseDouble(row.group(1));
     }
@@ -38,14 +39,22 @@ class WorkedFillTest {
 
     @Test
     void theVolumesByHandAreTheProgramsAndAreRight() {
-        double[] byHand = {8 * (Math.PI / 12 * 3 * (12 * 12 + 12 * 6 + 6 * 6) + Math.PI / 4 * 36 * 2) / 1000,
-            2 * Math.PI / 6 * 60 * 12 * 3 / 1000, 450 * 3 * 1.5 / 2 / 1000, 700 * 40 * 0.8 / 1000,
-            200 * 150 * (0.40 + (0.035 + 0.0258 + 0.0218 + 0.0183) / 2) / 1000};
+        double[] byHand = {
+            8 * (Math.PI / 12 * 3 * (12 * 12 + 12 * 6 + 6 * 6) + Math.PI / 4 * 36 * 2) / 1000,
+            2 * Math.PI / 6 * 60 * 12 * 3 / 1000,
+            450 * 3 * 1.5 / 2 / 1000,
+            700 * 40 * 0.8 / 1000,
+            200 * 150 * (0.40 + (0.035 + 0.0258 + 0.0218 + 0.0183) / 2) / 1000
+        };
         assertEquals(byHand.length, plan.amounts().size());
         for (int i = 0; i < byHand.length; i++) {
             FillPlan.Amount amount = plan.amounts().get(i);
             assertEquals(byHand[i], amount.netMl(), 1e-9, amount.line().name());
-            assertEquals(byHand[i], printed(amount.line().name()), PRINTED, amount.line().name());
+            assertEquals(
+                    byHand[i],
+                    printed(amount.line().name()),
+                    PRINTED,
+                    amount.line().name());
         }
     }
 
@@ -70,7 +79,9 @@ class WorkedFillTest {
         assertEquals(10 * Math.sqrt(2) * 0.9, plan.time().leastMinutes(), 1e-9);
         says("0.9 = %.2f min to", plan.time().leastMinutes());
         says("17 · 2 · 0.9 = %.2f min", plan.time().mostMinutes());
-        assertEquals(3, plan.batches().stream().filter(batch -> batch.surplusMl() > 0).count());
+        assertEquals(
+                3,
+                plan.batches().stream().filter(batch -> batch.surplusMl() > 0).count());
     }
 
     @Test

@@ -36,7 +36,9 @@ class BatchTest {
                 double[] moved = new double[3];
                 batch.lab(own, 0, moved, 0);
                 for (int axis = 0; axis < 3; axis++) {
-                    assertEquals(slopes[axis][at], (moved[axis] - one[axis]) / 1e-6,
+                    assertEquals(
+                            slopes[axis][at],
+                            (moved[axis] - one[axis]) / 1e-6,
                             1e-3 * (1 + Math.abs(slopes[axis][at])));
                 }
             }
@@ -111,20 +113,28 @@ class BatchTest {
         double[] out = new double[count];
         batch.between(v[0], v[1], v[2], v[3], v[4], v[5], out, 0, count);
         for (int i = 0; i < count; i++) {
-            double readable = Ciede2000.between(new Lab(v[0][i], v[1][i], v[2][i], Viewing.D65_10),
+            double readable = Ciede2000.between(
+                    new Lab(v[0][i], v[1][i], v[2][i], Viewing.D65_10),
                     new Lab(v[3][i], v[4][i], v[5][i], Viewing.D65_10));
             String which = v[0][i] + " " + v[1][i] + " " + v[2][i] + " / " + v[3][i] + " " + v[4][i] + " " + v[5][i];
             assertEquals(readable, out[i], onTheStep(v, i) ? STEP_AT_RED : SAME, which);
             if (i % 50 == 0) {
-                assertEquals(readable, Ciede2000Batch.between(v[0][i], v[1][i], v[2][i], v[3][i], v[4][i], v[5][i]),
-                        SAME, which);
+                assertEquals(
+                        readable,
+                        Ciede2000Batch.between(v[0][i], v[1][i], v[2][i], v[3][i], v[4][i], v[5][i]),
+                        SAME,
+                        which);
             }
         }
         double[] toFirst = new double[count];
         batch.toTarget(v[0][0], v[1][0], v[2][0], v[3], v[4], v[5], toFirst, 5, count - 5);
         for (int i = 5; i < count; i += 41) {
-            assertEquals(Ciede2000.between(new Lab(v[0][0], v[1][0], v[2][0], Viewing.D65_10),
-                    new Lab(v[3][i], v[4][i], v[5][i], Viewing.D65_10)), toFirst[i], SAME);
+            assertEquals(
+                    Ciede2000.between(
+                            new Lab(v[0][0], v[1][0], v[2][0], Viewing.D65_10),
+                            new Lab(v[3][i], v[4][i], v[5][i], Viewing.D65_10)),
+                    toFirst[i],
+                    SAME);
         }
         assertEquals(0, toFirst[0], 0);
     }
@@ -144,8 +154,11 @@ class BatchTest {
             RgbBatch.of(space).labs(packed, 3, count, l, a, b);
             for (int i = 0; i < count; i++) {
                 int p = packed[i + 3];
-                same(space.decode((p >> 16 & 255) / 255.0, (p >> 8 & 255) / 255.0, (p & 255) / 255.0),
-                        l[i], a[i], b[i]);
+                same(
+                        space.decode((p >> 16 & 255) / 255.0, (p >> 8 & 255) / 255.0, (p & 255) / 255.0),
+                        l[i],
+                        a[i],
+                        b[i]);
             }
         }
     }
@@ -158,8 +171,12 @@ class BatchTest {
         double[][] keep = {r.clone(), g.clone(), b.clone()};
         RgbBatch.of(RgbSpace.SRGB).labsOfLinear(r, g, b, 4);
         for (int i = 0; i < 4; i++) {
-            same(RgbSpace.SRGB.decode(RgbSpace.toCode(keep[0][i]), RgbSpace.toCode(keep[1][i]),
-                    RgbSpace.toCode(keep[2][i])), r[i], g[i], b[i]);
+            same(
+                    RgbSpace.SRGB.decode(
+                            RgbSpace.toCode(keep[0][i]), RgbSpace.toCode(keep[1][i]), RgbSpace.toCode(keep[2][i])),
+                    r[i],
+                    g[i],
+                    b[i]);
         }
     }
 }

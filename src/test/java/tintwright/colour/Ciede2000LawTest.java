@@ -20,10 +20,14 @@ class Ciede2000LawTest {
     @Test
     void holdsPublishedPairsAlsoWhereTheTablesAreAbsent() {
         double[][] pairs = {
-            {50, 2.6772, -79.7751, 50, 0, -82.7485, 2.0425}, {50, 3.1571, -77.2803, 50, 0, -82.7485, 2.8615},
-            {50, 0, 0, 50, -1, 2, 2.3669}, {50, 2.49, -0.001, 50, -2.49, 0.0011, 7.2195},
-            {50, 2.5, 0, 73, 25, -18, 27.1492}, {50, 2.5, 0, 61, -5, 29, 22.8977},
-            {50, 2.5, 0, 56, -27, -3, 31.9030}, {50, 2.5, 0, 58, 24, 15, 19.4535},
+            {50, 2.6772, -79.7751, 50, 0, -82.7485, 2.0425},
+            {50, 3.1571, -77.2803, 50, 0, -82.7485, 2.8615},
+            {50, 0, 0, 50, -1, 2, 2.3669},
+            {50, 2.49, -0.001, 50, -2.49, 0.0011, 7.2195},
+            {50, 2.5, 0, 73, 25, -18, 27.1492},
+            {50, 2.5, 0, 61, -5, 29, 22.8977},
+            {50, 2.5, 0, 56, -27, -3, 31.9030},
+            {50, 2.5, 0, 58, 24, 15, 19.4535},
             {60.2574, -34.0099, 36.2677, 60.4626, -34.1751, 39.4387, 1.2644},
             {63.0109, -31.0961, -5.8663, 62.8187, -29.7946, -4.0864, 1.2630},
             {22.7233, 20.0904, -46.6940, 23.0331, 14.9730, -42.5619, 2.0373},
@@ -31,10 +35,10 @@ class Ciede2000LawTest {
             {90.8027, -2.0831, 1.4410, 91.1528, -1.6435, 0.0447, 1.4441},
             {90.9257, -0.5406, -0.9208, 88.6381, -0.8985, -0.7239, 1.5381},
             {6.7747, -0.2908, -2.4247, 5.8714, -0.0985, -2.2286, 0.6377},
-            {2.0776, 0.0795, -1.1350, 0.9033, -0.0636, -0.5514, 0.9082}};
+            {2.0776, 0.0795, -1.1350, 0.9033, -0.0636, -0.5514, 0.9082}
+        };
         for (double[] p : pairs) {
-            assertEquals(p[6], Ciede2000.between(lab(p[0], p[1], p[2]), lab(p[3], p[4], p[5])),
-                    PRINTED_TO_4_DECIMALS);
+            assertEquals(p[6], Ciede2000.between(lab(p[0], p[1], p[2]), lab(p[3], p[4], p[5])), PRINTED_TO_4_DECIMALS);
         }
     }
 
@@ -66,8 +70,13 @@ class Ciede2000LawTest {
             assertEquals(there.lightness(), -back.lightness(), 1e-12);
             assertEquals(there.chroma(), -back.chroma(), 1e-12);
             assertEquals(there.hue(), -back.hue(), 1e-12);
-            assertEquals(there.total() * there.total(), there.lightness() * there.lightness()
-                    + there.chroma() * there.chroma() + there.hue() * there.hue() + there.rotation(), 1e-9);
+            assertEquals(
+                    there.total() * there.total(),
+                    there.lightness() * there.lightness()
+                            + there.chroma() * there.chroma()
+                            + there.hue() * there.hue()
+                            + there.rotation(),
+                    1e-9);
         }
     }
 
@@ -80,7 +89,8 @@ class Ciede2000LawTest {
         assertEquals(plain.lightness() / 2, textile.lightness(), 1e-14);
         assertEquals(plain.chroma() / 3, Ciede2000.parts(first, second, 1, 3, 1).chroma(), 1e-14);
         assertEquals(plain.hue() / 4, Ciede2000.parts(first, second, 1, 1, 4).hue(), 1e-14);
-        assertEquals(plain.rotation() / 12, Ciede2000.parts(first, second, 1, 3, 4).rotation(), 1e-14);
+        assertEquals(
+                plain.rotation() / 12, Ciede2000.parts(first, second, 1, 3, 4).rotation(), 1e-14);
         assertThrows(IllegalArgumentException.class, () -> Ciede2000.parts(first, second, 0, 1, 1));
         assertThrows(IllegalArgumentException.class, () -> Ciede2000.parts(first, second, 1, Double.NaN, 1));
     }

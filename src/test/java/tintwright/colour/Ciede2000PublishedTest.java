@@ -25,7 +25,10 @@ class Ciede2000PublishedTest {
     }
 
     private static Lab lab(String[] cells, int from) {
-        return new Lab(Double.parseDouble(cells[from]), Double.parseDouble(cells[from + 1]),
-                Double.parseDouble(cells[from + 2]), Viewing.D65_10);
+        return new Lab(
+                Double.parseDouble(cells[from]),
+                Double.parseDouble(cells[from + 1]),
+                Double.parseDouble(cells[from + 2]),
+                Viewing.D65_10);
     }
 }

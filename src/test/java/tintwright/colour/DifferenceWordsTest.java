@@ -16,7 +16,8 @@ class DifferenceWordsTest {
     void namesTheLargestPartFirst() {
         DifferenceWords words = DifferenceWords.of(lab(80, 1, 4), lab(84, 0.2, 4));
         assertEquals("darker and a touch redder", words.phrase());
-        assertEquals("The mix is darker and a touch redder than the hull; the value is what the eye sees first.",
+        assertEquals(
+                "The mix is darker and a touch redder than the hull; the value is what the eye sees first.",
                 words.sentence());
         assertEquals(words.total(), Ciede2000.between(lab(80, 1, 4), lab(84, 0.2, 4)), 1e-12);
     }
@@ -32,7 +33,8 @@ class DifferenceWordsTest {
 
     @Test
     void oppositePairsGetOppositeWords() {
-        assertEquals("lighter and a touch greener",
+        assertEquals(
+                "lighter and a touch greener",
                 DifferenceWords.of(lab(84, 0.2, 4), lab(80, 1, 4)).phrase());
     }
 
@@ -66,27 +68,38 @@ class DifferenceWordsTest {
 
     @Test
     void moreChromaIsCleanerLessIsDirtier() {
-        assertEquals("a touch cleaner", DifferenceWords.of(lab(50, 32, 0), lab(50, 30, 0)).phrase());
-        assertEquals("dirtier", DifferenceWords.of(lab(50, 22, 0), lab(50, 30, 0)).phrase());
+        assertEquals(
+                "a touch cleaner",
+                DifferenceWords.of(lab(50, 32, 0), lab(50, 30, 0)).phrase());
+        assertEquals(
+                "dirtier", DifferenceWords.of(lab(50, 22, 0), lab(50, 30, 0)).phrase());
     }
 
     @Test
     void aNearWhiteIsNeverCalledDirty() {
-        assertEquals("yellower", DifferenceWords.of(lab(90, 0, 5), lab(90, 0, 2)).phrase());
+        assertEquals(
+                "yellower", DifferenceWords.of(lab(90, 0, 5), lab(90, 0, 2)).phrase());
         assertEquals("bluer", DifferenceWords.of(lab(90, 0, 0), lab(90, 0, 2)).phrase());
     }
 
     @Test
     void aGreyThatLacksATintIsNotCalledByItsOpposite() {
-        assertEquals("much less green", DifferenceWords.of(lab(65, 0.5, 1), lab(65, -9, 1)).phrase());
-        assertEquals("less yellow", DifferenceWords.of(lab(90, 0, 1.5), lab(90, 0, 4)).phrase());
-        assertEquals("much redder", DifferenceWords.of(lab(65, 4, 1), lab(65, -5, 1)).phrase());
-        assertEquals("greener", DifferenceWords.of(lab(65, -7, 1), lab(65, -5, 1)).phrase());
+        assertEquals(
+                "much less green",
+                DifferenceWords.of(lab(65, 0.5, 1), lab(65, -9, 1)).phrase());
+        assertEquals(
+                "less yellow",
+                DifferenceWords.of(lab(90, 0, 1.5), lab(90, 0, 4)).phrase());
+        assertEquals(
+                "much redder", DifferenceWords.of(lab(65, 4, 1), lab(65, -5, 1)).phrase());
+        assertEquals(
+                "greener", DifferenceWords.of(lab(65, -7, 1), lab(65, -5, 1)).phrase());
     }
 
     @Test
     void refusesColoursUnderDifferentLights() {
-        assertThrows(IllegalArgumentException.class,
+        assertThrows(
+                IllegalArgumentException.class,
                 () -> DifferenceWords.of(lab(50, 0, 0), new Lab(50, 0, 0, Viewing.D50_2)));
     }
 }

@@ -82,10 +82,14 @@ class InterpolationTest {
         for (int i = 1; i < values.length - 1; i++) {
             double nm = GRID.nm(i);
             assertEquals(values[i], Interpolation.smooth(GRID, values, nm), 1e-14);
-            double left = (3 * values[i] - 4 * Interpolation.smooth(GRID, values, nm - h)
-                    + Interpolation.smooth(GRID, values, nm - 2 * h)) / (2 * h);
-            double right = (-3 * values[i] + 4 * Interpolation.smooth(GRID, values, nm + h)
-                    - Interpolation.smooth(GRID, values, nm + 2 * h)) / (2 * h);
+            double left = (3 * values[i]
+                            - 4 * Interpolation.smooth(GRID, values, nm - h)
+                            + Interpolation.smooth(GRID, values, nm - 2 * h))
+                    / (2 * h);
+            double right = (-3 * values[i]
+                            + 4 * Interpolation.smooth(GRID, values, nm + h)
+                            - Interpolation.smooth(GRID, values, nm + 2 * h))
+                    / (2 * h);
             assertEquals(left, right, 1e-6, "slope at " + nm);
         }
     }
@@ -114,8 +118,9 @@ class InterpolationTest {
             Spectrum fine = Spectra.random(random);
             Spectrum coarse = fine.resampled(Grid.between(400, 700, 20));
             assertTrue(Ciede2000.between(Lab.of(fine, Viewing.D65_10), Lab.of(coarse, Viewing.D65_10)) < 0.05);
-            assertTrue(Ciede2000.between(Lab.of(fine, Viewing.D65_10),
-                    Lab.of(coarse.resampled(Grid.INSIDE), Viewing.D65_10)) < 0.01);
+            assertTrue(Ciede2000.between(
+                            Lab.of(fine, Viewing.D65_10), Lab.of(coarse.resampled(Grid.INSIDE), Viewing.D65_10))
+                    < 0.01);
         }
     }
 }

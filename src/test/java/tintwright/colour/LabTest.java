@@ -33,7 +33,9 @@ class LabTest {
         double edge = 216.0 / 24389;
         assertEquals(8, ofRatios(edge, edge * (1 + 1e-12), edge).lightness(), 1e-9);
         assertEquals(8, ofRatios(edge, edge * (1 - 1e-12), edge).lightness(), 1e-9);
-        assertEquals(ofRatios(1, edge * 1.0001, 1).lightness() - 8, 8 - ofRatios(1, edge * 0.9999, 1).lightness(),
+        assertEquals(
+                ofRatios(1, edge * 1.0001, 1).lightness() - 8,
+                8 - ofRatios(1, edge * 0.9999, 1).lightness(),
                 1e-7);
         // On the line up to the very edge: a threshold set lower would follow the root's curve here.
         assertEquals(24389.0 / 27 * 0.0088555, ofRatios(1, 0.0088555, 1).lightness(), 1e-12);
@@ -54,7 +56,10 @@ class LabTest {
     void goesThereAndBack() {
         Random random = new Random(51);
         for (int i = 0; i < 500; i++) {
-            Lab lab = new Lab(random.nextDouble() * 110 - 2, random.nextGaussian() * 60, random.nextGaussian() * 60,
+            Lab lab = new Lab(
+                    random.nextDouble() * 110 - 2,
+                    random.nextGaussian() * 60,
+                    random.nextGaussian() * 60,
                     Viewing.D50_2);
             assertEquals(0, Cie76.between(lab, Lab.of(lab.toXyz())), 1e-10);
             assertEquals(0, Cie76.between(lab, Lch.of(lab).toLab()), 1e-11);
@@ -82,7 +87,8 @@ class LabTest {
         Lab day = new Lab(50, 0, 0, Viewing.D65_10);
         Lab lamp = new Lab(50, 0, 0, Viewing.A_10);
         Lab small = new Lab(50, 0, 0, Viewing.D65_2);
-        String why = assertThrows(IllegalArgumentException.class, () -> Ciede2000.between(day, lamp)).getMessage();
+        String why = assertThrows(IllegalArgumentException.class, () -> Ciede2000.between(day, lamp))
+                .getMessage();
         assertTrue(why.contains("D65/10") && why.contains("A/10"), why);
         assertThrows(IllegalArgumentException.class, () -> Ciede2000.between(day, small));
         assertThrows(IllegalArgumentException.class, () -> Cie76.between(day, lamp));

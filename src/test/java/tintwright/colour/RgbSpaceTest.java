@@ -21,8 +21,9 @@ class RgbSpaceTest {
     /** Display P3 with SMPTE EG 432-1 primaries and the same white; six decimals, from memory. */
     @Test
     void theMatrixOfTheWiderScreenFollowsFromItsPrimaries() {
-        double[][] printed = {{0.486571, 0.265668, 0.198217}, {0.228975, 0.691739, 0.079287},
-            {0.000000, 0.045113, 1.043944}};
+        double[][] printed = {
+            {0.486571, 0.265668, 0.198217}, {0.228975, 0.691739, 0.079287}, {0.000000, 0.045113, 1.043944}
+        };
         near(printed, RgbSpace.DISPLAY_P3.matrixToXyz(), 0.000001);
     }
 

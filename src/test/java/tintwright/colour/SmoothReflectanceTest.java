@@ -32,7 +32,11 @@ class SmoothReflectanceTest {
     void saysHowFarItMissesAColourThatNoSurfaceHas() {
         SmoothReflectance.Fit fit = SmoothReflectance.fit(new Lab(50, 150, 0, Viewing.D65_10));
         assertTrue(fit.miss() > 1);
-        assertEquals(0, Ciede2000.parts(new Lab(50, 150, 0, Viewing.D65_10), fit.reached()).hue(), 0.05);
+        assertEquals(
+                0,
+                Ciede2000.parts(new Lab(50, 150, 0, Viewing.D65_10), fit.reached())
+                        .hue(),
+                0.05);
         SmoothReflectance.Fit white = SmoothReflectance.fit(new Lab(101, 0, 0, Viewing.D65_10));
         assertEquals(99.5, white.reached().lightness(), 1e-6);
         SmoothReflectance.Fit black = SmoothReflectance.fit(new Lab(-0.3, 0.1, 0.1, Viewing.D65_10));

@@ -5,8 +5,7 @@ import java.util.Random;
 
 /** Made-up reflectances for the laws: smooth curves of a few waves, all strictly between 0 and 1. */
 public final class Spectra {
-    private Spectra() {
-    }
+    private Spectra() {}
 
     public static Spectrum flat(double value) {
         double[] values = new double[Grid.INSIDE.count()];

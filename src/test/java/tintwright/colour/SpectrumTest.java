@@ -11,7 +11,8 @@ class SpectrumTest {
     private static final Grid THREE = new Grid(400, 10, 3);
 
     private static String refused(double... values) {
-        return assertThrows(IllegalArgumentException.class, () -> Spectrum.of(THREE, values)).getMessage();
+        return assertThrows(IllegalArgumentException.class, () -> Spectrum.of(THREE, values))
+                .getMessage();
     }
 
     @Test
@@ -34,7 +35,8 @@ class SpectrumTest {
         assertThrows(IllegalArgumentException.class, () -> new Grid(400, 10, 1));
         assertThrows(IllegalArgumentException.class, () -> Grid.between(700, 400, 10));
         assertThrows(IllegalArgumentException.class, () -> Grid.between(400, 705, 10));
-        String why = assertThrows(IllegalArgumentException.class, () -> Grid.of(400, 410, 425)).getMessage();
+        String why = assertThrows(IllegalArgumentException.class, () -> Grid.of(400, 410, 425))
+                .getMessage();
         assertEquals("wavelengths must rise in equal steps of 1 to 20 nm; after 410 came 425 nm, expected 420", why);
         assertThrows(IllegalArgumentException.class, () -> Grid.of(400, 390, 380));
         assertThrows(IllegalArgumentException.class, () -> Grid.of(400));
@@ -44,7 +46,8 @@ class SpectrumTest {
 
     @Test
     void namesThatAreNoLight() {
-        String why = assertThrows(IllegalArgumentException.class, () -> Illuminant.named("D60")).getMessage();
+        String why = assertThrows(IllegalArgumentException.class, () -> Illuminant.named("D60"))
+                .getMessage();
         assertTrue(why.contains("LED-B3") && why.contains("\"D60\""), why);
         assertThrows(IllegalArgumentException.class, () -> Illuminant.daylight(3999));
         assertThrows(IllegalArgumentException.class, () -> Illuminant.daylight(Double.NaN));
@@ -54,11 +57,14 @@ class SpectrumTest {
 
     @Test
     void whitesOfZero() {
-        assertThrows(IllegalArgumentException.class,
+        assertThrows(
+                IllegalArgumentException.class,
                 () -> Adaptation.BRADFORD.matrix(new double[] {0, 0, 0}, new double[] {96, 100, 82}));
-        assertThrows(IllegalArgumentException.class,
+        assertThrows(
+                IllegalArgumentException.class,
                 () -> Adaptation.BRADFORD.matrix(new double[] {96, 100, 82}, new double[] {0, 0, 0}));
-        assertThrows(IllegalArgumentException.class,
+        assertThrows(
+                IllegalArgumentException.class,
                 () -> Adaptation.CAT16.matrix(new double[] {96, 100, 82}, new double[] {Double.NaN, 1, 1}));
     }
 
@@ -73,7 +79,8 @@ class SpectrumTest {
 
     @Test
     void aSumWantsItsOwnGrid() {
-        assertThrows(IllegalArgumentException.class,
+        assertThrows(
+                IllegalArgumentException.class,
                 () -> TristimulusWeights.of(Viewing.D65_10, Grid.INSIDE).xyz(Spectrum.of(THREE, 0.1, 0.2, 0.3)));
     }
 }

@@ -22,7 +22,10 @@ class TablesTest {
         assertEquals(471, rows.size());
         for (String[] row : rows) {
             for (int axis = 0; axis < 3; axis++) {
-                assertEquals(Double.parseDouble(row[1 + axis]), observer.matching(axis, Integer.parseInt(row[0])), 0,
+                assertEquals(
+                        Double.parseDouble(row[1 + axis]),
+                        observer.matching(axis, Integer.parseInt(row[0])),
+                        0,
                         observer + " axis " + axis + " at " + row[0] + " nm");
             }
         }
@@ -34,8 +37,11 @@ class TablesTest {
         assertEquals(81, rows.size());
         for (String[] row : rows) {
             for (int i = 0; i < LIGHTS.length; i++) {
-                assertEquals(Double.parseDouble(row[1 + i]), Illuminant.named(LIGHTS[i]).power(Double.parseDouble(row[0])),
-                        0, LIGHTS[i] + " at " + row[0] + " nm");
+                assertEquals(
+                        Double.parseDouble(row[1 + i]),
+                        Illuminant.named(LIGHTS[i]).power(Double.parseDouble(row[0])),
+                        0,
+                        LIGHTS[i] + " at " + row[0] + " nm");
             }
         }
     }
@@ -138,8 +144,12 @@ class TablesTest {
             java.util.Arrays.fill(half, 0.5);
             for (Viewing viewing : new Viewing[] {Viewing.D65_10, Viewing.FL11_10, Viewing.A_10}) {
                 Xyz xyz = Xyz.of(Spectrum.of(grid, half), viewing);
-                assertArrayEquals(new double[] {viewing.white().x() / 2, 50, viewing.white().z() / 2},
-                        new double[] {xyz.x(), xyz.y(), xyz.z()}, 1e-12);
+                assertArrayEquals(
+                        new double[] {
+                            viewing.white().x() / 2, 50, viewing.white().z() / 2
+                        },
+                        new double[] {xyz.x(), xyz.y(), xyz.z()},
+                        1e-12);
             }
         }
     }

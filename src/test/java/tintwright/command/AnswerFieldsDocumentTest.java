@@ -27,19 +27,23 @@ class AnswerFieldsDocumentTest {
         JsonNode recipe = answered.get("recipes").get(0);
         assertEquals(names(promised.get("recipes").get(0)), names(recipe));
         for (String list : List.of("parts", "lights")) {
-            assertEquals(names(promised.get("recipes").get(0).get(list).get(0)), names(recipe.get(list).get(0)));
+            assertEquals(
+                    names(promised.get("recipes").get(0).get(list).get(0)),
+                    names(recipe.get(list).get(0)));
         }
-        JsonNode learned = answer("learn", "--chips", "src/test/resources/tintwright/demo/contradictory-chip.json",
-                "--look", "--json");
-        assertEquals(names(promised.get("doubts").get(0)), names(learned.get("doubts").get(0)));
+        JsonNode learned = answer(
+                "learn", "--chips", "src/test/resources/tintwright/demo/contradictory-chip.json", "--look", "--json");
+        assertEquals(
+                names(promised.get("doubts").get(0)),
+                names(learned.get("doubts").get(0)));
     }
 
     @Test
     void shelfAndLearnNameTheirFieldsInTheDocument() throws Exception {
         String document = Files.readString(Path.of("docs/formats.md"));
         JsonNode shelf = answer("shelf", "--json");
-        JsonNode learned = answer("learn", "--chips", "src/test/resources/tintwright/demo/contradictory-chip.json",
-                "--look", "--json");
+        JsonNode learned = answer(
+                "learn", "--chips", "src/test/resources/tintwright/demo/contradictory-chip.json", "--look", "--json");
         List<String> all = new ArrayList<>(names(shelf));
         all.addAll(names(shelf.get("items").get(0)));
         all.addAll(names(learned));

@@ -20,7 +20,9 @@ import picocli.CommandLine.Option;
 
 /** What holds for every command word: help, JSON, exit codes, one sentence. */
 class CommandLineTest {
-    @CommandLine.Command(name = "weigh", description = "Weighs one thing.",
+    @CommandLine.Command(
+            name = "weigh",
+            description = "Weighs one thing.",
             footer = {"", "Example:", "  tintwright weigh --grams 12.5"})
     static final class Weigh extends Command {
         @Option(names = "--grams", required = true)
@@ -41,14 +43,16 @@ class CommandLineTest {
         }
     }
 
-    record Ran(int code, String out, String err) {
-    }
+    record Ran(int code, String out, String err) {}
 
     static Ran run(List<Command> commands, String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Commands.run(commands, new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8), args);
+        int code = Commands.run(
+                commands,
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                args);
         return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
@@ -73,8 +77,9 @@ class CommandLineTest {
     void answersInJsonWithTheCommandAndTheVersionFirst() throws IOException {
         Ran ran = weigh("weigh", "--grams", "12.5", "--json");
         JsonNode json = new ObjectMapper().readTree(ran.out());
-        assertEquals("[command, formatVersion, grams]", json.properties().stream().map(Map.Entry::getKey)
-                .toList().toString());
+        assertEquals(
+                "[command, formatVersion, grams]",
+                json.properties().stream().map(Map.Entry::getKey).toList().toString());
         assertEquals(12.5, json.get("grams").doubleValue());
         assertEquals(0, ran.code());
     }
@@ -82,13 +87,26 @@ class CommandLineTest {
     @Test
     void refusesWhatItCannotUseInOneSentenceWithTwo() {
         refused("There is no command \"wegh\": the commands are weigh.", "wegh");
-        refused("Unknown option: '--colour'; \"tintwright weigh --help\" shows what it takes.",
-                "weigh", "--grams", "5", "--colour");
-        refused("Invalid value for option '--grams': \"12,5\" is not a number such as 12.5; "
-                + "\"tintwright weigh --help\" shows what it takes.", "weigh", "--grams", "12,5");
-        refused("Invalid value for option '--grams': \"NaN\" is not a number such as 12.5; "
-                + "\"tintwright weigh --help\" shows what it takes.", "weigh", "--grams", "NaN");
-        refused("Missing required option: '--grams=<grams>'; \"tintwright weigh --help\" shows what it takes.",
+        refused(
+                "Unknown option: '--colour'; \"tintwright weigh --help\" shows what it takes.",
+                "weigh",
+                "--grams",
+                "5",
+                "--colour");
+        refused(
+                "Invalid value for option '--grams': \"12,5\" is not a number such as 12.5; "
+                        + "\"tintwright weigh --help\" shows what it takes.",
+                "weigh",
+                "--grams",
+                "12,5");
+        refused(
+                "Invalid value for option '--grams': \"NaN\" is not a number such as 12.5; "
+                        + "\"tintwright weigh --help\" shows what it takes.",
+                "weigh",
+                "--grams",
+                "NaN");
+        refused(
+                "Missing required option: '--grams=<grams>'; \"tintwright weigh --help\" shows what it takes.",
                 "weigh");
         refused("Grams must be 0 or more, was -3.0 g.", "weigh", "--grams=-3");
     }
@@ -111,8 +129,11 @@ class CommandLineTest {
         for (Command command : Commands.all()) {
             CommandLine line = new CommandLine(command);
             String word = line.getCommandName();
-            List<String> examples = Arrays.stream(line.getCommandSpec().usageMessage().footer()).map(String::strip)
-                    .filter(text -> text.startsWith("tintwright " + word)).toList();
+            List<String> examples = Arrays.stream(
+                            line.getCommandSpec().usageMessage().footer())
+                    .map(String::strip)
+                    .filter(text -> text.startsWith("tintwright " + word))
+                    .toList();
             assertFalse(examples.isEmpty(), word + " needs an example in its footer");
             for (String example : examples) {
                 String[] args = example.substring("tintwright ".length()).split(" +");

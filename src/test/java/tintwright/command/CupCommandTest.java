@@ -48,14 +48,22 @@ class CupCommandTest {
         JsonNode planned = json("01:00", "cup add", "--planned");
         assertEquals(white, planned.get("mass").doubleValue(), 1e-6);
         assertEquals("doses", planned.get("plan").get("next").textValue());
-        assertEquals("soot-black", planned.get("plan").get("doses").get(0).get("part").textValue());
+        assertEquals(
+                "soot-black",
+                planned.get("plan").get("doses").get(0).get("part").textValue());
 
-        assertEquals(0, run("02:00", "cup add", "--part", "soot-black", "--grams", "0.13").code());
+        assertEquals(
+                0,
+                run("02:00", "cup add", "--part", "soot-black", "--grams", "0.13")
+                        .code());
         CommandLineTest.Ran twice = run("02:05", "cup add", "--part", "soot-black", "--grams", "0.13");
         assertEquals(2, twice.code());
         assertTrue(twice.err().contains("did it go in twice?"), twice.err());
         assertTrue(json("02:06", "cup show").get("entries").size() == 3, "nothing was written");
-        assertEquals(0, run("02:07", "cup add", "--part", "soot-black", "--grams", "0.13", "--again").code());
+        assertEquals(
+                0,
+                run("02:07", "cup add", "--part", "soot-black", "--grams", "0.13", "--again")
+                        .code());
         assertEquals(0, run("02:20", "cup undo").code());
         JsonNode fixed = json("03:00", "cup fix", "--entry", "e3", "--grams", "0.31");
         assertEquals(0.31, fixed.get("grams").get("soot-black").doubleValue(), 1e-9);
@@ -65,8 +73,8 @@ class CupCommandTest {
         assertTrue(can.err().startsWith("The can of soot black holds 210 g"), can.err());
 
         String before = Files.readString(folder.resolve("bow.json"));
-        JsonNode strange = json("05:00", "cup read", "--lab", "40,30,-20", "--light", "D65", "--observer", "10",
-                "--gloss", "in");
+        JsonNode strange =
+                json("05:00", "cup read", "--lab", "40,30,-20", "--light", "D65", "--observer", "10", "--gloss", "in");
         assertFalse(strange.get("counts").booleanValue());
         assertEquals(fixed.get("verdict"), strange.get("verdict"), "nothing was learned");
         assertEquals(0, run("05:30", "cup undo").code());
@@ -75,32 +83,73 @@ class CupCommandTest {
         JsonNode really = json("05:40", "cup fix", "--entry", "e3", "--grams", "0.93");
         json("05:41", "cup fix", "--entry", "e3", "--grams", "0.31");
         JsonNode lab = really.get("outlook").get("lab");
-        CommandLineTest.Ran torn = run("05:42", "cup read", "--lab", lab.get(0) + "," + lab.get(1) + "," + lab.get(2),
-                "--light", "D65", "--observer", "10", "--gloss", "in");
+        CommandLineTest.Ran torn = run(
+                "05:42",
+                "cup read",
+                "--lab",
+                lab.get(0) + "," + lab.get(1) + "," + lab.get(2),
+                "--light",
+                "D65",
+                "--observer",
+                "10",
+                "--gloss",
+                "in");
         assertEquals(0, torn.code(), torn.err());
-        assertTrue(torn.out().contains("disagree by") && torn.out().contains("cup fix --entry e3 --grams 0.9"),
+        assertTrue(
+                torn.out().contains("disagree by") && torn.out().contains("cup fix --entry e3 --grams 0.9"),
                 torn.out());
-        assertEquals("e3", json("05:43", "cup plan").get("contradiction").get("slips").get(0).get("entry").textValue());
+        assertEquals(
+                "e3",
+                json("05:43", "cup plan")
+                        .get("contradiction")
+                        .get("slips")
+                        .get(0)
+                        .get("entry")
+                        .textValue());
         assertEquals(0, run("05:44", "cup undo").code());
 
         double l = fixed.get("outlook").get("lab").get(0).doubleValue();
         double a = fixed.get("outlook").get("lab").get(1).doubleValue();
         double b = fixed.get("outlook").get("lab").get(2).doubleValue();
-        JsonNode read = json("06:00", "cup read", "--lab", l + "," + a + "," + b, "--light", "D65", "--observer", "10",
-                "--gloss", "in");
+        JsonNode read = json(
+                "06:00",
+                "cup read",
+                "--lab",
+                l + "," + a + "," + b,
+                "--light",
+                "D65",
+                "--observer",
+                "10",
+                "--gloss",
+                "in");
         assertTrue(read.get("counts").booleanValue());
         JsonNode ways = json("07:00", "correct");
         assertEquals("climb", ways.get("ways").get(0).get("way").textValue());
         JsonNode followed = json("08:00", "correct", "--follow", "1");
-        assertTrue(followed.get("outlook").get("expected").doubleValue()
-                < read.get("outlook").get("expected").doubleValue(), followed.toString());
+        assertTrue(
+                followed.get("outlook").get("expected").doubleValue()
+                        < read.get("outlook").get("expected").doubleValue(),
+                followed.toString());
         assertTrue(run("09:00", "cup plan").out().contains("Take a chip"), "a dose is read before the next");
     }
 
     @Test
     void guessesACupNobodyWroteDown() throws Exception {
-        CommandLineTest.Ran ran = run("00:00", "cup start", "--place", "bow", "--unknown", "80", "--lab",
-                "70,-6,1", "--light", "D65", "--observer", "10", "--gloss", "in");
+        CommandLineTest.Ran ran = run(
+                "00:00",
+                "cup start",
+                "--place",
+                "bow",
+                "--unknown",
+                "80",
+                "--lab",
+                "70,-6,1",
+                "--light",
+                "D65",
+                "--observer",
+                "10",
+                "--gloss",
+                "in");
         assertEquals(0, ran.code(), ran.err());
         assertTrue(ran.out().startsWith("Most likely in this cup:"), ran.out());
         JsonNode show = json("01:00", "cup show");
@@ -110,7 +159,9 @@ class CupCommandTest {
 
     @Test
     void refusesWhatItCannotUseInOneSentence() {
-        assertEquals(2, run("00:00", "cup add", "--part", "soot-black", "--grams", "1").code());
+        assertEquals(
+                2,
+                run("00:00", "cup add", "--part", "soot-black", "--grams", "1").code());
         CommandLineTest.Ran bare = CommandLineTest.run(Commands.all(), "cup");
         assertEquals(2, bare.code());
         assertTrue(bare.err().startsWith("Say what to do with the cup"), bare.err());

@@ -44,22 +44,40 @@ class FillCommandTest {
                              {"name": "patch", "kind": "spray", "lie": "vertical", "length": 200, "width": 100}]}
                 """);
         CommandLineTest.Ran file = fill("--job", job.toString(), "--json");
-        CommandLineTest.Ran typed = fill("--celsius", "68F", "--humidity", "60", "--hiding", "0.4mm",
-                "--repair", "gouge:name=fender,count=2,lie=vertical,length=60,width=12,depth=3",
-                "--repair", "spray:name=patch,lie=vertical,length=200,width=100", "--json");
+        CommandLineTest.Ran typed = fill(
+                "--celsius",
+                "68F",
+                "--humidity",
+                "60",
+                "--hiding",
+                "0.4mm",
+                "--repair",
+                "gouge:name=fender,count=2,lie=vertical,length=60,width=12,depth=3",
+                "--repair",
+                "spray:name=patch,lie=vertical,length=200,width=100",
+                "--json");
         assertEquals(0, typed.code(), typed.err());
         assertEquals(file.out(), typed.out());
         JsonNode plan = new ObjectMapper().readTree(typed.out());
         assertEquals("fill", plan.get("command").textValue());
-        assertEquals(2 * Math.PI / 6 * 60 * 12 * 3 / 1000, plan.get("repairs").get(0).get("netMl").doubleValue(), 1e-9);
+        assertEquals(
+                2 * Math.PI / 6 * 60 * 12 * 3 / 1000,
+                plan.get("repairs").get(0).get("netMl").doubleValue(),
+                1e-9);
     }
 
     @Test
     void inchesAndMillimetresOfTheSameHoleAgree() {
-        CommandLineTest.Ran metric = fill("--celsius", "22", "--json",
-                "--repair", "hole:hole=12.7,depth=6.35,lie=vertical,count=9");
-        CommandLineTest.Ran us = fill("--celsius", "22", "--json", "--units", "us",
-                "--repair", "hole:hole=1/2,depth=0.25in,lie=vertical,count=9");
+        CommandLineTest.Ran metric =
+                fill("--celsius", "22", "--json", "--repair", "hole:hole=12.7,depth=6.35,lie=vertical,count=9");
+        CommandLineTest.Ran us = fill(
+                "--celsius",
+                "22",
+                "--json",
+                "--units",
+                "us",
+                "--repair",
+                "hole:hole=1/2,depth=0.25in,lie=vertical,count=9");
         assertEquals(0, us.code(), us.err());
         String grams = "\"gelCoatGrams\": [0-9.]+";
         assertEquals(first(metric.out(), grams), first(us.out(), grams));
@@ -68,49 +86,68 @@ class FillCommandTest {
 
     @Test
     void aRecipeBringsItsDensityItsHidingAndItsPaste() throws Exception {
-        CommandLineTest.Ran ran = fill("--celsius", "20", "--recipe", "harbour-white=97,soot-black=3", "--base-hides",
-                "0.5mm", "--repair", "hole:hole=9,depth=5,lie=vertical,count=20");
+        CommandLineTest.Ran ran = fill(
+                "--celsius",
+                "20",
+                "--recipe",
+                "harbour-white=97,soot-black=3",
+                "--base-hides",
+                "0.5mm",
+                "--repair",
+                "hole:hole=9,depth=5,lie=vertical,count=20");
         assertEquals(0, ran.code(), ran.err());
         assertTrue(ran.out().contains("Harbour white: ") && ran.out().contains("soot black: "), ran.out());
-        assertTrue(java.util.regex.Pattern.compile("Hides from: 0\\.[0-4]\\d mm neat").matcher(ran.out()).find(),
+        assertTrue(
+                java.util.regex.Pattern.compile("Hides from: 0\\.[0-4]\\d mm neat")
+                        .matcher(ran.out())
+                        .find(),
                 ran.out());
     }
 
     @Test
     void showsTimesOfDayFromCatalysedNow() {
         CommandLineTest.Ran ran = fill("--demo", "--catalysed", "23:55");
-        assertTrue(ran.out().contains("Catalysed at 23:55:\n  stop spreading: 00:07 next day to 00:25 next day"),
+        assertTrue(
+                ran.out().contains("Catalysed at 23:55:\n  stop spreading: 00:07 next day to 00:25 next day"),
                 ran.out());
     }
 
     private static String first(String text, String pattern) {
-        return java.util.regex.Pattern.compile(pattern).matcher(text).results().findFirst().orElseThrow().group();
+        return java.util.regex.Pattern.compile(pattern)
+                .matcher(text)
+                .results()
+                .findFirst()
+                .orElseThrow()
+                .group();
     }
 
     @ParameterizedTest(name = "{1}")
-    @CsvSource(delimiter = '|', value = {
-        "--celsius 20|Give the repairs in one way: --job FILE, --repair ... or --demo.",
-        "--demo --celsius 20|With --job and --demo everything about the job stands in its file",
-        "--repair hole:hole=5,depth=4,lie=vertical|Say how warm it is with --celsius",
-        "--celsius 20 --repair hole:hole=5,depth=4|Repair 1 must say how its surface lies",
-        "--celsius 20 --repair hole:hole=0,depth=4,lie=vertical|must be above 0 and at most",
-        "--celsius 20 --repair hole:hole=-2,depth=4,lie=vertical|was -2 mm",
-        "--celsius 20 --repair countersunk:hole=8,top=6,countersink=2,depth=9,lie=vertical|wider than its hole of 8 mm",
-        "--celsius 20 --repair hole|A repair is typed as kind:size",
-        "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical,count=many|must be a whole number",
-        "--celsius 20 --repair dent:hole=5|The kind of repair must be one of",
-        "--celsius 3 --repair hole:hole=5,depth=4,lie=vertical|Gel coat cures soundly from 10 to 35 °C, it is 3 °C",
-        "--celsius 90F --repair hole:hole=5,depth=4,lie=vertical --catalyst 4 --basis mass|Catalyst must be 1.2 to 3 %",
-        "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --catalyst 2|--catalyst and --basis go together",
-        "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --gelcoat-density 0|was 0 g/ml; the data sheet gives it",
-        "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --reserve 9|--reserve needs --cup beside it",
-        "--demo --catalysed noon|--catalysed must be a time of day such as 14:05",
-        "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --base-hides 0.5mm|need --recipe",
-        "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --recipe chalk=5|no base, tint or leftover",
-        "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --recipe chalk=5 --waxed|come from the shelf",
-        "--demo --units imperial|Units must be metric or us",
-        "--demo --paper legal|The paper must be a4 or letter",
-        "--job no-such-file.json|o-such-file.json is not there"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--celsius 20|Give the repairs in one way: --job FILE, --repair ... or --demo.",
+                "--demo --celsius 20|With --job and --demo everything about the job stands in its file",
+                "--repair hole:hole=5,depth=4,lie=vertical|Say how warm it is with --celsius",
+                "--celsius 20 --repair hole:hole=5,depth=4|Repair 1 must say how its surface lies",
+                "--celsius 20 --repair hole:hole=0,depth=4,lie=vertical|must be above 0 and at most",
+                "--celsius 20 --repair hole:hole=-2,depth=4,lie=vertical|was -2 mm",
+                "--celsius 20 --repair countersunk:hole=8,top=6,countersink=2,depth=9,lie=vertical|wider than its hole of 8 mm",
+                "--celsius 20 --repair hole|A repair is typed as kind:size",
+                "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical,count=many|must be a whole number",
+                "--celsius 20 --repair dent:hole=5|The kind of repair must be one of",
+                "--celsius 3 --repair hole:hole=5,depth=4,lie=vertical|Gel coat cures soundly from 10 to 35 °C, it is 3 °C",
+                "--celsius 90F --repair hole:hole=5,depth=4,lie=vertical --catalyst 4 --basis mass|Catalyst must be 1.2 to 3 %",
+                "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --catalyst 2|--catalyst and --basis go together",
+                "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --gelcoat-density 0|was 0 g/ml; the data sheet gives it",
+                "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --reserve 9|--reserve needs --cup beside it",
+                "--demo --catalysed noon|--catalysed must be a time of day such as 14:05",
+                "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --base-hides 0.5mm|need --recipe",
+                "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --recipe chalk=5|no base, tint or leftover",
+                "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --recipe chalk=5 --waxed|come from the shelf",
+                "--demo --units imperial|Units must be metric or us",
+                "--demo --paper legal|The paper must be a4 or letter",
+                "--job no-such-file.json|o-such-file.json is not there"
+            })
     void refusesInOneSentenceWithTwo(String line, String words) {
         CommandLineTest.Ran ran = fill(line.split(" +"));
         assertEquals(2, ran.code(), ran.err());

@@ -54,8 +54,19 @@ class LearnCommandTest {
                 brick;2026-03-14;49;;1;69,7;19,2;6,1
                 """);
         JsonNode before = json("shelf", "--shelf", shelf.toString(), "--json");
-        JsonNode learned = json("learn", "--shelf", shelf.toString(), "--chips", chips.toString(), "--light", "D65",
-                "--observer", "10", "--gloss", "in", "--json");
+        JsonNode learned = json(
+                "learn",
+                "--shelf",
+                shelf.toString(),
+                "--chips",
+                chips.toString(),
+                "--light",
+                "D65",
+                "--observer",
+                "10",
+                "--gloss",
+                "in",
+                "--json");
         assertEquals(3, learned.get("chips").intValue());
         assertEquals(shelf.toString(), learned.get("written").textValue());
         Shelf after = ShelfFile.read(shelf);
@@ -64,10 +75,21 @@ class LearnCommandTest {
         double soot = deviation(now, "soot-black");
         assertTrue(soot < 0.25 * deviation(before, "soot-black"), "the chip says how strong the black is: " + soot);
         assertTrue(deviation(now, "ink-blue") > 0.3, "nobody read a blue chip");
-        JsonNode next = json("match", "--lab", "70,-8,-20", "--light", "D65", "--observer", "10", "--shelf",
-                shelf.toString(), "--json").get("nextChip");
+        JsonNode next = json(
+                        "match",
+                        "--lab",
+                        "70,-8,-20",
+                        "--light",
+                        "D65",
+                        "--observer",
+                        "10",
+                        "--shelf",
+                        shelf.toString(),
+                        "--json")
+                .get("nextChip");
         assertEquals("ink-blue", next.get("tint").textValue(), "the blue is what the recipe hangs on");
-        assertTrue(next.get("spreadAfter").doubleValue() < next.get("spreadBefore").doubleValue());
+        assertTrue(
+                next.get("spreadAfter").doubleValue() < next.get("spreadBefore").doubleValue());
     }
 
     private static double deviation(JsonNode shelf, String id) {
@@ -89,34 +111,53 @@ class LearnCommandTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
-        "`chip,g harbour-white,g gold,L,a,b\nk,50,1,60,0,0`"
-                + " | chip \"k\" holds \"gold\", which is not on the shelf",
-        "`chip,g harbour-white,L,a,b\nink-blue 2 %,50,60,0,0`"
-                + " | two things on the shelf are called \"ink-blue 2 %\"",
-        "`chip,g harbour-white,L,a,b\nk,-50,60,0,0` | column \"g harbour-white\": a mass must be 0 g or more",
-        "`chip,g harbour-white,L,a,b\nk,0,60,0,0` | line 2: the parts hold nothing",
-        "`chip,g harbour-white,L,a,b\nk,50,60,0,0\nk,51,60,0,0` | line 3: the chip \"k\" stands above with other parts",
-        "`chip,g harbour-white,made on,L,a,b\nk,50,May,60,0,0` | must be a date such as 2026-05-31, was \"May\"",
-        "`g harbour-white,L,a,b\n50,60,0,0` | a column \"chip\" is missing",
-        "`chip,L,a,b\nk,60,0,0` | no column says what is in the chips",
-        "`chip,g harbour-white,L,a,b\n` | there is no chip to learn from",
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "`chip,g harbour-white,g gold,L,a,b\nk,50,1,60,0,0`"
+                        + " | chip \"k\" holds \"gold\", which is not on the shelf",
+                "`chip,g harbour-white,L,a,b\nink-blue 2 %,50,60,0,0`"
+                        + " | two things on the shelf are called \"ink-blue 2 %\"",
+                "`chip,g harbour-white,L,a,b\nk,-50,60,0,0` | column \"g harbour-white\": a mass must be 0 g or more",
+                "`chip,g harbour-white,L,a,b\nk,0,60,0,0` | line 2: the parts hold nothing",
+                "`chip,g harbour-white,L,a,b\nk,50,60,0,0\nk,51,60,0,0` | line 3: the chip \"k\" stands above with other parts",
+                "`chip,g harbour-white,made on,L,a,b\nk,50,May,60,0,0` | must be a date such as 2026-05-31, was \"May\"",
+                "`g harbour-white,L,a,b\n50,60,0,0` | a column \"chip\" is missing",
+                "`chip,L,a,b\nk,60,0,0` | no column says what is in the chips",
+                "`chip,g harbour-white,L,a,b\n` | there is no chip to learn from",
+            })
     void leavesTheShelfAsItWasWhenAChipCannotBe(String csv, String said, @TempDir Path folder) throws Exception {
         Path shelf = Files.copy(Path.of("swatches/shelf.json"), folder.resolve("shelf.json"));
         Path chips = Files.writeString(folder.resolve("chips.csv"), csv);
-        CommandLineTest.Ran ran = run("learn", "--shelf", shelf.toString(), "--chips", chips.toString(), "--light",
-                "D65", "--observer", "10", "--gloss", "in");
+        CommandLineTest.Ran ran = run(
+                "learn",
+                "--shelf",
+                shelf.toString(),
+                "--chips",
+                chips.toString(),
+                "--light",
+                "D65",
+                "--observer",
+                "10",
+                "--gloss",
+                "in");
         assertEquals(2, ran.code());
         assertEquals(1, ran.err().lines().count());
-        assertTrue(ran.err().toLowerCase(java.util.Locale.ROOT).contains(said.toLowerCase(java.util.Locale.ROOT)),
+        assertTrue(
+                ran.err().toLowerCase(java.util.Locale.ROOT).contains(said.toLowerCase(java.util.Locale.ROOT)),
                 ran.err());
         assertEquals(-1, Files.mismatch(shelf, Path.of("swatches/shelf.json")));
     }
 
     @Test
     void doesNotWriteOverTheDemo() {
-        assertEquals(new CommandLineTest.Ran(2, "", "The demo shelf cannot be written: name yours with --shelf,"
-                + " another with --out, or use --look.\n"), run("learn", "--chips", CONTRADICTORY.toString()));
+        assertEquals(
+                new CommandLineTest.Ran(
+                        2,
+                        "",
+                        "The demo shelf cannot be written: name yours with --shelf,"
+                                + " another with --out, or use --look.\n"),
+                run("learn", "--chips", CONTRADICTORY.toString()));
     }
 }

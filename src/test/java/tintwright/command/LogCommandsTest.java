@@ -20,7 +20,11 @@ class LogCommandsTest {
 
     private CommandLineTest.Ran run(String... args) {
         List<String> all = new ArrayList<>(List.of(args));
-        all.addAll(List.of("--log", tmp.resolve("log").toString(), "--home", tmp.resolve("home").toString()));
+        all.addAll(List.of(
+                "--log",
+                tmp.resolve("log").toString(),
+                "--home",
+                tmp.resolve("home").toString()));
         return CommandLineTest.run(Commands.all(), all.toArray(String[]::new));
     }
 
@@ -43,8 +47,18 @@ class LogCommandsTest {
         did("boat", "--add", "Heron", "--type", "dinghy", "--year", "1990");
         did("boat", "--name", "heron", "--add-place", "transom", "--aged", "yellowed");
         did("log", "--boat", "Heron", "--place", "transom", "--read", "swatches/aldernese/port-bow.json");
-        did("log", "--boat", "Heron", "--place", "transom", "--cup", "may 1", "--parts",
-                "harbour-white=58.2,soot-black=0.31,soot-black=0.1,bottle-green=0.4", "--note", "a touch warm");
+        did(
+                "log",
+                "--boat",
+                "Heron",
+                "--place",
+                "transom",
+                "--cup",
+                "may 1",
+                "--parts",
+                "harbour-white=58.2,soot-black=0.31,soot-black=0.1,bottle-green=0.4",
+                "--note",
+                "a touch warm");
         did("log", "--boat", "Heron", "--verdict", "invisible");
         String told = did("log", "--boat", "Heron");
         assertTrue(told.contains("\"may 1\", transom: 58.20 g Harbour white, 0.41 g soot black"), told);
@@ -56,13 +70,29 @@ class LogCommandsTest {
         Path label = tmp.resolve("label.pdf");
         Path card = tmp.resolve("card.pdf");
         Path zip = tmp.resolve("heron.zip");
-        did("export", "--boat", "Heron", "--csv", csv.toString(), "--label", label.toString(), "--card",
-                card.toString(), "--zip", zip.toString());
+        did(
+                "export",
+                "--boat",
+                "Heron",
+                "--csv",
+                csv.toString(),
+                "--label",
+                label.toString(),
+                "--card",
+                card.toString(),
+                "--zip",
+                zip.toString());
         assertEquals(6, Files.readAllLines(csv, StandardCharsets.UTF_8).size());
         assertTrue(Files.readString(label, StandardCharsets.ISO_8859_1).startsWith("%PDF-"));
 
-        CommandLineTest.Ran other = CommandLineTest.run(Commands.all(), "import", zip.toString(), "--log",
-                tmp.resolve("other").toString(), "--home", tmp.resolve("other-home").toString());
+        CommandLineTest.Ran other = CommandLineTest.run(
+                Commands.all(),
+                "import",
+                zip.toString(),
+                "--log",
+                tmp.resolve("other").toString(),
+                "--home",
+                tmp.resolve("other-home").toString());
         assertTrue(other.out().startsWith("Taken in: Heron, 5 new entries, 0 known already."), other.out());
     }
 
@@ -70,19 +100,39 @@ class LogCommandsTest {
     void aChipALeftoverAFillAndAPhotoAreWrittenDownToo() throws Exception {
         did("boat", "--add", "Heron");
         did("boat", "--name", "Heron", "--add-place", "transom");
-        did("log", "--boat", "Heron", "--chip", "one", "--parts", "harbour-white=49,soot-black=1", "--read",
-                "swatches/aldernese/port-bow.json", "--note", "two days at 18 C");
+        did(
+                "log",
+                "--boat",
+                "Heron",
+                "--chip",
+                "one",
+                "--parts",
+                "harbour-white=49,soot-black=1",
+                "--read",
+                "swatches/aldernese/port-bow.json",
+                "--note",
+                "two days at 18 C");
         did("log", "--boat", "Heron", "--leftover", "grey rest", "--parts", "harbour-white=30,soot-black=0.2");
         did("log", "--boat", "Heron", "--place", "transom", "--filled", "gouge; sanded 600", "--grams", "34");
         Path photo = Files.write(tmp.resolve("transom 1.jpg"), new byte[] {1, 2, 3});
         did("boat", "--name", "Heron", "--place", "transom", "--photo", photo.toString());
         String told = did("boat", "--name", "Heron");
-        for (String words : List.of("photos: transom 1.jpg", "chip  \"one\"", "two days at 18 C",
-                "left over  \"grey rest\", 30.2 g", "filled  transom, 34.0 g: gouge; sanded 600")) {
+        for (String words : List.of(
+                "photos: transom 1.jpg",
+                "chip  \"one\"",
+                "two days at 18 C",
+                "left over  \"grey rest\", 30.2 g",
+                "filled  transom, 34.0 g: gouge; sanded 600")) {
             assertTrue(told.contains(words), words + " in: " + told);
         }
         assertTrue(Files.exists(tmp.resolve("log/photos/transom 1.jpg")));
-        refused("rename it", "boat", "--name", "Heron", "--photo", Files.copy(photo, tmp.resolve("x.exe")).toString());
+        refused(
+                "rename it",
+                "boat",
+                "--name",
+                "Heron",
+                "--photo",
+                Files.copy(photo, tmp.resolve("x.exe")).toString());
         refused("needs at least one reading", "log", "--boat", "Heron", "--chip", "two", "--parts", "harbour-white=49");
         refused("--cup NAME, --chip NAME or --leftover NAME", "log", "--boat", "Heron", "--parts", "harbour-white=4");
     }
@@ -101,8 +151,15 @@ class LogCommandsTest {
         did("boat", "--add", "Heron");
         refused("There is a boat \"Heron\" in the log already", "boat", "--add", "HERON");
         refused("did you mean Heron?", "log", "--boat", "Her");
-        refused("here is no place \"bow\" on the Heron; add it first", "log", "--boat", "Heron",
-                "--place", "bow", "--read", "swatches/aldernese/port-bow.json");
+        refused(
+                "here is no place \"bow\" on the Heron; add it first",
+                "log",
+                "--boat",
+                "Heron",
+                "--place",
+                "bow",
+                "--read",
+                "swatches/aldernese/port-bow.json");
         refused("o cup was written down", "again", "--boat", "Heron");
         refused("A verdict is", "log", "--boat", "Heron", "--cup", "x", "--verdict", "fine");
         refused("harbour-white=58.2", "log", "--boat", "Heron", "--cup", "x", "--parts", "white");
@@ -146,8 +203,8 @@ class LogCommandsTest {
         CommandLineTest.Ran ran = CommandLineTest.run(Commands.all(), "boat", "--demo", "--name", "Aldernese");
         assertEquals(0, ran.code(), ran.err());
         assertTrue(ran.out().contains("it has moved by"), ran.out());
-        CommandLineTest.Ran near = CommandLineTest.run(Commands.all(), "near", "--demo", "--target",
-                "swatches/aldernese/port-bow.json", "--count", "2");
+        CommandLineTest.Ran near = CommandLineTest.run(
+                Commands.all(), "near", "--demo", "--target", "swatches/aldernese/port-bow.json", "--count", "2");
         assertEquals(0, near.code(), near.err());
         assertTrue(near.out().contains("cup \"bow 2\" of the Aldernese"), near.out());
     }

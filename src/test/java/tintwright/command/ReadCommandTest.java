@@ -51,17 +51,18 @@ class ReadCommandTest {
 
     private Path shoot(String name, double lighter) throws Exception {
         int[] patches = CardFile.shipped("deck-24").patches().stream()
-                .mapToInt(patch -> code(patch.colour(Viewing.D50_2))).toArray();
-        BufferedImage image = new BufferedImage(2 * EDGE + 6 * PITCH + 200, 2 * EDGE + 4 * PITCH,
-                BufferedImage.TYPE_3BYTE_BGR);
+                .mapToInt(patch -> code(patch.colour(Viewing.D50_2)))
+                .toArray();
+        BufferedImage image =
+                new BufferedImage(2 * EDGE + 6 * PITCH + 200, 2 * EDGE + 4 * PITCH, BufferedImage.TYPE_3BYTE_BGR);
         int hull = code(new Lab(HULL.lightness() + lighter, HULL.a(), HULL.b(), HULL.viewing()));
         for (int y = 0; y < image.getHeight(); y++) {
             for (int x = 0; x < image.getWidth(); x++) {
                 int column = Math.floorDiv(x - EDGE, PITCH);
                 int row = Math.floorDiv(y - EDGE, PITCH);
                 boolean onCard = column >= 0 && column < 6 && row >= 0 && row < 4;
-                boolean onPatch = onCard && Math.abs((x - EDGE) % PITCH - 40) < 34
-                        && Math.abs((y - EDGE) % PITCH - 40) < 34;
+                boolean onPatch =
+                        onCard && Math.abs((x - EDGE) % PITCH - 40) < 34 && Math.abs((y - EDGE) % PITCH - 40) < 34;
                 int rgb = onPatch ? patches[6 * row + column] : onCard ? 0x080808 : hull;
                 image.setRGB(x, y, rgb);
             }
@@ -86,19 +87,29 @@ class ReadCommandTest {
     }
 
     private static Lab lab(JsonNode axes, Viewing viewing) {
-        return new Lab(axes.get(0).doubleValue(), axes.get(1).doubleValue(), axes.get(2).doubleValue(), viewing);
+        return new Lab(
+                axes.get(0).doubleValue(),
+                axes.get(1).doubleValue(),
+                axes.get(2).doubleValue(),
+                viewing);
     }
 
     @Test
     void readsTheHullThroughTheCard() throws Exception {
         CommandLineTest.Ran ran = read(photo, "--light", "D50", "--observer", "2", "--json");
         assertEquals(0, ran.code(), ran.err());
-        JsonNode spot = new ObjectMapper().readTree(ran.out()).get("photos").get(0).get("spots").get(0);
+        JsonNode spot = new ObjectMapper()
+                .readTree(ran.out())
+                .get("photos")
+                .get(0)
+                .get("spots")
+                .get(0);
         double off = Ciede2000.between(lab(spot.get("lab"), Viewing.D50_2), HULL);
         assertTrue(off < 1, "off by " + off);
         RgbSpace.Code clean = RgbSpace.SRGB.encode(HULL);
         int shot = code(HULL);
-        double without = Ciede2000.between(RgbSpace.SRGB.decode(clean.red(), clean.green(), clean.blue()),
+        double without = Ciede2000.between(
+                RgbSpace.SRGB.decode(clean.red(), clean.green(), clean.blue()),
                 RgbSpace.SRGB.decode((shot >> 16) / 255.0, (shot >> 8 & 255) / 255.0, (shot & 255) / 255.0));
         assertTrue(without > 6, "the light alone is off by " + without);
         assertTrue(off <= spot.get("within90").doubleValue(), "off by " + off + ", said " + spot.get("within90"));

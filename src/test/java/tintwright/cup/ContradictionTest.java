@@ -37,15 +37,25 @@ class ContradictionTest {
     }
 
     private static Cup read(Cup cup, Lab chip, boolean counts) {
-        return cup.add(NOW, new Deed.Read(new ColourReading(chip, Covariance.same(0.3), BOW.readings().get(0).geometry(),
-                FilmState.CURED, Optional.empty()), Optional.empty(), counts));
+        return cup.add(
+                NOW,
+                new Deed.Read(
+                        new ColourReading(
+                                chip,
+                                Covariance.same(0.3),
+                                BOW.readings().get(0).geometry(),
+                                FilmState.CURED,
+                                Optional.empty()),
+                        Optional.empty(),
+                        counts));
     }
 
     @Test
     void anHonestChipContradictsNothing() {
         Lab lab = truth(70, 0.3, 2);
         for (double off : new double[] {0, 0.6, -0.6}) {
-            Cup cup = read(cup(70, 0.3, 2), new Lab(lab.lightness() + off, lab.a(), lab.b() - off, lab.viewing()), true);
+            Cup cup =
+                    read(cup(70, 0.3, 2), new Lab(lab.lightness() + off, lab.a(), lab.b() - off, lab.viewing()), true);
             assertEquals(Optional.empty(), CupSight.of(KNOWN, cup).contradiction());
         }
         assertEquals(Optional.empty(), CupSight.of(KNOWN, cup(70, 0.3, 2)).contradiction());
@@ -82,7 +92,9 @@ class ContradictionTest {
     void aReadingThatNoSlipExplainsIsStillTold() {
         Lab lab = truth(70, 0.3, 2);
         Lab pink = new Lab(lab.lightness(), lab.a() + 30, lab.b(), lab.viewing());
-        Contradiction found = CupSight.of(KNOWN, read(cup(70, 0.3, 2), pink, false)).contradiction().orElseThrow();
+        Contradiction found = CupSight.of(KNOWN, read(cup(70, 0.3, 2), pink, false))
+                .contradiction()
+                .orElseThrow();
         assertEquals(List.of(), found.slips());
         assertTrue(found.words().contains("disagree by"), found.words());
     }
@@ -90,8 +102,10 @@ class ContradictionTest {
     @Test
     void onAShelfThatIsOnlyGuessedAChipTeachesInsteadOfContradicting() {
         Knowledge guessed = Knowledge.of(Demo.shelf().withChips(List.of()));
-        Lab expected = guessed.colour(Parts.of(Map.of("harbour-white", 70.0, "soot-black", 0.3, "bottle-green", 0.2)),
-                truth(70, 0.3, 2).viewing(), BOW.readings().get(0).geometry());
+        Lab expected = guessed.colour(
+                Parts.of(Map.of("harbour-white", 70.0, "soot-black", 0.3, "bottle-green", 0.2)),
+                truth(70, 0.3, 2).viewing(),
+                BOW.readings().get(0).geometry());
         Lab chip = new Lab(expected.lightness() - 4, expected.a(), expected.b(), expected.viewing());
         CupSight sight = CupSight.of(guessed, read(cup(70, 0.3, 2), chip, true));
         assertEquals(Optional.empty(), sight.contradiction());

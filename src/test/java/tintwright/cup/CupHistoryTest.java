@@ -33,8 +33,12 @@ class CupHistoryTest {
     }
 
     static ColourReading reading(double l, double a, double b) {
-        return new ColourReading(new Lab(l, a, b, Viewing.D65_10), Covariance.same(0.3), Geometry.SPECULAR_INCLUDED,
-                FilmState.CURED, Optional.empty());
+        return new ColourReading(
+                new Lab(l, a, b, Viewing.D65_10),
+                Covariance.same(0.3),
+                Geometry.SPECULAR_INCLUDED,
+                FilmState.CURED,
+                Optional.empty());
     }
 
     private static Deed anyDeed(Random random) {
@@ -111,7 +115,8 @@ class CupHistoryTest {
     /** The same but for the names of entries, which the clean history numbers anew. */
     private static void assertSameState(CupState clean, CupState mended) {
         assertEquals(clean.grams(), mended.grams());
-        assertEquals(List.copyOf(clean.grams().keySet()), List.copyOf(mended.grams().keySet()));
+        assertEquals(
+                List.copyOf(clean.grams().keySet()), List.copyOf(mended.grams().keySet()));
         assertEquals(clean.off(), mended.off());
         assertEquals(clean.unread(), mended.unread());
         assertEquals(clean.reserve(), mended.reserve());
@@ -144,7 +149,9 @@ class CupHistoryTest {
         assertEquals(cup, cup.redo(NOW), "nothing is left to redo");
         Cup other = cup.undo(NOW).add(NOW, new Deed.Weighed("brick", 1, 0.01));
         assertEquals(other, other.redo(NOW), "a new deed ends the redoing");
-        assertEquals(Map.of("brick", 1.0), other.undo("e1", NOW).undo("e2", NOW).undo("e3", NOW).state().grams());
+        assertEquals(
+                Map.of("brick", 1.0),
+                other.undo("e1", NOW).undo("e2", NOW).undo("e3", NOW).state().grams());
     }
 
     @Test
@@ -158,8 +165,10 @@ class CupHistoryTest {
 
     @Test
     void aLetdownBringsItsBaseAndWhiteComesFromTheReserve() {
-        Cup cup = empty().add(NOW, new Deed.Weighed("white", 60, 0.01)).add(NOW, new Deed.Held(30))
-                .add(NOW, new Deed.LetDown("soot", 20, 1.6, 0.01)).add(NOW, new Deed.Weighed("white", 12.5, 0.01));
+        Cup cup = empty().add(NOW, new Deed.Weighed("white", 60, 0.01))
+                .add(NOW, new Deed.Held(30))
+                .add(NOW, new Deed.LetDown("soot", 20, 1.6, 0.01))
+                .add(NOW, new Deed.Weighed("white", 12.5, 0.01));
         CupState state = cup.state();
         assertEquals(0.08, state.grams().get("soot"), 1e-12);
         assertEquals(60 + 1.52 + 12.5, state.white(), 1e-12);
@@ -168,12 +177,16 @@ class CupHistoryTest {
 
     @Test
     void whatIsSetAsideTakesItsShareOfEverything() {
-        Cup cup = empty().add(NOW, new Deed.Weighed("white", 60, 0.01)).add(NOW, new Deed.Weighed("soot", 0.6, 0.01))
+        Cup cup = empty().add(NOW, new Deed.Weighed("white", 60, 0.01))
+                .add(NOW, new Deed.Weighed("soot", 0.6, 0.01))
                 .add(NOW, new Deed.SetAside(20.2, "dark"));
         CupState state = cup.state();
         assertEquals(40.4, state.mass(), 1e-9);
         assertEquals(0.4, state.grams().get("soot"), 1e-9);
-        assertEquals(Parts.of(Map.of("white", 20.0, "soot", 0.2)).total(), state.aside().get(0).parts().total(), 1e-9);
+        assertEquals(
+                Parts.of(Map.of("white", 20.0, "soot", 0.2)).total(),
+                state.aside().get(0).parts().total(),
+                1e-9);
     }
 
     @Test
@@ -181,8 +194,10 @@ class CupHistoryTest {
         Cup cup = empty().add(NOW, new Deed.Weighed("white", 60, 0.01));
         assertThrows(IllegalArgumentException.class, () -> cup.undo("e9", NOW));
         assertThrows(IllegalArgumentException.class, () -> cup.correct("e9", new Deed.Held(1), NOW));
-        assertThrows(IllegalArgumentException.class,
-                () -> cup.undo(NOW).correct("e2", new Deed.Held(1), NOW), "e2 is an undoing");
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> cup.undo(NOW).correct("e2", new Deed.Held(1), NOW),
+                "e2 is an undoing");
         assertThrows(IllegalArgumentException.class, () -> new Deed.Weighed("white", Double.NaN, 0.01));
         assertThrows(IllegalArgumentException.class, () -> new Deed.LetDown("soot", 1, 1, 0.01));
     }

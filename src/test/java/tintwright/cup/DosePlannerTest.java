@@ -42,8 +42,14 @@ class DosePlannerTest {
     /** A chip that reads just what the best estimate foretells of the cup, moved by a little. */
     private static Deed read(CupSight sight, double lighter) {
         Lab lab = sight.colour().orElseThrow();
-        return new Deed.Read(new ColourReading(new Lab(lab.lightness() + lighter, lab.a(), lab.b(), lab.viewing()),
-                Covariance.same(0.3), sight.target().geometry(), FilmState.CURED, Optional.empty()), Optional.empty(),
+        return new Deed.Read(
+                new ColourReading(
+                        new Lab(lab.lightness() + lighter, lab.a(), lab.b(), lab.viewing()),
+                        Covariance.same(0.3),
+                        sight.target().geometry(),
+                        FilmState.CURED,
+                        Optional.empty()),
+                Optional.empty(),
                 true);
     }
 
@@ -123,12 +129,24 @@ class DosePlannerTest {
         Dose.LetDownMix mix = ten.letDown().orElseThrow();
         assertEquals(9, mix.baseGrams() / mix.tintGrams(), 1e-9);
         assertTrue(mix.tintGrams() >= ten.grams(), "enough for the dose");
-        assertEquals(new Deed.LetDown(BLACK, 20, 0.24, 0.01), Dose.tint(BLACK, 0.0123, 0.01, 0.04).orElseThrow().deed());
-        assertEquals(new Deed.LetDown(BLACK, 50, 0.3, 0.01), Dose.tint(BLACK, 0.0061, 0.01, 0.04).orElseThrow().deed());
-        assertEquals(new Deed.LetDown(BLACK, 10, 0.06, 0.01), Dose.tint(BLACK, 0.0061, 0.01, 0.04, java.util.Set.of(10))
-                .orElseThrow().deed(), "the letdown that stands there");
-        assertEquals(new Deed.LetDown(BLACK, 50, 0.1, 0.01), Dose.tint(BLACK, 0.002, 0.01, 0.04, java.util.Set.of(10))
-                .orElseThrow().deed(), "too little of it to weigh");
+        assertEquals(
+                new Deed.LetDown(BLACK, 20, 0.24, 0.01),
+                Dose.tint(BLACK, 0.0123, 0.01, 0.04).orElseThrow().deed());
+        assertEquals(
+                new Deed.LetDown(BLACK, 50, 0.3, 0.01),
+                Dose.tint(BLACK, 0.0061, 0.01, 0.04).orElseThrow().deed());
+        assertEquals(
+                new Deed.LetDown(BLACK, 10, 0.06, 0.01),
+                Dose.tint(BLACK, 0.0061, 0.01, 0.04, java.util.Set.of(10))
+                        .orElseThrow()
+                        .deed(),
+                "the letdown that stands there");
+        assertEquals(
+                new Deed.LetDown(BLACK, 50, 0.1, 0.01),
+                Dose.tint(BLACK, 0.002, 0.01, 0.04, java.util.Set.of(10))
+                        .orElseThrow()
+                        .deed(),
+                "too little of it to weigh");
         assertEquals(Optional.empty(), Dose.tint(BLACK, 0.0001, 0.01, 0.04));
         assertTrue(Dose.tint(BLACK, 0.0123, 0.01, 0.04).orElseThrow().drops().isEmpty(), "under a drop");
     }
@@ -153,21 +171,33 @@ class DosePlannerTest {
             assertEquals(Math.max(0, way.white() - state.reserve()), way.beyondReserve(), 0.011);
             assertEquals(Math.max(0, way.finalMass() - 100), way.beyondNeed(), 1e-9);
         }
-        Way.Climb climb = ways.stream().filter(Way.Climb.class::isInstance).map(Way.Climb.class::cast).findFirst()
+        Way.Climb climb = ways.stream()
+                .filter(Way.Climb.class::isInstance)
+                .map(Way.Climb.class::cast)
+                .findFirst()
                 .orElseThrow();
         assertTrue(climb.beyondNeed() > 10, "six times the black needs more white than there is room for");
-        List<Way.Split> splits = ways.stream().filter(Way.Split.class::isInstance).map(Way.Split.class::cast).toList();
+        List<Way.Split> splits = ways.stream()
+                .filter(Way.Split.class::isInstance)
+                .map(Way.Split.class::cast)
+                .toList();
         assertEquals(2, splits.size(), "one within the reserve, one to the mass wanted");
         for (Way.Split split : splits) {
             assertEquals(state.mass(), split.keep() + split.setAside(), 1e-9);
-            assertEquals(climb.finalMass() / state.mass(), split.finalMass() / split.keep(), 0.03,
+            assertEquals(
+                    climb.finalMass() / state.mass(),
+                    split.finalMass() / split.keep(),
+                    0.03,
                     "the same mix, only less of it");
         }
         assertEquals(0, splits.get(0).beyondReserve());
         assertTrue(splits.get(0).shortBy() > 0);
         assertEquals(100, splits.get(1).finalMass(), 1);
         assertEquals(0, splits.get(1).shortBy());
-        Way.Fresh fresh = ways.stream().filter(Way.Fresh.class::isInstance).map(Way.Fresh.class::cast).findFirst()
+        Way.Fresh fresh = ways.stream()
+                .filter(Way.Fresh.class::isInstance)
+                .map(Way.Fresh.class::cast)
+                .findFirst()
                 .orElseThrow();
         assertEquals(100, fresh.finalMass(), 1);
         assertTrue(fresh.darkFirst() <= fresh.dark() + 1e-9 && fresh.darkFirst() > 0);
@@ -176,8 +206,11 @@ class DosePlannerTest {
     @Test
     void whatTheSplitForetellsIsWhatTheCupThenShows() {
         CupSight sight = CupSight.of(KNOWN, tooDark());
-        Way.Split split = Ways.of(sight).stream().filter(Way.Split.class::isInstance).map(Way.Split.class::cast)
-                .findFirst().orElseThrow();
+        Way.Split split = Ways.of(sight).stream()
+                .filter(Way.Split.class::isInstance)
+                .map(Way.Split.class::cast)
+                .findFirst()
+                .orElseThrow();
         Cup after = sight.cup().add(NOW, new Deed.SetAside(split.setAside(), split.name()));
         for (Dose dose : split.doses()) {
             after = after.add(NOW, dose.deed());
@@ -200,7 +233,8 @@ class DosePlannerTest {
     /** What one dose of several does to the colour: with all of them in, and with all but this one. */
     private static double effect(CupSight sight, List<Dose> doses, Dose dose) {
         List<Dose> without = doses.stream().filter(other -> other != dose).toList();
-        return Ciede2000.between(sight.outlook(DosePlanner.sum(sight, doses), 1).lab(),
+        return Ciede2000.between(
+                sight.outlook(DosePlanner.sum(sight, doses), 1).lab(),
                 sight.outlook(DosePlanner.sum(sight, without), 1).lab());
     }
 
@@ -218,7 +252,8 @@ class DosePlannerTest {
                 }
                 for (Dose dose : plan.doses()) {
                     double effect = effect(sight, plan.doses(), dose);
-                    assertTrue(dose.part().equals(WHITE) || effect >= 0.15,
+                    assertTrue(
+                            dose.part().equals(WHITE) || effect >= 0.15,
                             "chip " + lighter + " lighter, turn " + turn + ": " + dose + " changes " + effect);
                     planned++;
                 }
@@ -237,8 +272,8 @@ class DosePlannerTest {
         CupSight sight = CupSight.of(KNOWN, dark);
         assertInstanceOf(Plan.WayBack.class, DosePlanner.plan(sight));
         assertTrue(Ways.of(sight).size() >= 3);
-        assertTrue(new CupWords(sight).plan(DosePlanner.plan(sight)).stream()
-                .anyMatch(line -> line.contains("a chip would make it surer")));
+        assertTrue(new CupWords(sight)
+                .plan(DosePlanner.plan(sight)).stream().anyMatch(line -> line.contains("a chip would make it surer")));
         Cup touch = full.add(NOW, weighed(BLACK, 0.02));
         assertFalse(DosePlanner.plan(CupSight.of(KNOWN, touch)) instanceof Plan.WayBack, "a touch is read first");
     }
@@ -250,10 +285,13 @@ class DosePlannerTest {
         assertTrue(ReadingCheck.cannotBe(sight, (Deed.Read) read(sight, -2)).isEmpty());
         String why = ReadingCheck.cannotBe(sight, (Deed.Read) read(sight, 15)).orElseThrow();
         assertTrue(why.contains("cannot be this cup") && why.contains("nothing was learned"), why);
-        assertTrue(ReadingCheck.cannotBe(CupSight.of(KNOWN, cup()), (Deed.Read) read(sight, 0)).isPresent(),
+        assertTrue(
+                ReadingCheck.cannotBe(CupSight.of(KNOWN, cup()), (Deed.Read) read(sight, 0))
+                        .isPresent(),
                 "nothing is in the cup");
         CupSight vague = CupSight.of(UNKNOWN, started(UNKNOWN).add(NOW, weighed(BLACK, 0.25)));
-        assertTrue(ReadingCheck.cannotBe(vague, (Deed.Read) read(vague, 8)).isEmpty(),
+        assertTrue(
+                ReadingCheck.cannotBe(vague, (Deed.Read) read(vague, 8)).isEmpty(),
                 "who knows little must believe much");
     }
 
@@ -271,21 +309,39 @@ class DosePlannerTest {
         Viewing light = Viewing.D65_10;
         Lab hullRead = new Lab(65, -7, 5, light);
         Covariance wide = Covariance.same(3);
-        PlaceReadings hull = new PlaceReadings("", "bow", List.of(new ColourReading(hullRead, Covariance.same(0.3),
-                BOW.readings().get(0).geometry(), FilmState.CURED,
-                Optional.of(new ColourReading.PhotoBias("photo 1", wide)))), "");
+        PlaceReadings hull = new PlaceReadings(
+                "",
+                "bow",
+                List.of(new ColourReading(
+                        hullRead,
+                        Covariance.same(0.3),
+                        BOW.readings().get(0).geometry(),
+                        FilmState.CURED,
+                        Optional.of(new ColourReading.PhotoBias("photo 1", wide)))),
+                "");
         Cup cup = Cup.empty("bow", hull, 100, 0.01, WHITE).add(NOW, weighed(WHITE, 60));
         Plan first = DosePlanner.plan(CupSight.of(KNOWN, cup));
         assertTrue(first instanceof Plan.TakeChip chip && chip.besideHull(), first.toString());
         // The second photo is off by (4, 3, -3): both chip and hull show it.
         Lab white = CupSight.of(KNOWN, cup).colour().orElseThrow();
         ColourReading.PhotoBias second = new ColourReading.PhotoBias("photo 2", wide);
-        ColourReading chip = new ColourReading(new Lab(white.lightness() + 4, white.a() + 3, white.b() - 3, light),
-                Covariance.same(0.3), BOW.readings().get(0).geometry(), FilmState.CURED, Optional.of(second));
-        ColourReading beside = new ColourReading(new Lab(62 + 4, -9 + 3, 3 - 3, light), Covariance.same(0.3),
-                BOW.readings().get(0).geometry(), FilmState.CURED, Optional.of(second));
+        ColourReading chip = new ColourReading(
+                new Lab(white.lightness() + 4, white.a() + 3, white.b() - 3, light),
+                Covariance.same(0.3),
+                BOW.readings().get(0).geometry(),
+                FilmState.CURED,
+                Optional.of(second));
+        ColourReading beside = new ColourReading(
+                new Lab(62 + 4, -9 + 3, 3 - 3, light),
+                Covariance.same(0.3),
+                BOW.readings().get(0).geometry(),
+                FilmState.CURED,
+                Optional.of(second));
         CupSight sight = CupSight.of(KNOWN, cup.add(NOW, new Deed.Read(chip, Optional.of(beside), true)));
-        assertEquals(0, Ciede2000.between(new Lab(62, -9, 3, light), sight.hull()), 0.3,
+        assertEquals(
+                0,
+                Ciede2000.between(new Lab(62, -9, 3, light), sight.hull()),
+                0.3,
                 "the hull as it is, not as the photo showed it");
         assertFalse(DosePlanner.plan(sight) instanceof Plan.TakeChip);
     }
@@ -294,25 +350,32 @@ class DosePlannerTest {
     void wetReadingsAskForACuredChip() {
         Cup cup = started(KNOWN).add(NOW, weighed(BLACK, 0.25));
         Reading cured = ((Deed.Read) read(CupSight.of(KNOWN, cup), 0)).reading();
-        ColourReading wet = new ColourReading(((ColourReading) cured).lab(), Covariance.same(0.3), cured.geometry(),
-                FilmState.WET, Optional.empty());
+        ColourReading wet = new ColourReading(
+                ((ColourReading) cured).lab(), Covariance.same(0.3), cured.geometry(), FilmState.WET, Optional.empty());
         CupSight sight = CupSight.of(KNOWN, cup.add(NOW, new Deed.Read(wet, Optional.empty(), true)));
         assertFalse(sight.wetShiftKnown());
         List<String> words = new CupWords(sight).plan(DosePlanner.plan(sight));
         assertTrue(words.get(words.size() - 1).contains("read a cured chip before filling"), words.toString());
         // The wet chip and its cured pair of the same cup teach the shift.
-        Cup pair = sight.cup().add(NOW, new Deed.Read(cured, Optional.empty(), true))
+        Cup pair = sight.cup()
+                .add(NOW, new Deed.Read(cured, Optional.empty(), true))
                 .add(NOW, new Deed.Read(wet, Optional.empty(), true));
-        assertTrue(CupSight.of(KNOWN, pair).knowledge().wetShift()[0][1]
-                < sight.knowledge().wetShift()[0][1], "a pair teaches");
+        assertTrue(
+                CupSight.of(KNOWN, pair).knowledge().wetShift()[0][1]
+                        < sight.knowledge().wetShift()[0][1],
+                "a pair teaches");
     }
 
     @Test
     void anUnknownCupIsExplainedByItsLikelyContents() {
         Parts parts = Parts.of(Map.of(WHITE, 80.0, BLACK, 0.2, "ink-blue", 0.15));
         Lab lab = KNOWN.colour(parts, Viewing.D65_10, tintwright.colour.Geometry.SPECULAR_INCLUDED);
-        Reading reading = new ColourReading(lab, Covariance.same(0.3), tintwright.colour.Geometry.SPECULAR_INCLUDED,
-                FilmState.CURED, Optional.empty());
+        Reading reading = new ColourReading(
+                lab,
+                Covariance.same(0.3),
+                tintwright.colour.Geometry.SPECULAR_INCLUDED,
+                FilmState.CURED,
+                Optional.empty());
         List<UnknownCup.Contents> likely = UnknownCup.likely(KNOWN, reading, 80, WHITE);
         double chances = 0;
         for (UnknownCup.Contents contents : likely) {
@@ -322,7 +385,10 @@ class DosePlannerTest {
         assertTrue(chances > 0.5 && chances <= 1 + 1e-9, "chances " + chances);
         Lab found = KNOWN.colour(likely.get(0).parts(), Viewing.D65_10, tintwright.colour.Geometry.SPECULAR_INCLUDED);
         assertTrue(Ciede2000.between(found, lab) < 0.7, "explains " + Ciede2000.between(found, lab));
-        assertTrue(likely.stream().anyMatch(c -> c.parts().grams().keySet().equals(parts.grams().keySet())),
+        assertTrue(
+                likely.stream()
+                        .anyMatch(c ->
+                                c.parts().grams().keySet().equals(parts.grams().keySet())),
                 likely.toString());
     }
 }

@@ -66,8 +66,7 @@ public final class DemoGenerator {
         private final double gramsLeft;
         private final double pricePerKg;
 
-        Tub(String id, String title, PigmentFamily family, HiddenPigment inside, double gramsLeft,
-                double pricePerKg) {
+        Tub(String id, String title, PigmentFamily family, HiddenPigment inside, double gramsLeft, double pricePerKg) {
             this.id = id;
             this.title = title;
             this.family = family;
@@ -110,45 +109,84 @@ public final class DemoGenerator {
         List<Chip> chips = new ArrayList<>();
         chips.add(chip("harbour-white alone", Map.of(WHITE_ID, 50.0)));
         for (Tub tub : Tub.values()) {
-            tints.add(new Tint(tub.id, tub.title, tub.family, Tint.USUAL_LOADING_LIMIT, Tint.USUAL_DENSITY,
-                    Tint.USUAL_DROP_GRAMS, stock(tub.gramsLeft, tub.pricePerKg, LocalDate.of(2025, 9, 6), 24)));
+            tints.add(new Tint(
+                    tub.id,
+                    tub.title,
+                    tub.family,
+                    Tint.USUAL_LOADING_LIMIT,
+                    Tint.USUAL_DENSITY,
+                    Tint.USUAL_DROP_GRAMS,
+                    stock(tub.gramsLeft, tub.pricePerKg, LocalDate.of(2025, 9, 6), 24)));
             chips.add(chip(tub.id + " 0.3 %", grams(49.85, tub.id, 0.15)));
             chips.add(chip(tub.id + " 2 %", grams(49.0, tub.id, 1.0)));
         }
         Map<String, Double> cup = grams(61.4, "soot-black", 0.18);
         cup.put("bottle-green", 0.07);
-        Leftover leftover = new Leftover("cup-2025-4", "sea grey, last autumn", Parts.of(cup),
-                List.of(reading(bench.weighed(hidden(cup)), nm -> 1)), Optional.of(LocalDate.of(2025, 10, 11)));
-        return new Shelf("Demo shelf (invented)",
-                List.of(new Base(WHITE_ID, "Harbour white", Base.USUAL_DENSITY, false,
-                        stock(2400, 14, LocalDate.of(2026, 2, 2), 6))), tints,
-                List.of(new Paste("gel-paste", "gel paste", 0.7, Stock.UNKNOWN)), List.of(leftover), chips);
+        Leftover leftover = new Leftover(
+                "cup-2025-4",
+                "sea grey, last autumn",
+                Parts.of(cup),
+                List.of(reading(bench.weighed(hidden(cup)), nm -> 1)),
+                Optional.of(LocalDate.of(2025, 10, 11)));
+        return new Shelf(
+                "Demo shelf (invented)",
+                List.of(new Base(
+                        WHITE_ID,
+                        "Harbour white",
+                        Base.USUAL_DENSITY,
+                        false,
+                        stock(2400, 14, LocalDate.of(2026, 2, 2), 6))),
+                tints,
+                List.of(new Paste("gel-paste", "gel paste", 0.7, Stock.UNKNOWN)),
+                List.of(leftover),
+                chips);
     }
 
     private PlaceReadings portBow() {
-        return place("port bow", "a sea green, faded towards grey; washed, read behind the cleat (invented)",
-                Map.of(HiddenPigment.WHITE, 100.0, HiddenPigment.BLACK, 0.66, HiddenPigment.GREEN, 0.46,
-                        HiddenPigment.YELLOW_OXIDE, 0.8),
+        return place(
+                "port bow",
+                "a sea green, faded towards grey; washed, read behind the cleat (invented)",
+                Map.of(
+                        HiddenPigment.WHITE,
+                        100.0,
+                        HiddenPigment.BLACK,
+                        0.66,
+                        HiddenPigment.GREEN,
+                        0.46,
+                        HiddenPigment.YELLOW_OXIDE,
+                        0.8),
                 nm -> 1 + 0.004 * StrictMath.cos(2 * StrictMath.PI * (nm - 400) / 300));
     }
 
     private PlaceReadings sternQuarter() {
-        return place("stern quarter", "once ivory, yellowed in the sun; washed (invented)",
-                Map.of(HiddenPigment.WHITE, 100.0, HiddenPigment.YELLOW_OXIDE, 1.0, HiddenPigment.UMBER, 0.22,
-                        HiddenPigment.RED_OXIDE, 0.04),
+        return place(
+                "stern quarter",
+                "once ivory, yellowed in the sun; washed (invented)",
+                Map.of(
+                        HiddenPigment.WHITE,
+                        100.0,
+                        HiddenPigment.YELLOW_OXIDE,
+                        1.0,
+                        HiddenPigment.UMBER,
+                        0.22,
+                        HiddenPigment.RED_OXIDE,
+                        0.04),
                 nm -> 1 + 0.003 * StrictMath.sin(2 * StrictMath.PI * (nm - 400) / 300));
     }
 
     /** Weighed as 0.15 g of blue, but only 0.05 g went in. */
     private Chip contradictoryChip() {
         Map<String, Double> shown = grams(49.85, "ink-blue", 0.15);
-        return new Chip("ink-blue again", Parts.of(shown),
-                List.of(reading(hidden(grams(49.85, "ink-blue", 0.05)), nm -> 1)), Optional.of(CHIP_DAY),
+        return new Chip(
+                "ink-blue again",
+                Parts.of(shown),
+                List.of(reading(hidden(grams(49.85, "ink-blue", 0.05)), nm -> 1)),
+                Optional.of(CHIP_DAY),
                 "invented; weighed wrong on purpose");
     }
 
-    private PlaceReadings place(String name, String note, Map<HiddenPigment, Double> mix,
-            DoubleUnaryOperator weathering) {
+    private PlaceReadings place(
+            String name, String note, Map<HiddenPigment, Double> mix, DoubleUnaryOperator weathering) {
         List<Reading> readings = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
             readings.add(reading(mix, weathering));
@@ -157,16 +195,22 @@ public final class DemoGenerator {
     }
 
     private Chip chip(String id, Map<String, Double> shown) {
-        return new Chip(id, Parts.of(shown), List.of(reading(bench.weighed(hidden(shown)), nm -> 1)),
-                Optional.of(CHIP_DAY), "invented; drawn down until it hid");
+        return new Chip(
+                id,
+                Parts.of(shown),
+                List.of(reading(bench.weighed(hidden(shown)), nm -> 1)),
+                Optional.of(CHIP_DAY),
+                "invented; drawn down until it hid");
     }
 
     private Reading reading(Map<HiddenPigment, Double> mix, DoubleUnaryOperator weathering) {
         Map<HiddenPigment, Double> inOrder = new EnumMap<>(mix);
         double[] values = bench.read(HiddenBench.reflectance(inOrder), weathering);
-        return new SpectralReading(Spectrum.of(
-                new Grid(HiddenBench.FIRST_NM, HiddenBench.STEP_NM, HiddenBench.COUNT), values),
-                HiddenBench.NOISE, Geometry.SPECULAR_INCLUDED, FilmState.CURED);
+        return new SpectralReading(
+                Spectrum.of(new Grid(HiddenBench.FIRST_NM, HiddenBench.STEP_NM, HiddenBench.COUNT), values),
+                HiddenBench.NOISE,
+                Geometry.SPECULAR_INCLUDED,
+                FilmState.CURED);
     }
 
     private static Map<String, Double> grams(double white, String tint, double grams) {
@@ -183,7 +227,6 @@ public final class DemoGenerator {
     }
 
     private static Stock stock(double grams, double price, LocalDate opened, int months) {
-        return new Stock(OptionalDouble.of(grams), OptionalDouble.of(price), Optional.of(opened),
-                Optional.of(months));
+        return new Stock(OptionalDouble.of(grams), OptionalDouble.of(price), Optional.of(opened), Optional.of(months));
     }
 }

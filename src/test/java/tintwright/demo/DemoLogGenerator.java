@@ -48,8 +48,15 @@ public final class DemoLogGenerator {
     private static final String BLACK = "soot-black";
     private static final String GREEN = "bottle-green";
     private static final String YELLOW = "straw-yellow";
-    private static final Map<String, HiddenPigment> INSIDE = Map.of(WHITE, HiddenPigment.WHITE,
-            BLACK, HiddenPigment.BLACK, GREEN, HiddenPigment.GREEN, YELLOW, HiddenPigment.YELLOW_OXIDE);
+    private static final Map<String, HiddenPigment> INSIDE = Map.of(
+            WHITE,
+            HiddenPigment.WHITE,
+            BLACK,
+            HiddenPigment.BLACK,
+            GREEN,
+            HiddenPigment.GREEN,
+            YELLOW,
+            HiddenPigment.YELLOW_OXIDE);
 
     private final HiddenBench bench = new HiddenBench(20240420);
     private final Shelf shelf = Demo.shelf();
@@ -86,8 +93,14 @@ public final class DemoLogGenerator {
 
     private void tell(HandClock clock) {
         LocalDate first = dawns(clock, 2024, 4, 20);
-        boat = book.begin(new Page.Boat("Aldernese", "open boat, 7 m", Optional.of(1987),
-                "invented; sea green with ivory quarters, second owner", List.of())).entry().id();
+        boat = book.begin(new Page.Boat(
+                        "Aldernese",
+                        "open boat, 7 m",
+                        Optional.of(1987),
+                        "invented; sea green with ivory quarters, second owner",
+                        List.of()))
+                .entry()
+                .id();
         UUID bow = write(new Page.Place("port bow", "sunny side, faded towards grey", List.of()));
         UUID stern = write(new Page.Place("stern quarter", "ivory, yellowing under the rail", List.of()));
         write(new Page.Target(bow, first, three(hull(1.22, 1.16, 1.18)), "washed and wet-sanded in one corner"));
@@ -95,27 +108,68 @@ public final class DemoLogGenerator {
 
         LocalDate mixed = dawns(clock, 2024, 4, 27);
         Parts one = parts(58.2, 0.71, 0.68, 0.52);
-        UUID cup = write(new Page.Cup("bow 1", mixed, Optional.of(bow), one, ingredients(one), List.of(
-                weigh(WHITE, 40, "a third held back"), weigh(BLACK, 0.44, "value first"), weigh(GREEN, 0.5, ""),
-                weigh(YELLOW, 0.52, ""), weigh(BLACK, 0.27, "after the first chip"), weigh(GREEN, 0.18, ""),
-                weigh(WHITE, 18.2, "the rest")), List.of(cured(one)), "drops of green counted, not weighed, at the end"));
-        write(new Page.ChipMade(Optional.of(cup), new Chip("bow 1 chip", one, List.of(cured(one)),
-                Optional.of(mixed), "on a black and white card"), "two days at 16 C, tacky on the first evening"));
-        write(new Page.Filled(Optional.of(bow), Optional.of(cup), mixed, OptionalDouble.of(34), List.of(
-                "two gouges and a cleat hole", "catalyst by the data sheet at 16 C", "wax in the last coat",
-                "wet-sanded 320, 600, 1000, compound"), ""));
+        UUID cup = write(new Page.Cup(
+                "bow 1",
+                mixed,
+                Optional.of(bow),
+                one,
+                ingredients(one),
+                List.of(
+                        weigh(WHITE, 40, "a third held back"),
+                        weigh(BLACK, 0.44, "value first"),
+                        weigh(GREEN, 0.5, ""),
+                        weigh(YELLOW, 0.52, ""),
+                        weigh(BLACK, 0.27, "after the first chip"),
+                        weigh(GREEN, 0.18, ""),
+                        weigh(WHITE, 18.2, "the rest")),
+                List.of(cured(one)),
+                "drops of green counted, not weighed, at the end"));
+        write(new Page.ChipMade(
+                Optional.of(cup),
+                new Chip("bow 1 chip", one, List.of(cured(one)), Optional.of(mixed), "on a black and white card"),
+                "two days at 16 C, tacky on the first evening"));
+        write(new Page.Filled(
+                Optional.of(bow),
+                Optional.of(cup),
+                mixed,
+                OptionalDouble.of(34),
+                List.of(
+                        "two gouges and a cleat hole",
+                        "catalyst by the data sheet at 16 C",
+                        "wax in the last coat",
+                        "wet-sanded 320, 600, 1000, compound"),
+                ""));
         dawns(clock, 2024, 4, 30);
-        write(new Page.Verdict(cup, Page.Outcome.SEEN_FROM_A_METRE, LocalDate.of(2024, 4, 30),
+        write(new Page.Verdict(
+                cup,
+                Page.Outcome.SEEN_FROM_A_METRE,
+                LocalDate.of(2024, 4, 30),
                 "a touch green at noon, gone in the evening"));
 
         LocalDate corrected = dawns(clock, 2024, 5, 4);
         Parts two = parts(60.0, 0.73, 0.69, 0.71);
-        UUID second = write(new Page.Cup("bow 2", corrected, Optional.of(bow), two, ingredients(two), List.of(
-                weigh(WHITE, 42, "a third held back"), weigh(BLACK, 0.73, ""), weigh(GREEN, 0.69, ""),
-                weigh(YELLOW, 0.6, ""), weigh(YELLOW, 0.11, "after the chip"), weigh(WHITE, 18, "the rest")),
-                List.of(cured(two)), ""));
-        write(new Page.Filled(Optional.of(bow), Optional.of(second), corrected, OptionalDouble.of(21), List.of(
-                "the same places once more", "catalyst by the data sheet at 18 C", "wax in the last coat"), ""));
+        UUID second = write(new Page.Cup(
+                "bow 2",
+                corrected,
+                Optional.of(bow),
+                two,
+                ingredients(two),
+                List.of(
+                        weigh(WHITE, 42, "a third held back"),
+                        weigh(BLACK, 0.73, ""),
+                        weigh(GREEN, 0.69, ""),
+                        weigh(YELLOW, 0.6, ""),
+                        weigh(YELLOW, 0.11, "after the chip"),
+                        weigh(WHITE, 18, "the rest")),
+                List.of(cured(two)),
+                ""));
+        write(new Page.Filled(
+                Optional.of(bow),
+                Optional.of(second),
+                corrected,
+                OptionalDouble.of(21),
+                List.of("the same places once more", "catalyst by the data sheet at 18 C", "wax in the last coat"),
+                ""));
         dawns(clock, 2024, 5, 11);
         write(new Page.Verdict(second, Page.Outcome.INVISIBLE, LocalDate.of(2024, 5, 11), "not even at noon"));
 
@@ -126,8 +180,7 @@ public final class DemoLogGenerator {
 
         LocalDate now = dawns(clock, 2026, 3, 14);
         for (PlaceReadings place : Demo.places()) {
-            write(new Page.Target(place.place().equals("port bow") ? bow : stern, now, place.readings(),
-                    place.note()));
+            write(new Page.Target(place.place().equals("port bow") ? bow : stern, now, place.readings(), place.note()));
         }
     }
 
@@ -153,19 +206,36 @@ public final class DemoLogGenerator {
     }
 
     private List<Page.Ingredient> ingredients(Parts parts) {
-        return parts.grams().keySet().stream().map(id -> shelf.tint(id)
-                .map(tint -> new Page.Ingredient(id, tint.name(), "tint", tint.family().code()))
-                .orElseGet(() -> new Page.Ingredient(id, shelf.nameOf(id), "base", ""))).toList();
+        return parts.grams().keySet().stream()
+                .map(id -> shelf.tint(id)
+                        .map(tint -> new Page.Ingredient(
+                                id, tint.name(), "tint", tint.family().code()))
+                        .orElseGet(() -> new Page.Ingredient(id, shelf.nameOf(id), "base", "")))
+                .toList();
     }
 
     private static Map<HiddenPigment, Double> hull(double black, double green, double yellow) {
-        return Map.of(HiddenPigment.WHITE, 100.0, HiddenPigment.BLACK, black, HiddenPigment.GREEN, green,
-                HiddenPigment.YELLOW_OXIDE, yellow);
+        return Map.of(
+                HiddenPigment.WHITE,
+                100.0,
+                HiddenPigment.BLACK,
+                black,
+                HiddenPigment.GREEN,
+                green,
+                HiddenPigment.YELLOW_OXIDE,
+                yellow);
     }
 
     private static Map<HiddenPigment, Double> ivory() {
-        return Map.of(HiddenPigment.WHITE, 100.0, HiddenPigment.YELLOW_OXIDE, 0.82, HiddenPigment.UMBER, 0.5,
-                HiddenPigment.RED_OXIDE, 0.04);
+        return Map.of(
+                HiddenPigment.WHITE,
+                100.0,
+                HiddenPigment.YELLOW_OXIDE,
+                0.82,
+                HiddenPigment.UMBER,
+                0.5,
+                HiddenPigment.RED_OXIDE,
+                0.04);
     }
 
     private List<Reading> three(Map<HiddenPigment, Double> mix) {
@@ -185,8 +255,10 @@ public final class DemoLogGenerator {
 
     private Reading reading(Map<HiddenPigment, Double> mix, DoubleUnaryOperator weathered) {
         double[] values = bench.read(HiddenBench.reflectance(new EnumMap<>(mix)), weathered);
-        return new SpectralReading(Spectrum.of(
-                new Grid(HiddenBench.FIRST_NM, HiddenBench.STEP_NM, HiddenBench.COUNT), values),
-                HiddenBench.NOISE, Geometry.SPECULAR_INCLUDED, FilmState.CURED);
+        return new SpectralReading(
+                Spectrum.of(new Grid(HiddenBench.FIRST_NM, HiddenBench.STEP_NM, HiddenBench.COUNT), values),
+                HiddenBench.NOISE,
+                Geometry.SPECULAR_INCLUDED,
+                FilmState.CURED);
     }
 }

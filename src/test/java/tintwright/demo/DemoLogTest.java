@@ -18,7 +18,8 @@ class DemoLogTest {
     @Test
     void theFileIsWhatTheGeneratorMakes(@TempDir Path folder) throws Exception {
         DemoLogGenerator.write(folder);
-        assertEquals(Files.readString(folder.resolve("log/demo-0001.jsonl")),
+        assertEquals(
+                Files.readString(folder.resolve("log/demo-0001.jsonl")),
                 Files.readString(Path.of("swatches/log/demo-0001.jsonl")));
     }
 

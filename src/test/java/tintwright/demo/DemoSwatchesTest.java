@@ -20,8 +20,11 @@ class DemoSwatchesTest {
     @Test
     void theFilesAreWhatTheGeneratorMakes(@TempDir Path folder) throws Exception {
         DemoGenerator.write(folder);
-        for (String name : List.of("swatches/shelf.json", "swatches/aldernese/port-bow.json",
-                "swatches/aldernese/stern-quarter.json", "src/test/resources/tintwright/demo/contradictory-chip.json")) {
+        for (String name : List.of(
+                "swatches/shelf.json",
+                "swatches/aldernese/port-bow.json",
+                "swatches/aldernese/stern-quarter.json",
+                "src/test/resources/tintwright/demo/contradictory-chip.json")) {
             assertEquals(Files.readString(folder.resolve(name)), Files.readString(Path.of(name)), name);
         }
     }
@@ -32,7 +35,12 @@ class DemoSwatchesTest {
         assertEquals(1, shelf.bases().size());
         assertTrue(shelf.tints().size() >= 7);
         for (Tint tint : shelf.tints()) {
-            assertEquals(2, shelf.chips().stream().filter(c -> c.parts().grams(tint.id()) > 0).count(), tint.name());
+            assertEquals(
+                    2,
+                    shelf.chips().stream()
+                            .filter(c -> c.parts().grams(tint.id()) > 0)
+                            .count(),
+                    tint.name());
         }
         assertEquals(1, shelf.leftovers().size());
     }
@@ -48,9 +56,12 @@ class DemoSwatchesTest {
 
     @Test
     void alittleBlackTakesTheWhiteDownAsBlackDoes() {
-        Chip chip = Demo.shelf().chips().stream().filter(c -> c.id().equals("soot-black 0.3 %")).findFirst()
+        Chip chip = Demo.shelf().chips().stream()
+                .filter(c -> c.id().equals("soot-black 0.3 %"))
+                .findFirst()
                 .orElseThrow();
-        double lightness = chip.readings().get(0).colour(Viewing.D65_10).orElseThrow().lightness();
+        double lightness =
+                chip.readings().get(0).colour(Viewing.D65_10).orElseThrow().lightness();
         assertTrue(lightness > 74 && lightness < 81, "L* " + lightness);
     }
 

@@ -55,7 +55,11 @@ enum HiddenPigment {
     BLUE {
         @Override
         double absorption(double nm) {
-            return 0.3 + 34 * hill(nm, 617, 34) + 24 * hill(nm, 697, 32) + 17 * hill(nm, 566, 27) + 4.5 * below(nm, 402, 14);
+            return 0.3
+                    + 34 * hill(nm, 617, 34)
+                    + 24 * hill(nm, 697, 32)
+                    + 17 * hill(nm, 566, 27)
+                    + 4.5 * below(nm, 402, 14);
         }
 
         @Override

@@ -40,10 +40,25 @@ import tintwright.shelf.Knowledge;
 class WorkedCupTest {
     private static final Path PAGE = Path.of("docs/worked-cup.md");
     private static final Instant MORNING = Instant.parse("2026-05-31T08:00:00Z");
-    private static final Map<String, HiddenPigment> INSIDE = Map.of("harbour-white", HiddenPigment.WHITE,
-            "soot-black", HiddenPigment.BLACK, "brick-red", HiddenPigment.RED_OXIDE, "straw-yellow",
-            HiddenPigment.YELLOW_OXIDE, "ink-blue", HiddenPigment.BLUE, "bottle-green", HiddenPigment.GREEN, "bark-brown",
-            HiddenPigment.UMBER, "lemon-yellow", HiddenPigment.ORGANIC_YELLOW, "berry-red", HiddenPigment.ORGANIC_RED);
+    private static final Map<String, HiddenPigment> INSIDE = Map.of(
+            "harbour-white",
+            HiddenPigment.WHITE,
+            "soot-black",
+            HiddenPigment.BLACK,
+            "brick-red",
+            HiddenPigment.RED_OXIDE,
+            "straw-yellow",
+            HiddenPigment.YELLOW_OXIDE,
+            "ink-blue",
+            HiddenPigment.BLUE,
+            "bottle-green",
+            HiddenPigment.GREEN,
+            "bark-brown",
+            HiddenPigment.UMBER,
+            "lemon-yellow",
+            HiddenPigment.ORGANIC_YELLOW,
+            "berry-red",
+            HiddenPigment.ORGANIC_RED);
 
     private final StringBuilder page = new StringBuilder();
     private final HiddenBench bench = new HiddenBench(531);
@@ -55,16 +70,19 @@ class WorkedCupTest {
     void thePageSaysWhatTheProgramSays() throws Exception {
         cup = CupBench.start(Knowledge.of(Demo.shelf()), "bow 1", Demo.places().get(0), 100, 0.01, Optional.empty());
         say("# A cup, from the first dose to too dark and back\n");
-        say("Everything here is invented: the boat Aldernese, its shelf and what was read (see `swatches/`). Words in"
-                + " quotes and all numbers are the program's own; `WorkedCupTest` works every one of them out again.\n");
+        say(
+                "Everything here is invented: the boat Aldernese, its shelf and what was read (see `swatches/`). Words in"
+                        + " quotes and all numbers are the program's own; `WorkedCupTest` works every one of them out again.\n");
         say("The port bow reads " + lab(cup.hull()) + ". Wanted: 100 g, on a scale that shows 0.01 g.\n");
 
         say("## White, and white held back\n");
         quote(cup.planWords());
         Plan.Start start = (Plan.Start) cup.plan();
         cup = cup.asPlanned(next());
-        say("So " + grams(start.white()) + " goes into the cup and " + grams(start.reserve()) + " stays in a closed pot: "
-                + Math.round(100 * start.reserve() / (start.white() + start.reserve())) + " % of all the white. The surface"
+        say("So " + grams(start.white()) + " goes into the cup and " + grams(start.reserve())
+                + " stays in a closed pot: "
+                + Math.round(100 * start.reserve() / (start.white() + start.reserve()))
+                + " % of all the white. The surface"
                 + " of the depth gauge stands at L* " + one(cup.depth().white()) + ", the hull's mark at L* "
                 + one(cup.depth().hull()) + ".\n");
 
@@ -74,8 +92,8 @@ class WorkedCupTest {
         Dose black = doses.doses().get(0);
         assertEquals("soot-black", black.part(), "value first");
         double slipped = Math.round(6 * black.grams() * 100) / 100.0;
-        say("The lid of the black gives way: " + grams(slipped) + " is in before the hand stops. What happened is what is"
-                + " written, then the others as advised.\n");
+        say("The lid of the black gives way: " + grams(slipped)
+                + " is in before the hand stops. What happened is what is" + " written, then the others as advised.\n");
         cup = done(cup.weigh(next(), black.part(), slipped));
         for (Dose dose : doses.doses().subList(1, doses.doses().size())) {
             cup = done(cup.add(next(), dose.deed()));
@@ -90,7 +108,8 @@ class WorkedCupTest {
         assertTrue(cup.depth().cup().orElseThrow() < cup.depth().hull() - 2, "too dark");
 
         say("## The ways back\n");
-        say("| way | final mass | white | beyond the reserve | expected | nine times in ten |\n|---|---|---|---|---|---|");
+        say(
+                "| way | final mass | white | beyond the reserve | expected | nine times in ten |\n|---|---|---|---|---|---|");
         Way.Split chosen = null;
         for (Way way : cup.ways()) {
             say("| " + kind(way) + " | " + grams(way.finalMass()) + " | " + grams(way.white()) + " | "
@@ -123,8 +142,10 @@ class WorkedCupTest {
         double miss = Ciede2000.between(truth(), cup.hull());
         say("## What nobody at the bench can know\n");
         say("The hidden pigments say what is really in range: the cup is " + two(miss)
-                + " (CIEDE2000) from the hull as read, at " + grams(cup.state().mass()) + ", with " + grams(cup.state().reserve())
-                + " of white still in the pot and " + grams(cup.state().aside().get(0).parts().total())
+                + " (CIEDE2000) from the hull as read, at " + grams(cup.state().mass()) + ", with "
+                + grams(cup.state().reserve())
+                + " of white still in the pot and "
+                + grams(cup.state().aside().get(0).parts().total())
                 + " of dark mix kept as \"" + cup.state().aside().get(0).name() + "\".\n");
         assertTrue(miss < 1.0, "back in range: " + miss);
 
@@ -133,7 +154,8 @@ class WorkedCupTest {
         CupBench other = cup.correct(slip.id(), black.grams(), next());
         say("Had the slip been a slip of the pen, `cup fix --entry " + slip.id() + " --grams "
                 + two(black.grams()) + "` would put it right, and everything after it follows: the cup would then hold "
-                + String.format(Locale.ROOT, "%.3f", other.state().grams().get("soot-black")) + " g of black instead of "
+                + String.format(Locale.ROOT, "%.3f", other.state().grams().get("soot-black"))
+                + " g of black instead of "
                 + String.format(Locale.ROOT, "%.3f", cup.state().grams().get("soot-black"))
                 + " g, and undoing that brings the slip back.");
         assertEquals(cup.state(), other.undo(next()).orElseThrow().state());
@@ -154,7 +176,8 @@ class WorkedCupTest {
 
     private CupBench read(Reading chip) {
         CupBench.Learned learned = cup.read(next(), chip, Optional.empty());
-        return learned instanceof CupBench.Learned.Done ? learned.bench()
+        return learned instanceof CupBench.Learned.Done
+                ? learned.bench()
                 : cup.readAnyway(next(), chip, Optional.empty());
     }
 
@@ -171,8 +194,8 @@ class WorkedCupTest {
     /** A chip as the instrument of the invented world reads it. */
     private Reading chip() {
         double[] read = bench.read(hidden(), nm -> 1);
-        return new SpectralReading(Spectrum.of(Grid.INSIDE, read), HiddenBench.NOISE, Geometry.SPECULAR_INCLUDED,
-                FilmState.CURED);
+        return new SpectralReading(
+                Spectrum.of(Grid.INSIDE, read), HiddenBench.NOISE, Geometry.SPECULAR_INCLUDED, FilmState.CURED);
     }
 
     private void say(String line) {
@@ -196,14 +219,16 @@ class WorkedCupTest {
         written = standing.size();
         Map<String, Double> in = new LinkedHashMap<>(cup.state().grams());
         List<String> parts = new ArrayList<>();
-        in.forEach((id, grams) -> parts.add(String.format(Locale.ROOT, "%.3f g %s", grams, cup.shelf().nameOf(id))));
-        say("\nIn the cup: " + String.join(", ", parts) + "; " + grams(cup.state().mass()) + " in all, "
-                + grams(cup.state().reserve()) + " of white held back.\n");
+        in.forEach((id, grams) -> parts.add(
+                String.format(Locale.ROOT, "%.3f g %s", grams, cup.shelf().nameOf(id))));
+        say("\nIn the cup: " + String.join(", ", parts) + "; "
+                + grams(cup.state().mass()) + " in all, " + grams(cup.state().reserve()) + " of white held back.\n");
     }
 
     private static String kind(Way way) {
-        return way instanceof Way.StopHere ? "stop here" : way instanceof Way.Climb ? "climb"
-                : way instanceof Way.Split ? "split" : "fresh";
+        return way instanceof Way.StopHere
+                ? "stop here"
+                : way instanceof Way.Climb ? "climb" : way instanceof Way.Split ? "split" : "fresh";
     }
 
     private static String lab(Reading reading) {

@@ -27,8 +27,12 @@ class CupFileTest {
     private static final Instant NOW = Instant.parse("2026-05-31T09:12:00Z");
 
     private static ColourReading photo(double l) {
-        return new ColourReading(new Lab(l, -2, 5, Viewing.D65_10), Covariance.same(0.4), Geometry.SPECULAR_EXCLUDED,
-                FilmState.WET, Optional.of(new ColourReading.PhotoBias("bow-2", Covariance.same(1.5))));
+        return new ColourReading(
+                new Lab(l, -2, 5, Viewing.D65_10),
+                Covariance.same(0.4),
+                Geometry.SPECULAR_EXCLUDED,
+                FilmState.WET,
+                Optional.of(new ColourReading.PhotoBias("bow-2", Covariance.same(1.5))));
     }
 
     private static Cup everyDeed() {
@@ -42,7 +46,8 @@ class CupFileTest {
                 .add(NOW, new Deed.SetAside(12.5, "bow, dark"))
                 .add(NOW, new Deed.Found(Parts.of(Map.of("harbour-white", 50.0)), 0.3))
                 .add(NOW, new Deed.Corrected("e1", new Deed.Weighed("harbour-white", 46, 0.01)))
-                .undo(NOW).redo(NOW);
+                .undo(NOW)
+                .redo(NOW);
     }
 
     @Test
@@ -59,26 +64,29 @@ class CupFileTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '~', value = {
-        "\"formatVersion\": 1 | \"formatVersion\": 2 | newer Tintwright",
-        "\"base\": \"harbour-white\", | | has no base",
-        "\"oneIn\": 20 | \"oneIn\": 1 | 1 in 2 to 1 in 1000",
-        "\"grams\": 1.62 | \"grams\": -1.62 | above 0",
-        "\"undone\": \"e9\" | \"undone\": \"e99\" | not written before it",
-        "\"at\": \"2026-05-31T09:12:00Z\" | \"at\": \"yesterday\" | must be a moment",
-        "\"held\": 32 | \"hold\": 32 | no such field",
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            value = {
+                "\"formatVersion\": 1 | \"formatVersion\": 2 | newer Tintwright",
+                "\"base\": \"harbour-white\", | | has no base",
+                "\"oneIn\": 20 | \"oneIn\": 1 | 1 in 2 to 1 in 1000",
+                "\"grams\": 1.62 | \"grams\": -1.62 | above 0",
+                "\"undone\": \"e9\" | \"undone\": \"e99\" | not written before it",
+                "\"at\": \"2026-05-31T09:12:00Z\" | \"at\": \"yesterday\" | must be a moment",
+                "\"held\": 32 | \"hold\": 32 | no such field",
+            })
     void whatCannotBeIsRefusedWithItsPlaceAndLeftAsItWas(String from, String to, String says, @TempDir Path folder)
             throws Exception {
         Path file = folder.resolve("bow.json");
         String good = CupFile.text(everyDeed());
         assertTrue(good.contains(from), from);
-        String bad = good.replaceFirst(java.util.regex.Pattern.quote(from),
-                java.util.regex.Matcher.quoteReplacement(to == null ? "" : to));
+        String bad = good.replaceFirst(
+                java.util.regex.Pattern.quote(from), java.util.regex.Matcher.quoteReplacement(to == null ? "" : to));
         Files.writeString(file, bad);
         FileProblem problem = assertThrows(FileProblem.class, () -> CupFile.read(file));
-        assertTrue(problem.getMessage().contains(says) && problem.getMessage().contains("bow.json"),
-                problem.getMessage());
+        assertTrue(
+                problem.getMessage().contains(says) && problem.getMessage().contains("bow.json"), problem.getMessage());
         assertEquals(bad, Files.readString(file));
     }
 }

@@ -18,8 +18,8 @@ import tintwright.reading.FilmState;
 
 /** Whatever happens to a file on its way: it is read, or refused in one sentence that begins with its name. */
 class DamagedFilesTest {
-    private static final Conditions SAID = new Conditions(Optional.of(Viewing.D65_10),
-            Optional.of(Geometry.SPECULAR_INCLUDED), FilmState.CURED, 0.002, 0.3);
+    private static final Conditions SAID = new Conditions(
+            Optional.of(Viewing.D65_10), Optional.of(Geometry.SPECULAR_INCLUDED), FilmState.CURED, 0.002, 0.3);
     private static final String STRIKING = "{}[]\",:;<>&-+.0159eE\n\r\t #%\0\uFEFF\u00e9\u2028";
 
     private interface Reader {
@@ -27,16 +27,25 @@ class DamagedFilesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"swatches/shelf.json, 1", "swatches/aldernese/port-bow.json, 2",
+    @CsvSource({
+        "swatches/shelf.json, 1",
+        "swatches/aldernese/port-bow.json, 2",
         "src/test/resources/tintwright/demo/contradictory-chip.json, 3",
-        "src/test/resources/tintwright/files/percent.csv, 4", "src/test/resources/tintwright/files/colours.csv, 5",
-        "src/test/resources/tintwright/files/pairs.txt, 6", "src/test/resources/tintwright/files/lab.txt, 7",
-        "src/test/resources/tintwright/files/exchange.cxf, 8"})
+        "src/test/resources/tintwright/files/percent.csv, 4",
+        "src/test/resources/tintwright/files/colours.csv, 5",
+        "src/test/resources/tintwright/files/pairs.txt, 6",
+        "src/test/resources/tintwright/files/lab.txt, 7",
+        "src/test/resources/tintwright/files/exchange.cxf, 8"
+    })
     void isReadOrRefusedInOneSentence(String name, long seed, @TempDir Path folder) throws Exception {
         byte[] good = Files.readAllBytes(Path.of(name));
-        Reader reader = name.endsWith("shelf.json") ? ShelfFile::read : name.endsWith("bow.json") ? TargetFile::read
-                : name.endsWith(".json") ? file -> ChipsFile.read(file, SAID)
-                : file -> InstrumentFile.read(file, SAID);
+        Reader reader = name.endsWith("shelf.json")
+                ? ShelfFile::read
+                : name.endsWith("bow.json")
+                        ? TargetFile::read
+                        : name.endsWith(".json")
+                                ? file -> ChipsFile.read(file, SAID)
+                                : file -> InstrumentFile.read(file, SAID);
         Random chance = new Random(seed);
         Path file = folder.resolve("damaged");
         int refused = 0;

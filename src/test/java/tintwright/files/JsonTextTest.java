@@ -18,7 +18,8 @@ class JsonTextTest {
         tree.put("spectrum", Collections.nCopies(40, 0.125));
         tree.put("long", List.of("a".repeat(60), "b".repeat(60)));
         tree.put("none", null);
-        assertEquals("""
+        assertEquals(
+                """
                 {
                   "name": "Sky \\"7\\"\\n",
                   "parts": {"white": 50},

@@ -24,8 +24,9 @@ class MarksFileTest {
     Path folder;
 
     private static String message(String text) {
-        return assertThrows(FileProblem.class,
-                () -> MarksFile.from(JsonPlace.parse("bow.marks.json", text), Path.of("."))).getMessage();
+        return assertThrows(
+                        FileProblem.class, () -> MarksFile.from(JsonPlace.parse("bow.marks.json", text), Path.of(".")))
+                .getMessage();
     }
 
     @Test
@@ -60,27 +61,32 @@ class MarksFileTest {
                   {"name": "g", "spectrum": {"firstNm": 400, "stepNm": 20, "values":
                    [0.2,0.2,0.2,0.2,0.2,0.2,0.2,0.2,0.2,0.2,0.2,0.2,0.2,0.2,0.2,0.2]}}]}""");
         Path file = folder.resolve("m.json");
-        Files.writeString(file, START + "\"cards\": [{\"card\": \"mine.json\","
-                + " \"corners\": [[0, 0], [20, 0], [20, 10], [0, 10]]}]}");
+        Files.writeString(
+                file,
+                START + "\"cards\": [{\"card\": \"mine.json\","
+                        + " \"corners\": [[0, 0], [20, 0], [20, 10], [0, 10]]}]}");
         ReferenceCard card = MarksFile.read(file).cards().get(0).card();
         assertEquals("mine", card.name());
         assertTrue(card.patches().get(1).reflectance().isPresent());
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "\"cards\": [{\"card\": \"deck-24\", \"corners\": [[0,0],[10,10],[10,0],[0,10]]}]} | cards[0].corners | crossed",
-        "\"cards\": [{\"card\": \"deck-24\", \"corners\": [[0,0],[10,0],[10,10]]}]} | cards[0].corners | four corners",
-        "\"cards\": [{\"card\": \"deck-25\", \"corners\": []}]} | cards[0].card | travels with the program",
-        "\"cards\": [{\"card\": \"gone.json\", \"corners\": []}]} | gone.json | not there",
-        "\"cards\": [{\"card\": \"grey-six\", \"centres\": [[0,0],[1,0],[1,1],[0,1]]}]} | cards[0].centres | outer corners",
-        "\"spots\": [{\"name\": \"bow\", \"at\": [3], \"radius\": 4}]} | spots[0].at | two numbers",
-        "\"spots\": [{\"name\": \"bow\", \"at\": [3, 4], \"radius\": 0}]} | spots[0] | above 0",
-        "\"spots\": [{\"name\": \"a\", \"at\": [3, 4], \"radius\": 5}, {\"name\": \"a\", \"at\": [3, 9],"
-                + " \"radius\": 5}]} | m | two spots",
-        "\"chips\": [{\"name\": \"c\", \"at\": [3, 4], \"radius\": 5}]} | chips[0] | parts",
-        "\"known\": [{\"name\": \"w\", \"lab\": [90, 0, 0], \"at\": [3, 4], \"radius\": 5}]} | known[0] | which light",
-        "\"dots\": []} | dots | no such field"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"cards\": [{\"card\": \"deck-24\", \"corners\": [[0,0],[10,10],[10,0],[0,10]]}]} | cards[0].corners | crossed",
+                "\"cards\": [{\"card\": \"deck-24\", \"corners\": [[0,0],[10,0],[10,10]]}]} | cards[0].corners | four corners",
+                "\"cards\": [{\"card\": \"deck-25\", \"corners\": []}]} | cards[0].card | travels with the program",
+                "\"cards\": [{\"card\": \"gone.json\", \"corners\": []}]} | gone.json | not there",
+                "\"cards\": [{\"card\": \"grey-six\", \"centres\": [[0,0],[1,0],[1,1],[0,1]]}]} | cards[0].centres | outer corners",
+                "\"spots\": [{\"name\": \"bow\", \"at\": [3], \"radius\": 4}]} | spots[0].at | two numbers",
+                "\"spots\": [{\"name\": \"bow\", \"at\": [3, 4], \"radius\": 0}]} | spots[0] | above 0",
+                "\"spots\": [{\"name\": \"a\", \"at\": [3, 4], \"radius\": 5}, {\"name\": \"a\", \"at\": [3, 9],"
+                        + " \"radius\": 5}]} | m | two spots",
+                "\"chips\": [{\"name\": \"c\", \"at\": [3, 4], \"radius\": 5}]} | chips[0] | parts",
+                "\"known\": [{\"name\": \"w\", \"lab\": [90, 0, 0], \"at\": [3, 4], \"radius\": 5}]} | known[0] | which light",
+                "\"dots\": []} | dots | no such field"
+            })
     void saysWhereAndWhatIsWrong(String rest, String where, String what) {
         String message = message(START + rest);
         assertTrue(message.contains(where) && message.contains(what), message);
@@ -103,11 +109,12 @@ class MarksFileTest {
     void aCardWithMissingColoursIsRefusedWithItsPlace() {
         String start = "{\"formatVersion\": 1, \"kind\": \"card\", \"rows\": 1, \"columns\": 2, \"light\": \"D50\","
                 + " \"observer\": 2, \"patches\": [{\"name\": \"w\", \"lab\": [95, 0, 1]}";
-        String few = assertThrows(FileProblem.class,
-                () -> CardFile.from(JsonPlace.parse("c", start + "]}"))).getMessage();
+        String few = assertThrows(FileProblem.class, () -> CardFile.from(JsonPlace.parse("c", start + "]}")))
+                .getMessage();
         assertTrue(few.contains("needs 2 colours") && few.contains("there are 1"), few);
-        String bare = assertThrows(FileProblem.class,
-                () -> CardFile.from(JsonPlace.parse("c", start + ", {\"name\": \"k\"}]}"))).getMessage();
+        String bare = assertThrows(
+                        FileProblem.class, () -> CardFile.from(JsonPlace.parse("c", start + ", {\"name\": \"k\"}]}")))
+                .getMessage();
         assertTrue(bare.contains("patches[1]") && bare.contains("no colour"), bare);
     }
 }

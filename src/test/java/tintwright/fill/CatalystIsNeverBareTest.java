@@ -1,9 +1,9 @@
 package tintwright.fill;
 
 import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
-import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -21,11 +21,14 @@ import com.tngtech.archunit.lang.EvaluationResult;
 class CatalystIsNeverBareTest {
     @ArchTest
     static void onlyTheWordsOfADoseAreShown(JavaClasses classes) {
-        EvaluationResult result = noClasses().that().resideOutsideOfPackages("tintwright.fill", "tintwright.files")
-                .should().callMethodWhere(target(owner(type(CatalystDose.class)))
-                        .and(target(nameMatching("grams|ml|drops|share"))))
-                .orShould().callMethodWhere(target(owner(type(CatalystShare.class)))
-                        .and(target(nameMatching("percent"))))
+        EvaluationResult result = noClasses()
+                .that()
+                .resideOutsideOfPackages("tintwright.fill", "tintwright.files")
+                .should()
+                .callMethodWhere(
+                        target(owner(type(CatalystDose.class))).and(target(nameMatching("grams|ml|drops|share"))))
+                .orShould()
+                .callMethodWhere(target(owner(type(CatalystShare.class))).and(target(nameMatching("percent"))))
                 .evaluate(classes);
         assertEquals("", String.join("\n", result.getFailureReport().getDetails()));
     }

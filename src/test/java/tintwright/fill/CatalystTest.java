@@ -24,8 +24,11 @@ class CatalystTest {
     void noShareExistsOutsideTheLimit(double percent) {
         for (Basis basis : Basis.values()) {
             String message = refused(() -> new CatalystShare(percent, basis));
-            assertTrue(message.contains("1.2 to 3 %") && message.contains(basis.words())
-                    && message.contains(CatalystShare.CAUTION), message);
+            assertTrue(
+                    message.contains("1.2 to 3 %")
+                            && message.contains(basis.words())
+                            && message.contains(CatalystShare.CAUTION),
+                    message);
         }
     }
 
@@ -78,8 +81,12 @@ class CatalystTest {
     void aDoseAlwaysNamesItsBasisItsLimitAndTheCaution() {
         for (Basis basis : Basis.values()) {
             CatalystDose dose = CatalystDose.of(new CatalystShare(1.8, basis), ONE_TO_ONE, 30, Densities.USUAL, 20);
-            for (String words : List.of(dose.words(UnitSystem.METRIC), dose.words(UnitSystem.US), dose.toString(),
-                    dose.share().toString(), dose.share().words())) {
+            for (String words : List.of(
+                    dose.words(UnitSystem.METRIC),
+                    dose.words(UnitSystem.US),
+                    dose.toString(),
+                    dose.share().toString(),
+                    dose.share().words())) {
                 assertTrue(words.contains(basis.words()), words);
                 assertTrue(words.contains("limit 1.2 to 3 %"), words);
                 assertTrue(words.contains(CatalystShare.CAUTION), words);
@@ -100,12 +107,14 @@ class CatalystTest {
     void theColderTheMoreCatalystAndTheMoreTime() {
         for (double celsius = 10; celsius < 34.5; celsius += 0.5) {
             double warmer = celsius + 0.5;
-            assertTrue(GeneralCatalyst.shareAt(celsius).percent() > GeneralCatalyst.shareAt(warmer).percent());
+            assertTrue(GeneralCatalyst.shareAt(celsius).percent()
+                    > GeneralCatalyst.shareAt(warmer).percent());
             WorkingTime cold = GeneralCatalyst.timeAt(celsius, 1.8);
             WorkingTime warm = GeneralCatalyst.timeAt(warmer, 1.8);
             assertTrue(cold.leastMinutes() > warm.leastMinutes() && cold.mostMinutes() > warm.mostMinutes());
         }
-        assertTrue(GeneralCatalyst.timeAt(20, 1.5).leastMinutes() > GeneralCatalyst.timeAt(20, 2).leastMinutes());
+        assertTrue(GeneralCatalyst.timeAt(20, 1.5).leastMinutes()
+                > GeneralCatalyst.timeAt(20, 2).leastMinutes());
     }
 
     /** Ten degrees away the weaker rule doubles or halves the time once, the stronger twice. */
@@ -140,8 +149,8 @@ class CatalystTest {
         return new CatalystTable.Row(celsius, new CatalystShare(percent, basis), new WorkingTime(least, most));
     }
 
-    private static final CatalystTable OWN = new CatalystTable("Harbour white base", List.of(
-            row(25, 1.5, Basis.MASS, 12, 18), row(15, 2.5, Basis.MASS, 30, 50)));
+    private static final CatalystTable OWN = new CatalystTable(
+            "Harbour white base", List.of(row(25, 1.5, Basis.MASS, 12, 18), row(15, 2.5, Basis.MASS, 30, 50)));
 
     @Test
     void theOwnTableIsReadAlongTheLineBetweenItsRows() {
@@ -164,10 +173,12 @@ class CatalystTest {
     @Test
     void aTableThatContradictsItselfIsRefused() {
         assertTrue(refused(() -> new CatalystTable("X base", List.of())).contains("at least one row"));
-        assertTrue(refused(() -> new CatalystTable("X base", List.of(row(20, 2, Basis.MASS, 9, 9),
-                row(20, 1.8, Basis.MASS, 9, 9)))).contains("two rows for 20 °C"));
-        assertTrue(refused(() -> new CatalystTable("X base", List.of(row(20, 2, Basis.MASS, 9, 9),
-                row(25, 1.8, Basis.VOLUME, 9, 9)))).contains("by mass with percent by volume"));
+        assertTrue(refused(() -> new CatalystTable(
+                        "X base", List.of(row(20, 2, Basis.MASS, 9, 9), row(20, 1.8, Basis.MASS, 9, 9))))
+                .contains("two rows for 20 °C"));
+        assertTrue(refused(() -> new CatalystTable(
+                        "X base", List.of(row(20, 2, Basis.MASS, 9, 9), row(25, 1.8, Basis.VOLUME, 9, 9))))
+                .contains("by mass with percent by volume"));
         assertTrue(refused(() -> new WorkingTime(20, 10)).contains("must not be below the shortest"));
     }
 

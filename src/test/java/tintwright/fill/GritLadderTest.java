@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import tintwright.fill.GritLadder.Surface;
 
@@ -22,7 +22,9 @@ class GritLadderTest {
     }
 
     private static List<Integer> grits(Surface surface) {
-        return GritLadder.from(surface).steps().stream().map(GritLadder.Step::grit).toList();
+        return GritLadder.from(surface).steps().stream()
+                .map(GritLadder.Step::grit)
+                .toList();
     }
 
     @Test
@@ -49,7 +51,8 @@ class GritLadderTest {
             assertTrue(ladder.takesMostMm() < before, surface.words());
             before = ladder.takesMostMm();
         }
-        assertTrue(GritLadder.from(Surface.PROUD).takesMostMm() < Published.LEAST_FILM_MM.low(),
+        assertTrue(
+                GritLadder.from(Surface.PROUD).takesMostMm() < Published.LEAST_FILM_MM.low(),
                 "one careful ladder must not eat a whole thin gel coat");
     }
 
@@ -57,14 +60,31 @@ class GritLadderTest {
     void warnsWhenLittleOldGelCoatWouldBeLeft() {
         assertTrue(oldFilm(0.35).contains(Warning.Kind.OLD_FILM_THIN));
         assertFalse(oldFilm(0.6).contains(Warning.Kind.OLD_FILM_THIN));
-        assertTrue(FillPlanner.plan(Jobs.job(Jobs.ALL, Jobs.UNWAXED, Jobs.MILD, new CatalystChoice.General(),
-                Allowances.USUAL, Optional.empty(), OptionalDouble.empty())).warnings().stream()
+        assertTrue(FillPlanner.plan(Jobs.job(
+                        Jobs.ALL,
+                        Jobs.UNWAXED,
+                        Jobs.MILD,
+                        new CatalystChoice.General(),
+                        Allowances.USUAL,
+                        Optional.empty(),
+                        OptionalDouble.empty()))
+                .warnings()
+                .stream()
                 .anyMatch(w -> w.kind() == Warning.Kind.OLD_FILM_UNKNOWN));
     }
 
     private static List<Warning.Kind> oldFilm(double mm) {
-        return FillPlanner.plan(Jobs.job(Jobs.ALL, Jobs.UNWAXED, Jobs.MILD, new CatalystChoice.General(),
-                Allowances.USUAL, Optional.empty(), OptionalDouble.of(mm))).warnings().stream().map(Warning::kind)
+        return FillPlanner.plan(Jobs.job(
+                        Jobs.ALL,
+                        Jobs.UNWAXED,
+                        Jobs.MILD,
+                        new CatalystChoice.General(),
+                        Allowances.USUAL,
+                        Optional.empty(),
+                        OptionalDouble.of(mm)))
+                .warnings()
+                .stream()
+                .map(Warning::kind)
                 .toList();
     }
 
@@ -72,24 +92,29 @@ class GritLadderTest {
     void readsASurfaceByName() {
         assertEquals(Surface.NEARLY_LEVEL, Surface.named("nearly level"));
         assertEquals(Surface.DULL, Surface.named("DULL"));
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> Surface.named("shiny")).getMessage()
+        assertTrue(assertThrows(IllegalArgumentException.class, () -> Surface.named("shiny"))
+                .getMessage()
                 .contains("proud, nearly level, sprayed, scratched, dull"));
     }
 
     @Test
     void aSprayedFilmIsNeverStartedCoarse() {
-        assertEquals(List.of(400, 600, 800, 1000, 0), FillPlanner.plan(Jobs.all()).finish().sandings().get(1).ladder()
-                .steps().stream().map(GritLadder.Step::grit).toList());
-        assertEquals(1, FillPlanner.plan(Jobs.of(Jobs.SPRAY)).finish().sandings().size());
+        assertEquals(
+                List.of(400, 600, 800, 1000, 0),
+                FillPlanner.plan(Jobs.all()).finish().sandings().get(1).ladder().steps().stream()
+                        .map(GritLadder.Step::grit)
+                        .toList());
+        assertEquals(
+                1, FillPlanner.plan(Jobs.of(Jobs.SPRAY)).finish().sandings().size());
     }
 
     @Test
     void aFilmSprayedToHideStillHidesAfterSanding() {
-        FillPlan plan = FillPlanner.plan(Jobs.of(new RepairLine("patch", SprayArea.toHide(100, 100,
-                Jobs.UNWAXED.hidingFilmMm().getAsDouble()), Lie.VERTICAL, 1)));
+        FillPlan plan = FillPlanner.plan(Jobs.of(new RepairLine(
+                "patch", SprayArea.toHide(100, 100, Jobs.UNWAXED.hidingFilmMm().getAsDouble()), Lie.VERTICAL, 1)));
         assertFalse(plan.warnings().stream().anyMatch(w -> w.kind() == Warning.Kind.SHOWS_THROUGH));
-        FillPlan bare = FillPlanner.plan(Jobs.of(new RepairLine("patch", new SprayArea(100, 100,
-                Jobs.UNWAXED.hidingFilmMm().getAsDouble()), Lie.VERTICAL, 1)));
+        FillPlan bare = FillPlanner.plan(Jobs.of(new RepairLine(
+                "patch", new SprayArea(100, 100, Jobs.UNWAXED.hidingFilmMm().getAsDouble()), Lie.VERTICAL, 1)));
         assertTrue(bare.warnings().stream().anyMatch(w -> w.kind() == Warning.Kind.SHOWS_THROUGH));
     }
 

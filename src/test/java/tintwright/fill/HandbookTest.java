@@ -15,8 +15,10 @@ class HandbookTest {
 
     /** The figures of one row: topic, words that stand in its condition, and its one or two numbers. */
     private static double[] published(String topic, String condition) {
-        String value = Reference.rows(FILE).stream().filter(r -> r[0].equals(topic) && r[3].contains(condition))
-                .findFirst().orElseThrow(() -> new AssertionError("no row " + topic + ", " + condition))[1];
+        String value = Reference.rows(FILE).stream()
+                .filter(r -> r[0].equals(topic) && r[3].contains(condition))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no row " + topic + ", " + condition))[1];
         Matcher number = Pattern.compile("\\d+(?:\\.\\d+)?").matcher(value);
         assertTrue(number.find(), value);
         double low = Double.parseDouble(number.group());
@@ -58,7 +60,9 @@ class HandbookTest {
 
     @Test
     void temperature() {
-        String value = Reference.rows(FILE).stream().filter(r -> r[0].equals("working temperature")).findFirst()
+        String value = Reference.rows(FILE).stream()
+                .filter(r -> r[0].equals("working temperature"))
+                .findFirst()
                 .orElseThrow()[1];
         Matcher m = Pattern.compile("(\\d+)-(\\d+) \\(optimum (\\d+)-(\\d+)\\)").matcher(value);
         assertTrue(m.find(), value);
@@ -82,7 +86,9 @@ class HandbookTest {
     @Test
     void waxAndStyrene() {
         double[] ounces = Reference.rows(FILE).stream()
-                .filter(r -> r[0].startsWith("wax") && r[1].equals("2-4")).findFirst().map(r -> new double[] {2, 4})
+                .filter(r -> r[0].startsWith("wax") && r[1].equals("2-4"))
+                .findFirst()
+                .map(r -> new double[] {2, 4})
                 .orElseThrow();
         // A US gallon holds 128 US fluid ounces.
         assertEquals(ounces[0] / 128 * 100, Published.WAX_RANGE.low(), 1e-9);

@@ -8,24 +8,35 @@ import java.util.OptionalDouble;
 final class Jobs {
     static final Materials UNWAXED = new Materials(new Densities(1.3, 1.1, 1.1, 0.91), false, OptionalDouble.of(0.35));
     static final Conditions MILD = new Conditions(22, OptionalDouble.of(60));
-    static final RepairLine HOLES = new RepairLine("cleat holes",
-            new CountersunkHole(5, 10, 2.5, 8, 3), Lie.FACING_UP, 24);
+    static final RepairLine HOLES =
+            new RepairLine("cleat holes", new CountersunkHole(5, 10, 2.5, 8, 3), Lie.FACING_UP, 24);
     static final RepairLine GOUGE = new RepairLine("gouge", new Gouge(60, 12, 3), Lie.VERTICAL, 2);
     static final RepairLine STRIP = new RepairLine("keel strip", new WornArea(1200, 40, 0.6), Lie.OVERHEAD, 1);
     static final RepairLine SPRAY = new RepairLine("scratch to spray", new SprayArea(400, 150, 0.5), Lie.VERTICAL, 1);
     static final List<RepairLine> ALL = List.of(HOLES, GOUGE, STRIP, SPRAY);
 
-    private Jobs() {
-    }
+    private Jobs() {}
 
-    static FillJob job(List<RepairLine> lines, Materials materials, Conditions conditions, CatalystChoice catalyst,
-            Allowances allowances, Optional<Supply> supply, OptionalDouble oldFilm) {
-        return new FillJob(lines, materials, conditions, catalyst, allowances, Tools.USUAL, supply, Optional.empty(),
-                oldFilm);
+    static FillJob job(
+            List<RepairLine> lines,
+            Materials materials,
+            Conditions conditions,
+            CatalystChoice catalyst,
+            Allowances allowances,
+            Optional<Supply> supply,
+            OptionalDouble oldFilm) {
+        return new FillJob(
+                lines, materials, conditions, catalyst, allowances, Tools.USUAL, supply, Optional.empty(), oldFilm);
     }
 
     static FillJob of(RepairLine... lines) {
-        return job(List.of(lines), UNWAXED, MILD, new CatalystChoice.General(), Allowances.USUAL, Optional.empty(),
+        return job(
+                List.of(lines),
+                UNWAXED,
+                MILD,
+                new CatalystChoice.General(),
+                Allowances.USUAL,
+                Optional.empty(),
                 OptionalDouble.of(0.6));
     }
 
@@ -34,8 +45,14 @@ final class Jobs {
     }
 
     static FillJob at(double celsius, OptionalDouble humidity) {
-        return job(ALL, UNWAXED, new Conditions(celsius, humidity), new CatalystChoice.General(), Allowances.USUAL,
-                Optional.empty(), OptionalDouble.of(0.6));
+        return job(
+                ALL,
+                UNWAXED,
+                new Conditions(celsius, humidity),
+                new CatalystChoice.General(),
+                Allowances.USUAL,
+                Optional.empty(),
+                OptionalDouble.of(0.6));
     }
 
     static FillJob with(Materials materials, CatalystChoice catalyst) {
@@ -43,7 +60,13 @@ final class Jobs {
     }
 
     static FillJob with(Allowances allowances, Supply supply) {
-        return job(ALL, UNWAXED, MILD, new CatalystChoice.General(), allowances, Optional.of(supply),
+        return job(
+                ALL,
+                UNWAXED,
+                MILD,
+                new CatalystChoice.General(),
+                allowances,
+                Optional.of(supply),
                 OptionalDouble.of(0.6));
     }
 }

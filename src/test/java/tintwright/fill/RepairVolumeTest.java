@@ -43,12 +43,11 @@ class RepairVolumeTest {
                 Arguments.of(new CountersunkHole(5, 10, 2.5, 9, 4), countersunk(5, 10, 2.5, 5)),
                 // The plug reaches up into the countersink.
                 Arguments.of(new CountersunkHole(6, 13, 3, 8, 6.5), countersunk(6, 13, 3, 1.5)),
-                Arguments.of(new PlainHole(8, 12, 7),
-                        (DoubleBinaryOperator) (x, y) -> Math.hypot(x, y) <= 4 ? 5 : 0),
-                Arguments.of(new Gouge(60, 9, 3), (DoubleBinaryOperator) (x, y) ->
-                        3 * Math.sqrt(Math.max(0, 1 - x * x / 900 - y * y / 20.25))),
-                Arguments.of(new ScratchGroove(400, 3, 1.2),
-                        (DoubleBinaryOperator) (x, y) -> 1.2 * (1 - Math.abs(y) / 1.5)),
+                Arguments.of(new PlainHole(8, 12, 7), (DoubleBinaryOperator) (x, y) -> Math.hypot(x, y) <= 4 ? 5 : 0),
+                Arguments.of(new Gouge(60, 9, 3), (DoubleBinaryOperator)
+                        (x, y) -> 3 * Math.sqrt(Math.max(0, 1 - x * x / 900 - y * y / 20.25))),
+                Arguments.of(
+                        new ScratchGroove(400, 3, 1.2), (DoubleBinaryOperator) (x, y) -> 1.2 * (1 - Math.abs(y) / 1.5)),
                 Arguments.of(new WornArea(900, 45, 0.5), (DoubleBinaryOperator) (x, y) -> 0.5),
                 Arguments.of(new SprayArea(300, 200, 0.4), (DoubleBinaryOperator) (x, y) -> 0.4));
     }
@@ -59,8 +58,8 @@ class RepairVolumeTest {
         double expected = integrated(repair.acrossMm(), repair.widthMm(), depthAt);
         // The grid misses up to one cell along a round edge: about 2 in 1500.
         assertEquals(expected, repair.volumeMm3(), expected * 1e-3);
-        double opening = integrated(repair.acrossMm(), repair.widthMm(),
-                (x, y) -> depthAt.applyAsDouble(x, y) > 0 ? 1 : 0);
+        double opening =
+                integrated(repair.acrossMm(), repair.widthMm(), (x, y) -> depthAt.applyAsDouble(x, y) > 0 ? 1 : 0);
         assertEquals(opening, repair.openingMm2(), opening * 1e-3);
     }
 
@@ -75,7 +74,9 @@ class RepairVolumeTest {
     void aCountersinkGivenByItsAngleIsAsDeepAsTheAngleSays() {
         assertEquals(2.5, CountersunkHole.ofAngle(5, 10, 90, 9, 0).countersinkMm(), 1e-12);
         // 82 degrees, the inch screw's: (10 - 5) / 2 / tan(41 degrees).
-        assertEquals(2.5 / Math.tan(41 * Math.PI / 180), CountersunkHole.ofAngle(5, 10, 82, 9, 0).countersinkMm(),
+        assertEquals(
+                2.5 / Math.tan(41 * Math.PI / 180),
+                CountersunkHole.ofAngle(5, 10, 82, 9, 0).countersinkMm(),
                 1e-12);
     }
 
@@ -88,8 +89,10 @@ class RepairVolumeTest {
             before = volume;
         }
         for (double plug = 0; plug < 8.9; plug += 0.25) {
-            assertTrue(new CountersunkHole(5, 10, 2.5, 9, plug).volumeMm3()
-                    > new CountersunkHole(5, 10, 2.5, 9, plug + 0.05).volumeMm3(), "plug " + plug);
+            assertTrue(
+                    new CountersunkHole(5, 10, 2.5, 9, plug).volumeMm3()
+                            > new CountersunkHole(5, 10, 2.5, 9, plug + 0.05).volumeMm3(),
+                    "plug " + plug);
         }
     }
 
@@ -112,7 +115,8 @@ class RepairVolumeTest {
                 refusal(() -> new SprayArea(100, 100, 0), "sprayed film"),
                 refusal(() -> SprayArea.toHide(100, 100, -1), "hiding film"),
                 refusal(() -> new RepairLine(" ", new PlainHole(3, 5, 0), Lie.VERTICAL, 1), "needs a name"),
-                refusal(() -> new RepairLine("holes", new PlainHole(3, 5, 0), Lie.VERTICAL, 0),
+                refusal(
+                        () -> new RepairLine("holes", new PlainHole(3, 5, 0), Lie.VERTICAL, 0),
                         "count of holes must be 1 to 1000, was 0"),
                 refusal(() -> Lie.named("sideways"), "facing up, vertical, overhead or deep overhead", "sideways"));
     }
@@ -124,7 +128,8 @@ class RepairVolumeTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("wrong")
     void refusesWhatCannotBeAndSaysWhy(String name, Supplier<?> attempt, String[] words) {
-        String message = assertThrows(IllegalArgumentException.class, attempt::get).getMessage();
+        String message =
+                assertThrows(IllegalArgumentException.class, attempt::get).getMessage();
         for (String word : words) {
             assertTrue(message.contains(word), message);
         }

@@ -25,12 +25,15 @@ class DemoMatchRecomputedTest {
     void comesWithinThreeTenthsByAnIndependentPath(String place, String file) throws IOException {
         PublishedPath path = new PublishedPath();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        int code = Commands.run(new PrintStream(out, true, StandardCharsets.UTF_8), System.err, "match", "--place",
-                place, "--json");
+        int code = Commands.run(
+                new PrintStream(out, true, StandardCharsets.UTF_8), System.err, "match", "--place", place, "--json");
         assertEquals(0, code);
-        JsonNode best = JSON.readTree(out.toString(StandardCharsets.UTF_8)).get("recipes").get(0);
+        JsonNode best = JSON.readTree(out.toString(StandardCharsets.UTF_8))
+                .get("recipes")
+                .get(0);
         double[] mix = path.lab(numbers(best.get("predictedReflectance")));
-        double[] hull = path.lab(mean(JSON.readTree(new File("swatches/aldernese", file)).get("readings")));
+        double[] hull = path.lab(
+                mean(JSON.readTree(new File("swatches/aldernese", file)).get("readings")));
         double[] printed = numbers(best.get("predicted").get("lab"));
         for (int axis = 0; axis < 3; axis++) {
             // Straight lines between 10 nm values instead of curves: a few hundredths on a smooth reflectance.
@@ -51,8 +54,13 @@ class DemoMatchRecomputedTest {
                 n[i] = Double.parseDouble(row[i]);
             }
             int first = row.length - 7;
-            assertEquals(n[first + 6], PublishedPath.difference(new double[] {n[first], n[first + 1], n[first + 2]},
-                    new double[] {n[first + 3], n[first + 4], n[first + 5]}), 0.00005, "pair " + ++pairs);
+            assertEquals(
+                    n[first + 6],
+                    PublishedPath.difference(
+                            new double[] {n[first], n[first + 1], n[first + 2]},
+                            new double[] {n[first + 3], n[first + 4], n[first + 5]}),
+                    0.00005,
+                    "pair " + ++pairs);
         }
         assertEquals(34, pairs);
     }

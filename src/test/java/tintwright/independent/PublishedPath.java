@@ -74,14 +74,16 @@ final class PublishedPath {
         double hueDifference = 2 * Math.sqrt(c1 * c2) * Math.sin(Math.toRadians(dh / 2));
         double l = (one[0] + two[0]) / 2;
         double mc = (c1 + c2) / 2;
-        double mh = c1 * c2 == 0 ? h1 + h2 : Math.abs(h1 - h2) <= 180 ? (h1 + h2) / 2
-                : h1 + h2 < 360 ? (h1 + h2 + 360) / 2 : (h1 + h2 - 360) / 2;
+        double mh = c1 * c2 == 0
+                ? h1 + h2
+                : Math.abs(h1 - h2) <= 180 ? (h1 + h2) / 2 : h1 + h2 < 360 ? (h1 + h2 + 360) / 2 : (h1 + h2 - 360) / 2;
         double t = 1 - 0.17 * cos(mh - 30) + 0.24 * cos(2 * mh) + 0.32 * cos(3 * mh + 6) - 0.20 * cos(4 * mh - 63);
         double sl = 1 + 0.015 * (l - 50) * (l - 50) / Math.sqrt(20 + (l - 50) * (l - 50));
         double sc = 1 + 0.045 * mc;
         double sh = 1 + 0.015 * mc * t;
         double turn = 30 * Math.exp(-Math.pow((mh - 275) / 25, 2));
-        double rt = -2 * Math.sqrt(Math.pow(mc, 7) / (Math.pow(mc, 7) + Math.pow(25, 7)))
+        double rt = -2
+                * Math.sqrt(Math.pow(mc, 7) / (Math.pow(mc, 7) + Math.pow(25, 7)))
                 * Math.sin(Math.toRadians(2 * turn));
         double dl = (two[0] - one[0]) / sl;
         double dc = (c2 - c1) / sc;

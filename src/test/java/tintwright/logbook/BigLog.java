@@ -38,12 +38,16 @@ final class BigLog {
     static final int ENTRIES_A_BOAT = 10;
     private static final int BENCHES = 3;
     private static final int LINES_A_FILE = 2500;
-    private static final String[] SYLLABLES = {"al", "ber", "cor", "dun", "el", "fen", "gar", "hol", "is", "jor",
-        "kel", "lun", "mar", "nor", "os", "pel", "rin", "sol", "tam", "ul", "ver", "wen", "yar", "zel"};
-    private static final String[] PLACES = {"port bow", "stern quarter", "starboard side", "transom", "deck edge",
-        "coaming", "keel line", "port quarter"};
-    private static final String[] AGED = {"sunny side, chalky", "yellowed under the rail", "hardly faded",
-        "faded and scratched", "polished thin"};
+    private static final String[] SYLLABLES = {
+        "al", "ber", "cor", "dun", "el", "fen", "gar", "hol", "is", "jor", "kel", "lun", "mar", "nor", "os", "pel",
+        "rin", "sol", "tam", "ul", "ver", "wen", "yar", "zel"
+    };
+    private static final String[] PLACES = {
+        "port bow", "stern quarter", "starboard side", "transom", "deck edge", "coaming", "keel line", "port quarter"
+    };
+    private static final String[] AGED = {
+        "sunny side, chalky", "yellowed under the rail", "hardly faded", "faded and scratched", "polished thin"
+    };
     private static final List<Page.Ingredient> SHELF = List.of(
             new Page.Ingredient("harbour-white", "Harbour white", "base", ""),
             new Page.Ingredient("soot-black", "soot black", "tint", "carbon-black"),
@@ -53,22 +57,24 @@ final class BigLog {
     private final SplittableRandom random = new SplittableRandom(20260503);
     private final Path folder;
     private Instant now = Instant.parse("2006-03-01T08:00:00Z");
-    private final EntryIds ids = new EntryIds(new Clock() {
-        @Override
-        public java.time.ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
+    private final EntryIds ids = new EntryIds(
+            new Clock() {
+                @Override
+                public java.time.ZoneId getZone() {
+                    return ZoneOffset.UTC;
+                }
 
-        @Override
-        public Clock withZone(java.time.ZoneId zone) {
-            return this;
-        }
+                @Override
+                public Clock withZone(java.time.ZoneId zone) {
+                    return this;
+                }
 
-        @Override
-        public Instant instant() {
-            return now;
-        }
-    }, random);
+                @Override
+                public Instant instant() {
+                    return now;
+                }
+            },
+            random);
     private final int[] numbers = new int[BENCHES];
     private final int[] lines = new int[BENCHES];
     private final OutputStream[] files = new OutputStream[BENCHES];
@@ -94,8 +100,16 @@ final class BigLog {
     private void boat() throws IOException {
         UUID boat = ids.next();
         int bench = random.nextInt(BENCHES);
-        put(bench, boat, boat, new Page.Boat(word() + word(), "open boat, " + random.nextInt(4, 12) + " m",
-                Optional.of(random.nextInt(1968, 2016)), "belongs to " + word() + " " + word(), List.of()));
+        put(
+                bench,
+                boat,
+                boat,
+                new Page.Boat(
+                        word() + word(),
+                        "open boat, " + random.nextInt(4, 12) + " m",
+                        Optional.of(random.nextInt(1968, 2016)),
+                        "belongs to " + word() + " " + word(),
+                        List.of()));
         for (int side = 0; side < 2; side++) {
             UUID place = ids.next();
             put(bench, place, boat, new Page.Place(one(PLACES), one(AGED), List.of()));
@@ -104,14 +118,36 @@ final class BigLog {
             UUID cup = ids.next();
             put(bench, cup, boat, cup("cup " + day, day, place));
             if (side == 0) {
-                put(bench, ids.next(), boat, new Page.Filled(Optional.of(place), Optional.of(cup), day,
-                        OptionalDouble.of(random.nextInt(20, 90)), List.of("catalyst by the data sheet",
-                        "wax in the last coat", "grits 320, 600, 1000, compound"), ""));
-                put(bench, ids.next(), boat, new Page.Verdict(cup,
-                        Page.Outcome.values()[random.nextInt(3)], day, one(AGED)));
+                put(
+                        bench,
+                        ids.next(),
+                        boat,
+                        new Page.Filled(
+                                Optional.of(place),
+                                Optional.of(cup),
+                                day,
+                                OptionalDouble.of(random.nextInt(20, 90)),
+                                List.of(
+                                        "catalyst by the data sheet",
+                                        "wax in the last coat",
+                                        "grits 320, 600, 1000, compound"),
+                                ""));
+                put(
+                        bench,
+                        ids.next(),
+                        boat,
+                        new Page.Verdict(cup, Page.Outcome.values()[random.nextInt(3)], day, one(AGED)));
             } else {
-                put(bench, ids.next(), boat, new Page.LeftOver(Optional.of(cup), new Leftover("left " + day,
-                        "left of " + day, parts(), List.of(reading()), Optional.of(day)), SHELF, false));
+                put(
+                        bench,
+                        ids.next(),
+                        boat,
+                        new Page.LeftOver(
+                                Optional.of(cup),
+                                new Leftover(
+                                        "left " + day, "left of " + day, parts(), List.of(reading()), Optional.of(day)),
+                                SHELF,
+                                false));
             }
         }
     }
@@ -119,9 +155,10 @@ final class BigLog {
     private Page cup(String name, LocalDate day, UUID place) {
         Parts parts = parts();
         List<Page.Weighing> weighings = parts.grams().entrySet().stream()
-                .map(part -> new Page.Weighing(part.getKey(), part.getValue(), "")).toList();
-        return new Page.Cup(name, day, Optional.of(place), parts, SHELF, weighings, List.of(reading()),
-                "value first, then hue");
+                .map(part -> new Page.Weighing(part.getKey(), part.getValue(), ""))
+                .toList();
+        return new Page.Cup(
+                name, day, Optional.of(place), parts, SHELF, weighings, List.of(reading()), "value first, then hue");
     }
 
     private Parts parts() {
@@ -140,13 +177,16 @@ final class BigLog {
                 at = Math.min(0.95, Math.max(0.03, at + 0.02 * (random.nextDouble() - 0.5)));
                 values[i] = Math.rint(at * 1e4) / 1e4;
             }
-            return new SpectralReading(Spectrum.of(new Grid(400, 10, 31), values), 0.002,
-                    Geometry.SPECULAR_INCLUDED, FilmState.CURED);
+            return new SpectralReading(
+                    Spectrum.of(new Grid(400, 10, 31), values), 0.002, Geometry.SPECULAR_INCLUDED, FilmState.CURED);
         }
-        Lab lab = new Lab(Math.rint(random.nextDouble(30, 95) * 10) / 10, Math.rint(random.nextDouble(-15, 15)
-                * 10) / 10, Math.rint(random.nextDouble(-15, 25) * 10) / 10, Viewing.D65_10);
-        return new ColourReading(lab, Covariance.same(0.3), Geometry.SPECULAR_EXCLUDED, FilmState.CURED,
-                Optional.empty());
+        Lab lab = new Lab(
+                Math.rint(random.nextDouble(30, 95) * 10) / 10,
+                Math.rint(random.nextDouble(-15, 15) * 10) / 10,
+                Math.rint(random.nextDouble(-15, 25) * 10) / 10,
+                Viewing.D65_10);
+        return new ColourReading(
+                lab, Covariance.same(0.3), Geometry.SPECULAR_EXCLUDED, FilmState.CURED, Optional.empty());
     }
 
     private void put(int bench, UUID id, UUID boat, Page page) throws IOException {

@@ -30,6 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BoatZipTest {
     @TempDir
     Path tmp;
+
     private LogBook ours;
     private LogBook theirs;
     private UUID boat;
@@ -37,8 +38,7 @@ class BoatZipTest {
     @BeforeEach
     void twoShops() {
         ours = LogBook.open(tmp.resolve("ours"), Folders.bench(tmp, "anna"), Folders.NOON, new SplittableRandom(1));
-        theirs = LogBook.open(tmp.resolve("theirs"), Folders.bench(tmp, "bert"), Folders.NOON,
-                new SplittableRandom(2));
+        theirs = LogBook.open(tmp.resolve("theirs"), Folders.bench(tmp, "bert"), Folders.NOON, new SplittableRandom(2));
         boat = ours.begin(Samples.boat()).entry().id();
         Samples.every().stream().skip(1).forEach(page -> ours.write(Optional.of(boat), page));
         ours.begin(new Page.Boat("Another", "", Optional.empty(), "", List.of()));
@@ -55,7 +55,9 @@ class BoatZipTest {
         Path photo = tmp.resolve("ours/photos/aldernese-bow.jpg");
         Files.createDirectories(photo.getParent());
         Files.write(photo, new byte[] {1, 2, 3});
-        UUID note = ours.write(Optional.of(boat), new Page.Remark(Optional.empty(), "first")).entry().id();
+        UUID note = ours.write(Optional.of(boat), new Page.Remark(Optional.empty(), "first"))
+                .entry()
+                .id();
         ours.correct(note, new Page.Remark(Optional.empty(), "second"));
         byte[] zip = BoatZip.of(ours, boat, Folders.NOON.instant());
 
@@ -90,9 +92,21 @@ class BoatZipTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"../evil.jsonl", "log/../../evil.jsonl", "/etc/evil.jsonl", "log/photos/../../x.jpg",
-        "log\\..\\evil.jsonl", "C:/evil.jsonl", "log/photos/.hidden.jpg", "log/photos/run.sh", "log/sub/evil.jsonl",
-        "log/photos/a/b.jpg", "log/photos/x.jpg\u0000.sh", "readme.txt"})
+    @ValueSource(
+            strings = {
+                "../evil.jsonl",
+                "log/../../evil.jsonl",
+                "/etc/evil.jsonl",
+                "log/photos/../../x.jpg",
+                "log\\..\\evil.jsonl",
+                "C:/evil.jsonl",
+                "log/photos/.hidden.jpg",
+                "log/photos/run.sh",
+                "log/sub/evil.jsonl",
+                "log/photos/a/b.jpg",
+                "log/photos/x.jpg\u0000.sh",
+                "readme.txt"
+            })
     void aNameThatNoBoatHasIsRefused(String name) throws IOException {
         LogFailure refused = assertThrows(LogFailure.class, () -> BoatZip.into(theirs, zipOf(name, new byte[3])));
         assertTrue(refused.getMessage().contains("Nothing was taken"), refused.getMessage());
@@ -102,8 +116,8 @@ class BoatZipTest {
     @Test
     void aZipThatUnpacksWithoutEndIsRefused() {
         byte[] zeros = new byte[(int) BoatZip.LARGEST_PHOTO + 1];
-        LogFailure refused = assertThrows(LogFailure.class,
-                () -> BoatZip.into(theirs, zipOf("log/photos/big.jpg", zeros)));
+        LogFailure refused =
+                assertThrows(LogFailure.class, () -> BoatZip.into(theirs, zipOf("log/photos/big.jpg", zeros)));
         assertTrue(refused.getMessage().contains("64 MiB"), refused.getMessage());
     }
 
@@ -127,12 +141,20 @@ class BoatZipTest {
             for (int hit = 0; round % 2 == 1 && hit < 3; hit++) {
                 harmed[random.nextInt(harmed.length)] ^= (byte) (1 << random.nextInt(8));
             }
-            try (LogBook fresh = LogBook.open(tmp.resolve("fresh-" + round), Folders.bench(tmp, "dora"),
-                    Folders.NOON, new SplittableRandom(round))) {
+            try (LogBook fresh = LogBook.open(
+                    tmp.resolve("fresh-" + round),
+                    Folders.bench(tmp, "dora"),
+                    Folders.NOON,
+                    new SplittableRandom(round))) {
                 BoatZip.Imported imported = BoatZip.into(fresh, harmed);
-                assertTrue(imported.added() == Samples.every().size() || !imported.left().isEmpty(), "round " + round);
+                assertTrue(
+                        imported.added() == Samples.every().size()
+                                || !imported.left().isEmpty(),
+                        "round " + round);
             } catch (LogFailure refused) {
-                assertTrue(refused.getMessage().endsWith(".") || refused.getMessage().contains("Nothing was taken"),
+                assertTrue(
+                        refused.getMessage().endsWith(".")
+                                || refused.getMessage().contains("Nothing was taken"),
                         refused.getMessage());
             }
         }
@@ -141,14 +163,31 @@ class BoatZipTest {
     /** A zip may not rewrite what the shop knows of its own boats. */
     @Test
     void entriesThatSpeakOfOtherBoatsAreLeftOut() throws Exception {
-        UUID own = theirs.begin(new Page.Boat("Own boat", "", Optional.empty(), "", List.of())).entry().id();
+        UUID own = theirs.begin(new Page.Boat("Own boat", "", Optional.empty(), "", List.of()))
+                .entry()
+                .id();
         String evilNote = "{\"text\":\"gone\"}";
-        Entry itself = Entry.of(UUID.fromString("019de000-0000-7000-8000-00000000000a"), Folders.NOON.instant(),
-                "boat", UUID.fromString("019de000-0000-7000-8000-00000000000a"), null, "{\"name\":\"Trojan\"}");
-        Entry takesBack = Entry.of(UUID.fromString("ffffffff-0000-7000-8000-00000000000b"), Folders.NOON.instant(),
-                Entry.WITHDRAWN, itself.id(), own, evilNote);
-        Entry foreign = Entry.of(UUID.fromString("ffffffff-0000-7000-8000-00000000000c"), Folders.NOON.instant(),
-                "note", own, null, evilNote);
+        Entry itself = Entry.of(
+                UUID.fromString("019de000-0000-7000-8000-00000000000a"),
+                Folders.NOON.instant(),
+                "boat",
+                UUID.fromString("019de000-0000-7000-8000-00000000000a"),
+                null,
+                "{\"name\":\"Trojan\"}");
+        Entry takesBack = Entry.of(
+                UUID.fromString("ffffffff-0000-7000-8000-00000000000b"),
+                Folders.NOON.instant(),
+                Entry.WITHDRAWN,
+                itself.id(),
+                own,
+                evilNote);
+        Entry foreign = Entry.of(
+                UUID.fromString("ffffffff-0000-7000-8000-00000000000c"),
+                Folders.NOON.instant(),
+                "note",
+                own,
+                null,
+                evilNote);
         ByteArrayOutputStream log = new ByteArrayOutputStream();
         log.write(new Header(1, "evil", Folders.NOON.instant()).line());
         log.write(itself.line(1));
@@ -164,8 +203,8 @@ class BoatZipTest {
     @Test
     void aNewerZipIsRefused() {
         byte[] newer = new Header(2, "tomorrow", Folders.NOON.instant()).line();
-        LogFailure refused = assertThrows(LogFailure.class,
-                () -> BoatZip.into(theirs, zipOf("log/boat-0001.jsonl", newer)));
+        LogFailure refused =
+                assertThrows(LogFailure.class, () -> BoatZip.into(theirs, zipOf("log/boat-0001.jsonl", newer)));
         assertTrue(refused.getMessage().contains("newer Tintwright"));
     }
 

@@ -21,13 +21,16 @@ class DamageTest {
 
     @TempDir
     Path tmp;
+
     private Path file;
     private byte[] sound;
 
     @BeforeEach
     void writeALog() throws IOException {
         try (LogStore store = Folders.open(tmp.resolve("log"), Folders.bench(tmp, "anna"))) {
-            UUID boat = store.append("boat", null, Folders.note("Aldernese")).entry().id();
+            UUID boat = store.append("boat", null, Folders.note("Aldernese"))
+                    .entry()
+                    .id();
             for (int i = 1; i < ENTRIES; i++) {
                 store.append("note", boat, Folders.note("entry " + i));
             }
@@ -41,8 +44,8 @@ class DamageTest {
     void oneByteAnywhereIsAlwaysNamed() {
         SplittableRandom random = new SplittableRandom(1);
         for (int at = 0; at < sound.length; at++) {
-            for (byte other : new byte[] {(byte) (sound[at] ^ 1 << random.nextInt(8)), '\n', 0,
-                    (byte) random.nextInt(256)}) {
+            for (byte other :
+                    new byte[] {(byte) (sound[at] ^ 1 << random.nextInt(8)), '\n', 0, (byte) random.nextInt(256)}) {
                 if (other != sound[at]) {
                     byte[] harmed = sound.clone();
                     harmed[at] = other;

@@ -11,7 +11,14 @@ import java.util.SplittableRandom;
 /** A disk that can be told to fail, and that knows what would be left if the power went now. */
 final class FaultyDisk implements Disk {
     /** What fails next. */
-    enum Fault { NONE, WRITE, HALF_WRITE, FORCE, CUT_AND_FORCE, OPEN }
+    enum Fault {
+        NONE,
+        WRITE,
+        HALF_WRITE,
+        FORCE,
+        CUT_AND_FORCE,
+        OPEN
+    }
 
     private final Map<Path, byte[]> forced = new HashMap<>();
     private Fault fault = Fault.NONE;

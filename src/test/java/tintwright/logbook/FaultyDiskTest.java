@@ -26,6 +26,7 @@ import org.junit.jupiter.params.provider.EnumSource.Mode;
 class FaultyDiskTest {
     @TempDir
     Path tmp;
+
     private final FaultyDisk disk = new FaultyDisk();
 
     private Path log() {
@@ -42,8 +43,8 @@ class FaultyDiskTest {
             if (fault == FaultyDisk.Fault.OPEN) {
                 store.close();
             }
-            Saved.Waiting waiting = assertInstanceOf(Saved.Waiting.class,
-                    store.append("note", null, Folders.note("during")));
+            Saved.Waiting waiting =
+                    assertInstanceOf(Saved.Waiting.class, store.append("note", null, Folders.note("during")));
             assertTrue(waiting.sentence().contains("is full. Make room"), waiting.sentence());
             assertEquals(2, Folders.count(store));
             assertEquals(1, store.waiting().size());
@@ -63,8 +64,8 @@ class FaultyDiskTest {
         // A file where the folder should be: nothing can be written, not even by an administrator.
         Files.writeString(log(), "not a folder");
         try (LogStore store = Folders.open(log(), bench)) {
-            Saved.Waiting waiting = assertInstanceOf(Saved.Waiting.class,
-                    store.append("note", null, Folders.note("kept")));
+            Saved.Waiting waiting =
+                    assertInstanceOf(Saved.Waiting.class, store.append("note", null, Folders.note("kept")));
             assertTrue(waiting.sentence().contains("is a file, not a folder"), waiting.sentence());
             assertTrue(Files.readString(waiting.keptIn().orElseThrow()).contains("kept"));
         }
@@ -94,8 +95,11 @@ class FaultyDiskTest {
             Files.writeString(share, "an empty mount point that takes no folders");
             assertInstanceOf(Saved.Waiting.class, store.append("note", null, Folders.note("two")));
             store.refresh();
-            assertTrue(store.troubles().stream().anyMatch(trouble -> trouble.kind() == Trouble.Kind.MISSING
-                    || trouble.kind() == Trouble.Kind.UNREADABLE), store.troubles().toString());
+            assertTrue(
+                    store.troubles().stream()
+                            .anyMatch(trouble -> trouble.kind() == Trouble.Kind.MISSING
+                                    || trouble.kind() == Trouble.Kind.UNREADABLE),
+                    store.troubles().toString());
             assertEquals(2, Folders.count(store));
             Files.delete(share);
             Files.createDirectories(share);
@@ -159,8 +163,8 @@ class FaultyDiskTest {
         Files.move(log(), tmp.resolve("unplugged"));
         Files.createDirectories(log());
         try (LogStore store = Folders.open(log(), bench)) {
-            Saved.Waiting waiting = assertInstanceOf(Saved.Waiting.class,
-                    store.append("note", null, Folders.note("two")));
+            Saved.Waiting waiting =
+                    assertInstanceOf(Saved.Waiting.class, store.append("note", null, Folders.note("two")));
             assertTrue(waiting.sentence().contains("Connect the disk"), waiting.sentence());
         }
         try (Stream<Path> inside = Files.list(log())) {
@@ -199,8 +203,8 @@ class FaultyDiskTest {
         Files.setPosixFilePermissions(log(), PosixFilePermissions.fromString("r-xr-xr-x"));
         assumeTrue(!Files.isWritable(log()), "an administrator may write anywhere");
         try (LogStore store = Folders.open(log(), bench)) {
-            String said = assertInstanceOf(Saved.Waiting.class,
-                    store.append("note", null, Folders.note("x"))).sentence();
+            String said = assertInstanceOf(Saved.Waiting.class, store.append("note", null, Folders.note("x")))
+                    .sentence();
             assertTrue(said.contains("may not be written to"), said);
         }
     }
@@ -216,10 +220,12 @@ class FaultyDiskTest {
             Set<UUID> acknowledged = new HashSet<>();
             LogStore store = Folders.open(folder, bench, mains);
             for (int i = 0; i < 20; i++) {
-                mains.fail(random.nextInt(4) == 0 ? faults[random.nextInt(faults.length)]
-                        : FaultyDisk.Fault.NONE, "Input/output error");
+                mains.fail(
+                        random.nextInt(4) == 0 ? faults[random.nextInt(faults.length)] : FaultyDisk.Fault.NONE,
+                        "Input/output error");
                 Saved saved = store.append("note", null, Folders.note("n" + i));
-                if (saved instanceof Saved.OnDisk || ((Saved.Waiting) saved).keptIn().isPresent()) {
+                if (saved instanceof Saved.OnDisk
+                        || ((Saved.Waiting) saved).keptIn().isPresent()) {
                     acknowledged.add(saved.entry().id());
                 }
             }
@@ -227,7 +233,8 @@ class FaultyDiskTest {
             mains.fail(FaultyDisk.Fault.OPEN, "the power is out");
             store.close();
             try (LogStore after = Folders.open(folder, bench)) {
-                Set<UUID> there = after.ask(ledger -> ledger.all().stream().map(Entry::id).collect(Collectors.toSet()));
+                Set<UUID> there =
+                        after.ask(ledger -> ledger.all().stream().map(Entry::id).collect(Collectors.toSet()));
                 assertTrue(there.containsAll(acknowledged), "round " + round);
             }
         }

@@ -19,8 +19,7 @@ final class Folders {
 
     private static final AtomicInteger SEEDS = new AtomicInteger();
 
-    private Folders() {
-    }
+    private Folders() {}
 
     static ThisBench bench(Path under, String id) {
         return new ThisBench(id, under.resolve("home-" + id));
@@ -31,7 +30,7 @@ final class Folders {
     }
 
     static LogStore open(Path folder, ThisBench bench, Disk disk) {
-        return new LogStore(folder, bench, disk, NOON, new SplittableRandom(SEEDS.incrementAndGet()), entry -> { });
+        return new LogStore(folder, bench, disk, NOON, new SplittableRandom(SEEDS.incrementAndGet()), entry -> {});
     }
 
     static String note(String text) {
@@ -54,9 +53,11 @@ final class Folders {
 
     static Path onlyFile(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(Pen.ENDING)).reduce((a, b) -> {
-                throw new IllegalStateException("more than one file: " + a + ", " + b);
-            }).orElseThrow();
+            return files.filter(file -> file.toString().endsWith(Pen.ENDING))
+                    .reduce((a, b) -> {
+                        throw new IllegalStateException("more than one file: " + a + ", " + b);
+                    })
+                    .orElseThrow();
         }
     }
 

@@ -59,7 +59,8 @@ class FullDiskTest {
             assertEquals(List.of(), store.waiting());
         }
         try (LogStore store = Folders.open(log, bench)) {
-            Set<UUID> there = store.ask(ledger -> ledger.all().stream().map(Entry::id).collect(Collectors.toSet()));
+            Set<UUID> there =
+                    store.ask(ledger -> ledger.all().stream().map(Entry::id).collect(Collectors.toSet()));
             assertTrue(there.containsAll(given));
             assertEquals(List.of(), store.troubles());
         }

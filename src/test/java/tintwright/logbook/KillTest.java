@@ -117,8 +117,8 @@ class KillTest {
     private static void acknowledgedFirst(int firstLetter, Process writer, Set<String> acknowledged)
             throws IOException {
         if (firstLetter < 0) {
-            throw new IOException("the writer ended: "
-                    + new String(writer.getErrorStream().readAllBytes(), StandardCharsets.UTF_8));
+            throw new IOException(
+                    "the writer ended: " + new String(writer.getErrorStream().readAllBytes(), StandardCharsets.UTF_8));
         }
         byte[] rest = writer.getInputStream().readNBytes(36);
         String name = (char) firstLetter + new String(rest, StandardCharsets.US_ASCII).trim();
@@ -128,20 +128,31 @@ class KillTest {
     private void assertEverythingIsThere(Path log, Set<String> acknowledged) {
         try (LogStore store = Folders.open(log, Folders.bench(tmp, "reader"))) {
             Set<String> missing = new HashSet<>(acknowledged);
-            store.ask(ledger -> missing.removeAll(ledger.all().stream().map(e -> e.id().toString()).toList()));
+            store.ask(ledger -> missing.removeAll(
+                    ledger.all().stream().map(e -> e.id().toString()).toList()));
             assertEquals(Set.of(), missing);
             List<Trouble> grave = store.troubles().stream()
-                    .filter(trouble -> trouble.kind() != Trouble.Kind.TORN).toList();
+                    .filter(trouble -> trouble.kind() != Trouble.Kind.TORN)
+                    .toList();
             assertEquals(List.of(), grave);
         }
     }
 
     private Process start(Path log, String bench, int seed, int entries) throws IOException {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        return new ProcessBuilder(java, "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-XX:-UsePerfData", "-cp",
-                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                KilledWriter.class.getName(), log.toString(),
-                tmp.resolve("home-" + bench).toString(), bench, Integer.toString(seed), Integer.toString(entries))
+        return new ProcessBuilder(
+                        java,
+                        "-XX:+UseSerialGC",
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:-UsePerfData",
+                        "-cp",
+                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                        KilledWriter.class.getName(),
+                        log.toString(),
+                        tmp.resolve("home-" + bench).toString(),
+                        bench,
+                        Integer.toString(seed),
+                        Integer.toString(entries))
                 .start();
     }
 
@@ -149,7 +160,7 @@ class KillTest {
     private static Set<String> acknowledged(Process writer) throws IOException {
         Set<String> said = new HashSet<>();
         try (InputStream in = writer.getInputStream();
-             BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.US_ASCII))) {
+                BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.US_ASCII))) {
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 if (line.length() == 36) {
                     said.add(line);

@@ -65,7 +65,12 @@ class LedgerTest {
             boolean corrects = !roots.isEmpty() && random.nextInt(2) == 0;
             UUID root = corrects ? roots.get(random.nextInt(roots.size())) : null;
             String kind = corrects && random.nextInt(4) == 0 ? Entry.WITHDRAWN : "note";
-            entries.add(Entry.of(id, Folders.NOON.instant(), kind, roots.isEmpty() ? null : roots.get(0), root,
+            entries.add(Entry.of(
+                    id,
+                    Folders.NOON.instant(),
+                    kind,
+                    roots.isEmpty() ? null : roots.get(0),
+                    root,
                     Folders.note("word " + i)));
             if (!corrects) {
                 roots.add(id);
@@ -78,7 +83,8 @@ class LedgerTest {
         Ledger ledger = new Ledger();
         entries.forEach(entry -> ledger.add(entry, "any.jsonl"));
         return ledger.current().sorted(Ledger.BY_ID).map(Entry::body).collect(Collectors.joining(" "))
-                + " of the boat " + ledger.currentOf(boat).stream().map(Entry::body).toList()
+                + " of the boat "
+                + ledger.currentOf(boat).stream().map(Entry::body).toList()
                 + " all " + ledger.allOf(boat).stream().map(Entry::body).toList();
     }
 }

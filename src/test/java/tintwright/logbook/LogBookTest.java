@@ -25,8 +25,8 @@ class LogBookTest {
     Path tmp;
 
     private LogBook open() {
-        return LogBook.open(tmp.resolve("log"), Folders.bench(tmp, "anna"), Folders.NOON,
-                new SplittableRandom(System.nanoTime()));
+        return LogBook.open(
+                tmp.resolve("log"), Folders.bench(tmp, "anna"), Folders.NOON, new SplittableRandom(System.nanoTime()));
     }
 
     @Test
@@ -39,7 +39,9 @@ class LogBookTest {
         try (LogBook again = open()) {
             List<Page> pages = again.of(boat).stream().map(Noted::page).toList();
             assertEquals(Samples.every().toString(), pages.toString());
-            assertEquals(List.of(Samples.boat()), again.boats().stream().map(Noted::page).toList());
+            assertEquals(
+                    List.of(Samples.boat()),
+                    again.boats().stream().map(Noted::page).toList());
             assertEquals(PageShape.body(Samples.target()), PageShape.body(pages.get(2)));
             assertEquals(PageShape.body(Samples.chip()), PageShape.body(pages.get(4)));
             assertEquals(Samples.cup(60).parts(), ((Page.Cup) pages.get(3)).parts());
@@ -67,7 +69,8 @@ class LogBookTest {
             UUID aldernese = book.begin(Samples.boat()).entry().id();
             book.write(Optional.of(aldernese), Samples.cup(60));
             UUID other = book.begin(new Page.Boat("M\u00f8lle \u00c9lan", "dinghy", Optional.of(2001), "", List.of()))
-                    .entry().id();
+                    .entry()
+                    .id();
             book.write(Optional.of(other), new Page.Remark(Optional.empty(), "seen beside the Aldernese"));
             assertEquals(List.of(aldernese, other), ids(book.search("alder", 9)));
             assertEquals(List.of(other), ids(book.search("elan  MOLLE", 9)));
@@ -101,9 +104,13 @@ class LogBookTest {
             book.withdraw(book.write(boat, Samples.cup(62)).entry().id(), "wrong");
             Lab hull = new Lab(62, -3, 10, Viewing.D65_10);
             Nearest nearest = book.nearest(hull, 9);
-            assertEquals(List.of(near, far), nearest.found().stream().map(Nearest.Found::id).toList());
-            assertEquals(Ciede2000.between(hull, new Lab(61, -3, 10, Viewing.D65_10)),
-                    nearest.found().get(0).deltaE(), 1e-9);
+            assertEquals(
+                    List.of(near, far),
+                    nearest.found().stream().map(Nearest.Found::id).toList());
+            assertEquals(
+                    Ciede2000.between(hull, new Lab(61, -3, 10, Viewing.D65_10)),
+                    nearest.found().get(0).deltaE(),
+                    1e-9);
             Nearest underLampLight = book.nearest(new Lab(62, -3, 10, Viewing.A_10), 9);
             assertEquals(List.of(), underLampLight.found());
             assertEquals(2, underLampLight.notComparable());
@@ -112,7 +119,8 @@ class LogBookTest {
 
     @Test
     void anotherWindowsEntriesAreFoundAfterALook() {
-        try (LogBook one = open(); LogBook two = open()) {
+        try (LogBook one = open();
+                LogBook two = open()) {
             one.begin(Samples.boat());
             assertEquals(List.of(), two.search("alder", 9));
             two.refresh();
@@ -124,19 +132,27 @@ class LogBookTest {
     @Test
     void theFirstVersionIsReadForEver() throws Exception {
         Path fixture = Path.of(LogBookTest.class.getResource("v1").toURI());
-        try (LogBook book = LogBook.open(fixture, Folders.bench(tmp, "reader"), Folders.NOON,
-                new SplittableRandom(1))) {
+        try (LogBook book =
+                LogBook.open(fixture, Folders.bench(tmp, "reader"), Folders.NOON, new SplittableRandom(1))) {
             assertEquals(List.of(), book.troubles());
             UUID boat = book.boatsNamed("Aldernese").get(0).id();
             List<Noted<Page>> pages = book.of(boat);
-            assertEquals(Samples.every().toString(),
-                    pages.stream().limit(Samples.every().size()).map(Noted::page).toList().toString());
-            Page.Unknown moisture = assertInstanceOf(Page.Unknown.class, pages.get(9).page());
+            assertEquals(
+                    Samples.every().toString(),
+                    pages.stream()
+                            .limit(Samples.every().size())
+                            .map(Noted::page)
+                            .toList()
+                            .toString());
+            Page.Unknown moisture =
+                    assertInstanceOf(Page.Unknown.class, pages.get(9).page());
             assertEquals("moisture", moisture.kind());
             assertTrue(moisture.body().contains("\"percent\":14"), moisture.body());
             assertEquals("after the correction", ((Page.Remark) pages.get(10).page()).text());
             assertEquals(11, pages.size());
-            assertEquals(1, book.nearest(new Lab(60, -3, 10, Viewing.D65_10), 1).found().size());
+            assertEquals(
+                    1,
+                    book.nearest(new Lab(60, -3, 10, Viewing.D65_10), 1).found().size());
         }
     }
 

@@ -32,11 +32,22 @@ import tintwright.colour.Viewing;
 final class LogSpeed {
     private static final int BOATS = 5000;
     private static final int RUNS = 11;
-    private static final String[] TYPED = {"m", "ma", "mar", "mark", "port bow", "chalky gre", "2011 blue", "zzzz",
-        "elber", "redo yellow", "straw", "invisible deck"};
+    private static final String[] TYPED = {
+        "m",
+        "ma",
+        "mar",
+        "mark",
+        "port bow",
+        "chalky gre",
+        "2011 blue",
+        "zzzz",
+        "elber",
+        "redo yellow",
+        "straw",
+        "invisible deck"
+    };
 
-    private LogSpeed() {
-    }
+    private LogSpeed() {}
 
     public static void main(String[] args) throws Exception {
         if (args.length == 2 && args[0].equals("list")) {
@@ -47,8 +58,12 @@ final class LogSpeed {
         try {
             Path log = tmp.resolve("log");
             BigLog.write(log, BOATS);
-            System.out.printf("%d boats, %d entries, %.1f MB in %d files%n", BOATS, BOATS * BigLog.ENTRIES_A_BOAT,
-                    size(log) / 1e6, files(log).size());
+            System.out.printf(
+                    "%d boats, %d entries, %.1f MB in %d files%n",
+                    BOATS,
+                    BOATS * BigLog.ENTRIES_A_BOAT,
+                    size(log) / 1e6,
+                    files(log).size());
             coldStarts(log, tmp);
             inOneProcess(log, tmp);
         } finally {
@@ -62,8 +77,11 @@ final class LogSpeed {
 
     /** What a fresh process does until the list of boats is there. */
     private static void list(Path log) {
-        try (LogBook book = LogBook.open(log, new ThisBench("lister", log.resolveSibling("home-lister")),
-                Clock.systemUTC(), new SplittableRandom(1))) {
+        try (LogBook book = LogBook.open(
+                log,
+                new ThisBench("lister", log.resolveSibling("home-lister")),
+                Clock.systemUTC(),
+                new SplittableRandom(1))) {
             List<Noted<Page.Boat>> boats = book.boats();
             System.out.println(boats.size() + " boats, " + book.troubles().size() + " troubles " + processorNanos());
         }
@@ -78,9 +96,17 @@ final class LogSpeed {
         double[] processor = new double[RUNS];
         for (int run = 0; run < RUNS; run++) {
             long start = System.nanoTime();
-            Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                    "-Xmx300m", "-cp", classPath(), LogSpeed.class.getName(), "list",
-                    log.toString()).redirectErrorStream(true).start();
+            Process process = new ProcessBuilder(
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
+                            "-Xmx300m",
+                            "-cp",
+                            classPath(),
+                            LogSpeed.class.getName(),
+                            "list",
+                            log.toString())
+                    .redirectErrorStream(true)
+                    .start();
             String said = new String(process.getInputStream().readAllBytes()).strip();
             process.waitFor();
             seconds[run] = (System.nanoTime() - start) / 1e9;
@@ -98,13 +124,14 @@ final class LogSpeed {
         if (!(LogSpeed.class.getClassLoader() instanceof URLClassLoader loader)) {
             return System.getProperty("java.class.path");
         }
-        return Arrays.stream(loader.getURLs()).map(url -> Path.of(URI.create(url.toString())).toString())
+        return Arrays.stream(loader.getURLs())
+                .map(url -> Path.of(URI.create(url.toString())).toString())
                 .collect(Collectors.joining(File.pathSeparator));
     }
 
     private static void inOneProcess(Path log, Path tmp) throws IOException {
-        try (LogBook book = LogBook.open(log, new ThisBench("speed", tmp.resolve("home-speed")), Clock.systemUTC(),
-                new SplittableRandom(2))) {
+        try (LogBook book = LogBook.open(
+                log, new ThisBench("speed", tmp.resolve("home-speed")), Clock.systemUTC(), new SplittableRandom(2))) {
             long start = System.nanoTime();
             book.search("m", 50);
             System.out.printf("first search of all: %.0f ms%n", (System.nanoTime() - start) / 1e6);
@@ -124,7 +151,8 @@ final class LogSpeed {
             System.gc();
             System.gc();
             Runtime runtime = Runtime.getRuntime();
-            System.out.printf("heap in use, log and search in memory: %.0f MiB%n",
+            System.out.printf(
+                    "heap in use, log and search in memory: %.0f MiB%n",
                     (runtime.totalMemory() - runtime.freeMemory()) / 1048576.0);
         }
     }
@@ -145,8 +173,8 @@ final class LogSpeed {
         double[] bare = new double[300];
         byte[] line = new byte[250];
         Arrays.fill(line, (byte) 'x');
-        try (FileChannel file = FileChannel.open(tmp.resolve("bare"), StandardOpenOption.CREATE,
-                StandardOpenOption.WRITE)) {
+        try (FileChannel file =
+                FileChannel.open(tmp.resolve("bare"), StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
             for (int i = 0; i < forced.length; i++) {
                 long start = System.nanoTime();
                 file.write(ByteBuffer.wrap(line), file.size());
@@ -167,8 +195,9 @@ final class LogSpeed {
     private static void report(String what, double[] values, String unit) {
         double[] sorted = values.clone();
         Arrays.sort(sorted);
-        System.out.printf("%s: median %.2f %s, worst %.2f %s%n", what, sorted[sorted.length / 2], unit,
-                sorted[sorted.length - 1], unit);
+        System.out.printf(
+                "%s: median %.2f %s, worst %.2f %s%n",
+                what, sorted[sorted.length / 2], unit, sorted[sorted.length - 1], unit);
     }
 
     private static List<Path> files(Path folder) throws IOException {

@@ -35,7 +35,9 @@ class LogStoreTest {
         ThisBench bench = Folders.bench(tmp, "anna");
         String before;
         try (LogStore store = Folders.open(log(), bench)) {
-            UUID boat = store.append("boat", null, Folders.note("Aldernese, \u00fcber \u6d77")).entry().id();
+            UUID boat = store.append("boat", null, Folders.note("Aldernese, \u00fcber \u6d77"))
+                    .entry()
+                    .id();
             store.append("note", boat, Folders.note("a touch warm"));
             before = Folders.state(store);
         }
@@ -61,8 +63,8 @@ class LogStoreTest {
     void aSecondWindowWritesAFileOfItsOwnAndBothSeeBoth() {
         ThisBench bench = Folders.bench(tmp, "anna");
         try (LogStore first = Folders.open(log(), bench);
-             LogStore second = new LogStore(log(), bench, Disk.REAL, Folders.NOON,
-                     new SplittableRandom(99), entry -> { })) {
+                LogStore second =
+                        new LogStore(log(), bench, Disk.REAL, Folders.NOON, new SplittableRandom(99), entry -> {})) {
             for (int i = 0; i < 5; i++) {
                 first.append("note", null, Folders.note("first " + i));
                 second.append("note", null, Folders.note("second " + i));
@@ -80,9 +82,13 @@ class LogStoreTest {
     void aCorrectionCountsAndTheFirstWordStays() {
         try (LogStore store = Folders.open(log(), Folders.bench(tmp, "anna"))) {
             UUID note = store.append("note", null, Folders.note("port")).entry().id();
-            UUID second = store.replace(note, "note", Folders.note("starboard")).entry().id();
+            UUID second = store.replace(note, "note", Folders.note("starboard"))
+                    .entry()
+                    .id();
             store.replace(second, "note", Folders.note("stern"));
-            assertEquals(Folders.note("stern"), store.ask(ledger -> ledger.current(note)).orElseThrow().body());
+            assertEquals(
+                    Folders.note("stern"),
+                    store.ask(ledger -> ledger.current(note)).orElseThrow().body());
             assertEquals(3, store.ask(ledger -> ledger.history(note)).size());
             store.replace(note, Entry.WITHDRAWN, "{}");
             assertTrue(store.ask(ledger -> ledger.current(note)).isEmpty());
@@ -98,10 +104,11 @@ class LogStoreTest {
             note = store.append("note", null, Folders.note("port")).entry().id();
         }
         Clock yesterday = Clock.offset(Folders.NOON, Duration.ofDays(-1));
-        try (LogStore store = new LogStore(log(), bench, Disk.REAL, yesterday, new SplittableRandom(1),
-                entry -> { })) {
+        try (LogStore store = new LogStore(log(), bench, Disk.REAL, yesterday, new SplittableRandom(1), entry -> {})) {
             store.replace(note, "note", Folders.note("stern"));
-            assertEquals(Folders.note("stern"), store.ask(ledger -> ledger.current(note)).orElseThrow().body());
+            assertEquals(
+                    Folders.note("stern"),
+                    store.ask(ledger -> ledger.current(note)).orElseThrow().body());
         }
     }
 
@@ -117,11 +124,13 @@ class LogStoreTest {
 
         try (LogStore store = Folders.open(log(), bench)) {
             assertEquals(1, Folders.count(store));
-            assertEquals(List.of(Trouble.Kind.TORN), store.troubles().stream().map(Trouble::kind).toList());
+            assertEquals(
+                    List.of(Trouble.Kind.TORN),
+                    store.troubles().stream().map(Trouble::kind).toList());
             assertInstanceOf(Saved.OnDisk.class, store.append("note", null, Folders.note("next")));
         }
         try (LogStore store = Folders.open(log(), bench);
-             Stream<Path> aside = Files.list(log().resolve("set-aside"))) {
+                Stream<Path> aside = Files.list(log().resolve("set-aside"))) {
             assertEquals(2, Folders.count(store));
             assertEquals(List.of(), store.troubles());
             assertEquals(torn, Files.readString(aside.toList().get(0)));
@@ -227,7 +236,8 @@ class LogStoreTest {
             assertThrows(IllegalArgumentException.class, () -> store.append("note", null, "[1]"));
             assertThrows(IllegalArgumentException.class, () -> store.append("note", null, "{"));
             assertThrows(IllegalArgumentException.class, () -> store.append("note", null, "{},\"kind\":{}"));
-            assertThrows(IllegalArgumentException.class,
+            assertThrows(
+                    IllegalArgumentException.class,
                     () -> store.append("note", null, Folders.note("x".repeat(Line.LONGEST))));
             assertEquals(0, Folders.count(store));
         }
@@ -238,6 +248,7 @@ class LogStoreTest {
         RandomGenerator random = new SplittableRandom(5);
         ThisBench here = ThisBench.at(tmp.resolve("home"), "workbench", random);
         assertEquals(here, ThisBench.at(tmp.resolve("home"), "workbench", random));
-        assertFalse(here.id().equals(ThisBench.at(tmp.resolve("home"), "laptop", random).id()));
+        assertFalse(here.id()
+                .equals(ThisBench.at(tmp.resolve("home"), "laptop", random).id()));
     }
 }

@@ -71,7 +71,9 @@ class MergeTest {
         ThisBench anna = Folders.bench(tmp.resolve("homes" + seed), "anna");
         try (LogStore store = Folders.open(left, anna)) {
             for (int i = 0; i < 6; i++) {
-                known.add(store.append("note", null, Folders.note("shared " + i)).entry().id());
+                known.add(store.append("note", null, Folders.note("shared " + i))
+                        .entry()
+                        .id());
             }
         }
         copyAll(left, right);
@@ -79,11 +81,11 @@ class MergeTest {
         work(right, Folders.bench(tmp.resolve("homes" + seed), "bert"), known, random, Duration.ofSeconds(-3));
     }
 
-    private static void work(Path folder, ThisBench bench, List<UUID> shared, SplittableRandom random,
-            Duration clockIsWrongBy) {
+    private static void work(
+            Path folder, ThisBench bench, List<UUID> shared, SplittableRandom random, Duration clockIsWrongBy) {
         List<UUID> known = new ArrayList<>(shared);
         Clock clock = Clock.offset(Folders.NOON, clockIsWrongBy);
-        try (LogStore store = new LogStore(folder, bench, Disk.REAL, clock, random.split(), entry -> { })) {
+        try (LogStore store = new LogStore(folder, bench, Disk.REAL, clock, random.split(), entry -> {})) {
             for (int i = 0; i < 40; i++) {
                 UUID one = known.get(random.nextInt(known.size()));
                 String text = Folders.note(bench.id() + " " + i);
@@ -124,7 +126,9 @@ class MergeTest {
 
     private static List<Path> files(Path folder) throws IOException {
         try (Stream<Path> all = Files.list(folder)) {
-            return all.filter(file -> file.toString().endsWith(Pen.ENDING)).sorted().toList();
+            return all.filter(file -> file.toString().endsWith(Pen.ENDING))
+                    .sorted()
+                    .toList();
         }
     }
 

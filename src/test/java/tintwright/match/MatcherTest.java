@@ -27,8 +27,15 @@ import tintwright.shelf.Tint;
 import tintwright.study.HiddenShop;
 
 class MatcherTest {
-    private static final Set<String> ALL = Set.of("carbon-black", "red-iron-oxide", "yellow-iron-oxide",
-            "phthalo-blue", "phthalo-green", "brown-oxide", "organic-yellow", "organic-red");
+    private static final Set<String> ALL = Set.of(
+            "carbon-black",
+            "red-iron-oxide",
+            "yellow-iron-oxide",
+            "phthalo-blue",
+            "phthalo-green",
+            "brown-oxide",
+            "organic-yellow",
+            "organic-red");
 
     private static Knowledge knowledge(HiddenShop shop) {
         List<Chip> chips = new ArrayList<>();
@@ -40,8 +47,12 @@ class MatcherTest {
     }
 
     private static Target target(double l, double a, double b) {
-        return new Target("hull", new Lab(l, a, b, Viewing.D65_10), Covariance.same(0.1),
-                Geometry.SPECULAR_INCLUDED, Optional.empty());
+        return new Target(
+                "hull",
+                new Lab(l, a, b, Viewing.D65_10),
+                Covariance.same(0.1),
+                Geometry.SPECULAR_INCLUDED,
+                Optional.empty());
     }
 
     @Test
@@ -49,12 +60,17 @@ class MatcherTest {
         for (int seed = 0; seed < 8; seed++) {
             HiddenShop shop = new HiddenShop(seed);
             Knowledge knowledge = knowledge(shop);
-            Lab wanted = knowledge.colour(Parts.of(Map.of("white", 99.0, "carbon-black", 0.15,
-                    "yellow-iron-oxide", 0.4, "phthalo-green", 0.1)), Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
-            MatchAnswer answer = new Matcher(knowledge).match(Wish.of(target(wanted.lightness(), wanted.a(),
-                    wanted.b()), 200, 0.001));
+            Lab wanted = knowledge.colour(
+                    Parts.of(Map.of(
+                            "white", 99.0, "carbon-black", 0.15, "yellow-iron-oxide", 0.4, "phthalo-green", 0.1)),
+                    Viewing.D65_10,
+                    Geometry.SPECULAR_INCLUDED);
+            MatchAnswer answer = new Matcher(knowledge)
+                    .match(Wish.of(target(wanted.lightness(), wanted.a(), wanted.b()), 200, 0.001));
             assertInstanceOf(MatchAnswer.Reached.class, answer);
-            assertTrue(answer.best().deltaE() < 0.3, "seed " + seed + ": " + answer.best().deltaE());
+            assertTrue(
+                    answer.best().deltaE() < 0.3,
+                    "seed " + seed + ": " + answer.best().deltaE());
             assertEquals(200, answer.best().exact().total(), 1e-9);
         }
     }
@@ -82,15 +98,20 @@ class MatcherTest {
         HiddenShop shop = new HiddenShop(12);
         Knowledge knowledge = knowledge(shop);
         for (double lightness : new double[] {20, 40, 60, 85}) {
-            for (Recipe recipe : new Matcher(knowledge).match(Wish.of(target(lightness, 5, 20), 80, 0.05)).recipes()) {
+            for (Recipe recipe : new Matcher(knowledge)
+                    .match(Wish.of(target(lightness, 5, 20), 80, 0.05))
+                    .recipes()) {
                 double used = 0;
                 for (Map.Entry<String, Double> part : recipe.exact().grams().entrySet()) {
                     Optional<Tint> tint = knowledge.shelf().tint(part.getKey());
-                    used += tint.isPresent() ? recipe.exact().share(part.getKey()) / tint.get().loadingLimit() : 0;
+                    used += tint.isPresent()
+                            ? recipe.exact().share(part.getKey()) / tint.get().loadingLimit()
+                            : 0;
                 }
                 assertTrue(used <= 1 + 1e-6, "loading " + used + " at L* " + lightness);
-                recipe.weighed().grams().forEach((id, grams) ->
-                        assertEquals(Math.round(grams / 0.05) * 0.05, grams, 1e-9, id));
+                recipe.weighed()
+                        .grams()
+                        .forEach((id, grams) -> assertEquals(Math.round(grams / 0.05) * 0.05, grams, 1e-9, id));
                 assertTrue(recipe.chanceWithin1() <= recipe.chanceWithin2());
                 assertTrue(recipe.expected() > 0 && recipe.within90() >= recipe.expected() * 0.8);
             }
@@ -101,13 +122,16 @@ class MatcherTest {
     void saysWhichFamilyWouldReachAColourOutOfReach() {
         HiddenShop shop = new HiddenShop(13);
         Knowledge knowledge = knowledge(shop);
-        Set<String> noReds = Set.of("red-iron-oxide", "organic-red", "brown-oxide", "organic-yellow",
-                "yellow-iron-oxide");
-        MatchAnswer answer = new Matcher(knowledge).match(Wish.of(target(62, 24, 10), 100, 0.01).without(noReds));
+        Set<String> noReds =
+                Set.of("red-iron-oxide", "organic-red", "brown-oxide", "organic-yellow", "yellow-iron-oxide");
+        MatchAnswer answer = new Matcher(knowledge)
+                .match(Wish.of(target(62, 24, 10), 100, 0.01).without(noReds));
         MatchAnswer.OutOfReach miss = assertInstanceOf(MatchAnswer.OutOfReach.class, answer);
         assertTrue(miss.deltaE() > 8, "nearest " + miss.deltaE());
-        assertTrue(EnumSet.of(PigmentFamily.ORGANIC_RED, PigmentFamily.ORANGE, PigmentFamily.RED_IRON_OXIDE)
-                .contains(miss.wouldReach().orElseThrow()), miss.wouldReach().toString());
+        assertTrue(
+                EnumSet.of(PigmentFamily.ORGANIC_RED, PigmentFamily.ORANGE, PigmentFamily.RED_IRON_OXIDE)
+                        .contains(miss.wouldReach().orElseThrow()),
+                miss.wouldReach().toString());
         assertTrue(miss.withFamily() < 0.5 * miss.deltaE(), miss.withFamily() + " of " + miss.deltaE());
         for (Recipe recipe : miss.recipes()) {
             for (String left : noReds) {
@@ -121,8 +145,11 @@ class MatcherTest {
         int coarse = 0;
         for (int seed = 0; seed < 8; seed++) {
             Knowledge knowledge = knowledge(new HiddenShop(seed));
-            Lab wanted = knowledge.colour(Parts.of(Map.of("white", 99.0, "carbon-black", 0.15,
-                    "yellow-iron-oxide", 0.4, "phthalo-green", 0.1)), Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
+            Lab wanted = knowledge.colour(
+                    Parts.of(Map.of(
+                            "white", 99.0, "carbon-black", 0.15, "yellow-iron-oxide", 0.4, "phthalo-green", 0.1)),
+                    Viewing.D65_10,
+                    Geometry.SPECULAR_INCLUDED);
             Target target = target(wanted.lightness(), wanted.a(), wanted.b());
             MatchAnswer answer = new Matcher(knowledge).match(Wish.of(target, 5, 0.1));
             if (answer instanceof MatchAnswer.TooCoarse found) {
@@ -139,34 +166,42 @@ class MatcherTest {
     @Test
     void aCoarseScaleMakesItLessSure() {
         Knowledge knowledge = knowledge(new HiddenShop(3));
-        Lab wanted = knowledge.colour(Parts.of(Map.of("white", 99.5, "carbon-black", 0.12,
-                "phthalo-green", 0.1)), Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
+        Lab wanted = knowledge.colour(
+                Parts.of(Map.of("white", 99.5, "carbon-black", 0.12, "phthalo-green", 0.1)),
+                Viewing.D65_10,
+                Geometry.SPECULAR_INCLUDED);
         Target target = target(wanted.lightness(), wanted.a(), wanted.b());
-        double fine = new Matcher(knowledge).match(Wish.of(target, 80, 0.01)).best().within90();
+        double fine =
+                new Matcher(knowledge).match(Wish.of(target, 80, 0.01)).best().within90();
         Recipe coarse = new Matcher(knowledge).match(Wish.of(target, 80, 0.1)).best();
         // One standard deviation of the touchiest tint alone costs as much.
         double slip = coarse.stepCost() * Knowledge.weighingGrams(0.1) / 0.1;
-        assertTrue(coarse.within90() > Math.max(fine + 0.5, slip), fine + " to " + coarse.within90()
-                + ", one step costs " + coarse.stepCost());
+        assertTrue(
+                coarse.within90() > Math.max(fine + 0.5, slip),
+                fine + " to " + coarse.within90() + ", one step costs " + coarse.stepCost());
     }
 
     @Test
     void saysWhenStartingFromALeftoverHelps() {
         HiddenShop shop = new HiddenShop(14);
         Shelf plain = knowledge(shop).shelf();
-        Leftover red = new Leftover("red-cup", "Red cup", Parts.of(Map.of("white", 60.0, "organic-red", 1.5)),
-                List.of(), Optional.empty());
+        Leftover red = new Leftover(
+                "red-cup", "Red cup", Parts.of(Map.of("white", 60.0, "organic-red", 1.5)), List.of(), Optional.empty());
         Knowledge knowledge = Knowledge.of(plain.withLeftovers(List.of(red)));
-        Lab wanted = knowledge.colour(Parts.of(Map.of("white", 50.0, "red-cup", 30.0, "carbon-black", 0.05)),
-                Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
+        Lab wanted = knowledge.colour(
+                Parts.of(Map.of("white", 50.0, "red-cup", 30.0, "carbon-black", 0.05)),
+                Viewing.D65_10,
+                Geometry.SPECULAR_INCLUDED);
         Set<String> onlyBlackAndBlue = new java.util.HashSet<>(ALL);
         onlyBlackAndBlue.removeAll(Set.of("carbon-black", "phthalo-blue"));
-        Wish wish = Wish.of(target(wanted.lightness(), wanted.a(), wanted.b()), 80, 0.01).without(onlyBlackAndBlue);
+        Wish wish = Wish.of(target(wanted.lightness(), wanted.a(), wanted.b()), 80, 0.01)
+                .without(onlyBlackAndBlue);
         MatchAnswer.OutOfReach miss =
                 assertInstanceOf(MatchAnswer.OutOfReach.class, new Matcher(knowledge).match(wish));
         assertEquals(Optional.of("red-cup"), miss.leftover());
         Wish from = new Wish(wish.target(), 80, 0.01, onlyBlackAndBlue, Optional.empty(), Optional.of("red-cup"));
-        Recipe recipe = assertInstanceOf(MatchAnswer.Reached.class, new Matcher(knowledge).match(from)).best();
+        Recipe recipe = assertInstanceOf(MatchAnswer.Reached.class, new Matcher(knowledge).match(from))
+                .best();
         assertTrue(recipe.exact().grams("red-cup") > 0 && recipe.exact().grams("red-cup") <= 61.5);
     }
 
@@ -175,9 +210,12 @@ class MatcherTest {
         Matcher matcher = new Matcher(Knowledge.of(new HiddenShop(1).shelf(List.of())));
         Wish wish = Wish.of(target(60, 0, 0), 100, 0.01);
         assertTrue(assertThrows(IllegalArgumentException.class, () -> matcher.match(wish.without(Set.of("pink"))))
-                .getMessage().contains("pink"));
-        assertThrows(IllegalArgumentException.class, () -> matcher.match(new Wish(wish.target(), 100, 0.01, Set.of(),
-                Optional.of("grey"), Optional.empty())));
+                .getMessage()
+                .contains("pink"));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> matcher.match(
+                        new Wish(wish.target(), 100, 0.01, Set.of(), Optional.of("grey"), Optional.empty())));
         assertThrows(IllegalArgumentException.class, () -> Wish.of(wish.target(), -1, 0.01));
         assertThrows(IllegalArgumentException.class, () -> Wish.of(wish.target(), 100, 0));
     }
@@ -189,23 +227,32 @@ class MatcherTest {
         chips.removeIf(chip -> chip.id().equals("carbon-black"));
         Knowledge knowledge = Knowledge.of(shop.shelf(chips));
         Target grey = target(70, 0, 1);
-        Recipe recipe = new Matcher(knowledge).match(Wish.of(grey, 100, 0.01).without(
-                Set.of("phthalo-blue", "phthalo-green", "brown-oxide", "red-iron-oxide", "organic-red"))).best();
+        Recipe recipe = new Matcher(knowledge)
+                .match(Wish.of(grey, 100, 0.01)
+                        .without(Set.of(
+                                "phthalo-blue", "phthalo-green", "brown-oxide", "red-iron-oxide", "organic-red")))
+                .best();
         NextChip next = NextChip.of(knowledge, recipe, grey, 0.01).orElseThrow();
         assertTrue(next.share() * next.grams() >= 0.1, "ten steps of the scale at least: " + next);
         assertEquals("carbon-black", next.tintId());
         assertTrue(next.after() < 0.5 * next.before(), next.toString());
-        chips.add(shop.chip("new", Parts.of(Map.of("white", 20 * (1 - next.share()), "carbon-black",
-                20 * next.share()))));
+        chips.add(shop.chip(
+                "new", Parts.of(Map.of("white", 20 * (1 - next.share()), "carbon-black", 20 * next.share()))));
         Knowledge wiser = Knowledge.of(shop.shelf(chips));
         assertTrue(wiser.strengthDeviation("carbon-black") < 0.5 * knowledge.strengthDeviation("carbon-black"));
     }
 
     @Test
     void otherLightsKeepTheObserverOfTheTarget() {
-        Target twoDegrees = new Target("hull", new Lab(70, 1, 9, Viewing.D50_2), Covariance.same(0.1),
-                Geometry.SPECULAR_INCLUDED, Optional.empty());
-        Recipe recipe = new Matcher(knowledge(new HiddenShop(11))).match(Wish.of(twoDegrees, 100, 0.01)).best();
+        Target twoDegrees = new Target(
+                "hull",
+                new Lab(70, 1, 9, Viewing.D50_2),
+                Covariance.same(0.1),
+                Geometry.SPECULAR_INCLUDED,
+                Optional.empty());
+        Recipe recipe = new Matcher(knowledge(new HiddenShop(11)))
+                .match(Wish.of(twoDegrees, 100, 0.01))
+                .best();
         assertEquals(5, recipe.lights().size());
         for (UnderLight under : recipe.lights()) {
             assertEquals(Viewing.D50_2.observer(), under.mix().viewing().observer());

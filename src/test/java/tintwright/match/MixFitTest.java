@@ -5,15 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import org.hipparchus.exception.MathIllegalStateException;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.DiagonalMatrix;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresProblem;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
-import org.hipparchus.linear.RealVector;
 import org.hipparchus.util.Pair;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
@@ -43,13 +43,20 @@ class MixFitTest {
                 k[i] = shop.k(TINTS[i]);
                 s[i] = shop.s(TINTS[i]);
             }
-            Lab wanted = new Lab(45 + 45 * random.nextDouble(), 12 * random.nextGaussian(),
-                    12 * random.nextGaussian(), Viewing.D65_10);
+            Lab wanted = new Lab(
+                    45 + 45 * random.nextDouble(),
+                    12 * random.nextGaussian(),
+                    12 * random.nextGaussian(),
+                    Viewing.D65_10);
             double[][] metric = Metric.around(wanted);
             double[] aim = {wanted.lightness(), wanted.a(), wanted.b()};
             Spectrum start = SmoothReflectance.of(wanted).resampled(Grid.INSIDE);
-            MixFit fit = new MixFit(new MixFit.Additions(k, s, shop.k("white"), shop.s("white"), new double[3]), aim,
-                    metric, start.toArray(), LabBatch.of(Viewing.D65_10, Grid.INSIDE),
+            MixFit fit = new MixFit(
+                    new MixFit.Additions(k, s, shop.k("white"), shop.s("white"), new double[3]),
+                    aim,
+                    metric,
+                    start.toArray(),
+                    LabBatch.of(Viewing.D65_10, Grid.INSIDE),
                     Geometry.SPECULAR_INCLUDED);
             double[] x = new double[SmallQuadratic.MOST];
             double ours = Math.sqrt(fit.fit(new int[] {0, 1, 2}, 3, x));
@@ -69,9 +76,13 @@ class MixFitTest {
         double[][] k = {shop.k("carbon-black"), shop.k("red-iron-oxide")};
         double[][] s = {shop.s("carbon-black"), shop.s("red-iron-oxide")};
         Lab dark = new Lab(20, 10, 5, Viewing.D65_10);
-        MixFit fit = new MixFit(new MixFit.Additions(k, s, shop.k("white"), shop.s("white"), new double[] {100, 50}),
-                new double[] {20, 10, 5}, Metric.around(dark), SmoothReflectance.of(dark).resampled(Grid.INSIDE)
-                .toArray(), LabBatch.of(Viewing.D65_10, Grid.INSIDE), Geometry.SPECULAR_INCLUDED);
+        MixFit fit = new MixFit(
+                new MixFit.Additions(k, s, shop.k("white"), shop.s("white"), new double[] {100, 50}),
+                new double[] {20, 10, 5},
+                Metric.around(dark),
+                SmoothReflectance.of(dark).resampled(Grid.INSIDE).toArray(),
+                LabBatch.of(Viewing.D65_10, Grid.INSIDE),
+                Geometry.SPECULAR_INCLUDED);
         double[] x = new double[SmallQuadratic.MOST];
         fit.fit(new int[] {0, 1}, 2, x);
         assertEquals(1, 100 * x[0] + 50 * x[1], 1e-6);
@@ -83,12 +94,16 @@ class MixFitTest {
         for (double start : new double[] {0.0005, 0.003, 0.015}) {
             double root = Math.sqrt(start);
             LeastSquaresProblem problem = new LeastSquaresBuilder()
-                    .start(new double[] {root, root, root}).target(new double[3])
+                    .start(new double[] {root, root, root})
+                    .target(new double[3])
                     .weight(new DiagonalMatrix(new double[] {1, 1, 1}))
                     .model(p -> value(shop, k, s, aim, metric, p))
-                    .maxEvaluations(2000).maxIterations(500).build();
+                    .maxEvaluations(2000)
+                    .maxIterations(500)
+                    .build();
             try {
-                double cost = new LevenbergMarquardtOptimizer().optimize(problem).getCost();
+                double cost =
+                        new LevenbergMarquardtOptimizer().optimize(problem).getCost();
                 least = Math.min(least, cost * cost);
             } catch (MathIllegalStateException stuckAtZero) {
                 // A square has no slope at zero, where it can get stuck; another start answers.
@@ -97,8 +112,8 @@ class MixFitTest {
         return least;
     }
 
-    private static Pair<RealVector, RealMatrix> value(HiddenShop shop, double[][] k, double[][] s, double[] aim,
-            double[][] metric, RealVector p) {
+    private static Pair<RealVector, RealMatrix> value(
+            HiddenShop shop, double[][] k, double[][] s, double[] aim, double[][] metric, RealVector p) {
         double[] x = p.toArray();
         double[] here = residual(shop, k, s, aim, metric, squares(x));
         double[][] jacobian = new double[3][3];
@@ -118,8 +133,8 @@ class MixFitTest {
         return java.util.Arrays.stream(roots).map(r -> r * r).toArray();
     }
 
-    private static double[] residual(HiddenShop shop, double[][] k, double[][] s, double[] aim, double[][] metric,
-            double[] x) {
+    private static double[] residual(
+            HiddenShop shop, double[][] k, double[][] s, double[] aim, double[][] metric, double[] x) {
         double[] r = new double[31];
         for (int w = 0; w < 31; w++) {
             double sumK = shop.k("white")[w];

@@ -37,8 +37,8 @@ class FiniteFilmTest {
             double k = Math.exp(random.nextGaussian() * 2);
             double s = Math.exp(random.nextGaussian());
             double opaque = KubelkaMunk.reflectance(k / s);
-            assertEquals(opaque, FiniteFilm.reflectance(k, s, 1e3 / Math.sqrt(k * (k + 2 * s)), random.nextDouble()),
-                    1e-12);
+            assertEquals(
+                    opaque, FiniteFilm.reflectance(k, s, 1e3 / Math.sqrt(k * (k + 2 * s)), random.nextDouble()), 1e-12);
         }
     }
 

@@ -33,8 +33,7 @@ class HidingTest {
     void contrastRatioIsTheShareOfY() {
         assertEquals(75, Hiding.contrastRatio(flat(0.6), flat(0.8), Viewing.D65_10), 1e-10);
         assertEquals(100, Hiding.contrastRatio(flat(0.3), flat(0.3), Viewing.D65_10), 1e-10);
-        assertThrows(IllegalArgumentException.class,
-                () -> Hiding.contrastRatio(flat(0), flat(0), Viewing.D65_10));
+        assertThrows(IllegalArgumentException.class, () -> Hiding.contrastRatio(flat(0), flat(0), Viewing.D65_10));
     }
 
     @Test
@@ -49,23 +48,29 @@ class HidingTest {
     void theThicknessFoundHidesAndAThinnerOneDoesNot() {
         for (double wanted : new double[] {0.3, 1, 3}) {
             Film film = grey(0.02, 4);
-            double thickness = Hiding.thickness(film, wanted, 100, GEOMETRY, Viewing.D65_10).orElseThrow();
+            double thickness = Hiding.thickness(film, wanted, 100, GEOMETRY, Viewing.D65_10)
+                    .orElseThrow();
             assertEquals(wanted, Hiding.difference(film, thickness, GEOMETRY, Viewing.D65_10), 1e-9);
             assertTrue(Hiding.difference(film, thickness * 0.99, GEOMETRY, Viewing.D65_10) > wanted);
             // K and S twice as strong hide in half the film.
-            assertEquals(thickness / 2,
-                    Hiding.thickness(grey(0.04, 8), wanted, 100, GEOMETRY, Viewing.D65_10).orElseThrow(), 1e-9);
+            assertEquals(
+                    thickness / 2,
+                    Hiding.thickness(grey(0.04, 8), wanted, 100, GEOMETRY, Viewing.D65_10)
+                            .orElseThrow(),
+                    1e-9);
         }
     }
 
     @Test
     void saysWhenNoAllowedFilmHides() {
-        assertTrue(Hiding.thickness(grey(0.001, 0.01), 1, 2, GEOMETRY, Viewing.D65_10).isEmpty());
-        assertThrows(IllegalArgumentException.class,
-                () -> Hiding.thickness(grey(0.1, 1), 0, 2, GEOMETRY, Viewing.D65_10));
-        assertThrows(IllegalArgumentException.class,
-                () -> Hiding.thickness(grey(0.1, 1), 1, 0, GEOMETRY, Viewing.D65_10));
-        assertThrows(IllegalArgumentException.class,
+        assertTrue(Hiding.thickness(grey(0.001, 0.01), 1, 2, GEOMETRY, Viewing.D65_10)
+                .isEmpty());
+        assertThrows(
+                IllegalArgumentException.class, () -> Hiding.thickness(grey(0.1, 1), 0, 2, GEOMETRY, Viewing.D65_10));
+        assertThrows(
+                IllegalArgumentException.class, () -> Hiding.thickness(grey(0.1, 1), 1, 0, GEOMETRY, Viewing.D65_10));
+        assertThrows(
+                IllegalArgumentException.class,
                 () -> new Film(Grid.INSIDE, new double[3], new double[31], Surface.RESIN));
     }
 }

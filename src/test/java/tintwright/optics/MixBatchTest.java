@@ -51,8 +51,10 @@ class MixBatchTest {
                     read[i] = Surface.RESIN.measured(KubelkaMunk.reflectance(absorbs / scatters), geometry);
                 }
                 Lab readable = Lab.of(Spectrum.of(Grid.INSIDE, read), Viewing.D65_10);
-                assertArrayEquals(new double[] {readable.lightness(), readable.a(), readable.b()},
-                        java.util.Arrays.copyOfRange(labs, 3 * m, 3 * m + 3), 1e-9);
+                assertArrayEquals(
+                        new double[] {readable.lightness(), readable.a(), readable.b()},
+                        java.util.Arrays.copyOfRange(labs, 3 * m, 3 * m + 3),
+                        1e-9);
             }
         }
     }
@@ -71,9 +73,13 @@ class MixBatchTest {
     @Test
     void refusesUnequalLengths() {
         LabBatch colour = LabBatch.of(Viewing.D65_10, Grid.INSIDE);
-        assertThrows(IllegalArgumentException.class, () -> new MixBatch(new double[2][31], new double[1][31],
-                Surface.RESIN, Geometry.SPECULAR_INCLUDED, colour));
-        assertThrows(IllegalArgumentException.class, () -> new MixBatch(new double[2][30], new double[2][31],
-                Surface.RESIN, Geometry.SPECULAR_INCLUDED, colour));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new MixBatch(
+                        new double[2][31], new double[1][31], Surface.RESIN, Geometry.SPECULAR_INCLUDED, colour));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new MixBatch(
+                        new double[2][30], new double[2][31], Surface.RESIN, Geometry.SPECULAR_INCLUDED, colour));
     }
 }

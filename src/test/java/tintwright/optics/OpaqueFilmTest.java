@@ -114,8 +114,10 @@ class OpaqueFilmTest {
                 double measured = surface.measured(internal, geometry);
                 assertEquals(internal, surface.internal(measured, geometry), 1e-12);
                 double h = 1e-6;
-                assertEquals(surface.slope(internal), (surface.measured(internal + h, geometry)
-                        - surface.measured(internal - h, geometry)) / (2 * h), 1e-6);
+                assertEquals(
+                        surface.slope(internal),
+                        (surface.measured(internal + h, geometry) - surface.measured(internal - h, geometry)) / (2 * h),
+                        1e-6);
             }
         }
     }

@@ -32,18 +32,23 @@ class RealMixturesStudy {
     private static final Geometry GEOMETRY = Geometry.SPECULAR_INCLUDED;
 
     /** A pair of paints; in each mix the share of the second by mass. */
-    private record Ladder(String family, String first, String second, String[] mixes, double[] shares) {
-    }
+    private record Ladder(String family, String first, String second, String[] mixes, double[] shares) {}
 
     private static final List<Ladder> LADDERS = List.of(
-            new Ladder("zinc white + bone black", "07A", "07-black", new String[] {"07C", "07D", "07E", "07F"},
+            new Ladder(
+                    "zinc white + bone black",
+                    "07A",
+                    "07-black",
+                    new String[] {"07C", "07D", "07E", "07F"},
                     new double[] {0.029, 0.096, 0.522, 0.742}),
             new Ladder("zinc white + red lead", "07A", "05A", new String[] {"05B", "05C"}, new double[] {0.092, 0.508}),
-            new Ladder("zinc white + ultramarine", "07A", "11A", new String[] {"11B", "11C"},
-                    new double[] {0.107, 0.51}),
-            new Ladder("zinc white + cobalt blue", "07A", "12A", new String[] {"12B", "12C"}, new double[] {0.10, 0.50}),
-            new Ladder("lead white + bone black", "08A", "07-black", new String[] {"08B", "08C"},
-                    new double[] {0.009, 0.102}));
+            new Ladder(
+                    "zinc white + ultramarine", "07A", "11A", new String[] {"11B", "11C"}, new double[] {0.107, 0.51}),
+            new Ladder(
+                    "zinc white + cobalt blue", "07A", "12A", new String[] {"12B", "12C"}, new double[] {0.10, 0.50}),
+            new Ladder("lead white + bone black", "08A", "07-black", new String[] {"08B", "08C"}, new double[] {
+                0.009, 0.102
+            }));
 
     private final Map<String, double[]> read = new TreeMap<>();
     private final Map<String, Double> showsThrough = new TreeMap<>();
@@ -77,9 +82,16 @@ class RealMixturesStudy {
             int way = k;
             medians[k] = median(all.stream().mapToDouble(miss -> miss[way]).toArray());
         }
-        page.append(String.format(Locale.ROOT, "| **median of %d** | | | **%.2f** | **%.2f** | **%.2f** | **%.2f** | |%n",
-                all.size(), medians[0], medians[1], medians[2], medians[3]));
-        AccuracySection.write("Films: real mixtures of oil paint", List.of(page.toString().stripTrailing()));
+        page.append(String.format(
+                Locale.ROOT,
+                "| **median of %d** | | | **%.2f** | **%.2f** | **%.2f** | **%.2f** | |%n",
+                all.size(),
+                medians[0],
+                medians[1],
+                medians[2],
+                medians[3]));
+        AccuracySection.write(
+                "Films: real mixtures of oil paint", List.of(page.toString().stripTrailing()));
         assertTrue(medians[3] < medians[1] / 3, "the film theory must beat averaging reflectance by far");
     }
 
@@ -116,9 +128,18 @@ class RealMixturesStudy {
             Ciede2000.between(averageRgb(first, second, d), truth),
             Ciede2000.between(lab(average(first, second, d)), truth),
             Ciede2000.between(lab(singleConstant(first, mix, c, d)), truth),
-            Ciede2000.between(lab(twoConstant(first, second, mix, c, d)), truth)};
-        page.append(String.format(Locale.ROOT, "| %s | %.1f %% | %.1f %% | %.2f | %.2f | %.2f | %.2f | %.2f |%n",
-                ladder.family(), 100 * c, 100 * d, miss[0], miss[1], miss[2], miss[3],
+            Ciede2000.between(lab(twoConstant(first, second, mix, c, d)), truth)
+        };
+        page.append(String.format(
+                Locale.ROOT,
+                "| %s | %.1f %% | %.1f %% | %.2f | %.2f | %.2f | %.2f | %.2f |%n",
+                ladder.family(),
+                100 * c,
+                100 * d,
+                miss[0],
+                miss[1],
+                miss[2],
+                miss[3],
                 showsThrough.get(ladder.mixes()[wanted])));
         return miss;
     }
@@ -138,8 +159,10 @@ class RealMixturesStudy {
     private static Lab averageRgb(double[] first, double[] second, double share) {
         RgbSpace.Code a = RgbSpace.SRGB.encode(lab(first));
         RgbSpace.Code b = RgbSpace.SRGB.encode(lab(second));
-        Lab screen = RgbSpace.SRGB.decode(a.red() + share * (b.red() - a.red()),
-                a.green() + share * (b.green() - a.green()), a.blue() + share * (b.blue() - a.blue()));
+        Lab screen = RgbSpace.SRGB.decode(
+                a.red() + share * (b.red() - a.red()),
+                a.green() + share * (b.green() - a.green()),
+                a.blue() + share * (b.blue() - a.blue()));
         return Lab.of(Adaptation.BRADFORD.adapt(screen.toXyz(), VIEWING));
     }
 

@@ -26,8 +26,9 @@ class RealPaintColourTest {
         List<String[]> spectra = Reference.rows("paints/oil-mixtures-geldof-2018.csv");
         List<String[]> labs = Reference.rows("paints/oil-mixtures-geldof-2018-lab.csv");
         assertEquals(108, labs.size());
-        String[][] lights = {{"D65", "10"}, {"D50", "2"}, {"A", "10"}, {"FL11", "10"}, {"LED-B3", "10"}, {"D65", "10"},
-            {"D50", "2"}};
+        String[][] lights = {
+            {"D65", "10"}, {"D50", "2"}, {"A", "10"}, {"FL11", "10"}, {"LED-B3", "10"}, {"D65", "10"}, {"D50", "2"}
+        };
         double[] worst = new double[lights.length];
         for (int row = 0; row < labs.size(); row++) {
             String[] s = spectra.get(row);
@@ -40,8 +41,11 @@ class RealPaintColourTest {
             Spectrum spectrum = Spectrum.of(Grid.INSIDE, values);
             for (int k = 0; k < lights.length; k++) {
                 Viewing viewing = Viewing.of(lights[k][0], Integer.parseInt(lights[k][1]));
-                Lab theirs = new Lab(Double.parseDouble(l[2 + 3 * k]), Double.parseDouble(l[3 + 3 * k]),
-                        Double.parseDouble(l[4 + 3 * k]), viewing);
+                Lab theirs = new Lab(
+                        Double.parseDouble(l[2 + 3 * k]),
+                        Double.parseDouble(l[3 + 3 * k]),
+                        Double.parseDouble(l[4 + 3 * k]),
+                        viewing);
                 Spectrum read = k < STRAIGHT ? straight(values) : spectrum;
                 worst[k] = Math.max(worst[k], Cie76.between(Lab.of(read, viewing), theirs));
             }

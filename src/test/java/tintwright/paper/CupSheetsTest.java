@@ -28,17 +28,24 @@ class CupSheetsTest {
 
     private static CupSheets.Told told(int tints) {
         Map<String, Double> grams = new LinkedHashMap<>(Map.of("white", 58.0));
-        List<Page.Ingredient> shelf = new ArrayList<>(List.of(new Page.Ingredient("white", "Harbour white", "base",
-                "")));
+        List<Page.Ingredient> shelf =
+                new ArrayList<>(List.of(new Page.Ingredient("white", "Harbour white", "base", "")));
         List<Page.Weighing> weighings = new ArrayList<>(List.of(new Page.Weighing("white", 58, "")));
         for (int i = 0; i < tints; i++) {
             grams.put("tint" + i, 0.5);
             shelf.add(new Page.Ingredient("tint" + i, "tint paste number " + i, "tint", "unknown"));
             weighings.add(new Page.Weighing("tint" + i, 0.5, "as 1:10 letdown"));
         }
-        Page.Cup cup = new Page.Cup("bow 2", LocalDate.of(2026, 5, 3), Optional.empty(), Parts.of(grams), shelf,
-                weighings, List.of(new ColourReading(COLOUR, Covariance.same(0.3), Geometry.SPECULAR_EXCLUDED,
-                FilmState.CURED, Optional.empty())), "a touch warm");
+        Page.Cup cup = new Page.Cup(
+                "bow 2",
+                LocalDate.of(2026, 5, 3),
+                Optional.empty(),
+                Parts.of(grams),
+                shelf,
+                weighings,
+                List.of(new ColourReading(
+                        COLOUR, Covariance.same(0.3), Geometry.SPECULAR_EXCLUDED, FilmState.CURED, Optional.empty())),
+                "a touch warm");
         return new CupSheets.Told("Aldernese", "port bow", cup, Optional.of(COLOUR), List.of("invisible"), "b4fcf7dd");
     }
 
@@ -52,8 +59,16 @@ class CupSheetsTest {
     @Test
     void theLabelFitsAndSaysWhatIsInTheCup() throws IOException {
         String label = text(PdfSheet.of(CupSheets.label(told(3)), CupSheets.LABEL), 1);
-        for (String words : List.of("Aldernese, port bow", "bow 2", "2026-05-03", "59.50", "b4fcf7dd",
-                "Harbour white 97.48", "tint paste number 2 0.840", "L* 61.2 a* -9.6 b* 2.5", "greyish green",
+        for (String words : List.of(
+                "Aldernese, port bow",
+                "bow 2",
+                "2026-05-03",
+                "59.50",
+                "b4fcf7dd",
+                "Harbour white 97.48",
+                "tint paste number 2 0.840",
+                "L* 61.2 a* -9.6 b* 2.5",
+                "greyish green",
                 "data sheet")) {
             assertTrue(label.contains(words), words + " in: " + label);
         }
@@ -62,8 +77,14 @@ class CupSheetsTest {
     @Test
     void theCardSaysEverythingWeighedAndHowItCameOut() throws IOException {
         String card = text(PdfSheet.of(CupSheets.card(told(3)), CupSheets.CARD), 1);
-        for (String words : List.of("tint paste number 1 (as 1:10 letdown) 0.50", "Harbour white 97.48 58.00",
-                "invisible", "a touch warm", "Take care", "Styrene", "Peroxide")) {
+        for (String words : List.of(
+                "tint paste number 1 (as 1:10 letdown) 0.50",
+                "Harbour white 97.48 58.00",
+                "invisible",
+                "a touch warm",
+                "Take care",
+                "Styrene",
+                "Peroxide")) {
             assertTrue(card.contains(words), words + " in: " + card);
         }
     }

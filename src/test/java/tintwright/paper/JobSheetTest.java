@@ -28,8 +28,8 @@ import tintwright.units.UnitSystem;
 
 class JobSheetTest {
     /** A number with drops, or a percentage by mass or by volume, in a passage that speaks of catalyst. */
-    private static final Pattern CATALYST_FIGURE = Pattern.compile(
-            "\\d drops?\\b|(?i:catalyst|peroxide)\\D{0,40}\\d[\\d.]* (?:%|g|ml|oz)");
+    private static final Pattern CATALYST_FIGURE =
+            Pattern.compile("\\d drops?\\b|(?i:catalyst|peroxide)\\D{0,40}\\d[\\d.]* (?:%|g|ml|oz)");
 
     private static Sheet sheet(FillOrder order, UnitSystem units) {
         return JobSheet.of(order, FillPlanner.plan(order.job()), units);
@@ -38,16 +38,32 @@ class JobSheetTest {
     private static FillOrder with(CatalystChoice catalyst) {
         FillOrder demo = Demo.fillOrder();
         FillJob job = demo.job();
-        return new FillOrder(demo.boat(), demo.place(), demo.colour(), demo.recipe(), new FillJob(job.lines(),
-                job.materials(), job.conditions(), catalyst, job.allowances(), job.tools(), job.supply(),
-                job.surface(), job.oldFilmMm()));
+        return new FillOrder(
+                demo.boat(),
+                demo.place(),
+                demo.colour(),
+                demo.recipe(),
+                new FillJob(
+                        job.lines(),
+                        job.materials(),
+                        job.conditions(),
+                        catalyst,
+                        job.allowances(),
+                        job.tools(),
+                        job.supply(),
+                        job.surface(),
+                        job.oldFilmMm()));
     }
 
     private static List<FillOrder> orders() {
-        return List.of(Demo.fillOrder(), with(new CatalystChoice.Typed(new CatalystShare(3, Basis.MASS))),
+        return List.of(
+                Demo.fillOrder(),
+                with(new CatalystChoice.Typed(new CatalystShare(3, Basis.MASS))),
                 with(new CatalystChoice.Typed(new CatalystShare(1.2, Basis.VOLUME))),
-                with(new CatalystChoice.Own(new CatalystTable("Harbour white base", List.of(new CatalystTable.Row(20,
-                        new CatalystShare(2.4, Basis.MASS), new WorkingTime(15, 22)))))));
+                with(new CatalystChoice.Own(new CatalystTable(
+                        "Harbour white base",
+                        List.of(new CatalystTable.Row(
+                                20, new CatalystShare(2.4, Basis.MASS), new WorkingTime(15, 22)))))));
     }
 
     /** Every passage of the sheet a person reads as one: a paragraph, a cell under its title, a step. */
@@ -112,7 +128,8 @@ class JobSheetTest {
             }
             // Cells stand side by side in a PDF, so words are looked for one by one there.
             for (String passage : passages(sheet)) {
-                for (String word : plain(passage.substring(passage.indexOf(": ") + 1)).split(" ")) {
+                for (String word :
+                        plain(passage.substring(passage.indexOf(": ") + 1)).split(" ")) {
                     assertTrue(pdf.contains(word), word + " of " + passage);
                 }
             }
@@ -120,8 +137,12 @@ class JobSheetTest {
     }
 
     private static String plain(String text) {
-        return text.replace("&quot;", "\"").replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&")
-                .replaceAll("\\s+", " ").trim();
+        return text.replace("&quot;", "\"")
+                .replace("&lt;", "<")
+                .replace("&gt;", ">")
+                .replace("&amp;", "&")
+                .replaceAll("\\s+", " ")
+                .trim();
     }
 
     @Test
@@ -148,19 +169,34 @@ class JobSheetTest {
         FillOrder order = Demo.fillOrder();
         FillPlan plan = FillPlanner.plan(order.job());
         double sum = order.recipeFor(plan.gelCoatGrams() * 1.2).stream()
-                .mapToDouble(FillOrder.Ingredient::grams).sum();
+                .mapToDouble(FillOrder.Ingredient::grams)
+                .sum();
         assertEquals(plan.gelCoatGrams() * 1.2, sum, 1e-9);
         String white = UnitSystem.METRIC.mass(116.4 / 120 * sum);
-        assertTrue(passages(sheet(order, UnitSystem.METRIC)).stream()
-                .anyMatch(passage -> passage.startsWith("Harbour white: " + white)), white);
+        assertTrue(
+                passages(sheet(order, UnitSystem.METRIC)).stream()
+                        .anyMatch(passage -> passage.startsWith("Harbour white: " + white)),
+                white);
     }
 
     @Test
     void aBareJobMakesASheetToo() {
         FillJob job = Demo.fillOrder().job();
-        FillOrder bare = new FillOrder("", "", "", List.of(), new FillJob(job.lines(), job.materials(),
-                job.conditions(), job.catalyst(), job.allowances(), job.tools(), Optional.empty(), Optional.empty(),
-                OptionalDouble.empty()));
+        FillOrder bare = new FillOrder(
+                "",
+                "",
+                "",
+                List.of(),
+                new FillJob(
+                        job.lines(),
+                        job.materials(),
+                        job.conditions(),
+                        job.catalyst(),
+                        job.allowances(),
+                        job.tools(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        OptionalDouble.empty()));
         assertEquals("Fill job", sheet(bare, UnitSystem.METRIC).title());
         assertTrue(HtmlSheet.of(sheet(bare, UnitSystem.METRIC)).endsWith("</html>\n"));
     }

@@ -52,7 +52,8 @@ class KnowledgeTest {
             assertArrayEquals(first.absorption()[part], second.absorption()[part]);
             assertArrayEquals(first.scattering()[part], second.scattering()[part]);
         }
-        assertEquals(first.predict(tinted("carbon-black", 0.2), Viewing.D65_10, Geometry.SPECULAR_INCLUDED),
+        assertEquals(
+                first.predict(tinted("carbon-black", 0.2), Viewing.D65_10, Geometry.SPECULAR_INCLUDED),
                 second.predict(tinted("carbon-black", 0.2), Viewing.D65_10, Geometry.SPECULAR_INCLUDED));
     }
 
@@ -64,12 +65,12 @@ class KnowledgeTest {
             HiddenShop shop = new HiddenShop(seed);
             Parts mix = tinted("phthalo-blue", 0.15);
             Knowledge none = Knowledge.of(shop.shelf(List.of(shop.chip("base", WHITE))));
-            Knowledge one = Knowledge.of(shop.shelf(List.of(shop.chip("base", WHITE),
-                    shop.chip("blue", tinted("phthalo-blue", 0.2)))));
-            before += Ciede2000.between(shop.colour(mix),
-                    none.colour(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED)) / 10;
-            after += Ciede2000.between(shop.colour(mix),
-                    one.colour(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED)) / 10;
+            Knowledge one = Knowledge.of(
+                    shop.shelf(List.of(shop.chip("base", WHITE), shop.chip("blue", tinted("phthalo-blue", 0.2)))));
+            before += Ciede2000.between(shop.colour(mix), none.colour(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED))
+                    / 10;
+            after += Ciede2000.between(shop.colour(mix), one.colour(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED))
+                    / 10;
             assertTrue(one.strengthDeviation("phthalo-blue") < 0.5 * none.strengthDeviation("phthalo-blue"));
             assertTrue(one.strengthDeviation("carbon-black") <= none.strengthDeviation("carbon-black"));
         }
@@ -82,7 +83,9 @@ class KnowledgeTest {
         Knowledge knowledge = Knowledge.of(shop.shelf(chips(shop, 0.2)));
         Parts mix = Parts.of(Map.of("white", 99.0, "carbon-black", 0.2, "red-iron-oxide", 0.5));
         Lab quick = knowledge.colour(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
-        Lab full = knowledge.predict(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED).lab();
+        Lab full = knowledge
+                .predict(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED)
+                .lab();
         assertEquals(0, Ciede2000.between(quick, full), 1e-9);
     }
 
@@ -98,7 +101,8 @@ class KnowledgeTest {
         assertEquals("7", doubt.chipId());
         assertEquals("phthalo-blue", doubt.partId());
         assertEquals(1 / 3.0, doubt.factor(), 0.06);
-        assertEquals("Chip 7 says phthalocyanine blue is 3 times weaker than the other 4 do. Was it weighed right?",
+        assertEquals(
+                "Chip 7 says phthalocyanine blue is 3 times weaker than the other 4 do. Was it weighed right?",
                 doubt.words());
 
         Parts mix = tinted("phthalo-blue", 0.15);
@@ -142,18 +146,26 @@ class KnowledgeTest {
         }
         Parts mix = tinted("carbon-black", 0.06);
         Lab truth = shop.colour(mix);
-        double withShared = Ciede2000.between(truth, Knowledge.of(shop.shelf(together))
-                .colour(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED));
-        double withoutShared = Ciede2000.between(truth, Knowledge.of(shop.shelf(alone))
-                .colour(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED));
+        double withShared = Ciede2000.between(
+                truth, Knowledge.of(shop.shelf(together)).colour(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED));
+        double withoutShared = Ciede2000.between(
+                truth, Knowledge.of(shop.shelf(alone)).colour(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED));
         assertTrue(withShared < 1.0, "one photo: " + withShared);
         assertTrue(withShared < withoutShared, withShared + " against " + withoutShared);
     }
 
     private static Chip photoChip(String id, Parts parts, Lab lab, String photo) {
-        return new Chip(id, parts, List.of(new ColourReading(lab, Covariance.same(0.3), Geometry.SPECULAR_INCLUDED,
-                FilmState.CURED, Optional.of(new ColourReading.PhotoBias(photo, Covariance.same(4))))),
-                Optional.empty(), "");
+        return new Chip(
+                id,
+                parts,
+                List.of(new ColourReading(
+                        lab,
+                        Covariance.same(0.3),
+                        Geometry.SPECULAR_INCLUDED,
+                        FilmState.CURED,
+                        Optional.of(new ColourReading.PhotoBias(photo, Covariance.same(4))))),
+                Optional.empty(),
+                "");
     }
 
     @Test
@@ -164,8 +176,12 @@ class KnowledgeTest {
         for (int i = 0; i < 4; i++) {
             Chip dry = shop.chip("pair" + i, tinted("carbon-black", 0.05 * (i + 1)));
             Lab cured = ((ColourReading) dry.readings().get(0)).lab();
-            Reading wet = new ColourReading(new Lab(cured.lightness() - 2, cured.a(), cured.b() + 1, cured.viewing()),
-                    Covariance.same(0.3), Geometry.SPECULAR_INCLUDED, FilmState.WET, Optional.empty());
+            Reading wet = new ColourReading(
+                    new Lab(cured.lightness() - 2, cured.a(), cured.b() + 1, cured.viewing()),
+                    Covariance.same(0.3),
+                    Geometry.SPECULAR_INCLUDED,
+                    FilmState.WET,
+                    Optional.empty());
             chips.add(new Chip("pair" + i, dry.parts(), List.of(dry.readings().get(0), wet), Optional.empty(), ""));
         }
         double[][] after = Knowledge.of(shop.shelf(chips)).wetShift();
@@ -183,15 +199,29 @@ class KnowledgeTest {
             Parts chip = tinted("organic-red", 0.2);
             Parts mix = tinted("organic-red", 0.02);
             Chip colour = shop.chip("red", chip);
-            Chip spectral = new Chip("red", chip, List.of(new SpectralReading(shop.reflectance(chip), 0.002,
-                    Geometry.SPECULAR_INCLUDED, FilmState.CURED)), Optional.empty(), "");
-            Chip base = new Chip("base", WHITE, List.of(new SpectralReading(shop.reflectance(WHITE), 0.002,
-                    Geometry.SPECULAR_INCLUDED, FilmState.CURED)), Optional.empty(), "");
+            Chip spectral = new Chip(
+                    "red",
+                    chip,
+                    List.of(new SpectralReading(
+                            shop.reflectance(chip), 0.002, Geometry.SPECULAR_INCLUDED, FilmState.CURED)),
+                    Optional.empty(),
+                    "");
+            Chip base = new Chip(
+                    "base",
+                    WHITE,
+                    List.of(new SpectralReading(
+                            shop.reflectance(WHITE), 0.002, Geometry.SPECULAR_INCLUDED, FilmState.CURED)),
+                    Optional.empty(),
+                    "");
             Lab lamp = Lab.of(shop.reflectance(mix), Viewing.A_10);
-            byColour += Ciede2000.between(lamp, Knowledge.of(shop.shelf(List.of(base, colour)))
-                    .colour(mix, Viewing.A_10, Geometry.SPECULAR_INCLUDED));
-            bySpectrum += Ciede2000.between(lamp, Knowledge.of(shop.shelf(List.of(base, spectral)))
-                    .colour(mix, Viewing.A_10, Geometry.SPECULAR_INCLUDED));
+            byColour += Ciede2000.between(
+                    lamp,
+                    Knowledge.of(shop.shelf(List.of(base, colour)))
+                            .colour(mix, Viewing.A_10, Geometry.SPECULAR_INCLUDED));
+            bySpectrum += Ciede2000.between(
+                    lamp,
+                    Knowledge.of(shop.shelf(List.of(base, spectral)))
+                            .colour(mix, Viewing.A_10, Geometry.SPECULAR_INCLUDED));
         }
         assertTrue(bySpectrum < byColour, bySpectrum + " against " + byColour);
     }
@@ -201,13 +231,13 @@ class KnowledgeTest {
         HiddenShop shop = new HiddenShop(7);
         Shelf plain = shop.shelf(chips(shop, 0.2));
         Parts inside = Parts.of(Map.of("white", 50.0, "carbon-black", 0.5));
-        Shelf shelf = plain.withLeftovers(List.of(new Leftover("grey", "Grey cup", inside, List.of(),
-                Optional.empty())));
+        Shelf shelf =
+                plain.withLeftovers(List.of(new Leftover("grey", "Grey cup", inside, List.of(), Optional.empty())));
         Knowledge knowledge = Knowledge.of(shelf);
-        Lab throughLeftover = knowledge.colour(Parts.of(Map.of("white", 49.5, "grey", 50.5)), Viewing.D65_10,
-                Geometry.SPECULAR_INCLUDED);
-        Lab direct = knowledge.colour(Parts.of(Map.of("white", 99.5, "carbon-black", 0.5)), Viewing.D65_10,
-                Geometry.SPECULAR_INCLUDED);
+        Lab throughLeftover = knowledge.colour(
+                Parts.of(Map.of("white", 49.5, "grey", 50.5)), Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
+        Lab direct = knowledge.colour(
+                Parts.of(Map.of("white", 99.5, "carbon-black", 0.5)), Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
         assertEquals(0, Ciede2000.between(throughLeftover, direct), 1e-6);
         assertThrows(IllegalArgumentException.class, () -> knowledge.shares(Parts.of(Map.of("nothing", 1.0))));
     }
@@ -222,7 +252,9 @@ class KnowledgeTest {
         }
         Knowledge knowledge = Knowledge.of(shop.shelf(chips));
         Parts mix = tinted("carbon-black", 0.1);
-        assertEquals(0, Ciede2000.between(shop.colour(mix),
-                knowledge.colour(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED)), 0.3);
+        assertEquals(
+                0,
+                Ciede2000.between(shop.colour(mix), knowledge.colour(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED)),
+                0.3);
     }
 }

@@ -16,8 +16,7 @@ import tintwright.Reference;
  * taken out first. The curves were drawn from some of these paints; those marked false were not used for them.
  */
 class PriorCoverageTest {
-    private record Paint(String name, PigmentFamily family, boolean drawnFrom) {
-    }
+    private record Paint(String name, PigmentFamily family, boolean drawnFrom) {}
 
     private static final List<Paint> PAINTS = List.of(
             new Paint("Carbon Black", PigmentFamily.CARBON_BLACK, true),
@@ -81,9 +80,15 @@ class PriorCoverageTest {
                 points[which] += 2;
             }
         }
-        System.out.printf(Locale.ROOT, "outside two deviations: %.1f %% of %d points of families, %.1f %% of %d of "
-                + "unknown paints; shared strength %.2f%n", 100.0 * outside[0] / points[0], points[0],
-                100.0 * outside[1] / points[1], points[1], shared);
+        System.out.printf(
+                Locale.ROOT,
+                "outside two deviations: %.1f %% of %d points of families, %.1f %% of %d of "
+                        + "unknown paints; shared strength %.2f%n",
+                100.0 * outside[0] / points[0],
+                points[0],
+                100.0 * outside[1] / points[1],
+                points[1],
+                shared);
         assertEquals(16 * 62, points[0]);
         assertTrue(outside[0] <= EXPECTED_OUTSIDE * points[0], outside[0] + " of " + points[0]);
         assertTrue(outside[1] <= EXPECTED_OUTSIDE * points[1], outside[1] + " of " + points[1]);

@@ -57,7 +57,10 @@ final class ByEye {
     private double[] look() {
         Lab cup = job.colour();
         Lab hull = job.truth;
-        return new double[] {cup.lightness() - hull.lightness() + EYE * random.nextGaussian(),
-            cup.a() - hull.a() + EYE * random.nextGaussian(), cup.b() - hull.b() + EYE * random.nextGaussian()};
+        return new double[] {
+            cup.lightness() - hull.lightness() + EYE * random.nextGaussian(),
+            cup.a() - hull.a() + EYE * random.nextGaussian(),
+            cup.b() - hull.b() + EYE * random.nextGaussian()
+        };
     }
 }

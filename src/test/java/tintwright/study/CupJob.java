@@ -34,6 +34,7 @@ final class CupJob {
     static final double WANTED = 100;
     /** A photo with a card: what all of it shares, and what each patch adds, on each axis; assumed, no source. */
     static final double PHOTO_SHARED = 1.5;
+
     static final double PHOTO_PATCH = 0.5;
 
     final HiddenShop shop;
@@ -53,6 +54,7 @@ final class CupJob {
     double tintAside;
     /** How many times its dark self the cup has become since it was spoiled, parts poured off not counted. */
     double dilution = 1;
+
     int doses;
     private long seconds;
 
@@ -91,10 +93,16 @@ final class CupJob {
         if (!photo) {
             return shop.read(lab);
         }
-        Lab seen = new Lab(lab.lightness() + bias[0] + PHOTO_PATCH * random.nextGaussian(),
+        Lab seen = new Lab(
+                lab.lightness() + bias[0] + PHOTO_PATCH * random.nextGaussian(),
                 lab.a() + bias[1] + PHOTO_PATCH * random.nextGaussian(),
-                lab.b() + bias[2] + PHOTO_PATCH * random.nextGaussian(), lab.viewing());
-        return new ColourReading(seen, Covariance.same(PHOTO_PATCH), Geometry.SPECULAR_INCLUDED, FilmState.CURED,
+                lab.b() + bias[2] + PHOTO_PATCH * random.nextGaussian(),
+                lab.viewing());
+        return new ColourReading(
+                seen,
+                Covariance.same(PHOTO_PATCH),
+                Geometry.SPECULAR_INCLUDED,
+                FilmState.CURED,
                 Optional.of(new PhotoBias(name, Covariance.same(PHOTO_SHARED))));
     }
 

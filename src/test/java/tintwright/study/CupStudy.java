@@ -92,8 +92,11 @@ class CupStudy {
 
     /** The first way in this cup that the reserve is enough for, else the first in this cup. */
     private static void follow(CupJob job, List<Way> ways) {
-        Way chosen = ways.stream().filter(w -> !(w instanceof Way.Fresh) && w.beyondReserve() == 0).findFirst()
-                .or(() -> ways.stream().filter(w -> !(w instanceof Way.Fresh)).findFirst()).orElseThrow();
+        Way chosen = ways.stream()
+                .filter(w -> !(w instanceof Way.Fresh) && w.beyondReserve() == 0)
+                .findFirst()
+                .or(() -> ways.stream().filter(w -> !(w instanceof Way.Fresh)).findFirst())
+                .orElseThrow();
         if (chosen instanceof Way.Climb climb) {
             job.act(climb.doses());
         } else if (chosen instanceof Way.Split split) {
@@ -110,7 +113,9 @@ class CupStudy {
         for (int i = 0; i < JOBS; i++) {
             CupJob job = new CupJob(5000 + i, false);
             Target target = Target.of("hull", job.hull.readings().get(0));
-            Parts recipe = new Matcher(job.knowledge).match(Wish.of(target, CupJob.WANTED, CupJob.STEP)).best()
+            Parts recipe = new Matcher(job.knowledge)
+                    .match(Wish.of(target, CupJob.WANTED, CupJob.STEP))
+                    .best()
                     .weighed();
             recipe.grams().forEach((id, grams) -> job.act(new Deed.Weighed(id, grams, CupJob.STEP)));
             above[i] = job.above();
@@ -150,7 +155,8 @@ class CupStudy {
             CupJob job = new CupJob(7000 + i, false);
             double planned = start(job);
             Plan first = DosePlanner.plan(CupSight.of(job.knowledge, job.cup));
-            if (!(first instanceof Plan.Doses doses) || !doses.doses().get(0).part().equals("carbon-black")) {
+            if (!(first instanceof Plan.Doses doses)
+                    || !doses.doses().get(0).part().equals("carbon-black")) {
                 continue;
             }
             jobs++;
@@ -172,11 +178,19 @@ class CupStudy {
             mass.add(job.mass());
         }
         double[] ends = above.stream().mapToDouble(d -> d).toArray();
-        System.out.printf(Locale.ROOT, "| twice the black | %d cups | within 1.0 without passing the reserve %.0f %% |"
+        System.out.printf(
+                Locale.ROOT,
+                "| twice the black | %d cups | within 1.0 without passing the reserve %.0f %% |"
                         + " reserve held %.0f %% | after: median %.2f, 95th %.2f | climb over the least possible: median"
-                        + " %.2f, 95th %.2f | final cup median %.0f g, 5th %.0f g |%n", jobs, 100.0 * within / jobs,
-                100.0 * kept / jobs, at(ends, 0.5), at(ends, 0.95), at(overLeast.stream().mapToDouble(d -> d).toArray(), 0.5),
-                at(overLeast.stream().mapToDouble(d -> d).toArray(), 0.95), at(mass.stream().mapToDouble(d -> d).toArray(), 0.5),
+                        + " %.2f, 95th %.2f | final cup median %.0f g, 5th %.0f g |%n",
+                jobs,
+                100.0 * within / jobs,
+                100.0 * kept / jobs,
+                at(ends, 0.5),
+                at(ends, 0.95),
+                at(overLeast.stream().mapToDouble(d -> d).toArray(), 0.5),
+                at(overLeast.stream().mapToDouble(d -> d).toArray(), 0.95),
+                at(mass.stream().mapToDouble(d -> d).toArray(), 0.5),
                 at(mass.stream().mapToDouble(d -> d).toArray(), 0.05));
         assertTrue(within > jobs / 2, within + " of " + jobs);
     }
@@ -197,7 +211,10 @@ class CupStudy {
             CupBench.Unknown unknown = bench.unknown(java.time.Instant.EPOCH, 80, job.shop.read(job.colour()));
             job.cup = unknown.bench().cup();
             same += unknown.likely().get(0).parts().grams().keySet().equals(parts.keySet()) ? 1 : 0;
-            listed += unknown.likely().stream().anyMatch(c -> c.parts().grams().keySet().equals(parts.keySet())) ? 1 : 0;
+            listed += unknown.likely().stream()
+                            .anyMatch(c -> c.parts().grams().keySet().equals(parts.keySet()))
+                    ? 1
+                    : 0;
             after[0][i] = job.above();
             for (int round = 1; round < 3; round++) {
                 follow(job, Ways.of(CupSight.of(job.knowledge, job.cup)));
@@ -205,10 +222,18 @@ class CupStudy {
                 job.readChip();
             }
         }
-        System.out.printf(Locale.ROOT, "| unknown cup | %d cups | likeliest set right %.0f %%, listed %.0f %% | as found"
+        System.out.printf(
+                Locale.ROOT,
+                "| unknown cup | %d cups | likeliest set right %.0f %%, listed %.0f %% | as found"
                         + " median %.2f | after one correction median %.2f, 95th %.2f | after two median %.2f, 95th %.2f |%n",
-                jobs, 100.0 * same / jobs, 100.0 * listed / jobs, at(after[0], 0.5), at(after[1], 0.5), at(after[1], 0.95),
-                at(after[2], 0.5), at(after[2], 0.95));
+                jobs,
+                100.0 * same / jobs,
+                100.0 * listed / jobs,
+                at(after[0], 0.5),
+                at(after[1], 0.5),
+                at(after[1], 0.95),
+                at(after[2], 0.5),
+                at(after[2], 0.95));
         assertTrue(at(after[2], 0.5) < 1.5);
     }
 
@@ -236,17 +261,29 @@ class CupStudy {
         }
 
         void line(String when, double[] above) {
-            System.out.printf(Locale.ROOT, "| %s | after %s | %.2f | %.2f |%n", name, when, at(above, 0.5),
-                    at(above, 0.95));
+            System.out.printf(
+                    Locale.ROOT, "| %s | after %s | %.2f | %.2f |%n", name, when, at(above, 0.5), at(above, 0.95));
         }
 
         void print() {
             int n = doses.size();
-            System.out.printf(Locale.ROOT, "| %s | %d jobs | ever too dark %.1f %% | doses median %.0f, 95th %.0f |"
+            System.out.printf(
+                    Locale.ROOT,
+                    "| %s | %d jobs | ever too dark %.1f %% | doses median %.0f, 95th %.0f |"
                             + " readings mean %.1f | white over plan median %.1f g, 95th %.1f g | final mass 5th %.0f g, 95th"
-                            + " %.0f g | tint wasted median %.2f g, 95th %.2f g |%n", name, n, 100.0 * dark / n,
-                    of(doses, 0.5), of(doses, 0.95), readings.stream().mapToDouble(d -> d).average().orElse(0),
-                    of(white, 0.5), of(white, 0.95), of(mass, 0.05), of(mass, 0.95), of(wasted, 0.5), of(wasted, 0.95));
+                            + " %.0f g | tint wasted median %.2f g, 95th %.2f g |%n",
+                    name,
+                    n,
+                    100.0 * dark / n,
+                    of(doses, 0.5),
+                    of(doses, 0.95),
+                    readings.stream().mapToDouble(d -> d).average().orElse(0),
+                    of(white, 0.5),
+                    of(white, 0.95),
+                    of(mass, 0.05),
+                    of(mass, 0.95),
+                    of(wasted, 0.5),
+                    of(wasted, 0.95));
         }
 
         private static double of(List<Double> values, double share) {

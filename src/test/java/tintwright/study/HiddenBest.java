@@ -9,8 +9,7 @@ import tintwright.shelf.Tint;
 
 /** The nearest a hidden shop's tints can come to a colour, by plain pattern search over the hidden truth. */
 final class HiddenBest {
-    private HiddenBest() {
-    }
+    private HiddenBest() {}
 
     static double distance(HiddenShop shop, Lab wanted) {
         return distance(shop, Map.of("white", 100.0), wanted, 0);

@@ -61,9 +61,14 @@ public final class HiddenShop {
         k.put("white", whiteK);
         s.put("white", whiteS);
         double shop = strength * 4.5 * Math.exp(0.3 * random.nextGaussian());
-        List<PigmentFamily> families = new ArrayList<>(List.of(PigmentFamily.CARBON_BLACK,
-                PigmentFamily.RED_IRON_OXIDE, PigmentFamily.YELLOW_IRON_OXIDE, PigmentFamily.PHTHALO_BLUE,
-                PigmentFamily.PHTHALO_GREEN, PigmentFamily.BROWN_OXIDE, PigmentFamily.ORGANIC_YELLOW,
+        List<PigmentFamily> families = new ArrayList<>(List.of(
+                PigmentFamily.CARBON_BLACK,
+                PigmentFamily.RED_IRON_OXIDE,
+                PigmentFamily.YELLOW_IRON_OXIDE,
+                PigmentFamily.PHTHALO_BLUE,
+                PigmentFamily.PHTHALO_GREEN,
+                PigmentFamily.BROWN_OXIDE,
+                PigmentFamily.ORGANIC_YELLOW,
                 PigmentFamily.ORGANIC_RED));
         for (PigmentFamily family : families) {
             add(family, shop * Math.exp(0.4 * random.nextGaussian()));
@@ -187,17 +192,22 @@ public final class HiddenShop {
 
     /** What the instrument says of a true colour. */
     public ColourReading read(Lab truth) {
-        return new ColourReading(new Lab(truth.lightness() + noise * random.nextGaussian(),
-                truth.a() + noise * random.nextGaussian(), truth.b() + noise * random.nextGaussian(),
-                truth.viewing()), Covariance.same(Math.max(noise, 0.02)), Geometry.SPECULAR_INCLUDED,
-                FilmState.CURED, Optional.empty());
+        return new ColourReading(
+                new Lab(
+                        truth.lightness() + noise * random.nextGaussian(),
+                        truth.a() + noise * random.nextGaussian(),
+                        truth.b() + noise * random.nextGaussian(),
+                        truth.viewing()),
+                Covariance.same(Math.max(noise, 0.02)),
+                Geometry.SPECULAR_INCLUDED,
+                FilmState.CURED,
+                Optional.empty());
     }
 
     /** What is really in the cup when the scale is trusted. */
     public Parts weigh(Parts wanted) {
         Map<String, Double> real = new LinkedHashMap<>();
-        wanted.grams().forEach((id, grams) ->
-                real.put(id, Math.max(0, grams + scaleNoise * random.nextGaussian())));
+        wanted.grams().forEach((id, grams) -> real.put(id, Math.max(0, grams + scaleNoise * random.nextGaussian())));
         return Parts.of(real);
     }
 
@@ -235,7 +245,8 @@ public final class HiddenShop {
             }
             double lightness = colour(Parts.of(parts)).lightness();
             if (lightness > 40 && lightness < 90) {
-                return new LinkedHashMap<>(Parts.of(parts).times(grams / Parts.of(parts).total()).grams());
+                return new LinkedHashMap<>(
+                        Parts.of(parts).times(grams / Parts.of(parts).total()).grams());
             }
         }
     }

@@ -38,8 +38,7 @@ import tintwright.shelf.Tint;
 class PaintStudy {
     private static final int N = Grid.INSIDE.count();
 
-    private record Family(String name, PigmentFamily pigment, String white, List<String> learned, String foretold) {
-    }
+    private record Family(String name, PigmentFamily pigment, String white, List<String> learned, String foretold) {}
 
     private static final List<Family> FAMILIES = List.of(
             new Family("minium", PigmentFamily.ORANGE, "07A", List.of("05A", "05C"), "05B"),
@@ -63,8 +62,8 @@ class PaintStudy {
             all[0][i] = Ciede2000.between(truth, learned(rows, family, share));
             all[1][i] = Ciede2000.between(truth, averaged(rows, family, share));
             all[2][i] = Ciede2000.between(truth, singleConstant(rows, family, share));
-            System.out.printf(Locale.ROOT, "| %s | %.2f | %.2f | %.2f |%n", family.name(), all[0][i], all[1][i],
-                    all[2][i]);
+            System.out.printf(
+                    Locale.ROOT, "| %s | %.2f | %.2f | %.2f |%n", family.name(), all[0][i], all[1][i], all[2][i]);
         }
         double[] median = new double[3];
         for (int r = 0; r < 3; r++) {
@@ -87,15 +86,27 @@ class PaintStudy {
             grams.put("tint", 100 * part);
             chips.add(chip(code, Parts.of(grams), rows.get(code)));
         }
-        Shelf shelf = new Shelf("oil", List.of(new Base("white", "zinc white", 1.5, false, Stock.UNKNOWN)),
-                List.of(Tint.of("tint", family.name(), family.pigment())), List.of(), List.of(), chips);
-        return Knowledge.of(shelf).colour(Parts.of(Map.of("white", 100 * (1 - share), "tint", 100 * share)),
-                Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
+        Shelf shelf = new Shelf(
+                "oil",
+                List.of(new Base("white", "zinc white", 1.5, false, Stock.UNKNOWN)),
+                List.of(Tint.of("tint", family.name(), family.pigment())),
+                List.of(),
+                List.of(),
+                chips);
+        return Knowledge.of(shelf)
+                .colour(
+                        Parts.of(Map.of("white", 100 * (1 - share), "tint", 100 * share)),
+                        Viewing.D65_10,
+                        Geometry.SPECULAR_INCLUDED);
     }
 
     private static Chip chip(String id, Parts parts, String[] row) {
-        return new Chip(id, parts, List.of(new SpectralReading(spectrum(row), 0.004, Geometry.SPECULAR_INCLUDED,
-                FilmState.CURED)), Optional.empty(), "");
+        return new Chip(
+                id,
+                parts,
+                List.of(new SpectralReading(spectrum(row), 0.004, Geometry.SPECULAR_INCLUDED, FilmState.CURED)),
+                Optional.empty(),
+                "");
     }
 
     private static Lab averaged(Map<String, String[]> rows, Family family, double share) {

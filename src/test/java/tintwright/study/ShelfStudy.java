@@ -35,8 +35,7 @@ class ShelfStudy {
         double[] usual = play(1);
         play(0.5);
         play(2);
-        assertTrue(usual[0] <= 5 && usual[1] <= 1.0 && usual[3] <= 0.7,
-                "medians by stage: " + Arrays.toString(usual));
+        assertTrue(usual[0] <= 5 && usual[1] <= 1.0 && usual[3] <= 0.7, "medians by stage: " + Arrays.toString(usual));
     }
 
     /** @return median by stage */
@@ -62,8 +61,12 @@ class ShelfStudy {
                 stages[stage][i] = distance - limit;
                 held[stage] += distance <= recipe.within90() ? 1 : 0;
                 if (stage > 0) {
-                    chips.add(new Chip("cup-" + stage, recipe.weighed(), List.of(shop.read(shop.colour(real))),
-                            Optional.empty(), ""));
+                    chips.add(new Chip(
+                            "cup-" + stage,
+                            recipe.weighed(),
+                            List.of(shop.read(shop.colour(real))),
+                            Optional.empty(),
+                            ""));
                 }
             }
         }
@@ -71,8 +74,14 @@ class ShelfStudy {
         for (int s = 0; s < STAGES.length; s++) {
             Arrays.sort(stages[s]);
             medians[s] = stages[s][SHOPS / 2];
-            System.out.printf(Locale.ROOT, "| %s | %s | %.2f | %.2f | %.0f %% |%n", strength == 1 ? "usual"
-                    : strength + " times", STAGES[s], medians[s], stages[s][SHOPS * 9 / 10], 100.0 * held[s] / SHOPS);
+            System.out.printf(
+                    Locale.ROOT,
+                    "| %s | %s | %.2f | %.2f | %.0f %% |%n",
+                    strength == 1 ? "usual" : strength + " times",
+                    STAGES[s],
+                    medians[s],
+                    stages[s][SHOPS * 9 / 10],
+                    100.0 * held[s] / SHOPS);
         }
         return medians;
     }

@@ -35,15 +35,27 @@ class UnitsTest {
     @Test
     void aGallonCoversWhatThePrimerSays() {
         String[] row = Reference.rows("handbook/gelcoat-values.csv").stream()
-                .filter(r -> r[0].equals("coverage")).findFirst().orElseThrow();
+                .filter(r -> r[0].equals("coverage"))
+                .findFirst()
+                .orElseThrow();
         double published = Double.parseDouble(row[1].substring(0, row[1].indexOf('/')));
         assertEquals(published, Units.SQUARE_FEET_PER_GALLON_MIL, 0.5);
         assertEquals(80, Units.SQUARE_FEET_PER_GALLON_MIL / 20, 0.5);
     }
 
     @ParameterizedTest
-    @CsvSource({"12, 12", "12 mm, 12", "1.5 cm, 15", "0.5in, 12.7", "3/8 in, 9.525", "1 1/2 in, 38.1",
-        "12 mil, 0.3048", "2 ft, 609.6", ".25 in, 6.35", "300 µm, 0.3"})
+    @CsvSource({
+        "12, 12",
+        "12 mm, 12",
+        "1.5 cm, 15",
+        "0.5in, 12.7",
+        "3/8 in, 9.525",
+        "1 1/2 in, 38.1",
+        "12 mil, 0.3048",
+        "2 ft, 609.6",
+        ".25 in, 6.35",
+        "300 µm, 0.3"
+    })
     void readsALengthAsItIsTyped(String typed, double mm) {
         assertEquals(mm, Entry.lengthMm("depth", typed, UnitSystem.METRIC), 1e-12);
     }
@@ -63,15 +75,17 @@ class UnitsTest {
         assertEquals(2.5, Entry.lengthMm("depth", "2,5", UnitSystem.METRIC));
         assertEquals(12.75, Entry.lengthMm("depth", "12,75 mm", UnitSystem.METRIC));
         assertEquals(0.1255, Entry.grams("what is left", "0,1255", UnitSystem.METRIC));
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> Entry.grams("what is left", "1,250 g",
-                UnitSystem.METRIC)).getMessage().contains("two ways"));
+        assertTrue(assertThrows(
+                        IllegalArgumentException.class, () -> Entry.grams("what is left", "1,250 g", UnitSystem.METRIC))
+                .getMessage()
+                .contains("two ways"));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "deep", "12 furlong", "1/0", "3 4", "1e3", "NaN", "12 mm 3", "1,5,2 mm"})
     void refusesWhatIsNoLengthAndNamesIt(String typed) {
-        IllegalArgumentException refusal = assertThrows(IllegalArgumentException.class,
-                () -> Entry.lengthMm("depth of hole", typed, UnitSystem.METRIC));
+        IllegalArgumentException refusal = assertThrows(
+                IllegalArgumentException.class, () -> Entry.lengthMm("depth of hole", typed, UnitSystem.METRIC));
         assertTrue(refusal.getMessage().startsWith("depth of hole must"), refusal.getMessage());
         assertTrue(refusal.getMessage().contains("\"" + typed + "\""), refusal.getMessage());
     }
@@ -94,7 +108,8 @@ class UnitsTest {
 
     @Test
     void refusesAnUnknownSystem() {
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> UnitSystem.named("imperial")).getMessage()
+        assertTrue(assertThrows(IllegalArgumentException.class, () -> UnitSystem.named("imperial"))
+                .getMessage()
                 .contains("metric or us"));
         assertEquals(UnitSystem.US, UnitSystem.named(" us "));
     }

@@ -15,8 +15,7 @@ public final class BareWindow extends Application {
     public static final class Start {
         private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
-        private Start() {
-        }
+        private Start() {}
 
         public static void main(String[] args) {
             TOOLKIT.setLevel(Level.SEVERE);

@@ -19,7 +19,7 @@ class BoatPageTest {
     private final Clock clock = Clock.systemUTC();
 
     private Scene scene(Desk desk) {
-        Scene scene = new Scene(desk.view(true, true, () -> { }), 1280, 800);
+        Scene scene = new Scene(desk.view(true, true, () -> {}), 1280, 800);
         scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
         desk.shell().stepProperty().set(Step.BOAT);
         laidOut(scene);
@@ -62,7 +62,9 @@ class BoatPageTest {
             Desk desk = own();
             Scene scene = scene(desk);
             Node button = scene.getRoot().lookupAll(".main-button").stream()
-                    .filter(node -> ((Button) node).getText().equals("Take her on")).findFirst().orElseThrow();
+                    .filter(node -> ((Button) node).getText().equals("Take her on"))
+                    .findFirst()
+                    .orElseThrow();
             double before = button.localToScene(0, 0).getY();
             field(scene, "boat-name").setText("Tarnwick");
             field(scene, "boat-year").setText("nineteen");
@@ -87,14 +89,19 @@ class BoatPageTest {
             desk.shell().stepProperty().set(Step.HULL);
             laidOut(scene);
             Node button = scene.getRoot().lookupAll(".main-button").stream()
-                    .filter(node -> ((Button) node).getText().equals("Add the reading")).findFirst().orElseThrow();
+                    .filter(node -> ((Button) node).getText().equals("Add the reading"))
+                    .findFirst()
+                    .orElseThrow();
             double before = button.localToScene(0, 0).getY();
             ((Button) button).fire();
             laidOut(scene);
             assertTrue(scene.getRoot().lookup("#wrong-typed").isVisible());
             assertEquals(before, button.localToScene(0, 0).getY(), 0.5, "the button moved away from the hand");
-            desk.hull().open(java.nio.file.Path.of("no-such-file.csv"), tintwright.colour.Viewing.D65_10,
-                    tintwright.colour.Geometry.SPECULAR_INCLUDED);
+            desk.hull()
+                    .open(
+                            java.nio.file.Path.of("no-such-file.csv"),
+                            tintwright.colour.Viewing.D65_10,
+                            tintwright.colour.Geometry.SPECULAR_INCLUDED);
             laidOut(scene);
             assertTrue(scene.getRoot().lookup("#wrong-file").isVisible(), "said at the files");
             return null;

@@ -42,19 +42,26 @@ class ChipPhotoTest {
                 desk.cup().accept();
             }
             Lab hull = desk.plan().planProperty().get().target().orElseThrow().colour();
-            Lab cup = desk.job().knowledgeProperty().get().colour(desk.job().now().cup().orElseThrow().state().parts()
-                    .orElseThrow(), Viewing.D65_10, Geometry.SPECULAR_EXCLUDED);
+            Lab cup = desk.job()
+                    .knowledgeProperty()
+                    .get()
+                    .colour(
+                            desk.job().now().cup().orElseThrow().state().parts().orElseThrow(),
+                            Viewing.D65_10,
+                            Geometry.SPECULAR_EXCLUDED);
             press(scene, "Read it from a photo");
             assertNotNull(scene.getRoot().lookup(".photo-pane"), "the photo is shown");
-            desk.chipPhoto().open(DrawnPhoto.of(folder.resolve("chip.png"), DrawnPhoto.linear(hull),
-                    DrawnPhoto.linear(cup)));
+            desk.chipPhoto()
+                    .open(DrawnPhoto.of(folder.resolve("chip.png"), DrawnPhoto.linear(hull), DrawnPhoto.linear(cup)));
             desk.chipPhoto().findCard();
             desk.chipPhoto().addSpot(DrawnPhoto.CHIP);
             desk.chipPhoto().addSpot(DrawnPhoto.HULL);
             press(scene, "Take this chip");
             assertEquals("", desk.chipPhoto().problemProperty().get());
-            Deed last = desk.job().now().cup().orElseThrow().standing().stream().map(entry -> entry.deed())
-                    .reduce((first, second) -> second).orElseThrow();
+            Deed last = desk.job().now().cup().orElseThrow().standing().stream()
+                    .map(entry -> entry.deed())
+                    .reduce((first, second) -> second)
+                    .orElseThrow();
             Deed.Read read = (Deed.Read) last;
             assertTrue(read.counts(), desk.cup().problemProperty().get());
             assertTrue(read.hull().isPresent(), "the hull was read with it");

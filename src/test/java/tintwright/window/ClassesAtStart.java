@@ -22,12 +22,17 @@ import javafx.stage.Window;
 public final class ClassesAtStart {
     private static final long LIMIT_SECONDS = 120;
     /** Where the toolkit keeps what belongs to one system's screen; a run without a display sees none of it. */
-    private static final List<String> SCREEN = List.of("com/sun/glass/ui/gtk/", "com/sun/glass/ui/win/",
-            "com/sun/glass/ui/mac/", "com/sun/prism/es2/", "com/sun/prism/d3d/", "com/sun/javafx/font/freetype/",
-            "com/sun/javafx/font/directwrite/", "com/sun/javafx/font/coretext/");
+    private static final List<String> SCREEN = List.of(
+            "com/sun/glass/ui/gtk/",
+            "com/sun/glass/ui/win/",
+            "com/sun/glass/ui/mac/",
+            "com/sun/prism/es2/",
+            "com/sun/prism/d3d/",
+            "com/sun/javafx/font/freetype/",
+            "com/sun/javafx/font/directwrite/",
+            "com/sun/javafx/font/coretext/");
 
-    private ClassesAtStart() {
-    }
+    private ClassesAtStart() {}
 
     /** @param args {@code visit}, or {@code archive}, the list, the toolkit's modules, and the folder of the image */
     public static void main(String[] args) throws Exception {
@@ -39,30 +44,32 @@ public final class ClassesAtStart {
     }
 
     private static void visit() {
-        Thread driver = new Thread(() -> {
-            try {
-                long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(LIMIT_SECONDS);
-                while (!Stagehand.onScreen(ClassesAtStart::matched)) {
-                    if (System.nanoTime() > end) {
-                        throw new IllegalStateException("no match was shown within " + LIMIT_SECONDS + " s");
+        Thread driver = new Thread(
+                () -> {
+                    try {
+                        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(LIMIT_SECONDS);
+                        while (!Stagehand.onScreen(ClassesAtStart::matched)) {
+                            if (System.nanoTime() > end) {
+                                throw new IllegalStateException("no match was shown within " + LIMIT_SECONDS + " s");
+                            }
+                            Thread.sleep(100);
+                        }
+                        for (int station = 1; station <= Step.values().length; station++) {
+                            int number = station;
+                            Stagehand.onScreen(() -> {
+                                go(number);
+                                root().applyCss();
+                                root().layout();
+                                return null;
+                            });
+                        }
+                        System.exit(0);
+                    } catch (Throwable failure) {
+                        System.err.println("The window could not be visited: " + failure);
+                        System.exit(1);
                     }
-                    Thread.sleep(100);
-                }
-                for (int station = 1; station <= Step.values().length; station++) {
-                    int number = station;
-                    Stagehand.onScreen(() -> {
-                        go(number);
-                        root().applyCss();
-                        root().layout();
-                        return null;
-                    });
-                }
-                System.exit(0);
-            } catch (Throwable failure) {
-                System.err.println("The window could not be visited: " + failure);
-                System.exit(1);
-            }
-        }, "visitor");
+                },
+                "visitor");
         BenchWindow.prepare();
         driver.start();
         Application.launch(BenchWindow.class);
@@ -77,8 +84,8 @@ public final class ClassesAtStart {
     }
 
     private static void go(int station) {
-        root().fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.valueOf("DIGIT" + station), false, true,
-                false, false));
+        root().fireEvent(new KeyEvent(
+                KeyEvent.KEY_PRESSED, "", "", KeyCode.valueOf("DIGIT" + station), false, true, false, false));
     }
 
     private static Parent root() {
@@ -89,22 +96,33 @@ public final class ClassesAtStart {
     private static void archive(Path seen, Path modules, Path image) throws Exception {
         TreeSet<String> screen = new TreeSet<>();
         try (Stream<Path> jars = Files.list(modules)) {
-            for (Path jar : jars.filter(file -> file.toString().endsWith(".jar")).toList()) {
+            for (Path jar :
+                    jars.filter(file -> file.toString().endsWith(".jar")).toList()) {
                 try (JarFile open = new JarFile(jar.toFile())) {
-                    open.stream().map(entry -> entry.getName()).filter(name -> name.endsWith(".class"))
+                    open.stream()
+                            .map(entry -> entry.getName())
+                            .filter(name -> name.endsWith(".class"))
                             .filter(name -> SCREEN.stream().anyMatch(name::startsWith))
                             .forEach(name -> screen.add(name.substring(0, name.length() - ".class".length())));
                 }
             }
         }
-        List<String> list = Stream.concat(Files.readAllLines(seen).stream().filter(ClassesAtStart::inTheRuntime),
-                screen.stream()).toList();
+        List<String> list = Stream.concat(
+                        Files.readAllLines(seen).stream().filter(ClassesAtStart::inTheRuntime), screen.stream())
+                .toList();
         Path kept = Files.write(seen.resolveSibling("classes-archived.lst"), list);
-        Path java = find(image, System.getProperty("os.name").toLowerCase(Locale.ROOT).contains("win")
-                ? "java.exe" : "java");
+        Path java = find(
+                image, System.getProperty("os.name").toLowerCase(Locale.ROOT).contains("win") ? "java.exe" : "java");
         Path archive = find(image, "Tintwright.cfg").resolveSibling("start.jsa");
-        Process dump = new ProcessBuilder(java.toString(), "-Xshare:dump", "-XX:SharedClassListFile=" + kept,
-                "-XX:SharedArchiveFile=" + archive, "-Xlog:disable", "-Xlog:all=error").inheritIO().start();
+        Process dump = new ProcessBuilder(
+                        java.toString(),
+                        "-Xshare:dump",
+                        "-XX:SharedClassListFile=" + kept,
+                        "-XX:SharedArchiveFile=" + archive,
+                        "-Xlog:disable",
+                        "-Xlog:all=error")
+                .inheritIO()
+                .start();
         if (dump.waitFor() != 0 || !Files.exists(archive)) {
             System.err.println("The class-data archive could not be made; the image starts without it, slower.");
         }
@@ -115,14 +133,19 @@ public final class ClassesAtStart {
      * once the image is moved, because Java 17 compares the paths.
      */
     private static boolean inTheRuntime(String line) {
-        return !line.contains("tintwright/") && !line.contains("com/fasterxml/") && !line.contains("org/ejml/")
-                && !line.contains("picocli/") && !line.contains("/monocle/") && !line.startsWith("org/apache/");
+        return !line.contains("tintwright/")
+                && !line.contains("com/fasterxml/")
+                && !line.contains("org/ejml/")
+                && !line.contains("picocli/")
+                && !line.contains("/monocle/")
+                && !line.startsWith("org/apache/");
     }
 
     private static Path find(Path folder, String name) throws Exception {
         try (Stream<Path> files = Files.walk(folder)) {
             return files.filter(file -> file.getFileName().toString().equals(name) && Files.isRegularFile(file))
-                    .findFirst().orElseThrow(() -> new IllegalStateException(name + " is not in " + folder));
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalStateException(name + " is not in " + folder));
         }
     }
 }

@@ -25,8 +25,11 @@ class CupModelTest {
         assertTrue(inHand(desk).ways().isEmpty());
         assertTrue(desk.cup().really("1.9"), desk.cup().problemProperty().get());
         assertFalse(inHand(desk).ways().isEmpty(), inHand(desk).next().sentence());
-        assertTrue(inHand(desk).ways().get(0).why().isPresent() || inHand(desk).ways().get(0).whiteShort());
-        assertTrue(inHand(desk).next().after().contains("chip would make it surer"), inHand(desk).next().toString());
+        assertTrue(inHand(desk).ways().get(0).why().isPresent()
+                || inHand(desk).ways().get(0).whiteShort());
+        assertTrue(
+                inHand(desk).next().after().contains("chip would make it surer"),
+                inHand(desk).next().toString());
     }
 
     @Test
@@ -39,10 +42,13 @@ class CupModelTest {
             desk.shell().stepProperty().set(Step.CUP);
             scene.getRoot().applyCss();
             scene.getRoot().layout();
-            boolean included = desk.job().place().orElseThrow().readings().get(0).geometry()
-                    == Geometry.SPECULAR_INCLUDED;
-            String words = scene.getRoot().lookupAll(".soft").stream().filter(Label.class::isInstance)
-                    .map(node -> ((Label) node).getText()).filter(text -> text.startsWith("The meter set as")).findFirst()
+            boolean included =
+                    desk.job().place().orElseThrow().readings().get(0).geometry() == Geometry.SPECULAR_INCLUDED;
+            String words = scene.getRoot().lookupAll(".soft").stream()
+                    .filter(Label.class::isInstance)
+                    .map(node -> ((Label) node).getText())
+                    .filter(text -> text.startsWith("The meter set as"))
+                    .findFirst()
                     .orElseThrow();
             assertTrue(words.contains(included ? "with gloss" : "without gloss") && words.contains("D65"), words);
             double white = Double.parseDouble(inHand(desk).next().figure().replace(" g", ""));

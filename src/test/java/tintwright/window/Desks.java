@@ -11,8 +11,7 @@ import tintwright.shelf.Shelf;
 final class Desks {
     private static final Map<Shelf, Knowledge> LEARNED = new ConcurrentHashMap<>();
 
-    private Desks() {
-    }
+    private Desks() {}
 
     /** Learning is the same whenever it is done: what one test has learned serves the next. */
     static Knowledge learn(Shelf shelf) {

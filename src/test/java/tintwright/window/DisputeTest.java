@@ -50,9 +50,15 @@ class DisputeTest {
     }
 
     private void read(Lab chip) {
-        assertTrue(desk.cup().read(String.format(Locale.ROOT, "%.2f", chip.lightness()),
-                String.format(Locale.ROOT, "%.2f", chip.a()), String.format(Locale.ROOT, "%.2f", chip.b()),
-                Viewing.D65_10, FilmState.CURED), desk.cup().chipProblemProperty().get());
+        assertTrue(
+                desk.cup()
+                        .read(
+                                String.format(Locale.ROOT, "%.2f", chip.lightness()),
+                                String.format(Locale.ROOT, "%.2f", chip.a()),
+                                String.format(Locale.ROOT, "%.2f", chip.b()),
+                                Viewing.D65_10,
+                                FilmState.CURED),
+                desk.cup().chipProblemProperty().get());
     }
 
     @Test
@@ -67,12 +73,15 @@ class DisputeTest {
         assertEquals("not sure", now().sure());
         assertTrue(now().next().deed().isEmpty(), "nothing goes in before it is settled");
         assertTrue(now().swatch().lights().get(0).chip().isPresent(), "the chip is shown");
-        Dispute.Mend mend = dispute.mends().stream().filter(each -> each.words().contains("soot black")).findFirst()
+        Dispute.Mend mend = dispute.mends().stream()
+                .filter(each -> each.words().contains("soot black"))
+                .findFirst()
                 .orElseThrow();
         desk.cup().settle(dispute, mend);
         assertTrue(now().dispute().isEmpty());
         assertEquals(written + 0.8, state().grams().get("soot-black"), 0.05 * (written + 0.8));
-        Lab cup = desk.job().knowledgeProperty().get().colour(state().parts().orElseThrow(), Viewing.D65_10, geometry());
+        Lab cup =
+                desk.job().knowledgeProperty().get().colour(state().parts().orElseThrow(), Viewing.D65_10, geometry());
         assertTrue(Ciede2000.between(cup, chip) < 0.6, "the cup stands where the chip says");
         assertTrue(state().lastSample().isPresent(), "and the chip counts");
         desk.shell().undo();
@@ -121,7 +130,9 @@ class DisputeTest {
     void aSlipInTypingAChipIsSaidBesideTheChip() {
         dosed();
         assertFalse(desk.cup().read("pale", "0", "0", Viewing.D65_10, FilmState.CURED));
-        assertTrue(desk.cup().chipProblemProperty().get().contains("L*"), desk.cup().chipProblemProperty().get());
+        assertTrue(
+                desk.cup().chipProblemProperty().get().contains("L*"),
+                desk.cup().chipProblemProperty().get());
         assertEquals("", desk.cup().problemProperty().get());
     }
 }

@@ -22,20 +22,34 @@ class FillClockTest {
     void aSecondPressOfTheSameKeyCatalysesNoOtherBatch() {
         Stagehand.onScreen(() -> {
             Desk desk = Desks.demo(HandClock.standing("2026-05-04T09:00:00Z"));
-            desk.job().change(job -> job.filling(job.fill().plus(
-                    new RepairLine("fender scratch", new ScratchGroove(300, 2, 0.6), Lie.VERTICAL, 1))));
+            desk.job()
+                    .change(job -> job.filling(job.fill()
+                            .plus(new RepairLine("fender scratch", new ScratchGroove(300, 2, 0.6), Lie.VERTICAL, 1))));
             desk.shell().stepProperty().set(Step.FILL);
             Scene scene = new Scene(desk.view(), 1280, 800);
             scene.getRoot().applyCss();
             scene.getRoot().layout();
-            assertTrue(desk.fill().planProperty().get().orElseThrow().plan().batches().size() > 1, "there is another");
-            Button first = scene.getRoot().lookupAll(".main-button").stream().map(Button.class::cast)
-                    .filter(key -> key.getText().startsWith("Catalysed now")).findFirst().orElseThrow();
+            assertTrue(
+                    desk.fill()
+                                    .planProperty()
+                                    .get()
+                                    .orElseThrow()
+                                    .plan()
+                                    .batches()
+                                    .size()
+                            > 1,
+                    "there is another");
+            Button first = scene.getRoot().lookupAll(".main-button").stream()
+                    .map(Button.class::cast)
+                    .filter(key -> key.getText().startsWith("Catalysed now"))
+                    .findFirst()
+                    .orElseThrow();
             first.requestFocus();
             first.fire();
             scene.getRoot().applyCss();
             scene.getRoot().layout();
-            assertTrue(scene.getFocusOwner() != null && !(scene.getFocusOwner() instanceof Button),
+            assertTrue(
+                    scene.getFocusOwner() != null && !(scene.getFocusOwner() instanceof Button),
                     "the focus is on " + scene.getFocusOwner());
             return null;
         });
@@ -48,8 +62,9 @@ class FillClockTest {
         Stage[] stage = new Stage[1];
         Stagehand.onScreen(() -> {
             desk[0] = Desks.demo(clock);
-            desk[0].job().change(job -> job.filling(job.fill().plus(
-                    new RepairLine("fender scratch", new ScratchGroove(300, 2, 0.6), Lie.VERTICAL, 1))));
+            desk[0].job()
+                    .change(job -> job.filling(job.fill()
+                            .plus(new RepairLine("fender scratch", new ScratchGroove(300, 2, 0.6), Lie.VERTICAL, 1))));
             desk[0].fill().catalysed(1);
             desk[0].shell().stepProperty().set(Step.LOG);
             stage[0] = new Stage();
@@ -57,13 +72,15 @@ class FillClockTest {
             stage[0].show();
             return null;
         });
-        List<FillTimers.Running> first = Stagehand.onScreen(() -> desk[0].fill().timers().runningProperty().get());
+        List<FillTimers.Running> first = Stagehand.onScreen(
+                () -> desk[0].fill().timers().runningProperty().get());
         assertTrue(!first.isEmpty(), "a cup is catalysed");
         clock.move(Duration.ofMinutes(1));
         List<FillTimers.Running> later = first;
-        for (long start = System.nanoTime(); later.equals(first) && System.nanoTime() - start < LIMIT_NANOS;) {
+        for (long start = System.nanoTime(); later.equals(first) && System.nanoTime() - start < LIMIT_NANOS; ) {
             Thread.sleep(50);
-            later = Stagehand.onScreen(() -> desk[0].fill().timers().runningProperty().get());
+            later = Stagehand.onScreen(
+                    () -> desk[0].fill().timers().runningProperty().get());
         }
         Stagehand.onScreen(() -> {
             stage[0].close();

@@ -35,8 +35,13 @@ class FillModelTest {
     private final FillModel fill = desk.fill();
 
     private boolean addHoles() {
-        return fill.add("cleat holes", RepairKind.COUNTERSUNK, Map.of("hole", "5", "top", "9", "countersink", "2",
-                "depth", "6", "angle", " "), Lie.VERTICAL, "8", UnitSystem.METRIC);
+        return fill.add(
+                "cleat holes",
+                RepairKind.COUNTERSUNK,
+                Map.of("hole", "5", "top", "9", "countersink", "2", "depth", "6", "angle", " "),
+                Lie.VERTICAL,
+                "8",
+                UnitSystem.METRIC);
     }
 
     @Test
@@ -52,16 +57,30 @@ class FillModelTest {
     void twoRepairsOfOneNameAreRefused() {
         assertTrue(addHoles());
         assertFalse(addHoles());
-        assertTrue(fill.problemProperty().get().contains("own name"), fill.problemProperty().get());
+        assertTrue(
+                fill.problemProperty().get().contains("own name"),
+                fill.problemProperty().get());
     }
 
     @Test
     void whatCannotBeASizeIsRefusedInOneSentence() {
-        assertFalse(fill.add("x", RepairKind.GOUGE, Map.of("length", "long", "width", "2", "depth", "1"), Lie.VERTICAL,
-                "1", UnitSystem.METRIC));
-        assertTrue(fill.problemProperty().get().contains("Length"), fill.problemProperty().get());
-        assertFalse(fill.add("x", RepairKind.GOUGE, Map.of("length", "9", "width", "2", "depth", "1"), Lie.VERTICAL,
-                "a few", UnitSystem.METRIC));
+        assertFalse(fill.add(
+                "x",
+                RepairKind.GOUGE,
+                Map.of("length", "long", "width", "2", "depth", "1"),
+                Lie.VERTICAL,
+                "1",
+                UnitSystem.METRIC));
+        assertTrue(
+                fill.problemProperty().get().contains("Length"),
+                fill.problemProperty().get());
+        assertFalse(fill.add(
+                "x",
+                RepairKind.GOUGE,
+                Map.of("length", "9", "width", "2", "depth", "1"),
+                Lie.VERTICAL,
+                "a few",
+                UnitSystem.METRIC));
     }
 
     @Test
@@ -69,7 +88,9 @@ class FillModelTest {
         assertTrue(addHoles());
         fill.weather("2 C", "60", UnitSystem.METRIC);
         assertTrue(fill.planProperty().get().isEmpty());
-        assertTrue(fill.refusedProperty().get().contains("2 \u00b0C"), fill.refusedProperty().get());
+        assertTrue(
+                fill.refusedProperty().get().contains("2 \u00b0C"),
+                fill.refusedProperty().get());
         assertEquals(fill.refusedProperty().get(), fill.nextProperty().get().sentence());
         fill.weather("22", "60", UnitSystem.METRIC);
         assertTrue(fill.planProperty().get().isPresent(), fill.refusedProperty().get());
@@ -84,7 +105,9 @@ class FillModelTest {
         assertEquals(25, desk.job().now().fill().celsius(), 1e-9);
         assertTrue(desk.job().now().fill().humidity().isEmpty());
         assertFalse(fill.weather("20", "130", UnitSystem.METRIC));
-        assertTrue(fill.hullProblemProperty().get().contains("130"), fill.hullProblemProperty().get());
+        assertTrue(
+                fill.hullProblemProperty().get().contains("130"),
+                fill.hullProblemProperty().get());
         assertEquals(25, desk.job().now().fill().celsius(), 1e-9);
     }
 
@@ -96,15 +119,32 @@ class FillModelTest {
         assertTrue(addHoles());
         CupState cup = desk.job().now().cup().orElseThrow().state();
         FillOrder order = fill.planProperty().get().orElseThrow().order();
-        assertEquals(cup.mass(), order.recipe().stream().mapToDouble(FillOrder.Ingredient::grams).sum(), 1e-9);
+        assertEquals(
+                cup.mass(),
+                order.recipe().stream().mapToDouble(FillOrder.Ingredient::grams).sum(),
+                1e-9);
         assertEquals(cup.mass(), order.job().supply().orElseThrow().cup(), 1e-9);
         assertEquals(cup.reserve(), order.job().supply().orElseThrow().reserve(), 1e-9);
-        FillColour same = FillColour.of(desk.job().knowledgeProperty().get(), cup.parts().orElseThrow());
-        assertEquals(same.materials(OptionalDouble.empty()).densities(), order.job().materials().densities());
-        assertEquals(order.recipe().size(), fill.planProperty().get().orElseThrow().order().recipe().size());
+        FillColour same =
+                FillColour.of(desk.job().knowledgeProperty().get(), cup.parts().orElseThrow());
+        assertEquals(
+                same.materials(OptionalDouble.empty()).densities(),
+                order.job().materials().densities());
+        assertEquals(
+                order.recipe().size(),
+                fill.planProperty().get().orElseThrow().order().recipe().size());
         desk.cup().alsoWeighed("soot-black", "0.2");
-        assertEquals(cup.mass() + 0.2, fill.planProperty().get().orElseThrow().order().job().supply().orElseThrow()
-                .cup(), 1e-9);
+        assertEquals(
+                cup.mass() + 0.2,
+                fill.planProperty()
+                        .get()
+                        .orElseThrow()
+                        .order()
+                        .job()
+                        .supply()
+                        .orElseThrow()
+                        .cup(),
+                1e-9);
     }
 
     @Test
@@ -116,14 +156,25 @@ class FillModelTest {
         assertTrue(kinds().contains(Warning.Kind.HIDING_UNKNOWN));
         assertTrue(fill.know(new FillModel.Known("0.5", "", "", Optional.empty(), ""), UnitSystem.METRIC));
         assertFalse(kinds().contains(Warning.Kind.HIDING_UNKNOWN));
-        double hides = fill.planProperty().get().orElseThrow().order().job().materials().hidingFilmMm().orElseThrow();
+        double hides = fill.planProperty()
+                .get()
+                .orElseThrow()
+                .order()
+                .job()
+                .materials()
+                .hidingFilmMm()
+                .orElseThrow();
         assertTrue(hides > 0 && hides < 0.5, "black in the white hides in a thinner film, was " + hides);
         assertFalse(fill.know(new FillModel.Known("none", "", "", Optional.empty(), ""), UnitSystem.METRIC));
-        assertTrue(fill.hullProblemProperty().get().contains("none"), fill.hullProblemProperty().get());
+        assertTrue(
+                fill.hullProblemProperty().get().contains("none"),
+                fill.hullProblemProperty().get());
     }
 
     private List<Warning.Kind> kinds() {
-        return fill.planProperty().get().orElseThrow().plan().warnings().stream().map(Warning::kind).toList();
+        return fill.planProperty().get().orElseThrow().plan().warnings().stream()
+                .map(Warning::kind)
+                .toList();
     }
 
     @Test
@@ -131,14 +182,20 @@ class FillModelTest {
         assertTrue(addHoles());
         assertFalse(fill.catalyst().share("3.1", Basis.MASS));
         String why = fill.catalyst().problemProperty().get();
-        assertTrue(why.contains("1.2 to 3 %") && why.contains("3.1 % by mass") && why.contains("brittle")
-                && why.contains(CatalystShare.CAUTION), why);
+        assertTrue(
+                why.contains("1.2 to 3 %")
+                        && why.contains("3.1 % by mass")
+                        && why.contains("brittle")
+                        && why.contains(CatalystShare.CAUTION),
+                why);
         assertFalse(fill.catalyst().share("1.1", Basis.VOLUME));
         assertFalse(fill.catalyst().share("much", Basis.VOLUME));
         assertEquals(new CatalystChoice.General(), fill.catalyst().choice());
         assertTrue(fill.catalyst().share("2", Basis.VOLUME));
         assertEquals("", fill.catalyst().problemProperty().get());
-        assertEquals(new CatalystShare(2, Basis.VOLUME), fill.planProperty().get().orElseThrow().plan().share());
+        assertEquals(
+                new CatalystShare(2, Basis.VOLUME),
+                fill.planProperty().get().orElseThrow().plan().share());
         desk.shell().undo();
         assertEquals(new CatalystChoice.General(), fill.catalyst().choice());
     }
@@ -155,7 +212,9 @@ class FillModelTest {
         assertEquals(16, plan.time().leastMinutes(), 1e-9);
         assertTrue(plan.origin().contains("Grey tin"), plan.origin());
         fill.weather("23", "", UnitSystem.METRIC);
-        assertTrue(fill.refusedProperty().get().contains("Grey tin"), fill.refusedProperty().get());
+        assertTrue(
+                fill.refusedProperty().get().contains("Grey tin"),
+                fill.refusedProperty().get());
         fill.catalyst().general();
         assertTrue(fill.planProperty().get().isPresent());
         fill.catalyst().own();
@@ -170,7 +229,8 @@ class FillModelTest {
         assertTrue(addHoles());
         fill.catalysed(1);
         desk.shell().stepProperty().set(Step.LOG);
-        CureTimer first = fill.planProperty().get().orElseThrow().plan().timers().get(0);
+        CureTimer first =
+                fill.planProperty().get().orElseThrow().plan().timers().get(0);
         assertEquals("stop spreading", cue(0).cue());
         assertEquals(CureClock.Phase.WAIT, cue(0).phase());
         String caption = desk.shell().captionProperty(Step.FILL).get();
@@ -183,7 +243,9 @@ class FillModelTest {
         clock.move(Duration.ofMinutes(2));
         fill.timers().tick();
         assertEquals("now", cue(0).figure());
-        assertTrue(desk.shell().noticeProperty().get().contains("stop spreading"), desk.shell().noticeProperty().get());
+        assertTrue(
+                desk.shell().noticeProperty().get().contains("stop spreading"),
+                desk.shell().noticeProperty().get());
         assertEquals("Done: stop spreading", fill.nextProperty().get().button());
         fill.doNext();
         assertEquals("tape off", cue(0).cue());
@@ -197,14 +259,16 @@ class FillModelTest {
     void aCupThatIsAboutToGelIsInTheStripAtEveryStation() {
         assertTrue(addHoles());
         fill.catalysed(1);
-        CureTimer first = fill.planProperty().get().orElseThrow().plan().timers().get(0);
+        CureTimer first =
+                fill.planProperty().get().orElseThrow().plan().timers().get(0);
         clock.move(Duration.ofMillis((long) (first.fromMinutes() * 60_000) - 270_000));
         fill.timers().tick();
         String at = clock.instant().plusSeconds(270).toString().substring(11, 16);
         for (Step step : Step.values()) {
             desk.shell().stepProperty().set(step);
             String strip = desk.shell().nowProperty().get();
-            assertTrue(strip.contains("stop spreading: 4 min 30 s left") && strip.contains("until " + at),
+            assertTrue(
+                    strip.contains("stop spreading: 4 min 30 s left") && strip.contains("until " + at),
                     step + ": " + strip);
         }
         desk.shell().stepProperty().set(Step.SHELF);
@@ -215,14 +279,17 @@ class FillModelTest {
         fill.timers().tick();
         assertEquals("To the fill", desk.shell().nowButtonProperty().get());
         desk.shell().say("Copied as text.");
-        assertTrue(desk.shell().noticeProperty().get().contains("stop spreading: look now"),
+        assertTrue(
+                desk.shell().noticeProperty().get().contains("stop spreading: look now"),
                 desk.shell().noticeProperty().get());
         assertTrue(desk.shell().noticeStaysProperty().get());
         desk.shell().say("");
         assertEquals("", desk.shell().noticeProperty().get());
         clock.move(Duration.ofHours(1));
         fill.timers().tick();
-        assertTrue(desk.shell().noticeProperty().get().contains("tape off"), desk.shell().noticeProperty().get());
+        assertTrue(
+                desk.shell().noticeProperty().get().contains("tape off"),
+                desk.shell().noticeProperty().get());
         fill.timers().done(1, "tape off");
         assertFalse(desk.shell().noticeProperty().get().contains("tape off"), "what is done is no longer warned of");
     }
@@ -241,7 +308,9 @@ class FillModelTest {
         Desk again = Desks.demo(clock);
         again.fill().keepTimers(kept);
         fill.timers().tick();
-        assertEquals(fill.timers().runningProperty().get(), again.fill().timers().runningProperty().get());
+        assertEquals(
+                fill.timers().runningProperty().get(),
+                again.fill().timers().runningProperty().get());
         assertTrue(again.fill().nextProperty().get().running());
         again.fill().stopTimers(1);
         assertTrue(kept.fetch().isEmpty());
@@ -277,7 +346,8 @@ class FillModelTest {
     void whatWasTypedIsKeptWithTheJob(@TempDir Path folder) throws Exception {
         assertTrue(addHoles());
         fill.weather("68", "55", UnitSystem.US);
-        assertTrue(fill.know(new FillModel.Known("20", "25", "3", Optional.of(GritLadder.Surface.NEARLY_LEVEL), "24"),
+        assertTrue(fill.know(
+                new FillModel.Known("20", "25", "3", Optional.of(GritLadder.Surface.NEARLY_LEVEL), "24"),
                 UnitSystem.US));
         assertTrue(fill.catalyst().row("Grey tin", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC));
         new KeptJob(folder).keep(desk.job().now());
@@ -300,6 +370,8 @@ class FillModelTest {
         assertTrue(desk.shell().noticeProperty().get().contains("a.html"));
         fill.writeSheet(folder.resolve("no such folder").resolve("a.pdf"), UnitSystem.METRIC);
         assertFalse(Files.exists(folder.resolve("no such folder").resolve("a.pdf")));
-        assertFalse(desk.shell().noticeProperty().get().contains("is in"), desk.shell().noticeProperty().get());
+        assertFalse(
+                desk.shell().noticeProperty().get().contains("is in"),
+                desk.shell().noticeProperty().get());
     }
 }

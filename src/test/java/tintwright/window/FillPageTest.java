@@ -67,7 +67,14 @@ class FillPageTest {
             Desk desk = Desks.demo(clock);
             Scene scene = page(desk);
             press(scene, "Catalysed now: start its times");
-            double first = desk.fill().planProperty().get().orElseThrow().plan().timers().get(0).fromMinutes();
+            double first = desk.fill()
+                    .planProperty()
+                    .get()
+                    .orElseThrow()
+                    .plan()
+                    .timers()
+                    .get(0)
+                    .fromMinutes();
             now = now.plusMillis((long) (first * 60_000) + 1000);
             desk.fill().timers().tick();
             Button done = button(scene, "Done");
@@ -86,8 +93,20 @@ class FillPageTest {
         Stagehand.onScreen(() -> {
             Desk desk = Desks.demo(clock);
             Scene scene = page(desk);
-            long said = words(scene).lines().filter(line -> line.contains(CatalystShare.CAUTION)).count();
-            assertEquals(desk.fill().planProperty().get().orElseThrow().plan().batches().size(), said, words(scene));
+            long said = words(scene)
+                    .lines()
+                    .filter(line -> line.contains(CatalystShare.CAUTION))
+                    .count();
+            assertEquals(
+                    desk.fill()
+                            .planProperty()
+                            .get()
+                            .orElseThrow()
+                            .plan()
+                            .batches()
+                            .size(),
+                    said,
+                    words(scene));
             return null;
         });
     }
@@ -98,7 +117,13 @@ class FillPageTest {
             Desk desk = Desks.demo(clock);
             Scene scene = page(desk);
             assertTrue(words(scene).contains("needed to spread it"), words(scene));
-            int batches = desk.fill().planProperty().get().orElseThrow().plan().batches().size();
+            int batches = desk.fill()
+                    .planProperty()
+                    .get()
+                    .orElseThrow()
+                    .plan()
+                    .batches()
+                    .size();
             for (int batch = 1; batch <= batches; batch++) {
                 desk.fill().catalysed(batch);
             }
@@ -121,17 +146,23 @@ class FillPageTest {
             String all = words(scene);
             assertTrue(all.contains("it is not the colour yet") && all.contains("Bring it back first."), all);
             assertTrue(all.lines().noneMatch(line -> line.startsWith("The cup is enough")), all);
-            assertTrue(buttons(scene).stream().noneMatch("Catalysed now: start its times"::equals),
+            assertTrue(
+                    buttons(scene).stream().noneMatch("Catalysed now: start its times"::equals),
                     buttons(scene).toString());
             assertEquals("To the cup", desk.fill().nextProperty().get().button());
-            String sheet = String.join("\n", desk.fill().planProperty().get().orElseThrow().lines(UnitSystem.METRIC));
-            assertTrue(sheet.contains("Bring it back first.") && sheet.contains(" apart from the hull")
-                    && !sheet.contains("Recipe of the colour"), sheet);
+            String sheet = String.join(
+                    "\n", desk.fill().planProperty().get().orElseThrow().lines(UnitSystem.METRIC));
+            assertTrue(
+                    sheet.contains("Bring it back first.")
+                            && sheet.contains(" apart from the hull")
+                            && !sheet.contains("Recipe of the colour"),
+                    sheet);
             press(scene, "Fill with it all the same");
             press(scene, "Catalysed now: start its times");
             desk.fill().stopTimers(1);
             desk.cup().alsoWeighed("soot-black", "0.5");
-            assertTrue(buttons(scene).stream().noneMatch("Catalysed now: start its times"::equals),
+            assertTrue(
+                    buttons(scene).stream().noneMatch("Catalysed now: start its times"::equals),
                     "another cup is asked about anew");
             return null;
         });
@@ -170,7 +201,8 @@ class FillPageTest {
             Desk desk = Desks.demo(clock);
             Scene scene = atTwiceTheText(desk);
             Region frame = (Region) scene.lookup(".station-page");
-            double lowest = frame.getChildrenUnmodifiable().get(0).getBoundsInParent().getMaxY();
+            double lowest =
+                    frame.getChildrenUnmodifiable().get(0).getBoundsInParent().getMaxY();
             assertTrue(lowest > 2000 && lowest <= frame.getHeight(), lowest + " in " + frame.getHeight());
             return null;
         });
@@ -181,14 +213,15 @@ class FillPageTest {
         Stagehand.onScreen(() -> {
             Desk desk = Desks.demo(clock);
             Scene scene = page(desk);
-            double before = desk.fill().planProperty().get().orElseThrow().plan().gelCoatGrams();
+            double before =
+                    desk.fill().planProperty().get().orElseThrow().plan().gelCoatGrams();
             assertTrue(words(scene).contains("Raised by"), words(scene));
             press(scene, "I have a syringe marked in 0.01 ml: mix less");
             double after = desk.fill().planProperty().get().orElseThrow().plan().gelCoatGrams();
             assertTrue(after < before / 2, before + " g to " + after + " g");
             assertEquals(CatalystTool.FINE_SYRINGE, desk.fill().measuredWith());
-            assertTrue(desk.fill().know(new FillModel.Known("", "", "", java.util.Optional.empty(), "25"),
-                    UnitSystem.METRIC));
+            assertTrue(desk.fill()
+                    .know(new FillModel.Known("", "", "", java.util.Optional.empty(), "25"), UnitSystem.METRIC));
             assertEquals(CatalystTool.FINE_SYRINGE, desk.fill().measuredWith(), "another dropper, the same syringe");
             return null;
         });
@@ -213,8 +246,10 @@ class FillPageTest {
         Stagehand.onScreen(() -> {
             Scene scene = page(Desks.demo(clock));
             words(scene);
-            double[] tops = scene.getRoot().lookupAll(".sheet").stream().mapToDouble(sheet -> sheet.localToScene(0, 0)
-                    .getY()).sorted().toArray();
+            double[] tops = scene.getRoot().lookupAll(".sheet").stream()
+                    .mapToDouble(sheet -> sheet.localToScene(0, 0).getY())
+                    .sorted()
+                    .toArray();
             assertEquals(tops[0], tops[1], 0.5);
             return null;
         });
@@ -226,16 +261,24 @@ class FillPageTest {
             Desk desk = Desks.demo(clock);
             Scene scene = atTwiceTheText(desk);
             java.util.List<String> headings = scene.getRoot().lookupAll(".heading").stream()
-                    .sorted(java.util.Comparator.comparingDouble(node -> node.localToScene(0, 0).getY()))
-                    .map(node -> ((Labeled) node).getText()).toList();
+                    .sorted(java.util.Comparator.comparingDouble(
+                            node -> node.localToScene(0, 0).getY()))
+                    .map(node -> ((Labeled) node).getText())
+                    .toList();
             assertEquals(headings.indexOf("To fill") + 1, headings.indexOf("In all"), headings.toString());
             return null;
         });
     }
 
     private static Scene page(Desk desk) {
-        assertTrue(desk.fill().add("cleat holes", RepairKind.COUNTERSUNK, Map.of("hole", "5", "top", "9",
-                "countersink", "2", "depth", "6"), Lie.VERTICAL, "8", UnitSystem.METRIC));
+        assertTrue(desk.fill()
+                .add(
+                        "cleat holes",
+                        RepairKind.COUNTERSUNK,
+                        Map.of("hole", "5", "top", "9", "countersink", "2", "depth", "6"),
+                        Lie.VERTICAL,
+                        "8",
+                        UnitSystem.METRIC));
         Region page = new FillPage(desk.fill(), desk.shell().unitsProperty().get()).build();
         Scene scene = Stagehand.dressed(page, 1280, 800, 1, false);
         page.applyCss();
@@ -246,8 +289,10 @@ class FillPageTest {
     private static String words(Scene scene) {
         scene.getRoot().applyCss();
         scene.getRoot().layout();
-        return scene.getRoot().lookupAll(".label").stream().filter(FillPageTest::seen)
-                .map(node -> ((Labeled) node).getText()).collect(Collectors.joining("\n"));
+        return scene.getRoot().lookupAll(".label").stream()
+                .filter(FillPageTest::seen)
+                .map(node -> ((Labeled) node).getText())
+                .collect(Collectors.joining("\n"));
     }
 
     private static boolean seen(Node node) {
@@ -257,15 +302,21 @@ class FillPageTest {
     private static Button button(Scene scene, String words) {
         scene.getRoot().applyCss();
         scene.getRoot().layout();
-        return scene.getRoot().lookupAll(".button").stream().map(Button.class::cast).filter(FillPageTest::seen)
-                .filter(key -> key.getText().equals(words)).findFirst().orElseThrow();
+        return scene.getRoot().lookupAll(".button").stream()
+                .map(Button.class::cast)
+                .filter(FillPageTest::seen)
+                .filter(key -> key.getText().equals(words))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static java.util.List<String> buttons(Scene scene) {
         scene.getRoot().applyCss();
         scene.getRoot().layout();
-        return scene.getRoot().lookupAll(".button").stream().filter(FillPageTest::seen)
-                .map(node -> ((Button) node).getText()).toList();
+        return scene.getRoot().lookupAll(".button").stream()
+                .filter(FillPageTest::seen)
+                .map(node -> ((Button) node).getText())
+                .toList();
     }
 
     private static void press(Scene scene, String words) {

@@ -27,11 +27,26 @@ class FillSnapshots {
                     desk.cup().accept();
                 }
                 FillModel fill = desk.fill();
-                fill.add("old cleat holes", RepairKind.COUNTERSUNK, Map.of("hole", "5", "top", "9", "countersink", "2",
-                        "depth", "6"), Lie.VERTICAL, "8", UnitSystem.METRIC);
-                fill.add("keel strip", RepairKind.GOUGE, Map.of("length", "60", "width", "12", "depth", "3"),
-                        Lie.OVERHEAD, "2", UnitSystem.METRIC);
-                fill.add("topside", RepairKind.SPRAY, Map.of("length", "300", "width", "200"), Lie.VERTICAL, "1",
+                fill.add(
+                        "old cleat holes",
+                        RepairKind.COUNTERSUNK,
+                        Map.of("hole", "5", "top", "9", "countersink", "2", "depth", "6"),
+                        Lie.VERTICAL,
+                        "8",
+                        UnitSystem.METRIC);
+                fill.add(
+                        "keel strip",
+                        RepairKind.GOUGE,
+                        Map.of("length", "60", "width", "12", "depth", "3"),
+                        Lie.OVERHEAD,
+                        "2",
+                        UnitSystem.METRIC);
+                fill.add(
+                        "topside",
+                        RepairKind.SPRAY,
+                        Map.of("length", "300", "width", "200"),
+                        Lie.VERTICAL,
+                        "1",
                         UnitSystem.METRIC);
                 desk.shell().setTextShare(text);
                 desk.shell().stepProperty().set(Step.FILL);

@@ -30,11 +30,10 @@ class FitTest {
     /** Half a pixel of rounding on either side. */
     private static final double SLACK = 1;
 
-    private record Size(double width, double height, double text) {
-    }
+    private record Size(double width, double height, double text) {}
 
-    private static final List<Size> SIZES = List.of(new Size(1280, 800, 1), new Size(1024, 700, 1),
-            new Size(1280, 800, 2), new Size(1024, 700, 2));
+    private static final List<Size> SIZES =
+            List.of(new Size(1280, 800, 1), new Size(1024, 700, 1), new Size(1280, 800, 2), new Size(1024, 700, 2));
 
     @Test
     void noStationCutsItsWordsOrLaysOneThingOnAnother() {
@@ -42,8 +41,10 @@ class FitTest {
         for (Size size : SIZES) {
             Stagehand.onScreen(() -> {
                 Desk desk = Desks.demo(Clock.systemUTC());
-                desk.job().change(job -> job.filling(job.fill().plus(new RepairLine("old cleat holes",
-                        new CountersunkHole(5, 9, 2, 6, 0), Lie.VERTICAL, 8))));
+                desk.job()
+                        .change(job -> job.filling(job.fill()
+                                .plus(new RepairLine(
+                                        "old cleat holes", new CountersunkHole(5, 9, 2, 6, 0), Lie.VERTICAL, 8))));
                 desk.shell().setTextShare(size.text());
                 Scene scene = scene(desk, size);
                 for (Step step : Step.values()) {
@@ -66,8 +67,13 @@ class FitTest {
                 desk.cup().begin();
                 desk.cup().accept();
                 desk.cup().alsoWeighed("soot-black", "1.2");
-                desk.cup().read("57.6", "-8.2", "1.5", tintwright.colour.Viewing.D65_10,
-                        tintwright.reading.FilmState.CURED);
+                desk.cup()
+                        .read(
+                                "57.6",
+                                "-8.2",
+                                "1.5",
+                                tintwright.colour.Viewing.D65_10,
+                                tintwright.reading.FilmState.CURED);
                 desk.log().doneWithCup();
                 Scene scene = scene(desk, size);
                 for (Step step : List.of(Step.CUP, Step.FILL, Step.LOG)) {
@@ -87,8 +93,10 @@ class FitTest {
             Stagehand.onScreen(() -> {
                 HandClock clock = HandClock.standing("2026-05-04T09:00:00Z");
                 Desk desk = Desks.demo(clock);
-                desk.job().change(job -> job.filling(job.fill().plus(new RepairLine("old cleat holes",
-                        new CountersunkHole(5, 9, 2, 6, 0), Lie.VERTICAL, 8))));
+                desk.job()
+                        .change(job -> job.filling(job.fill()
+                                .plus(new RepairLine(
+                                        "old cleat holes", new CountersunkHole(5, 9, 2, 6, 0), Lie.VERTICAL, 8))));
                 desk.shell().setTextShare(size.text());
                 desk.fill().catalysed(1);
                 Scene scene = scene(desk, size);
@@ -138,13 +146,18 @@ class FitTest {
     }
 
     private static void look(Node node, String where, Set<String> wrong) {
-        if (!node.isVisible() || node.getStyleClass().contains("picture") || node.getStyleClass().contains("scroll-bar")) {
+        if (!node.isVisible()
+                || node.getStyleClass().contains("picture")
+                || node.getStyleClass().contains("scroll-bar")) {
             return;
         }
         if (node instanceof Labeled labeled && labeled.getOpacity() > 0) {
             cut(labeled, where, wrong);
         }
-        if (node instanceof HBox || node instanceof VBox || node instanceof GridPane || node instanceof FlowPane
+        if (node instanceof HBox
+                || node instanceof VBox
+                || node instanceof GridPane
+                || node instanceof FlowPane
                 || node instanceof Cards) {
             apart((Parent) node, where, wrong);
         }
@@ -171,10 +184,13 @@ class FitTest {
         }
         Node content = frame instanceof ScrollPane pane ? pane.getContent() : below;
         Bounds room = content.localToScene(content.getLayoutBounds());
-        double right = frame instanceof ScrollPane pane ? pane.localToScene(pane.getLayoutBounds()).getMaxX()
+        double right = frame instanceof ScrollPane pane
+                ? pane.localToScene(pane.getLayoutBounds()).getMaxX()
                 : room.getMaxX();
-        if (bounds.getMinX() < room.getMinX() - SLACK || bounds.getMaxX() > right + SLACK
-                || bounds.getMinY() < room.getMinY() - SLACK || bounds.getMaxY() > room.getMaxY() + SLACK) {
+        if (bounds.getMinX() < room.getMinX() - SLACK
+                || bounds.getMaxX() > right + SLACK
+                || bounds.getMinY() < room.getMinY() - SLACK
+                || bounds.getMaxY() > room.getMaxY() + SLACK) {
             wrong.add(where + ": out of reach: \"" + labeled.getText() + "\"");
         }
     }
@@ -201,7 +217,8 @@ class FitTest {
 
     /** What hangs out of something counts as it; a picture keeps its drawing inside by itself. */
     private static Bounds room(Node node) {
-        return node.getStyleClass().contains("picture") ? node.localToParent(node.getLayoutBounds())
+        return node.getStyleClass().contains("picture")
+                ? node.localToParent(node.getLayoutBounds())
                 : node.getBoundsInParent();
     }
 
@@ -209,8 +226,11 @@ class FitTest {
         if (node instanceof Labeled labeled && labeled.getText() != null) {
             return "\"" + labeled.getText() + "\"";
         }
-        String said = node.lookupAll(".label").stream().map(label -> ((Labeled) label).getText())
-                .filter(text -> text != null && !text.isBlank()).findFirst().orElse("");
+        String said = node.lookupAll(".label").stream()
+                .map(label -> ((Labeled) label).getText())
+                .filter(text -> text != null && !text.isBlank())
+                .findFirst()
+                .orElse("");
         return node.getClass().getSimpleName() + node.getStyleClass() + " \"" + said + "\"";
     }
 }

@@ -60,7 +60,8 @@ class FocusTest {
 
     private void press(KeyCode code) {
         Stagehand.onScreen(() -> {
-            Node at = stage.getScene().getFocusOwner() == null ? stage.getScene().getRoot()
+            Node at = stage.getScene().getFocusOwner() == null
+                    ? stage.getScene().getRoot()
                     : stage.getScene().getFocusOwner();
             at.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, true, false, false));
             return null;
@@ -72,7 +73,8 @@ class FocusTest {
     private void press(String words) {
         Stagehand.onScreen(() -> {
             Node key = stage.getScene().getRoot().lookupAll(".button").stream()
-                    .filter(node -> words.equals(((Button) node).getText()) && shown(node)).findFirst()
+                    .filter(node -> words.equals(((Button) node).getText()) && shown(node))
+                    .findFirst()
                     .orElseThrow(() -> new AssertionError("no button \"" + words + "\""));
             key.requestFocus();
             assertEquals(key, stage.getScene().getFocusOwner());
@@ -137,7 +139,8 @@ class FocusTest {
     private void remove(int index) {
         Stagehand.onScreen(() -> {
             Button key = (Button) stage.getScene().getRoot().lookupAll(".button").stream()
-                    .filter(node -> ("Remove reading " + (index + 1)).equals(node.getAccessibleText())).findFirst()
+                    .filter(node -> ("Remove reading " + (index + 1)).equals(node.getAccessibleText()))
+                    .findFirst()
                     .orElseThrow();
             key.requestFocus();
             key.fire();
@@ -174,7 +177,9 @@ class FocusTest {
         press(KeyCode.DIGIT3);
         Stagehand.onScreen(() -> {
             for (Node node : stage.getScene().getRoot().lookupAll(".button")) {
-                if (((Labeled) node).getText() != null && ((Labeled) node).getText().startsWith("Remove") && shown(node)) {
+                if (((Labeled) node).getText() != null
+                        && ((Labeled) node).getText().startsWith("Remove")
+                        && shown(node)) {
                     node.requestFocus();
                     ((Button) node).fire();
                     break;

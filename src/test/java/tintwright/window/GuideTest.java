@@ -85,7 +85,9 @@ class GuideTest {
         read(desk, "80.2");
         read(desk, "79.9");
         desk.shelf().addTint("soot", PigmentFamily.CARBON_BLACK, "120", UnitSystem.METRIC);
-        assertTrue(desk.plan().planProperty().get().outOfReach(), desk.plan().planProperty().get().reach());
+        assertTrue(
+                desk.plan().planProperty().get().outOfReach(),
+                desk.plan().planProperty().get().reach());
         assertEquals("These tints do not reach it: add a tint.", now(desk));
         assertEquals("To the shelf", button(desk));
         desk.shell().doNow();
@@ -103,8 +105,9 @@ class GuideTest {
         desk.shell().stepProperty().set(Step.HULL);
         desk.shell().doNow();
         desk.shell().stepProperty().set(Step.CUP);
-        for (PigmentFamily family : new PigmentFamily[] {PigmentFamily.CARBON_BLACK, PigmentFamily.ORANGE,
-            PigmentFamily.ORGANIC_YELLOW, PigmentFamily.PHTHALO_BLUE}) {
+        for (PigmentFamily family : new PigmentFamily[] {
+            PigmentFamily.CARBON_BLACK, PigmentFamily.ORANGE, PigmentFamily.ORGANIC_YELLOW, PigmentFamily.PHTHALO_BLUE
+        }) {
             desk.shelf().addTint(family.words(), family, "120", UnitSystem.METRIC);
         }
         PlanModel.Plan plan = desk.plan().planProperty().get();
@@ -120,11 +123,20 @@ class GuideTest {
     void beforeTheCupComesBackNoOtherCanBeBegun() {
         Stagehand.onScreen(() -> {
             Job demo = Desk.demo();
-            Cup cup = Cup.empty("port bow 1", demo.places().get(0), demo.grams(), demo.scaleStep(),
+            Cup cup = Cup.empty(
+                    "port bow 1",
+                    demo.places().get(0),
+                    demo.grams(),
+                    demo.scaleStep(),
                     demo.shelf().bases().get(0).id());
             Deque<Runnable> held = new ArrayDeque<>();
-            Desk desk = new Desk(demo.mixing(Optional.of(cup)), held::add, Runnable::run, clock,
-                    () -> ShopLog.demo(clock), Desks::learn);
+            Desk desk = new Desk(
+                    demo.mixing(Optional.of(cup)),
+                    held::add,
+                    Runnable::run,
+                    clock,
+                    () -> ShopLog.demo(clock),
+                    Desks::learn);
             Scene scene = new Scene(desk.view(), 1280, 800);
             for (int i = 0; i < 20; i++) {
                 if (desk.cup().inHandProperty().get().isEmpty()) {
@@ -160,24 +172,32 @@ class GuideTest {
         read(desk, "80.2");
         read(desk, "79.9");
         desk.shell().undo();
-        assertEquals("Undone: reading 3 of transom.", desk.shell().noticeProperty().get());
+        assertEquals(
+                "Undone: reading 3 of transom.", desk.shell().noticeProperty().get());
         desk.shell().redo();
-        assertEquals("Done again: reading 3 of transom.", desk.shell().noticeProperty().get());
+        assertEquals(
+                "Done again: reading 3 of transom.",
+                desk.shell().noticeProperty().get());
         desk.hull().remove(1);
         desk.shell().undo();
-        assertEquals("Undone: removing reading 2 of transom.", desk.shell().noticeProperty().get());
+        assertEquals(
+                "Undone: removing reading 2 of transom.",
+                desk.shell().noticeProperty().get());
         desk.plan().place(0);
         desk.cup().begin();
         desk.cup().accept();
         desk.shell().undo();
-        assertTrue(desk.shell().noticeProperty().get().matches("Undone: [0-9.]+ g .*"),
+        assertTrue(
+                desk.shell().noticeProperty().get().matches("Undone: [0-9.]+ g .*"),
                 desk.shell().noticeProperty().get());
         desk.shell().undo();
-        assertTrue(desk.shell().noticeProperty().get().startsWith("Undone: the cup port bow"),
+        assertTrue(
+                desk.shell().noticeProperty().get().startsWith("Undone: the cup port bow"),
                 desk.shell().noticeProperty().get());
         desk.plan().use("soot-black", false);
         desk.shell().undo();
-        assertTrue(desk.shell().noticeProperty().get().startsWith("Undone: leaving out "),
+        assertTrue(
+                desk.shell().noticeProperty().get().startsWith("Undone: leaving out "),
                 desk.shell().noticeProperty().get());
     }
 }

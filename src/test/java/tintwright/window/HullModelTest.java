@@ -25,7 +25,10 @@ class HullModelTest {
     void aTypedPlaceIsMatchedAtOnceAndUndone() {
         assertTrue(hull.newPlace("transom", "55,5", "\u22122.0", "6.5", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED));
         assertEquals("transom", now().place());
-        assertEquals(55.5, desk.plan().planProperty().get().target().orElseThrow().colour().lightness(), 1e-9);
+        assertEquals(
+                55.5,
+                desk.plan().planProperty().get().target().orElseThrow().colour().lightness(),
+                1e-9);
         desk.shell().undo();
         assertEquals("port bow", now().place());
     }
@@ -67,7 +70,9 @@ class HullModelTest {
     void aColourUnderAnotherLightThanTheRestIsRefused() {
         assertTrue(hull.newPlace("transom", "55.5", "-2.0", "6.5", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED));
         assertFalse(hull.type("55.3", "-2.1", "6.4", Viewing.D50_2, Geometry.SPECULAR_EXCLUDED));
-        assertTrue(hull.problemProperty(HullModel.Where.TYPED).get().contains("light"), hull.problemProperty(HullModel.Where.TYPED).get());
+        assertTrue(
+                hull.problemProperty(HullModel.Where.TYPED).get().contains("light"),
+                hull.problemProperty(HullModel.Where.TYPED).get());
     }
 
     @Test
@@ -84,7 +89,9 @@ class HullModelTest {
         Files.writeString(file, csv.append("\n"));
         hull.open(file, Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
         assertEquals("", hull.problemProperty(HullModel.Where.FILE).get());
-        assertEquals("2 places read: deck, cabin side.", desk.shell().noticeProperty().get());
+        assertEquals(
+                "2 places read: deck, cabin side.",
+                desk.shell().noticeProperty().get());
         assertEquals(4, desk.job().now().places().size());
         assertEquals("deck", now().place());
         // A reflectance of 0.55 at every wavelength: L* = 116 * cbrt(0.55) - 16.
@@ -96,7 +103,8 @@ class HullModelTest {
         Path file = folder.resolve("holiday.txt");
         Files.writeString(file, "nothing of the kind");
         hull.open(file, Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
-        assertTrue(hull.problemProperty(HullModel.Where.FILE).get().contains("holiday.txt"),
+        assertTrue(
+                hull.problemProperty(HullModel.Where.FILE).get().contains("holiday.txt"),
                 hull.problemProperty(HullModel.Where.FILE).get());
         assertEquals("", hull.problemProperty(HullModel.Where.TYPED).get(), "said where the file was opened");
         assertEquals(2, desk.job().now().places().size());
@@ -111,7 +119,8 @@ class HullModelTest {
         assertEquals(places, desk.job().now().places().size());
         assertEquals("transom", now().place());
         assertEquals(2, now().lines().size());
-        assertTrue(desk.shell().noticeProperty().get().contains("2 readings of transom"),
+        assertTrue(
+                desk.shell().noticeProperty().get().contains("2 readings of transom"),
                 desk.shell().noticeProperty().get());
         desk.shell().undo();
         assertEquals("port bow", now().place(), "one deed, one undo");

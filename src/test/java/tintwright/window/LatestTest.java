@@ -25,8 +25,8 @@ class LatestTest {
     void aQuestionThatWasOvertakenIsNotEvenBegun() {
         List<String> begun = new ArrayList<>();
         Latest latest = new Latest(held::add, Runnable::run, new ShellModel(), "working");
-        latest.ask(() -> begun.add("first"), done -> { }, e -> { });
-        latest.ask(() -> begun.add("second"), done -> { }, e -> { });
+        latest.ask(() -> begun.add("first"), done -> {}, e -> {});
+        latest.ask(() -> begun.add("second"), done -> {}, e -> {});
         held.forEach(Runnable::run);
         assertEquals(List.of("second"), begun);
     }
@@ -34,9 +34,12 @@ class LatestTest {
     @Test
     void whatFailsIsHandedOverToo() {
         Latest latest = new Latest(Runnable::run, Runnable::run, new ShellModel(), "working");
-        latest.ask(() -> {
-            throw new IllegalArgumentException("the batch must be 1 to 100000 g, was 0 g");
-        }, done -> answers.add("done"), e -> answers.add(Said.of(e)));
+        latest.ask(
+                () -> {
+                    throw new IllegalArgumentException("the batch must be 1 to 100000 g, was 0 g");
+                },
+                done -> answers.add("done"),
+                e -> answers.add(Said.of(e)));
         assertEquals(List.of("The batch must be 1 to 100000 g, was 0 g."), answers);
     }
 }

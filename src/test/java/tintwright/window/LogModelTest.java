@@ -26,7 +26,16 @@ class LogModelTest {
 
     private LogModel.EntryLine mixOne() {
         desk.cup().begin();
-        for (int i = 0; i < 7 && desk.cup().inHandProperty().get().orElseThrow().next().deed().isPresent(); i++) {
+        for (int i = 0;
+                i < 7
+                        && desk.cup()
+                                .inHandProperty()
+                                .get()
+                                .orElseThrow()
+                                .next()
+                                .deed()
+                                .isPresent();
+                i++) {
             desk.cup().accept();
         }
         desk.cup().alsoWeighed("soot-black", "0.6");
@@ -36,18 +45,24 @@ class LogModelTest {
         String name = desk.job().now().cup().orElseThrow().name();
         log.doneWithCup();
         assertTrue(desk.job().now().cup().isEmpty(), "done is put away");
-        return now().entries().stream().filter(line -> line.cup() && line.title().contains(name)).findFirst()
+        return now().entries().stream()
+                .filter(line -> line.cup() && line.title().contains(name))
+                .findFirst()
                 .orElseThrow();
     }
 
     @Test
     void aChipIsNamedAfterItsCupAndShowsWhatItRead() {
         LogModel.EntryLine cup = mixOne();
-        LogModel.EntryLine chip = now().entries().stream().filter(line -> line.title().startsWith("Chip")
-                && line.words().contains("57.6")).findFirst().orElseThrow(() -> new AssertionError(now().entries()));
+        LogModel.EntryLine chip = now().entries().stream()
+                .filter(line -> line.title().startsWith("Chip") && line.words().contains("57.6"))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(now().entries()));
         assertTrue(chip.title().contains(cup.title().substring("Cup ".length())), chip.title());
-        assertTrue(now().entries().stream().noneMatch(line -> (line.title() + " " + line.words())
-                .matches("(?s).*\\be[0-9]+\\b.*")), now().entries().toString());
+        assertTrue(
+                now().entries().stream()
+                        .noneMatch(line -> (line.title() + " " + line.words()).matches("(?s).*\\be[0-9]+\\b.*")),
+                now().entries().toString());
     }
 
     @Test
@@ -62,14 +77,20 @@ class LogModelTest {
 
     @Test
     void aPlaceThatIsReadAndNotWrittenDownSaysSo() {
-        desk.hull().newPlace("transom", "80", "-2.0", "6.5", Viewing.D65_10, tintwright.colour.Geometry.SPECULAR_EXCLUDED);
+        desk.hull()
+                .newPlace("transom", "80", "-2.0", "6.5", Viewing.D65_10, tintwright.colour.Geometry.SPECULAR_EXCLUDED);
         desk.cup().begin();
         desk.cup().accept();
-        LogModel.PlaceLine transom = now().places().stream().filter(line -> line.name().equals("transom")).findFirst()
+        LogModel.PlaceLine transom = now().places().stream()
+                .filter(line -> line.name().equals("transom"))
+                .findFirst()
                 .orElseThrow();
         assertEquals("1 reading, not written down here yet", transom.read());
         log.writeReadings();
-        transom = now().places().stream().filter(line -> line.name().equals("transom")).findFirst().orElseThrow();
+        transom = now().places().stream()
+                .filter(line -> line.name().equals("transom"))
+                .findFirst()
+                .orElseThrow();
         assertTrue(transom.read().contains("L* 80.0"), transom.read());
     }
 
@@ -81,8 +102,13 @@ class LogModelTest {
         log.judge(cup.id(), Page.Outcome.REDO, "");
         log.judge(cup.id(), Page.Outcome.INVISIBLE, "");
         assertEquals(entries + 1, now().entries().size(), now().entries().toString());
-        assertEquals(Optional.of(Page.Outcome.INVISIBLE), now().entries().stream()
-                .filter(line -> line.id().equals(cup.id())).findFirst().orElseThrow().verdict());
+        assertEquals(
+                Optional.of(Page.Outcome.INVISIBLE),
+                now().entries().stream()
+                        .filter(line -> line.id().equals(cup.id()))
+                        .findFirst()
+                        .orElseThrow()
+                        .verdict());
     }
 
     @Test
@@ -90,12 +116,16 @@ class LogModelTest {
         LogModel.EntryLine cup = mixOne();
         assertEquals(Optional.empty(), cup.verdict());
         log.judge(cup.id(), Page.Outcome.SEEN_FROM_A_METRE, "");
-        LogModel.EntryLine judged = now().entries().stream().filter(line -> line.id().equals(cup.id())).findFirst()
+        LogModel.EntryLine judged = now().entries().stream()
+                .filter(line -> line.id().equals(cup.id()))
+                .findFirst()
                 .orElseThrow();
         assertEquals(Optional.of(Page.Outcome.SEEN_FROM_A_METRE), judged.verdict());
         String name = cup.title().substring("Cup ".length());
-        assertTrue(now().entries().stream().anyMatch(line -> line.title().equals("The cup " + name
-                + " came out seen from a metre")), now().entries().toString());
+        assertTrue(
+                now().entries().stream()
+                        .anyMatch(line -> line.title().equals("The cup " + name + " came out seen from a metre")),
+                now().entries().toString());
     }
 
     @Test
@@ -109,11 +139,15 @@ class LogModelTest {
             line.cup().ifPresent(cup -> assertTrue(cups.add(cup), "twice: " + line.name()));
             assertFalse(line.cup().equals(Optional.of(inHand.id())), "the cup in hand: " + line.name());
         }
-        LogModel.NearLine first = near.stream().filter(line -> line.cup().isPresent()).findFirst().orElseThrow();
+        LogModel.NearLine first =
+                near.stream().filter(line -> line.cup().isPresent()).findFirst().orElseThrow();
         log.again(first.cup().orElseThrow(), "60");
         assertEquals("", log.problemProperty().get());
-        assertTrue(log.againProperty().get().title().contains("60 g"), log.againProperty().get().title());
-        assertTrue(log.againProperty().get().lines().stream().anyMatch(line -> line.contains("Harbour white")),
+        assertTrue(
+                log.againProperty().get().title().contains("60 g"),
+                log.againProperty().get().title());
+        assertTrue(
+                log.againProperty().get().lines().stream().anyMatch(line -> line.contains("Harbour white")),
                 log.againProperty().get().lines().toString());
     }
 }

@@ -57,8 +57,17 @@ class OneTruthTest {
         theyAgree("chip read");
         assertTrue(now().swatch().lights().get(0).chip().isPresent());
         Lab chip = new Lab(57.6, -8.2, 1.5, Viewing.D65_10);
-        Lab hull = desk.job().now().cup().orElseThrow().hull().readings().get(0).colour(Viewing.D65_10).orElseThrow();
+        Lab hull = desk.job()
+                .now()
+                .cup()
+                .orElseThrow()
+                .hull()
+                .readings()
+                .get(0)
+                .colour(Viewing.D65_10)
+                .orElseThrow();
         // The estimate follows the chip, as far as noise alone does not explain it.
-        assertEquals(Ciede2000.between(chip, hull), now().swatch().lights().get(0).apart(), 0.3);
+        assertEquals(
+                Ciede2000.between(chip, hull), now().swatch().lights().get(0).apart(), 0.3);
     }
 }

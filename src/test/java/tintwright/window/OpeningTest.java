@@ -34,15 +34,23 @@ class OpeningTest {
 
     private Desk open(boolean own, Instant now) {
         Clock clock = Clock.fixed(now, ZoneOffset.UTC);
-        return Opening.fetch(home, own, Desks::learn).desk(Runnable::run, Runnable::run, clock,
-                () -> ShopLog.demo(clock));
+        return Opening.fetch(home, own, Desks::learn)
+                .desk(Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock));
     }
 
     @Test
     void theClocksOfCatalysedCupsRunOn() {
         Desk before = open(false, NOON);
-        assertTrue(before.fill().add("holes", RepairKind.HOLE, Map.of("hole", "6", "depth", "6"), Lie.VERTICAL, "4",
-                UnitSystem.METRIC), before.fill().problemProperty().get());
+        assertTrue(
+                before.fill()
+                        .add(
+                                "holes",
+                                RepairKind.HOLE,
+                                Map.of("hole", "6", "depth", "6"),
+                                Lie.VERTICAL,
+                                "4",
+                                UnitSystem.METRIC),
+                before.fill().problemProperty().get());
         before.fill().catalysed(1);
         assertFalse(before.fill().timers().runningProperty().get().isEmpty());
 
@@ -50,11 +58,13 @@ class OpeningTest {
         assertTrue(after.fill().timers().isRunning(1), "the cup cures whether the window is open or not");
         assertTrue(after.fill().nextProperty().get().running());
         before.fill().timers().tick();
-        assertEquals(before.fill().timers().runningProperty().get().get(0).words(),
+        assertEquals(
+                before.fill().timers().runningProperty().get().get(0).words(),
                 after.fill().timers().runningProperty().get().get(0).words());
 
         after.fill().stopTimers(1);
-        assertFalse(open(false, NOON.plus(Duration.ofMinutes(9))).fill().timers().isRunning(1),
+        assertFalse(
+                open(false, NOON.plus(Duration.ofMinutes(9))).fill().timers().isRunning(1),
                 "what was stopped stays stopped");
     }
 
@@ -76,11 +86,15 @@ class OpeningTest {
         Path shelf = home.resolve("bench").resolve("shelf.json");
         Files.writeString(shelf, "{");
         Desk desk = open(true, NOON);
-        assertTrue(desk.shell().noticeProperty().get().contains("shelf.json"), desk.shell().noticeProperty().get());
+        assertTrue(
+                desk.shell().noticeProperty().get().contains("shelf.json"),
+                desk.shell().noticeProperty().get());
         assertEquals("{", Files.readString(shelf));
         desk.job().change(before -> before.of(78));
         try (Stream<Path> files = Files.walk(home.resolve("bench"))) {
-            assertTrue(files.filter(file -> file.endsWith("shelf.json")).anyMatch(file -> read(file).equals("{")),
+            assertTrue(
+                    files.filter(file -> file.endsWith("shelf.json"))
+                            .anyMatch(file -> read(file).equals("{")),
                     "what could not be read was written over");
         }
         assertEquals(78, open(true, NOON).job().now().grams());
@@ -98,8 +112,8 @@ class OpeningTest {
     void whatWasTypedAtTheFillComesBackBeforeThereIsAnyRepair() {
         Desk before = open(false, NOON);
         assertTrue(before.fill().weather("24", "60", UnitSystem.METRIC));
-        assertTrue(before.fill().know(new FillModel.Known("0.5", "0.6", "80", Optional.empty(), "22"),
-                UnitSystem.METRIC));
+        assertTrue(
+                before.fill().know(new FillModel.Known("0.5", "0.6", "80", Optional.empty(), "22"), UnitSystem.METRIC));
         assertTrue(before.fill().catalyst().row("Grey tin", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC));
         FillDraft typed = before.job().now().fill();
 
@@ -110,8 +124,8 @@ class OpeningTest {
         assertTrue(own.fill().catalyst().share("1.8", Basis.MASS));
         assertEquals(own.job().now().fill(), open(false, NOON).job().now().fill(), "a share typed by hand");
 
-        own.fill().add("holes", RepairKind.HOLE, Map.of("hole", "6", "depth", "6"), Lie.OVERHEAD, "4",
-                UnitSystem.METRIC);
+        own.fill()
+                .add("holes", RepairKind.HOLE, Map.of("hole", "6", "depth", "6"), Lie.OVERHEAD, "4", UnitSystem.METRIC);
         assertEquals(1, open(false, NOON).job().now().fill().lines().size());
         own.fill().remove(0);
         assertEquals(own.job().now().fill(), open(false, NOON).job().now().fill(), "the list is empty again");
@@ -121,8 +135,10 @@ class OpeningTest {
     void theRestOfAChosenWayBackComesBack() {
         Desk before = open(false, NOON);
         before.cup().begin();
-        List<Deed> way = List.of(new Deed.SetAside(61.5, "port bow 1, dark: rest"),
-                new Deed.Weighed("white", 40.25, 0.01), new Deed.LetDown("soot", 10, 0.8, 0.01));
+        List<Deed> way = List.of(
+                new Deed.SetAside(61.5, "port bow 1, dark: rest"),
+                new Deed.Weighed("white", 40.25, 0.01),
+                new Deed.LetDown("soot", 10, 0.8, 0.01));
         before.job().change(job -> job.after(job.cup().orElseThrow(), way));
         Desk after = open(false, NOON);
         assertEquals(way, after.job().now().ahead());
@@ -140,7 +156,8 @@ class OpeningTest {
         killed.keepAtOnce("own", false);
         open(true, NOON).job().change(before -> before.of(77));
         assertFalse(Opening.lastOwn(home, new WindowMemory(file)), "the demo was in hand");
-        assertTrue(Opening.lastOwn(home, new WindowMemory(home.resolve("lost.properties"))),
+        assertTrue(
+                Opening.lastOwn(home, new WindowMemory(home.resolve("lost.properties"))),
                 "where nothing is known, one's own");
     }
 
@@ -155,9 +172,10 @@ class OpeningTest {
             for (boolean begun : new boolean[] {false, true}) {
                 Desk desk = open(false, NOON);
                 desk.shell().stepProperty().set(Step.BOAT);
-                javafx.scene.Scene scene = new javafx.scene.Scene(desk.view(false, begun, () -> { }), 1280, 800);
+                javafx.scene.Scene scene = new javafx.scene.Scene(desk.view(false, begun, () -> {}), 1280, 800);
                 scene.getRoot().applyCss();
-                assertEquals(begun ? "Back to my own bench" : "Start my own shelf",
+                assertEquals(
+                        begun ? "Back to my own bench" : "Start my own shelf",
                         ((javafx.scene.control.Button) scene.getRoot().lookup("#other-bench")).getText());
             }
             return null;

@@ -22,7 +22,9 @@ class PlanModelTest {
 
     @Test
     void theDemoIsMatchedOnOpening() {
-        assertTrue(now().recipe().orElseThrow().deltaE() < 0.3, "apart by " + now().recipe().get().deltaE());
+        assertTrue(
+                now().recipe().orElseThrow().deltaE() < 0.3,
+                "apart by " + now().recipe().get().deltaE());
         assertEquals(150, now().recipe().get().weighed().total(), 5 * SCALE);
         assertEquals(now().close(), desk.shell().closeProperty().get());
         assertFalse(desk.shell().nowProperty().get().isEmpty());
@@ -53,11 +55,18 @@ class PlanModelTest {
 
     @Test
     void aTintSwitchedOffLeavesTheMixAndComesBackByUndo() {
-        String tint = now().lines().stream().filter(line -> line.isTint() && !line.grams().isEmpty()).findFirst()
-                .orElseThrow().id();
+        String tint = now().lines().stream()
+                .filter(line -> line.isTint() && !line.grams().isEmpty())
+                .findFirst()
+                .orElseThrow()
+                .id();
         var before = now().lines();
         plan.use(tint, false);
-        assertTrue(now().lines().stream().filter(line -> line.id().equals(tint)).findFirst().orElseThrow().grams()
+        assertTrue(now().lines().stream()
+                .filter(line -> line.id().equals(tint))
+                .findFirst()
+                .orElseThrow()
+                .grams()
                 .isEmpty());
         assertEquals(0, now().recipe().orElseThrow().weighed().grams(tint));
         desk.shell().undo();
@@ -79,7 +88,9 @@ class PlanModelTest {
     @Test
     void aBatchThatCannotBeIsRefusedInOneSentenceAndChangesNothing() {
         plan.batch("-5");
-        assertTrue(plan.problemProperty().get().contains("How much must be 1"), plan.problemProperty().get());
+        assertTrue(
+                plan.problemProperty().get().contains("How much must be 1"),
+                plan.problemProperty().get());
         assertEquals(150, desk.job().now().grams());
         plan.batch("200");
         assertEquals("", plan.problemProperty().get());
@@ -88,9 +99,20 @@ class PlanModelTest {
     @Test
     void whatTheScaleCannotWeighStraightIsSaid() {
         assertEquals("", plan.planProperty().get().reach());
-        desk.job().change(job -> new Job(job.boat(), job.places(), job.place(), job.shelf(), 80, 0.1, job.off(),
-                job.fill(), job.cup(), job.ahead()));
-        assertTrue(plan.planProperty().get().reach().contains("too little for this scale"),
+        desk.job()
+                .change(job -> new Job(
+                        job.boat(),
+                        job.places(),
+                        job.place(),
+                        job.shelf(),
+                        80,
+                        0.1,
+                        job.off(),
+                        job.fill(),
+                        job.cup(),
+                        job.ahead()));
+        assertTrue(
+                plan.planProperty().get().reach().contains("too little for this scale"),
                 plan.planProperty().get().reach());
     }
 

@@ -8,8 +8,7 @@ public final class ReactionTime {
     private static final int WARM = 60;
     private static final int RUNS = 120;
 
-    private ReactionTime() {
-    }
+    private ReactionTime() {}
 
     public static void main(String[] args) {
         Desk desk = Desks.demo(Clock.systemUTC());
@@ -24,7 +23,8 @@ public final class ReactionTime {
             }
         }
         Arrays.sort(milliseconds);
-        System.out.printf("a tint switched: fastest %.1f ms, median %.1f ms, nine of ten below %.1f ms%n",
+        System.out.printf(
+                "a tint switched: fastest %.1f ms, median %.1f ms, nine of ten below %.1f ms%n",
                 milliseconds[0], milliseconds[RUNS / 2], milliseconds[RUNS * 9 / 10]);
     }
 }

@@ -20,6 +20,7 @@ import tintwright.reading.PlaceReadings;
 class RecentModelTest {
     @TempDir
     Path home;
+
     private Desk desk;
     private String aldernese;
 
@@ -30,18 +31,22 @@ class RecentModelTest {
     }
 
     private Desk opened() {
-        return Opening.fetch(home, false, Desks::learn).desk(Runnable::run, Runnable::run, Clock.systemUTC(),
-                () -> ShopLog.demo(Clock.systemUTC()));
+        return Opening.fetch(home, false, Desks::learn)
+                .desk(Runnable::run, Runnable::run, Clock.systemUTC(), () -> ShopLog.demo(Clock.systemUTC()));
     }
 
     private void goTo(String boat) {
-        List<PlaceReadings> places = desk.job().now().places().stream().limit(1)
-                .map(place -> new PlaceReadings(boat, place.place(), place.readings(), "")).toList();
+        List<PlaceReadings> places = desk.job().now().places().stream()
+                .limit(1)
+                .map(place -> new PlaceReadings(boat, place.place(), place.readings(), ""))
+                .toList();
         desk.job().change(before -> before.withPlaces(boat, places, 0).mixing(Optional.empty()));
     }
 
     private static List<String> names(Desk desk) {
-        return desk.recent().shownProperty().get().stream().map(RecentModel.Line::boat).toList();
+        return desk.recent().shownProperty().get().stream()
+                .map(RecentModel.Line::boat)
+                .toList();
     }
 
     @Test
@@ -52,7 +57,12 @@ class RecentModelTest {
         assertTrue(left.cup().orElseThrow().state().mass() > 0);
         goTo("Tarnwick");
         assertEquals(List.of(aldernese), names(desk));
-        assertTrue(desk.recent().shownProperty().get().get(0).words().contains(left.cup().get().name()));
+        assertTrue(desk.recent()
+                .shownProperty()
+                .get()
+                .get(0)
+                .words()
+                .contains(left.cup().get().name()));
 
         desk.shell().lastBoat();
         assertEquals(left, desk.job().now(), "as it was left");
@@ -92,8 +102,14 @@ class RecentModelTest {
         desk.cup().begin();
         desk.cup().accept();
         Cup own = desk.job().now().cup().orElseThrow();
-        desk.job().change(now -> now.mixing(Optional.of(new Cup(first.cup().orElseThrow().name(), own.hull(),
-                own.wantedGrams(), own.scaleStep(), own.base(), own.entries()))));
+        desk.job()
+                .change(now -> now.mixing(Optional.of(new Cup(
+                        first.cup().orElseThrow().name(),
+                        own.hull(),
+                        own.wantedGrams(),
+                        own.scaleStep(),
+                        own.base(),
+                        own.entries()))));
         Job second = desk.job().now();
         desk.recent().open(aldernese);
         desk.shell().undo();

@@ -23,9 +23,9 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
-import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import tintwright.bench.ShopLog;
@@ -79,12 +79,14 @@ class ShellTest {
         Stagehand.onScreen(() -> {
             Desk desk = desk();
             Scene scene = open(desk);
-            double before = ((Label) scene.getRoot().lookup(".recipe-grams")).getFont().getSize();
+            double before =
+                    ((Label) scene.getRoot().lookup(".recipe-grams")).getFont().getSize();
             for (int i = 0; i < 30; i++) {
                 press(scene, KeyCode.PLUS);
             }
             scene.getRoot().applyCss();
-            double after = ((Label) scene.getRoot().lookup(".recipe-grams")).getFont().getSize();
+            double after =
+                    ((Label) scene.getRoot().lookup(".recipe-grams")).getFont().getSize();
             assertEquals(2 * before, after, 0.6);
             press(scene, KeyCode.DIGIT0);
             assertEquals(1, desk.shell().textShareProperty().get());
@@ -145,8 +147,9 @@ class ShellTest {
             ((Button) scene.getRoot().lookup("#now-button")).fire();
             scene.getRoot().applyCss();
             assertTrue(desk.job().now().cup().isPresent());
-            scene.getRoot().lookup("#really").fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.Z, false,
-                    true, false, false));
+            scene.getRoot()
+                    .lookup("#really")
+                    .fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.Z, false, true, false, false));
             assertTrue(desk.job().now().cup().isEmpty());
             return null;
         });
@@ -158,7 +161,10 @@ class ShellTest {
             Desk desk = desk();
             Scene scene = open(desk);
             String tint = desk.plan().planProperty().get().lines().stream()
-                    .filter(line -> line.isTint() && !line.grams().isEmpty()).findFirst().orElseThrow().id();
+                    .filter(line -> line.isTint() && !line.grams().isEmpty())
+                    .findFirst()
+                    .orElseThrow()
+                    .id();
             CheckBox box = (CheckBox) scene.getRoot().lookup("#use-" + tint);
             assertTrue(box.isSelected());
             box.fire();
@@ -177,10 +183,22 @@ class ShellTest {
         Map<String, double[]> light = colours(css.substring(css.indexOf(".root {"), css.indexOf(".root.dark {")));
         Map<String, double[]> dark = new HashMap<>(light);
         dark.putAll(colours(css.substring(css.indexOf(".root.dark {"), css.indexOf("/* pictures"))));
-        String[][] pairs = {{"-ink", "-paper"}, {"-ink", "-sheet"}, {"-soft-ink", "-paper"}, {"-soft-ink", "-sheet"},
-            {"-ink", "-press"}, {"-on-deep", "-deep"}, {"-on-deep", "-deep-hover"}, {"-on-strip", "-strip"},
-            {"-soft-on-strip", "-strip"}, {"-caution", "-caution-sheet"}, {"-caution", "-sheet"}, {"-ink", "-caution-sheet"},
-            {"-good", "-sheet"}, {"-on-field", "-field"}};
+        String[][] pairs = {
+            {"-ink", "-paper"},
+            {"-ink", "-sheet"},
+            {"-soft-ink", "-paper"},
+            {"-soft-ink", "-sheet"},
+            {"-ink", "-press"},
+            {"-on-deep", "-deep"},
+            {"-on-deep", "-deep-hover"},
+            {"-on-strip", "-strip"},
+            {"-soft-on-strip", "-strip"},
+            {"-caution", "-caution-sheet"},
+            {"-caution", "-sheet"},
+            {"-ink", "-caution-sheet"},
+            {"-good", "-sheet"},
+            {"-on-field", "-field"}
+        };
         for (Map<String, double[]> theme : java.util.List.of(light, dark)) {
             for (String[] pair : pairs) {
                 double contrast = contrast(theme.get(pair[0]), theme.get(pair[1]));
@@ -220,11 +238,13 @@ class ShellTest {
                     scene.getRoot().layout();
                     for (Node node : scene.getRoot().lookupAll(".button")) {
                         Button button = (Button) node;
-                        boolean outlined = button.getBorder() != null && button.getBorder().getStrokes().stream()
-                                .anyMatch(stroke -> stroke.getTopStroke() instanceof Color colour
-                                        && colour.getOpacity() == 1);
-                        assertTrue(outlined || button.getStyleClass().contains("now-button"), step + ": "
-                                + button.getText());
+                        boolean outlined = button.getBorder() != null
+                                && button.getBorder().getStrokes().stream()
+                                        .anyMatch(stroke -> stroke.getTopStroke() instanceof Color colour
+                                                && colour.getOpacity() == 1);
+                        assertTrue(
+                                outlined || button.getStyleClass().contains("now-button"),
+                                step + ": " + button.getText());
                     }
                 }
             }
@@ -320,14 +340,21 @@ class ShellTest {
     }
 
     private static Node station(Scene scene) {
-        return ((StationPage) ((ScrollPane) scene.getRoot().lookup(".middle")).getContent()).getChildren().get(0);
+        return ((StationPage) ((ScrollPane) scene.getRoot().lookup(".middle")).getContent())
+                .getChildren()
+                .get(0);
     }
 
     @Test
     void whatTakesLongerIsSaidInWordsFromTheFirstStartOn() throws InterruptedException {
         List<Runnable> held = new CopyOnWriteArrayList<>();
-        Desk desk = Stagehand.onScreen(() -> new Desk(Desk.demo(), held::add, Runnable::run, Clock.systemUTC(),
-                () -> ShopLog.demo(Clock.systemUTC()), Desks::learn));
+        Desk desk = Stagehand.onScreen(() -> new Desk(
+                Desk.demo(),
+                held::add,
+                Runnable::run,
+                Clock.systemUTC(),
+                () -> ShopLog.demo(Clock.systemUTC()),
+                Desks::learn));
         Scene scene = Stagehand.onScreen(() -> open(desk));
         Label doing = (Label) scene.getRoot().lookup("#doing");
         for (int i = 0; i < 250 && !Stagehand.onScreen(() -> doing.getParent().isVisible()); i++) {

@@ -20,8 +20,7 @@ public final class Stagehand {
     private static final long LIMIT_SECONDS = 60;
     private static boolean started;
 
-    private Stagehand() {
-    }
+    private Stagehand() {}
 
     /** Runs on the screen's thread and waits; what it throws is thrown here. */
     public static synchronized <T> T onScreen(Callable<T> work) {
@@ -65,7 +64,8 @@ public final class Stagehand {
     /** Dresses a view as the program does and lays it out at a size. */
     public static Scene dressed(Parent view, double width, double height, double textShare, boolean dark) {
         Scene scene = new Scene(view, width, height);
-        scene.getStylesheets().add(Stagehand.class.getResource("/tintwright/window/bench.css").toExternalForm());
+        scene.getStylesheets()
+                .add(Stagehand.class.getResource("/tintwright/window/bench.css").toExternalForm());
         view.setStyle("-fx-font-size: " + 15 * textShare + "px;");
         if (dark) {
             view.getStyleClass().add("dark");

@@ -19,7 +19,7 @@ class StripTest {
         Scene scene = new Scene(desk.view(), 1280, 800);
         scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
         desk.shell().setTextShare(share);
-        desk.shell().next(sentence, "It is in", () -> { });
+        desk.shell().next(sentence, "It is in", () -> {});
         desk.shell().answer("23.0 apart", words, "within 0.4", "nine times in ten");
         scene.getRoot().applyCss();
         scene.getRoot().layout();
@@ -33,7 +33,10 @@ class StripTest {
                 double usual = height(share, SHORT, "Too dark.");
                 assertTrue(usual > 40, "there is a strip: " + usual);
                 assertEquals(usual, height(share, LONG, "Too dark."), 1.5, "long sentence at " + share);
-                assertEquals(usual, height(share, "", "Much too dark, too dirty and a touch blue and green."), 1.5,
+                assertEquals(
+                        usual,
+                        height(share, "", "Much too dark, too dirty and a touch blue and green."),
+                        1.5,
                         "long words at " + share);
             }
             return null;

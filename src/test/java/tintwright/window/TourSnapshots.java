@@ -25,8 +25,9 @@ import tintwright.units.UnitSystem;
  * {@code mvn test -Dtest=TourSnapshots -Dtintwright.tour=docs}. Without that property it goes to target/tour.
  */
 class TourSnapshots {
-    private final StringBuilder page = new StringBuilder("# One job of the invented boat\n\nMade from the running program by `mvn test"
-            + " -Dtest=TourSnapshots -Dtintwright.tour=docs`; the boat, the shop and every reading are invented.\n");
+    private final StringBuilder page = new StringBuilder(
+            "# One job of the invented boat\n\nMade from the running program by `mvn test"
+                    + " -Dtest=TourSnapshots -Dtintwright.tour=docs`; the boat, the shop and every reading are invented.\n");
     private final Path folder = Path.of(System.getProperty("tintwright.tour", "target/tour"));
     private int number;
 
@@ -35,15 +36,31 @@ class TourSnapshots {
         String name = String.format(Locale.ROOT, "tour-%d", number);
         Path shot = Stagehand.snapshot(scene, name);
         Files.createDirectories(folder.resolve("images"));
-        Files.copy(shot, folder.resolve("images").resolve(name + ".png"),
+        Files.copy(
+                shot,
+                folder.resolve("images").resolve(name + ".png"),
                 java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-        page.append("\n## ").append(number).append(". ").append(title).append("\n").append(words).append("\n\n![")
-                .append(title).append("](images/").append(name).append(".png)\n");
+        page.append("\n## ")
+                .append(number)
+                .append(". ")
+                .append(title)
+                .append("\n")
+                .append(words)
+                .append("\n\n![")
+                .append(title)
+                .append("](images/")
+                .append(name)
+                .append(".png)\n");
     }
 
     private static Lab read(Desk desk) {
-        return desk.job().knowledgeProperty().get().colour(desk.job().now().cup().orElseThrow().state().parts()
-                .orElseThrow(), Viewing.D65_10, geometry(desk));
+        return desk.job()
+                .knowledgeProperty()
+                .get()
+                .colour(
+                        desk.job().now().cup().orElseThrow().state().parts().orElseThrow(),
+                        Viewing.D65_10,
+                        geometry(desk));
     }
 
     private static Geometry geometry(Desk desk) {
@@ -52,8 +69,13 @@ class TourSnapshots {
 
     private static void chip(Desk desk) {
         Lab truth = read(desk);
-        desk.cup().read(Double.toString(truth.lightness()), Double.toString(truth.a()), Double.toString(truth.b()),
-                Viewing.D65_10, FilmState.CURED);
+        desk.cup()
+                .read(
+                        Double.toString(truth.lightness()),
+                        Double.toString(truth.a()),
+                        Double.toString(truth.b()),
+                        Viewing.D65_10,
+                        FilmState.CURED);
     }
 
     private static CupModel.InHand cup(Desk desk) {
@@ -65,8 +87,13 @@ class TourSnapshots {
         Stagehand.onScreen(() -> {
             DemoLog.copyTo(home.resolve("log"));
             Clock clock = new HandClock("2026-05-04T09:00:00Z", Duration.ofMinutes(2));
-            Desk desk = new Desk(Desk.demo(), Runnable::run, Runnable::run, clock,
-                    () -> ShopLog.open(home.resolve("log"), home.resolve("home"), clock), Desks::learn);
+            Desk desk = new Desk(
+                    Desk.demo(),
+                    Runnable::run,
+                    Runnable::run,
+                    clock,
+                    () -> ShopLog.open(home.resolve("log"), home.resolve("home"), clock),
+                    Desks::learn);
             ShellModel shell = desk.shell();
             Scene scene = new Scene(desk.view(), 1280, 800);
             scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
@@ -75,21 +102,32 @@ class TourSnapshots {
             shell.stepProperty().set(Step.HULL);
             picture(scene, "The hull", "Three readings of the port bow side by side, and what they say together.");
             shell.stepProperty().set(Step.SHELF);
-            picture(scene, "The shelf", "What there is to mix with, how well each tint is known, and the next chip to make.");
+            picture(
+                    scene,
+                    "The shelf",
+                    "What there is to mix with, how well each tint is known, and the next chip to make.");
             shell.stepProperty().set(Step.CUP);
-            picture(scene, "The plan", "Hull and mix edge to edge under four lights; the depth gauge and the hue rose; the "
-                    + "grams.");
+            picture(
+                    scene,
+                    "The plan",
+                    "Hull and mix edge to edge under four lights; the depth gauge and the hue rose; the " + "grams.");
             desk.cup().begin();
             desk.cup().accept();
-            picture(scene, "The first dose", "White is in, some is held back. The strip says the one thing to weigh now.");
+            picture(
+                    scene,
+                    "The first dose",
+                    "White is in, some is held back. The strip says the one thing to weigh now.");
             double advised = Double.parseDouble(cup(desk).next().figure().replace(" g", ""));
             desk.cup().really(String.format(Locale.ROOT, "%.2f", 5 * advised));
             while (cup(desk).next().deed().isPresent()) {
                 desk.cup().accept();
             }
             chip(desk);
-            picture(scene, "Too dark", "A slip of the hand: too much black went in. What was really weighed was typed, a chip"
-                    + " was read, and the ways back stand side by side.");
+            picture(
+                    scene,
+                    "Too dark",
+                    "A slip of the hand: too much black went in. What was really weighed was typed, a chip"
+                            + " was read, and the ways back stand side by side.");
             for (int i = 0; i < 40 && !cup(desk).next().finished(); i++) {
                 if (cup(desk).next().deed().isPresent()) {
                     desk.cup().accept();
@@ -99,18 +137,39 @@ class TourSnapshots {
                     chip(desk);
                 }
             }
-            picture(scene, "Back at the hull", "White and a little tint have lifted it: the chip, the hull and the cup are "
-                    + "alike, and the program says stop.");
-            desk.fill().add("old cleat holes", RepairKind.COUNTERSUNK, java.util.Map.of("hole", "5", "top", "9",
-                    "countersink", "2", "depth", "6"), Lie.VERTICAL, "8", UnitSystem.METRIC);
-            desk.fill().add("fender scratch", RepairKind.SCRATCH, java.util.Map.of("length", "300", "width", "2", "depth",
-                    "0.6"), Lie.VERTICAL, "1", UnitSystem.METRIC);
+            picture(
+                    scene,
+                    "Back at the hull",
+                    "White and a little tint have lifted it: the chip, the hull and the cup are "
+                            + "alike, and the program says stop.");
+            desk.fill()
+                    .add(
+                            "old cleat holes",
+                            RepairKind.COUNTERSUNK,
+                            java.util.Map.of("hole", "5", "top", "9", "countersink", "2", "depth", "6"),
+                            Lie.VERTICAL,
+                            "8",
+                            UnitSystem.METRIC);
+            desk.fill()
+                    .add(
+                            "fender scratch",
+                            RepairKind.SCRATCH,
+                            java.util.Map.of("length", "300", "width", "2", "depth", "0.6"),
+                            Lie.VERTICAL,
+                            "1",
+                            UnitSystem.METRIC);
             shell.stepProperty().set(Step.FILL);
-            picture(scene, "The fill", "What the holes need, batch by batch, with the catalyst, its limits and the cautions.");
+            picture(
+                    scene,
+                    "The fill",
+                    "What the holes need, batch by batch, with the catalyst, its limits and the cautions.");
             desk.log().doneWithCup();
             shell.say("");
             shell.stepProperty().set(Step.LOG);
-            picture(scene, "The log", "Every dose was written down as it happened; next spring it is made again from here.");
+            picture(
+                    scene,
+                    "The log",
+                    "Every dose was written down as it happened; next spring it is made again from here.");
             desk.log().close();
             Files.writeString(folder.resolve("tour.md"), page);
             return null;

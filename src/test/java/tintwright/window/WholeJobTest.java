@@ -25,8 +25,13 @@ class WholeJobTest {
     private final Clock clock = new HandClock("2026-05-04T09:00:00Z", Duration.ofMinutes(1));
 
     private Desk open(Path folder, Job first, KeptJob kept) {
-        Desk desk = new Desk(first, Runnable::run, Runnable::run, clock,
-                () -> ShopLog.open(folder.resolve("log"), folder.resolve("home"), clock), Desks::learn);
+        Desk desk = new Desk(
+                first,
+                Runnable::run,
+                Runnable::run,
+                clock,
+                () -> ShopLog.open(folder.resolve("log"), folder.resolve("home"), clock),
+                Desks::learn);
         desk.job().keepWith(job -> {
             try {
                 kept.keep(job);
@@ -76,8 +81,13 @@ class WholeJobTest {
 
     /** Reads a chip as a true instrument would, if the shelf were exactly as its chips say. */
     private static void readChip(Scene scene, Desk desk) {
-        Lab truth = desk.job().knowledgeProperty().get().colour(desk.job().now().cup().orElseThrow().state().parts()
-                .orElseThrow(), tintwright.colour.Viewing.D65_10, hullGeometry(desk));
+        Lab truth = desk.job()
+                .knowledgeProperty()
+                .get()
+                .colour(
+                        desk.job().now().cup().orElseThrow().state().parts().orElseThrow(),
+                        tintwright.colour.Viewing.D65_10,
+                        hullGeometry(desk));
         type(scene, "chip-lightness", String.format(Locale.ROOT, "%.2f", truth.lightness()));
         type(scene, "chip-a", String.format(Locale.ROOT, "%.2f", truth.a()));
         type(scene, "chip-b", String.format(Locale.ROOT, "%.2f", truth.b()));
@@ -147,7 +157,9 @@ class WholeJobTest {
             type(scene, "size-countersink", "2");
             type(scene, "size-depth", "6");
             pressWords(scene, "Put it on the list");
-            assertTrue(desk.fill().planProperty().get().isPresent(), desk.fill().problemProperty().get());
+            assertTrue(
+                    desk.fill().planProperty().get().isPresent(),
+                    desk.fill().problemProperty().get());
 
             desk.shell().stepProperty().set(Step.LOG);
             String name = desk.job().now().cup().orElseThrow().name();
@@ -158,8 +170,10 @@ class WholeJobTest {
             desk.shell().undo();
             assertEquals(name, desk.job().now().cup().orElseThrow().name(), "and undo brings it back");
             pressWords(scene, "These holes are filled");
-            assertTrue(desk.log().shownProperty().get().entries().stream().anyMatch(entry ->
-                    entry.words().contains("1 x cleat holes")), desk.log().problemProperty().get());
+            assertTrue(
+                    desk.log().shownProperty().get().entries().stream()
+                            .anyMatch(entry -> entry.words().contains("1 x cleat holes")),
+                    desk.log().problemProperty().get());
             desk.log().close();
 
             Desk again = open(folder, kept.fetch().orElseThrow(), kept);
@@ -175,13 +189,19 @@ class WholeJobTest {
     }
 
     private static long cupsNamed(Desk desk, String name) {
-        return desk.log().shownProperty().get().entries().stream().filter(entry -> entry.cup()
-                && entry.title().contains(name)).count();
+        return desk.log().shownProperty().get().entries().stream()
+                .filter(entry -> entry.cup() && entry.title().contains(name))
+                .count();
     }
 
     private static Lab cupColour(Desk desk) {
-        return desk.job().knowledgeProperty().get().colour(desk.job().now().cup().orElseThrow().state().parts()
-                .orElseThrow(), tintwright.colour.Viewing.D65_10, hullGeometry(desk));
+        return desk.job()
+                .knowledgeProperty()
+                .get()
+                .colour(
+                        desk.job().now().cup().orElseThrow().state().parts().orElseThrow(),
+                        tintwright.colour.Viewing.D65_10,
+                        hullGeometry(desk));
     }
 
     @Test
@@ -200,8 +220,16 @@ class WholeJobTest {
             assertTrue(one.state().reserve() > 0);
             assertEquals(two.entries().size() + 1, one.entries().size(), "undoing is one more entry");
             desk.shell().redo();
-            assertEquals(two.state().grams(), desk.job().now().cup().orElseThrow().state().grams());
-            String first = desk.cup().inHandProperty().get().orElseThrow().story().get(0).id();
+            assertEquals(
+                    two.state().grams(),
+                    desk.job().now().cup().orElseThrow().state().grams());
+            String first = desk.cup()
+                    .inHandProperty()
+                    .get()
+                    .orElseThrow()
+                    .story()
+                    .get(0)
+                    .id();
             assertTrue(desk.cup().correct(first, "90"));
             assertEquals(90, desk.job().now().cup().orElseThrow().state().white(), 1e-9);
             desk.log().close();
@@ -247,7 +275,9 @@ class WholeJobTest {
             Scene scene = scene(desk);
             desk.walk().begin();
             for (int i = 0; i < 5; i++) {
-                assertEquals(WalkModel.STOPS.get(i).where(), desk.shell().stepProperty().get());
+                assertEquals(
+                        WalkModel.STOPS.get(i).where(),
+                        desk.shell().stepProperty().get());
                 press(scene, "walk-next");
             }
             assertFalse(desk.walk().walkingProperty().get());

@@ -14,12 +14,14 @@ import tintwright.fill.ScratchGroove;
  * {@code mvn test -Dtest=WindowSnapshots}. The name keeps it out of the everyday run.
  */
 class WindowSnapshots {
-    private record Size(String name, double width, double height, double text, boolean dark) {
-    }
+    private record Size(String name, double width, double height, double text, boolean dark) {}
 
-    private static final List<Size> SIZES = List.of(new Size("1280", 1280, 800, 1, false),
-            new Size("1920-dark", 1920, 1080, 1.2, true), new Size("200", 1280, 800, 2, false),
-            new Size("1024", 1024, 700, 1, false), new Size("1024-200", 1024, 700, 2, false));
+    private static final List<Size> SIZES = List.of(
+            new Size("1280", 1280, 800, 1, false),
+            new Size("1920-dark", 1920, 1080, 1.2, true),
+            new Size("200", 1280, 800, 2, false),
+            new Size("1024", 1024, 700, 1, false),
+            new Size("1024-200", 1024, 700, 2, false));
 
     @Test
     void everyStation() {
@@ -27,9 +29,12 @@ class WindowSnapshots {
             for (Size size : SIZES) {
                 for (Step step : Step.values()) {
                     Desk desk = Desks.demo(Clock.systemUTC());
-                    desk.job().change(job -> job.filling(job.fill()
-                            .plus(new RepairLine("old cleat holes", new CountersunkHole(5, 9, 2, 6, 0), Lie.VERTICAL, 8))
-                            .plus(new RepairLine("fender scratch", new ScratchGroove(300, 2, 0.6), Lie.VERTICAL, 1))));
+                    desk.job()
+                            .change(job -> job.filling(job.fill()
+                                    .plus(new RepairLine(
+                                            "old cleat holes", new CountersunkHole(5, 9, 2, 6, 0), Lie.VERTICAL, 8))
+                                    .plus(new RepairLine(
+                                            "fender scratch", new ScratchGroove(300, 2, 0.6), Lie.VERTICAL, 1))));
                     desk.shell().setTextShare(size.text());
                     desk.shell().darkProperty().set(size.dark());
                     if (!desk.stations().contains(step)) {
@@ -37,7 +42,8 @@ class WindowSnapshots {
                     }
                     desk.shell().stepProperty().set(step);
                     Scene scene = new Scene(desk.view(), size.width(), size.height());
-                    scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+                    scene.getStylesheets()
+                            .add(Shell.class.getResource("bench.css").toExternalForm());
                     Stagehand.snapshot(scene, step.name().toLowerCase() + "-" + size.name());
                 }
             }
@@ -58,13 +64,27 @@ class WindowSnapshots {
                 Stagehand.snapshot(scene, "cup-begun-" + size.name());
                 desk.cup().accept();
                 Stagehand.snapshot(scene, "cup-white-" + size.name());
-                for (int i = 0; i < 6 && desk.cup().inHandProperty().get().orElseThrow().next().deed().isPresent(); i++) {
+                for (int i = 0;
+                        i < 6
+                                && desk.cup()
+                                        .inHandProperty()
+                                        .get()
+                                        .orElseThrow()
+                                        .next()
+                                        .deed()
+                                        .isPresent();
+                        i++) {
                     desk.cup().accept();
                 }
                 Stagehand.snapshot(scene, "cup-dosed-" + size.name());
                 desk.cup().alsoWeighed("soot-black", "0.6");
-                desk.cup().read("57.6", "-8.2", "1.5", tintwright.colour.Viewing.D65_10,
-                        tintwright.reading.FilmState.CURED);
+                desk.cup()
+                        .read(
+                                "57.6",
+                                "-8.2",
+                                "1.5",
+                                tintwright.colour.Viewing.D65_10,
+                                tintwright.reading.FilmState.CURED);
                 Stagehand.snapshot(scene, "cup-dark-" + size.name());
                 desk.cup().choose(0);
                 Stagehand.snapshot(scene, "cup-climb-" + size.name());
@@ -80,16 +100,25 @@ class WindowSnapshots {
     void theOwnBenchBeforeAnythingIsOnIt() {
         Stagehand.onScreen(() -> {
             Clock clock = Clock.systemUTC();
-            Desk desk = new Desk(Desk.own(), Runnable::run, Runnable::run, clock,
-                    () -> tintwright.bench.ShopLog.demo(clock), Desks::learn);
-            Scene scene = new Scene(desk.view(true, true, () -> { }), 1280, 800);
+            Desk desk = new Desk(
+                    Desk.own(),
+                    Runnable::run,
+                    Runnable::run,
+                    clock,
+                    () -> tintwright.bench.ShopLog.demo(clock),
+                    Desks::learn);
+            Scene scene = new Scene(desk.view(true, true, () -> {}), 1280, 800);
             scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
             for (Step step : desk.stations()) {
                 desk.shell().stepProperty().set(step);
                 Stagehand.snapshot(scene, "own-" + step.name().toLowerCase() + "-1280");
             }
-            desk.shelf().addTint("rust orange", tintwright.shelf.PigmentFamily.ORANGE, "120",
-                    tintwright.units.UnitSystem.METRIC);
+            desk.shelf()
+                    .addTint(
+                            "rust orange",
+                            tintwright.shelf.PigmentFamily.ORANGE,
+                            "120",
+                            tintwright.units.UnitSystem.METRIC);
             desk.shell().stepProperty().set(Step.SHELF);
             Stagehand.snapshot(scene, "own-shelf-one-1280");
             return null;
@@ -101,10 +130,19 @@ class WindowSnapshots {
         Stagehand.onScreen(() -> {
             Desk desk = Desks.demo(Clock.systemUTC());
             HullModel hull = desk.hull();
-            hull.newPlace("transom", "55.5", "-2.0", "6.5", tintwright.colour.Viewing.D65_10,
+            hull.newPlace(
+                    "transom",
+                    "55.5",
+                    "-2.0",
+                    "6.5",
+                    tintwright.colour.Viewing.D65_10,
                     tintwright.colour.Geometry.SPECULAR_EXCLUDED);
             for (String lightness : new String[] {"55.3", "55.6", "70"}) {
-                hull.type(lightness, "-2.0", "6.5", tintwright.colour.Viewing.D65_10,
+                hull.type(
+                        lightness,
+                        "-2.0",
+                        "6.5",
+                        tintwright.colour.Viewing.D65_10,
                         tintwright.colour.Geometry.SPECULAR_EXCLUDED);
             }
             desk.shell().stepProperty().set(Step.HULL);

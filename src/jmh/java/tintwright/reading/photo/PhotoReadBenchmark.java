@@ -52,10 +52,12 @@ public class PhotoReadBenchmark {
         List<CardPatch> patches = new ArrayList<>();
         int[] colours = new int[24];
         for (int i = 0; i < 24; i++) {
-            colours[i] = 0xFF000000 | 60 + random.nextInt(160) << 16 | 60 + random.nextInt(160) << 8
+            colours[i] = 0xFF000000
+                    | 60 + random.nextInt(160) << 16
+                    | 60 + random.nextInt(160) << 8
                     | 60 + random.nextInt(160);
-            Lab lab = RgbSpace.SRGB.decode((colours[i] >> 16 & 255) / 255.0, (colours[i] >> 8 & 255) / 255.0,
-                    (colours[i] & 255) / 255.0);
+            Lab lab = RgbSpace.SRGB.decode(
+                    (colours[i] >> 16 & 255) / 255.0, (colours[i] >> 8 & 255) / 255.0, (colours[i] & 255) / 255.0);
             patches.add(CardPatch.of("p" + i, new Lab(lab.lightness(), lab.a() * 0.95, lab.b() + 1, Viewing.D65_2)));
         }
         BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_3BYTE_BGR);
@@ -66,8 +68,12 @@ public class PhotoReadBenchmark {
                 boolean card = x >= 1000 && y >= 1000 && column < 6 && row < 4;
                 int rgb = card ? colours[6 * row + column] : 0xC0B8A8;
                 int noise = (int) (random.nextGaussian() * 4);
-                image.setRGB(x, y, clip((rgb >> 16 & 255) + noise) << 16 | clip((rgb >> 8 & 255) + noise) << 8
-                        | clip((rgb & 255) + noise));
+                image.setRGB(
+                        x,
+                        y,
+                        clip((rgb >> 16 & 255) + noise) << 16
+                                | clip((rgb >> 8 & 255) + noise) << 8
+                                | clip((rgb & 255) + noise));
             }
         }
         file = Files.createTempFile("photo", ".jpg");
@@ -82,12 +88,23 @@ public class PhotoReadBenchmark {
             writer.dispose();
         }
         ReferenceCard card = new ReferenceCard("24", 4, 6, patches, 1, 0.5);
-        PlacedCard placed = new PlacedCard(card, List.of(new PixelPoint(1000, 1000), new PixelPoint(2320, 1000),
-                new PixelPoint(2320, 1880), new PixelPoint(1000, 1880)));
-        marks = new Marks(List.of(placed), List.of(), List.of(Spot.hull("a", 2600, 1100, 60),
-                Spot.hull("b", 2600, 1400, 60), Spot.hull("c", 2600, 1700, 60)), false);
-        spread = new Marks(List.of(placed), List.of(), List.of(Spot.hull("a", 100, 100, 60),
-                Spot.hull("b", 2600, 1400, 60), Spot.hull("c", 3900, 2900, 60)), false);
+        PlacedCard placed = new PlacedCard(
+                card,
+                List.of(
+                        new PixelPoint(1000, 1000),
+                        new PixelPoint(2320, 1000),
+                        new PixelPoint(2320, 1880),
+                        new PixelPoint(1000, 1880)));
+        marks = new Marks(
+                List.of(placed),
+                List.of(),
+                List.of(Spot.hull("a", 2600, 1100, 60), Spot.hull("b", 2600, 1400, 60), Spot.hull("c", 2600, 1700, 60)),
+                false);
+        spread = new Marks(
+                List.of(placed),
+                List.of(),
+                List.of(Spot.hull("a", 100, 100, 60), Spot.hull("b", 2600, 1400, 60), Spot.hull("c", 3900, 2900, 60)),
+                false);
     }
 
     private static int clip(int code) {
@@ -101,7 +118,7 @@ public class PhotoReadBenchmark {
 
     @Benchmark
     public Object bareDecodingByTheJdk() throws IOException {
-        for (Iterator<ImageReader> all = ImageIO.getImageReadersByFormatName("jpeg"); all.hasNext();) {
+        for (Iterator<ImageReader> all = ImageIO.getImageReadersByFormatName("jpeg"); all.hasNext(); ) {
             ImageReader reader = all.next();
             if (reader.getClass().getName().startsWith("com.sun")) {
                 try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {

@@ -27,11 +27,13 @@ final class CameraModel {
     static final int BEND = 33;
     /** Where the tone curve's straight pieces meet, on the coded scale. */
     static final double[] KNOTS = {0, 0.15, 0.3, 0.5, 0.7, 0.85, 1.0};
+
     static final int UNKNOWNS = BEND + KNOTS.length;
 
     /** Linear light below this bends into an exponential, so that black has a logarithm; a quarter of an 8-bit
      * code in the straight part of sRGB. */
     private static final double FLOOR = 1e-3;
+
     private static final double CODE = 1 / 2.4;
     private static final double LINEAR_BELOW = 216.0 / 24389.0;
     private static final double SLOPE = 24389.0 / 27.0;
@@ -51,7 +53,9 @@ final class CameraModel {
             }
         }
         toXyz = Small.times(adapt, primaries);
-        double[] white = {viewing.white().x(), viewing.white().y(), viewing.white().z()};
+        double[] white = {
+            viewing.white().x(), viewing.white().y(), viewing.white().z()
+        };
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
                 toXyz[i][j] /= white[i];
@@ -73,14 +77,19 @@ final class CameraModel {
      * @param byLight 3 by 3: the change of L*, a*, b* with the sample's linear red, green, blue; may be null
      */
     void colour(double[] t, Sample sample, double[] lab, double[][] slopes, double[][] byLight) {
-        double[] c = {sample.light().red(), sample.light().green(), sample.light().blue()};
+        double[] c = {
+            sample.light().red(), sample.light().green(), sample.light().blue()
+        };
         double[] place = {sample.x(), sample.y(), sample.x() * sample.x() + sample.y() * sample.y()};
         double[][] first = mix(t, FIRST_MIX);
-        double[] power = {1 + t[POWER] + t[CHANNEL_POWER], 1 + t[POWER] - t[CHANNEL_POWER] - t[CHANNEL_POWER + 1],
-            1 + t[POWER] + t[CHANNEL_POWER + 1]};
+        double[] power = {
+            1 + t[POWER] + t[CHANNEL_POWER],
+            1 + t[POWER] - t[CHANNEL_POWER] - t[CHANNEL_POWER + 1],
+            1 + t[POWER] + t[CHANNEL_POWER + 1]
+        };
         double lighting = t[LIGHT] * place[0] + t[LIGHT + 1] * place[1] + t[LIGHT + 2] * place[2];
         double[] logLight = new double[3];
-        double[] logSlope = new double[3];   // change of log u with the light after the offset
+        double[] logSlope = new double[3]; // change of log u with the light after the offset
         double[] u = new double[3];
         int[] knot = new int[3];
         double[] part = new double[3];
@@ -104,8 +113,7 @@ final class CameraModel {
             part[k] = along;
             logLight[k] = Math.log(light);
             double tone = t[BEND + left] * (1 - along) + t[BEND + left + 1] * along;
-            double toneSlope = along >= 1 ? 0
-                    : (t[BEND + left + 1] - t[BEND + left]) / width * CODE * code / light;
+            double toneSlope = along >= 1 ? 0 : (t[BEND + left + 1] - t[BEND + left]) / width * CODE * code / light;
             u[k] = Math.exp(Math.min(t[GAIN + k] + power[k] * logLight[k] + tone + lighting, 50));
             logSlope[k] = (power[k] / light + toneSlope) * bend;
         }
@@ -133,7 +141,7 @@ final class CameraModel {
             return;
         }
 
-        double[][] byOut = new double[3][3];   // L*, a*, b* by the mixed channels
+        double[][] byOut = new double[3][3]; // L*, a*, b* by the mixed channels
         for (int j = 0; j < 3; j++) {
             double x = df[0] * toXyz[0][j];
             double y = df[1] * toXyz[1][j];
@@ -142,7 +150,7 @@ final class CameraModel {
             byOut[1][j] = 500 * (x - y);
             byOut[2][j] = 200 * (y - z);
         }
-        double[][] outByLog = new double[3][3];   // mixed channels by log u
+        double[][] outByLog = new double[3][3]; // mixed channels by log u
         for (int i = 0; i < 3; i++) {
             int r = ROOTS + 3 * i;
             outByLog[i][0] = second[i][0] * u[0] + t[r] * (root[0] - u[0]) / 2 + t[r + 2] * (root[2] - u[0]) / 2;
@@ -190,7 +198,8 @@ final class CameraModel {
         return new double[][] {
             {1 - t[at] - t[at + 1], t[at], t[at + 1]},
             {t[at + 2], 1 - t[at + 2] - t[at + 3], t[at + 3]},
-            {t[at + 4], t[at + 5], 1 - t[at + 4] - t[at + 5]}};
+            {t[at + 4], t[at + 5], 1 - t[at + 4] - t[at + 5]}
+        };
     }
 
     private static void mixSlopes(double[] s, int at, double[] by, double[] v) {

@@ -17,10 +17,10 @@ public final class CardFinder {
     public static final int PREVIEW_SIDE = 1200;
     /** Of the scatter of the card's colours, the share that the found patches must explain. */
     private static final double LEAST_FIT = 0.72;
+
     private static final int MOST_LATTICES = 12;
 
-    private CardFinder() {
-    }
+    private CardFinder() {}
 
     /**
      * A card found.
@@ -28,8 +28,7 @@ public final class CardFinder {
      * @param placed the card where it lies, in pixels of the photo
      * @param fit    how well the colours follow the card's, 0 to 1
      */
-    public record Found(PlacedCard placed, double fit) {
-    }
+    public record Found(PlacedCard placed, double fit) {}
 
     /** @return where the card lies; empty when it is not to be seen, too small or too tilted */
     public static Optional<Found> find(Preview preview, ReferenceCard card) {
@@ -42,7 +41,8 @@ public final class CardFinder {
                 continue;
             }
             tried.add(key);
-            if (tried.size() > MOST_LATTICES || lattice.size() * 3 < card.patches().size()) {
+            if (tried.size() > MOST_LATTICES
+                    || lattice.size() * 3 < card.patches().size()) {
                 break;
             }
             Found found = place(preview, card, lattice);
@@ -106,8 +106,8 @@ public final class CardFinder {
         };
     }
 
-    private static Found tryAt(Preview preview, ReferenceCard card, List<Lattice.Node> lattice, int[][] seats,
-            int addColumn, int addRow) {
+    private static Found tryAt(
+            Preview preview, ReferenceCard card, List<Lattice.Node> lattice, int[][] seats, int addColumn, int addRow) {
         List<double[]> from = new ArrayList<>();
         List<PixelPoint> to = new ArrayList<>();
         for (int i = 0; i < seats.length; i++) {
@@ -116,7 +116,8 @@ public final class CardFinder {
             if (column >= 0 && row >= 0 && column < card.columns() && row < card.rows()) {
                 from.add(new double[] {column, row});
                 // A pixel's middle lies half a pixel inside it.
-                to.add(new PixelPoint((lattice.get(i).blob().x() + 0.5) / preview.scale(),
+                to.add(new PixelPoint(
+                        (lattice.get(i).blob().x() + 0.5) / preview.scale(),
                         (lattice.get(i).blob().y() + 0.5) / preview.scale()));
             }
         }
@@ -130,8 +131,11 @@ public final class CardFinder {
         double half = card.patchShare() / 2;
         double right = card.columns() - 1 + half;
         double bottom = card.rows() - 1 + half;
-        List<PixelPoint> corners = List.of(grid.get().at(-half, -half), grid.get().at(right, -half),
-                grid.get().at(right, bottom), grid.get().at(-half, bottom));
+        List<PixelPoint> corners = List.of(
+                grid.get().at(-half, -half),
+                grid.get().at(right, -half),
+                grid.get().at(right, bottom),
+                grid.get().at(-half, bottom));
         try {
             PlacedCard placed = new PlacedCard(card, corners);
             double fit = fit(preview, placed);

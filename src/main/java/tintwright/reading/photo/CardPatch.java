@@ -16,8 +16,8 @@ import tintwright.colour.Viewing;
 public record CardPatch(String name, Optional<Lab> lab, Optional<Spectrum> reflectance) {
     public CardPatch {
         if (lab.isEmpty() && reflectance.isEmpty()) {
-            throw new IllegalArgumentException("the patch \"" + name + "\" has no colour: give L*, a*, b* or a "
-                    + "reflectance");
+            throw new IllegalArgumentException(
+                    "the patch \"" + name + "\" has no colour: give L*, a*, b* or a " + "reflectance");
         }
     }
 

@@ -21,9 +21,11 @@ import tintwright.reading.Covariance;
 final class Correction {
     /** A fit whose error with left-out references is larger by this share counts a third as much. */
     private static final double WORTH_IT = 0.12;
+
     private static final double LEAST_SHARE = 0.01;
     /** A reference counts in the choice with this weight however far its colour is from the wanted ones. */
     private static final double FAR_WEIGHT = 0.25;
+
     private static final double NEAR = 35;
     /** Left out, a reference off by more than this many times its stated spread is set aside. */
     private static final double OUTLIER = 3.6;
@@ -40,19 +42,27 @@ final class Correction {
     private final Viewing viewing;
     /** The fit that predicts best; its covariance counts. */
     private final CorrectionFit fit;
+
     private final Flexibility flexibility;
     /** All fits and how much each counts in the answer. */
     private final List<Voice> voices;
+
     private final double widened;
     private final double leaveOneOut;
     private final List<String> setAside;
     private final double[] gainWidth;
 
     /** A fit and its share in the answer. */
-    private record Voice(CorrectionFit fit, Flexibility flexibility, double error, double share) {
-    }
+    private record Voice(CorrectionFit fit, Flexibility flexibility, double error, double share) {}
 
-    private Correction(CameraModel model, Viewing viewing, List<Voice> voices, double widened, double leaveOneOut, List<String> setAside, double[] gainWidth) {
+    private Correction(
+            CameraModel model,
+            Viewing viewing,
+            List<Voice> voices,
+            double widened,
+            double leaveOneOut,
+            List<String> setAside,
+            double[] gainWidth) {
         this.model = model;
         this.viewing = viewing;
         this.voices = voices;
@@ -78,9 +88,16 @@ final class Correction {
         }
         if (known.isEmpty()) {
             double[] plain = new double[CameraModel.UNKNOWNS];
-            CorrectionFit fit = new CorrectionFit(model, known, Flexibility.PHONE, UNKNOWN_GAIN[0], UNKNOWN_GAIN[1],
-                    plain, plain);
-            return new Correction(model, viewing, List.of(new Voice(fit, Flexibility.PHONE, 0, 1)), 1, Double.NaN, List.of(), UNKNOWN_GAIN);
+            CorrectionFit fit =
+                    new CorrectionFit(model, known, Flexibility.PHONE, UNKNOWN_GAIN[0], UNKNOWN_GAIN[1], plain, plain);
+            return new Correction(
+                    model,
+                    viewing,
+                    List.of(new Voice(fit, Flexibility.PHONE, 0, 1)),
+                    1,
+                    Double.NaN,
+                    List.of(),
+                    UNKNOWN_GAIN);
         }
         List<KnownSample> kept = new ArrayList<>(known);
         List<String> aside = new ArrayList<>();
@@ -113,8 +130,14 @@ final class Correction {
         }
         List<Voice> shared = shared(voices);
         Voice best = shared.get(0);
-        return new Correction(model, viewing, shared, widening(best.fit().leaveOneOut()), best.error(),
-                List.copyOf(aside), LEARNED_GAIN);
+        return new Correction(
+                model,
+                viewing,
+                shared,
+                widening(best.fit().leaveOneOut()),
+                best.error(),
+                List.copyOf(aside),
+                LEARNED_GAIN);
     }
 
     /** The best first; the share falls off with the error, so that no hair's breadth decides. */
@@ -136,10 +159,10 @@ final class Correction {
         return Math.exp(-(one.error() / least - 1) / WORTH_IT);
     }
 
-    private static CorrectionFit fit(CameraModel model, List<KnownSample> known, Flexibility flexibility,
-            double[] start) {
-        return new CorrectionFit(model, known, flexibility, LEARNED_GAIN[0], LEARNED_GAIN[1],
-                firstGains(model, known), start);
+    private static CorrectionFit fit(
+            CameraModel model, List<KnownSample> known, Flexibility flexibility, double[] start) {
+        return new CorrectionFit(
+                model, known, flexibility, LEARNED_GAIN[0], LEARNED_GAIN[1], firstGains(model, known), start);
     }
 
     /** Plain sRGB but for the gains, which follow from the middle one of the references. */
@@ -154,7 +177,8 @@ final class Correction {
             double[] ratio = new double[3];
             boolean bright = true;
             for (int k = 0; k < 3; k++) {
-                ratio[k] = Math.log(Math.max(light[k], 1e-3) / Math.max(one.sample().light().at(k), 1e-4));
+                ratio[k] = Math.log(
+                        Math.max(light[k], 1e-3) / Math.max(one.sample().light().at(k), 1e-4));
                 bright &= light[k] > 0.02;
             }
             (bright ? ratios : rough).add(ratio);
@@ -213,7 +237,10 @@ final class Correction {
     }
 
     private static double median(CorrectionFit.LeftOut[] left) {
-        double[] sorted = Arrays.stream(left).mapToDouble(CorrectionFit.LeftOut::chance).sorted().toArray();
+        double[] sorted = Arrays.stream(left)
+                .mapToDouble(CorrectionFit.LeftOut::chance)
+                .sorted()
+                .toArray();
         return sorted[sorted.length / 2];
     }
 
@@ -255,8 +282,8 @@ final class Correction {
             double[][] own = new double[3][3];
             for (int r = 0; r < 3; r++) {
                 for (int c = 0; c < 3; c++) {
-                    own[r][c] = scale * predicted.covariance().get(3 * i + r, 3 * i + c) - shared[r][c]
-                            + apart[i][r][c];
+                    own[r][c] =
+                            scale * predicted.covariance().get(3 * i + r, 3 * i + c) - shared[r][c] + apart[i][r][c];
                 }
             }
             double[][] positive = SharedError.positive(own);
@@ -266,18 +293,18 @@ final class Correction {
                 }
             }
             double[] lab = answers[i];
-            out.add(new Answer(new Lab(lab[0], lab[1], lab[2], viewing), Covariance.of(shared),
-                    Covariance.of(positive)));
+            out.add(new Answer(
+                    new Lab(lab[0], lab[1], lab[2], viewing), Covariance.of(shared), Covariance.of(positive)));
         }
         return out;
     }
 
     /** The shares' mean answer for each sample, and how far the fits are apart about it. */
-    private void listen(List<Sample> samples, CorrectionFit.Predicted first, double[][] answers,
-            double[][][] apart) {
+    private void listen(List<Sample> samples, CorrectionFit.Predicted first, double[][] answers, double[][][] apart) {
         List<double[][]> labs = new ArrayList<>();
         for (Voice one : voices) {
-            double[][] lab = one == voices.get(0) ? first.lab()
+            double[][] lab = one == voices.get(0)
+                    ? first.lab()
                     : one.share() < LEAST_SHARE ? first.lab() : one.fit().colours(samples);
             labs.add(lab);
             for (int i = 0; i < answers.length; i++) {

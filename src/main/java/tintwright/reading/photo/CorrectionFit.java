@@ -18,9 +18,11 @@ final class CorrectionFit {
     static final double LEFT_OVER = 0.6;
     /** How far apart in L*, a*, b* two colours still share what is left over. */
     static final double LEFT_OVER_REACH = 12;
+
     private static final int STEPS = 12;
     /** Of the sum of squares, a gain that no longer moves an answer. */
     private static final double SETTLED = 0.02;
+
     private static final int N = CameraModel.UNKNOWNS;
 
     final CameraModel model;
@@ -32,23 +34,36 @@ final class CorrectionFit {
     final double[] unknowns;
     /** Inverse covariance of references (left-over and noise), 3 rows for each. */
     private final DMatrixRMaj inverseNoise;
+
     private final DMatrixRMaj noise;
     private final double[][][] eye;
     /** Slopes of the weighted colours at the answer. */
     private DMatrixRMaj slopes;
     /** Reference minus model at the answer, weighted. */
     private DMatrixRMaj residual;
+
     private double cost;
     /** Null until somebody asks. */
     private LeftOut[] leftOut;
 
-    CorrectionFit(CameraModel model, List<KnownSample> known, Flexibility flexibility, double exposure,
-            double balance, double[] expected, double[] start) {
+    CorrectionFit(
+            CameraModel model,
+            List<KnownSample> known,
+            Flexibility flexibility,
+            double exposure,
+            double balance,
+            double[] expected,
+            double[] start) {
         this(new Scatter(model, known, start), flexibility, exposure, balance, expected, start);
     }
 
     /** @param scatter of the references about the model; fits from the same start may share it */
-    CorrectionFit(Scatter scatter, Flexibility flexibility, double exposure, double balance, double[] expected,
+    CorrectionFit(
+            Scatter scatter,
+            Flexibility flexibility,
+            double exposure,
+            double balance,
+            double[] expected,
             double[] start) {
         this.model = scatter.model;
         this.known = scatter.known;
@@ -114,11 +129,11 @@ final class CorrectionFit {
                 }
                 damping *= better ? 0.1 : 5;
                 if (!better && CommonOps_DDRM.dot(right, step) < SETTLED) {
-                    break;   // even the straight-line model promises nothing from here
+                    break; // even the straight-line model promises nothing from here
                 }
             }
             if (!better) {
-                evaluate(unknowns, true);   // the last trial left its own residuals behind
+                evaluate(unknowns, true); // the last trial left its own residuals behind
                 break;
             }
             evaluate(unknowns, true);
@@ -162,13 +177,18 @@ final class CorrectionFit {
         for (int i = 0; i < n; i++) {
             KnownSample one = known.get(i);
             model.colour(at, one.sample(), lab, by, null);
-            double[] off = Small.times(eye[i], new double[] {one.colour().lightness() - lab[0],
-                one.colour().a() - lab[1], one.colour().b() - lab[2]});
+            double[] off = Small.times(eye[i], new double[] {
+                one.colour().lightness() - lab[0],
+                one.colour().a() - lab[1],
+                one.colour().b() - lab[2]
+            });
             for (int r = 0; r < 3; r++) {
                 residual.set(3 * i + r, off[r]);
                 if (withSlopes) {
                     for (int k = 0; k < N; k++) {
-                        slopes.set(3 * i + r, k,
+                        slopes.set(
+                                3 * i + r,
+                                k,
                                 eye[i][r][0] * by[0][k] + eye[i][r][1] * by[1][k] + eye[i][r][2] * by[2][k]);
                     }
                 }
@@ -182,8 +202,7 @@ final class CorrectionFit {
      * @param error how far off, in CIEDE2000
      * @param chance the same over its stated spread: about 1 when the stated spread is honest
      */
-    record LeftOut(double error, double chance) {
-    }
+    record LeftOut(double error, double chance) {}
 
     /** @return one for each reference; worked out once from one inverse, without fitting again */
     LeftOut[] leaveOneOut() {
@@ -229,8 +248,7 @@ final class CorrectionFit {
      *                   alone, without the samples' own noise
      * @param own        3 by 3 for each sample: its own noise, in L*, a*, b*
      */
-    record Predicted(double[][] lab, DMatrixRMaj covariance, double[][][] own) {
-    }
+    record Predicted(double[][] lab, DMatrixRMaj covariance, double[][][] own) {}
 
     /** @param wide the prior whose width counts for the covariance */
     Predicted predict(List<Sample> samples, DMatrixRMaj wide) {

@@ -21,15 +21,17 @@ final class DecodeWatch implements IIOReadProgressListener, IIOReadWarningListen
             throw new PhotoException("Reading was stopped; nothing was changed.");
         }
         if (cut) {
-            throw new PhotoException(name + " is cut short: part of the picture is missing. Copy it from the phone "
-                    + "again.");
+            throw new PhotoException(
+                    name + " is cut short: part of the picture is missing. Copy it from the phone " + "again.");
         }
     }
 
     @Override
     public void warningOccurred(ImageReader source, String warning) {
         String lower = warning.toLowerCase(java.util.Locale.ROOT);
-        cut |= lower.contains("premature") || lower.contains("truncated") || lower.contains("unexpected end")
+        cut |= lower.contains("premature")
+                || lower.contains("truncated")
+                || lower.contains("unexpected end")
                 || lower.contains("corrupt");
     }
 

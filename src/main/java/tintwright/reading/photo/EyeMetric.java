@@ -15,8 +15,7 @@ final class EyeMetric {
     /** 90th percentile of the standard normal distribution. */
     private static final double NORMAL_90 = 1.2815515655446004;
 
-    private EyeMetric() {
-    }
+    private EyeMetric() {}
 
     /** @return rows: lightness, chroma, hue; columns: L*, a*, b* */
     static double[][] at(double lightness, double a, double b) {
@@ -29,13 +28,15 @@ final class EyeMetric {
         double sL = 1 + 0.015 * fromMiddle / Math.sqrt(20 + fromMiddle);
         double sC = 1 + 0.045 * c1;
         double hue = Math.atan2(b, a1);
-        double t = 1 - 0.17 * Math.cos(hue - Math.PI / 6) + 0.24 * Math.cos(2 * hue)
-                + 0.32 * Math.cos(3 * hue + Math.PI / 30) - 0.20 * Math.cos(4 * hue - 63 * Math.PI / 180);
+        double t = 1
+                - 0.17 * Math.cos(hue - Math.PI / 6)
+                + 0.24 * Math.cos(2 * hue)
+                + 0.32 * Math.cos(3 * hue + Math.PI / 30)
+                - 0.20 * Math.cos(4 * hue - 63 * Math.PI / 180);
         double sH = 1 + 0.015 * c1 * t;
         double cos = Math.cos(hue);
         double sin = Math.sin(hue);
-        return new double[][] {
-            {1 / sL, 0, 0}, {0, stretch * cos / sC, sin / sC}, {0, -stretch * sin / sH, cos / sH}};
+        return new double[][] {{1 / sL, 0, 0}, {0, stretch * cos / sC, sin / sC}, {0, -stretch * sin / sH, cos / sH}};
     }
 
     static double[][] at(Lab colour) {

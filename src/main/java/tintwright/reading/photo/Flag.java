@@ -16,8 +16,8 @@ public record Flag(Kind kind, String where, String message) {
         GLARE("Turn until no bright reflection lies on the spot or the card, and take it again."),
         UNEVEN_LIGHT("Move into open shade, or turn card and hull so that both get the same light."),
         SHADOW_EDGE("See that no shadow falls across the card or the hull, and take it again."),
-        CARD_TOO_SMALL("Go nearer, or lay the card closer to the spot, so that the card fills a third of the "
-                + "picture."),
+        CARD_TOO_SMALL(
+                "Go nearer, or lay the card closer to the spot, so that the card fills a third of the " + "picture."),
         BLURRED("Hold the phone still, half a metre away, and wait until the picture is sharp."),
         FAR_FROM_REFERENCES("Lay something of about the hull's colour and known colour beside it: a measured chip, "
                 + "or a card with such a patch."),

@@ -9,16 +9,17 @@ final class FlatBlobs {
     private static final double[] SAME = {0.035, 0.06, 0.10, 0.16};
     /** Against noise in the dark: this code is added before steps are related. */
     private static final double DARK_CODE = 12;
+
     private static final int LEAST_AREA = 20;
     private static final double MOST_AREA = 0.15;
     /** A uniform slanted rectangle has an area of 12 times the root of the determinant of its second moments. */
     private static final double RECTANGLE = 12;
+
     private static final double LEAST_FULL = 0.86;
     private static final double MOST_FULL = 1.06;
     private static final double MOST_STRETCH = 3.5;
 
-    private FlatBlobs() {
-    }
+    private FlatBlobs() {}
 
     /**
      * A patch-like blob.
@@ -28,8 +29,7 @@ final class FlatBlobs {
      * @param area pixels
      * @param full area over that of the rectangle with the same moments, 1 for a rectangle
      */
-    record Blob(double x, double y, double area, double full) {
-    }
+    record Blob(double x, double y, double area, double full) {}
 
     static List<Blob> find(Preview preview) {
         List<Blob> all = new ArrayList<>();
@@ -48,8 +48,7 @@ final class FlatBlobs {
         for (int i = 0; i < all.size(); i++) {
             Blob other = all.get(i);
             if (Math.hypot(other.x() - blob.x(), other.y() - blob.y()) < reach) {
-                if (blob.area() > other.area() * 0.8
-                        && Math.abs(1 - blob.full()) < Math.abs(1 - other.full()) + 0.02) {
+                if (blob.area() > other.area() * 0.8 && Math.abs(1 - blob.full()) < Math.abs(1 - other.full()) + 0.02) {
                     all.set(i, blob);
                 }
                 return;
@@ -110,8 +109,8 @@ final class FlatBlobs {
                 sxx += (double) x * x;
                 sxy += (double) x * y;
                 syy += (double) y * y;
-                int[] next = {x > 0 ? at - 1 : -1, x < w - 1 ? at + 1 : -1, y > 0 ? at - w : -1,
-                    y < h - 1 ? at + w : -1};
+                int[] next = {x > 0 ? at - 1 : -1, x < w - 1 ? at + 1 : -1, y > 0 ? at - w : -1, y < h - 1 ? at + w : -1
+                };
                 for (int n : next) {
                     if (n >= 0 && !taken[n] && step[n] <= same) {
                         taken[n] = true;

@@ -56,8 +56,15 @@ public enum Flexibility {
     private final double roots;
     private final double bend;
 
-    Flexibility(String words, double power, double channelPower, double offset, double firstMix, double mix,
-            double roots, double bend) {
+    Flexibility(
+            String words,
+            double power,
+            double channelPower,
+            double offset,
+            double firstMix,
+            double mix,
+            double roots,
+            double bend) {
         this.words = words;
         this.power = power;
         this.channelPower = channelPower;
@@ -107,7 +114,10 @@ public enum Flexibility {
         }
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
-                prior.set(CameraModel.GAIN + i, CameraModel.GAIN + j, exposure * exposure + (i == j ? balance * balance : 0));
+                prior.set(
+                        CameraModel.GAIN + i,
+                        CameraModel.GAIN + j,
+                        exposure * exposure + (i == j ? balance * balance : 0));
             }
         }
         for (int i = 0; i < KNOTS.length; i++) {

@@ -121,8 +121,7 @@ final class Homography {
     }
 
     private static double[] inverse(double[] m) {
-        double[][] i = Small.inverse(new double[][] {
-            {m[0], m[1], m[2]}, {m[3], m[4], m[5]}, {m[6], m[7], m[8]}});
+        double[][] i = Small.inverse(new double[][] {{m[0], m[1], m[2]}, {m[3], m[4], m[5]}, {m[6], m[7], m[8]}});
         return new double[] {i[0][0], i[0][1], i[0][2], i[1][0], i[1][1], i[1][2], i[2][0], i[2][1], i[2][2]};
     }
 }

@@ -12,8 +12,8 @@ public record KnownPatch(CardPatch patch, PixelPoint centre, double radius, doub
     public KnownPatch {
         Spot.checkRadius(patch.name(), radius);
         if (!(sigma >= 0 && sigma <= 10)) {
-            throw new IllegalArgumentException("the colour of \"" + patch.name() + "\" may be off by 0 to 10, was "
-                    + sigma);
+            throw new IllegalArgumentException(
+                    "the colour of \"" + patch.name() + "\" may be off by 0 to 10, was " + sigma);
         }
     }
 }

@@ -10,5 +10,4 @@ import tintwright.colour.Lab;
  * @param colour the known colour
  * @param sigma  how far the known colour may be off, standard deviation on each axis, in CIEDE2000
  */
-record KnownSample(String name, Sample sample, Lab colour, double sigma) {
-}
+record KnownSample(String name, Sample sample, Lab colour, double sigma) {}

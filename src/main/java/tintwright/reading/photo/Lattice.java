@@ -13,20 +13,19 @@ final class Lattice {
     private static final double OFF = 0.28;
     /** Sine of the least angle between rows and columns: less would take a diagonal for a column. */
     private static final double UPRIGHT = 0.75;
+
     private static final double SAME_AREA = 2.2;
     /** Steps between blobs, over the side of a blob. */
     private static final double LEAST_STEP = 1.0;
+
     private static final double MOST_STEP = 2.4;
 
     /** A blob and its number. */
-    record Node(int column, int row, FlatBlobs.Blob blob) {
-    }
+    record Node(int column, int row, FlatBlobs.Blob blob) {}
 
-    private record Seat(int column, int row) {
-    }
+    private record Seat(int column, int row) {}
 
-    private Lattice() {
-    }
+    private Lattice() {}
 
     /** @return the lattices found, the one with most blobs first */
     static List<List<Node>> find(List<FlatBlobs.Blob> blobs) {
@@ -72,11 +71,10 @@ final class Lattice {
         return ratio < SAME_AREA && ratio > 1 / SAME_AREA;
     }
 
-    private record Step(double ax, double ay, double bx, double by) {
-    }
+    private record Step(double ax, double ay, double bx, double by) {}
 
-    private static List<Node> grow(FlatBlobs.Blob seed, double ax, double ay, double bx, double by,
-            List<FlatBlobs.Blob> blobs) {
+    private static List<Node> grow(
+            FlatBlobs.Blob seed, double ax, double ay, double bx, double by, List<FlatBlobs.Blob> blobs) {
         Map<Seat, FlatBlobs.Blob> seats = new HashMap<>();
         Map<FlatBlobs.Blob, Step> steps = new HashMap<>();
         Deque<Node> open = new ArrayDeque<>();

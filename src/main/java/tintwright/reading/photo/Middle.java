@@ -2,8 +2,7 @@ package tintwright.reading.photo;
 
 /** The middle one of many numbers without sorting them all: C. A. R. Hoare (1961), Algorithm 65, Comm. ACM 4, 321. */
 final class Middle {
-    private Middle() {
-    }
+    private Middle() {}
 
     /**
      * @param values reordered here

@@ -45,12 +45,13 @@ final class PatchReader {
     /** @throws PhotoException when the region has too few pixels to show a colour */
     PatchRecord read(String name, Region region) throws PhotoException {
         Rectangle box = region.bounds().intersection(new Rectangle(0, 0, photo.width(), photo.height()));
-        int stride = Math.max(pixels.step(), (int) Math.ceil(Math.sqrt((double) box.width * box.height / MOST_SAMPLES)));
+        int stride =
+                Math.max(pixels.step(), (int) Math.ceil(Math.sqrt((double) box.width * box.height / MOST_SAMPLES)));
         int most = (box.width / stride + 1) * (box.height / stride + 1);
         double[][] channel = new double[3][most];
         double[] bright = new double[most];
         int[] code = new int[8];
-        int top = pixels.largest() - (pixels.largest() >> 7);   // 254 of 255: rounding and JPEG ripple hide the last
+        int top = pixels.largest() - (pixels.largest() >> 7); // 254 of 255: rounding and JPEG ripple hide the last
         int count = 0;
         int clipped = 0;
         int black = 0;
@@ -85,8 +86,17 @@ final class PatchReader {
         return summary(region, channel, bright, count, inPhoto, middle, spread, clipped, black, none);
     }
 
-    private PatchRecord summary(Region region, double[][] channel, double[] bright, int count, int inPhoto,
-            double middle, double spread, int clipped, int black, int[] none) {
+    private PatchRecord summary(
+            Region region,
+            double[][] channel,
+            double[] bright,
+            int count,
+            int inPhoto,
+            double middle,
+            double spread,
+            int clipped,
+            int black,
+            int[] none) {
         double[] sum = new double[3];
         double[] square = new double[3];
         int kept = 0;
@@ -110,13 +120,24 @@ final class PatchReader {
             double rounding = ROUNDING * slope(mean[k]);
             double pattern = PATTERN * mean[k];
             double below = BELOW_BLACK * none[k] / count;
-            sigma[k] = Math.sqrt(below * below + variance * Math.min(1, SHARE_NOISE / kept) + rounding * rounding + pattern * pattern);
+            sigma[k] = Math.sqrt(below * below
+                    + variance * Math.min(1, SHARE_NOISE / kept)
+                    + rounding * rounding
+                    + pattern * pattern);
         }
         PixelPoint centre = region.centre();
-        Sample sample = new Sample(profile.toSrgb(mean), profile.noiseToSrgb(sigma),
-                (centre.x() - photo.width() / 2.0) / halfDiagonal, (centre.y() - photo.height() / 2.0) / halfDiagonal);
-        return new PatchRecord(sample, inPhoto, clipped / (double) count, black / (double) count,
-                glare / (double) count, spread / Math.max(middle, 1e-4));
+        Sample sample = new Sample(
+                profile.toSrgb(mean),
+                profile.noiseToSrgb(sigma),
+                (centre.x() - photo.width() / 2.0) / halfDiagonal,
+                (centre.y() - photo.height() / 2.0) / halfDiagonal);
+        return new PatchRecord(
+                sample,
+                inPhoto,
+                clipped / (double) count,
+                black / (double) count,
+                glare / (double) count,
+                spread / Math.max(middle, 1e-4));
     }
 
     /** Light of one code step near some light. */

@@ -13,6 +13,7 @@ package tintwright.reading.photo;
 record PatchRecord(Sample sample, int pixels, double clipped, double black, double glare, double uneven) {
     /** A region with more clipped pixels than this says nothing about its colour. */
     static final double CLIPPED = 0.05;
+
     private static final double BLACK = 0.3;
 
     boolean isClipped() {

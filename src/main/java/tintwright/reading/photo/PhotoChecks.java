@@ -11,12 +11,14 @@ import tintwright.colour.Viewing;
 final class PhotoChecks {
     /** A grey at this share of full light is drowned in the noise of an 8-bit file. */
     private static final double DARK = 0.012;
+
     private static final double GLARE = 0.04;
     private static final double UNEVEN_SPOT = 0.06;
     /** Change of light between the marks, as a share. */
     private static final double UNEVEN_LIGHT = 0.15;
     /** Width of an edge over the distance from patch to patch, and in pixels: a small sharp card is not blurred. */
     private static final double BLURRED = 0.13;
+
     private static final double BLURRED_PIXELS = 5;
     private static final double SMALL_PATCH_PIXELS = 60;
     /** Nearest reference farther than this from the hull's colour, in CIEDE2000. */
@@ -24,27 +26,42 @@ final class PhotoChecks {
     /** A correction this bad at its own references was fought by the phone. */
     private static final double FOUGHT = 3.5;
 
-    private PhotoChecks() {
-    }
+    private PhotoChecks() {}
 
-    static List<Flag> flags(PhotoFile photo, Marks marks, PhotoReader.Records records, Correction correction,
-            List<SpotReading> readings, Viewing viewing, boolean foundLinear) {
+    static List<Flag> flags(
+            PhotoFile photo,
+            Marks marks,
+            PhotoReader.Records records,
+            Correction correction,
+            List<SpotReading> readings,
+            Viewing viewing,
+            boolean foundLinear) {
         List<Flag> flags = new ArrayList<>();
         if (records.references.isEmpty()) {
-            flags.add(new Flag(Flag.Kind.NO_REFERENCE, "photo", "Nothing in the photo has a known colour, so the "
-                    + "answer is only as good as the phone's own guess."));
+            flags.add(new Flag(
+                    Flag.Kind.NO_REFERENCE,
+                    "photo",
+                    "Nothing in the photo has a known colour, so the "
+                            + "answer is only as good as the phone's own guess."));
         }
         if (photo.flash()) {
-            flags.add(new Flag(Flag.Kind.FLASH, "photo", "The flash fired, which lights the middle more than the "
-                    + "rest and makes gloss shine."));
+            flags.add(new Flag(
+                    Flag.Kind.FLASH,
+                    "photo",
+                    "The flash fired, which lights the middle more than the " + "rest and makes gloss shine."));
         }
         if (photo.profileBroken()) {
-            flags.add(new Flag(Flag.Kind.PROFILE_BROKEN, "photo", "The colour profile in the file cannot be used; "
-                    + "sRGB stands in for it."));
+            flags.add(new Flag(
+                    Flag.Kind.PROFILE_BROKEN,
+                    "photo",
+                    "The colour profile in the file cannot be used; " + "sRGB stands in for it."));
         }
         if (foundLinear) {
-            flags.add(new Flag(Flag.Kind.LINEAR_CODES, "photo", "The references fit much better when the file's codes "
-                    + "are taken in proportion to light, so they were."));
+            flags.add(new Flag(
+                    Flag.Kind.LINEAR_CODES,
+                    "photo",
+                    "The references fit much better when the file's codes "
+                            + "are taken in proportion to light, so they were."));
         }
         for (int i = 0; i < marks.spots().size(); i++) {
             spot(flags, marks.spots().get(i).name(), records.spots.get(i));
@@ -58,29 +75,53 @@ final class PhotoChecks {
             far(flags, one, records, viewing);
         }
         if (correction.leaveOneOut() > FOUGHT) {
-            flags.add(new Flag(Flag.Kind.STRONG_PROCESSING, "photo", String.format(Locale.ROOT, "The references "
-                    + "contradict each other by about %.1f, as when the phone changes colours to please.",
-                    correction.leaveOneOut())));
+            flags.add(new Flag(
+                    Flag.Kind.STRONG_PROCESSING,
+                    "photo",
+                    String.format(
+                            Locale.ROOT,
+                            "The references "
+                                    + "contradict each other by about %.1f, as when the phone changes colours to please.",
+                            correction.leaveOneOut())));
         }
         return flags;
     }
 
     private static void spot(List<Flag> flags, String name, PatchRecord record) {
         if (record.isClipped()) {
-            flags.add(new Flag(Flag.Kind.CLIPPED, name, String.format(Locale.ROOT, "%.0f %% of \"%s\" is clipped to "
-                    + "the brightest the camera can hold, so it was not read.", 100 * record.clipped(), name)));
+            flags.add(new Flag(
+                    Flag.Kind.CLIPPED,
+                    name,
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f %% of \"%s\" is clipped to "
+                                    + "the brightest the camera can hold, so it was not read.",
+                            100 * record.clipped(),
+                            name)));
             return;
         }
         if (record.isBlack() || brightness(record) < DARK) {
             flags.add(new Flag(Flag.Kind.TOO_DARK, name, "\"" + name + "\" is nearly black in the photo."));
         }
         if (record.glare() > GLARE) {
-            flags.add(new Flag(Flag.Kind.GLARE, name, String.format(Locale.ROOT, "%.0f %% of \"%s\" shines brighter "
-                    + "than the rest.", 100 * record.glare(), name)));
+            flags.add(new Flag(
+                    Flag.Kind.GLARE,
+                    name,
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f %% of \"%s\" shines brighter " + "than the rest.",
+                            100 * record.glare(),
+                            name)));
         }
         if (record.uneven() > UNEVEN_SPOT && !record.isBlack() && brightness(record) >= DARK) {
-            flags.add(new Flag(Flag.Kind.NOT_ONE_COLOUR, name, String.format(Locale.ROOT, "The brightness within "
-                    + "\"%s\" varies by %.0f %%.", name, 100 * record.uneven())));
+            flags.add(new Flag(
+                    Flag.Kind.NOT_ONE_COLOUR,
+                    name,
+                    String.format(
+                            Locale.ROOT,
+                            "The brightness within " + "\"%s\" varies by %.0f %%.",
+                            name,
+                            100 * record.uneven())));
         }
     }
 
@@ -103,31 +144,41 @@ final class PhotoChecks {
             }
         }
         if (!clipped.isEmpty()) {
-            flags.add(new Flag(Flag.Kind.CLIPPED, String.join(", ", clipped), "Clipped, and left out: "
-                    + String.join(", ", clipped) + "."));
+            flags.add(new Flag(
+                    Flag.Kind.CLIPPED,
+                    String.join(", ", clipped),
+                    "Clipped, and left out: " + String.join(", ", clipped) + "."));
         }
         if (!glare.isEmpty()) {
-            flags.add(new Flag(Flag.Kind.GLARE, String.join(", ", glare), "A reflection lies on "
-                    + String.join(", ", glare) + "."));
+            flags.add(new Flag(
+                    Flag.Kind.GLARE,
+                    String.join(", ", glare),
+                    "A reflection lies on " + String.join(", ", glare) + "."));
         }
         if (!correction.setAside().isEmpty()) {
             String names = String.join(", ", correction.setAside());
-            flags.add(new Flag(Flag.Kind.DOES_NOT_FIT, names, "All other patches contradict " + names
-                    + ", so it was left out."));
+            flags.add(new Flag(
+                    Flag.Kind.DOES_NOT_FIT, names, "All other patches contradict " + names + ", so it was left out."));
         }
         if (least < SMALL_PATCH_PIXELS) {
-            flags.add(new Flag(Flag.Kind.CARD_TOO_SMALL, "card", "The smallest patch holds only " + least
-                    + " usable pixels."));
+            flags.add(new Flag(
+                    Flag.Kind.CARD_TOO_SMALL, "card", "The smallest patch holds only " + least + " usable pixels."));
         }
     }
 
     private static void sharp(List<Flag> flags, PlacedCard placed, Pixels pixels) {
-        double pitch = placed.corners().get(0).distance(placed.corners().get(1)) / placed.card().columns();
+        double pitch = placed.corners().get(0).distance(placed.corners().get(1))
+                / placed.card().columns();
         Sharpness.edgeWidth(pixels, placed).ifPresent(width -> {
             if (width > BLURRED && width * pitch > BLURRED_PIXELS * pixels.step()) {
-                flags.add(new Flag(Flag.Kind.BLURRED, placed.card().name(), String.format(Locale.ROOT, "The edges of "
-                        + "the card's patches are %.0f pixels wide, so patches run into each other.",
-                        width * pitch)));
+                flags.add(new Flag(
+                        Flag.Kind.BLURRED,
+                        placed.card().name(),
+                        String.format(
+                                Locale.ROOT,
+                                "The edges of "
+                                        + "the card's patches are %.0f pixels wide, so patches run into each other.",
+                                width * pitch)));
             }
         });
     }
@@ -147,12 +198,25 @@ final class PhotoChecks {
         }
         double change = Math.exp(most - least) - 1;
         if (change > UNEVEN_LIGHT) {
-            flags.add(new Flag(Flag.Kind.UNEVEN_LIGHT, "photo", String.format(Locale.ROOT, "The light changes by "
-                    + "%.0f %% between the marks; this was allowed for, but it costs certainty.", 100 * change)));
+            flags.add(new Flag(
+                    Flag.Kind.UNEVEN_LIGHT,
+                    "photo",
+                    String.format(
+                            Locale.ROOT,
+                            "The light changes by "
+                                    + "%.0f %% between the marks; this was allowed for, but it costs certainty.",
+                            100 * change)));
         }
-        correction.shadowEdge().ifPresent(step -> flags.add(new Flag(Flag.Kind.SHADOW_EDGE, "card",
-                String.format(Locale.ROOT, "One part of the card is %.0f %% darker than the rest, as if a shadow's "
-                        + "edge lay across it.", 100 * step))));
+        correction
+                .shadowEdge()
+                .ifPresent(step -> flags.add(new Flag(
+                        Flag.Kind.SHADOW_EDGE,
+                        "card",
+                        String.format(
+                                Locale.ROOT,
+                                "One part of the card is %.0f %% darker than the rest, as if a shadow's "
+                                        + "edge lay across it.",
+                                100 * step))));
     }
 
     private static void far(List<Flag> flags, SpotReading one, PhotoReader.Records records, Viewing viewing) {
@@ -160,13 +224,20 @@ final class PhotoChecks {
         double nearest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < records.patches.size(); i++) {
             if (!records.patches.get(i).isClipped()) {
-                nearest = Math.min(nearest,
+                nearest = Math.min(
+                        nearest,
                         Ciede2000.between(lab, records.references.get(i).patch().colour(viewing)));
             }
         }
         if (nearest > FAR && nearest < Double.POSITIVE_INFINITY) {
-            flags.add(new Flag(Flag.Kind.FAR_FROM_REFERENCES, one.spot().name(), String.format(Locale.ROOT, "The nearest "
-                    + "reference is %.0f away from the colour of \"%s\".", nearest, one.spot().name())));
+            flags.add(new Flag(
+                    Flag.Kind.FAR_FROM_REFERENCES,
+                    one.spot().name(),
+                    String.format(
+                            Locale.ROOT,
+                            "The nearest " + "reference is %.0f away from the colour of \"%s\".",
+                            nearest,
+                            one.spot().name())));
         }
     }
 }

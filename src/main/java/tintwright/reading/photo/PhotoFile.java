@@ -40,8 +40,16 @@ public final class PhotoFile {
     private final boolean profileBroken;
     private final boolean flash;
 
-    private PhotoFile(Path path, PhotoKind kind, int storedWidth, int storedHeight, Orientation orientation,
-            RgbProfile profile, boolean profileStated, boolean profileBroken, boolean flash) {
+    private PhotoFile(
+            Path path,
+            PhotoKind kind,
+            int storedWidth,
+            int storedHeight,
+            Orientation orientation,
+            RgbProfile profile,
+            boolean profileStated,
+            boolean profileBroken,
+            boolean flash) {
         this.path = path;
         this.kind = kind;
         this.storedWidth = storedWidth;
@@ -63,8 +71,13 @@ public final class PhotoFile {
                 int width = reader.getWidth(0);
                 int height = reader.getHeight(0);
                 if ((long) width * height > MOST_PIXELS) {
-                    throw new PhotoException(String.format(Locale.ROOT, "%s says it is %d by %d pixels; the limit is "
-                            + "%d megapixels. Save it smaller and read that.", name(path), width, height,
+                    throw new PhotoException(String.format(
+                            Locale.ROOT,
+                            "%s says it is %d by %d pixels; the limit is "
+                                    + "%d megapixels. Save it smaller and read that.",
+                            name(path),
+                            width,
+                            height,
                             MOST_PIXELS / 1_000_000));
                 }
                 if (Math.min(width, height) < LEAST_SIDE) {
@@ -81,8 +94,16 @@ public final class PhotoFile {
                     own = PhotoKind.gammaOf(reader);
                     stated = own.isPresent();
                 }
-                return new PhotoFile(path, kind, width, height, Orientation.of(tags.orientation()),
-                        own.orElse(RgbProfile.SRGB), stated, icc != null && own.isEmpty(), tags.flash());
+                return new PhotoFile(
+                        path,
+                        kind,
+                        width,
+                        height,
+                        Orientation.of(tags.orientation()),
+                        own.orElse(RgbProfile.SRGB),
+                        stated,
+                        icc != null && own.isEmpty(),
+                        tags.flash());
             } finally {
                 reader.dispose();
             }
@@ -115,8 +136,8 @@ public final class PhotoFile {
                     + "JPEG, or take the camera's own file.");
         }
         if (space.getType() == ColorSpace.TYPE_GRAY) {
-            throw new PhotoException(name(path) + " is black and white, so it holds no hue. Take the photo in "
-                    + "colour.");
+            throw new PhotoException(
+                    name(path) + " is black and white, so it holds no hue. Take the photo in " + "colour.");
         }
         int transfer = colours.getTransferType();
         if (transfer != DataBuffer.TYPE_BYTE && transfer != DataBuffer.TYPE_USHORT) {
@@ -163,8 +184,8 @@ public final class PhotoFile {
         } catch (IOException | RuntimeException e) {
             throw damaged(path, e);
         } catch (OutOfMemoryError e) {
-            throw new PhotoException(name(path) + " needs more memory than there is. Save it smaller and read that.",
-                    e);
+            throw new PhotoException(
+                    name(path) + " needs more memory than there is. Save it smaller and read that.", e);
         }
     }
 
@@ -175,8 +196,8 @@ public final class PhotoFile {
      */
     public Preview preview(int longestSide, Progress progress) throws PhotoException {
         if (longestSide < 100 || longestSide > 8000) {
-            throw new IllegalArgumentException("the longest side of a preview must be 100 to 8000 pixels, was "
-                    + longestSide);
+            throw new IllegalArgumentException(
+                    "the longest side of a preview must be 100 to 8000 pixels, was " + longestSide);
         }
         return PreviewMaker.make(this, decode(0, 0, width(), height(), progress), longestSide);
     }
@@ -184,7 +205,7 @@ public final class PhotoFile {
     /** The type that keeps the file's codes: the one in the file's own colour space, when the reader knows it. */
     private static ImageTypeSpecifier ownCodes(ImageReader reader) throws IOException {
         ImageTypeSpecifier first = null;
-        for (Iterator<ImageTypeSpecifier> types = reader.getImageTypes(0); types.hasNext();) {
+        for (Iterator<ImageTypeSpecifier> types = reader.getImageTypes(0); types.hasNext(); ) {
             ImageTypeSpecifier type = types.next();
             ColorSpace space = type.getColorModel().getColorSpace();
             if (space.getType() == ColorSpace.TYPE_RGB && space instanceof ICC_ColorSpace && !space.isCS_sRGB()) {
@@ -201,8 +222,11 @@ public final class PhotoFile {
         Rectangle out = null;
         for (int x : xs) {
             for (int y : ys) {
-                Rectangle one = new Rectangle(orientation.storedColumn(x, y, width(), height()),
-                        orientation.storedRow(x, y, width(), height()), 1, 1);
+                Rectangle one = new Rectangle(
+                        orientation.storedColumn(x, y, width(), height()),
+                        orientation.storedRow(x, y, width(), height()),
+                        1,
+                        1);
                 out = out == null ? one : out.union(one);
             }
         }

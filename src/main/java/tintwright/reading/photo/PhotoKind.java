@@ -21,7 +21,9 @@ import org.w3c.dom.NodeList;
 
 /** The kinds of photo file, told apart by their first bytes, and where each keeps its colour profile. */
 enum PhotoKind {
-    JPEG, PNG, TIFF;
+    JPEG,
+    PNG,
+    TIFF;
 
     /** A profile larger than this is damaged or meant for something else. */
     private static final int MOST_PROFILE_BYTES = 4 << 20;
@@ -31,8 +33,8 @@ enum PhotoKind {
         try (InputStream in = Files.newInputStream(path)) {
             start = in.readNBytes(16);
         } catch (IOException e) {
-            throw new PhotoException(PhotoFile.name(path) + " cannot be opened. Check that it is there and may be "
-                    + "read.", e);
+            throw new PhotoException(
+                    PhotoFile.name(path) + " cannot be opened. Check that it is there and may be " + "read.", e);
         }
         if (start.length == 0) {
             throw new PhotoException(PhotoFile.name(path) + " is empty. Copy it from the phone again.");
@@ -55,8 +57,8 @@ enum PhotoKind {
             }
             throw new PhotoException(PhotoFile.name(path) + " is a film, not a photo. Take a photo.");
         }
-        throw new PhotoException(PhotoFile.name(path) + " is not a JPEG, PNG or TIFF picture. Save the photo as one of "
-                + "these.");
+        throw new PhotoException(
+                PhotoFile.name(path) + " is not a JPEG, PNG or TIFF picture. Save the photo as one of " + "these.");
     }
 
     private static boolean starts(byte[] bytes, int at, int... wanted) {
@@ -83,8 +85,8 @@ enum PhotoKind {
 
     private static byte[] profileOfJpeg(Path path) throws IOException {
         try (ImageInputStream in = ImageIO.createImageInputStream(path.toFile())) {
-            List<JPEGSegment> parts = JPEGSegmentUtil.readSegments(in,
-                    com.twelvemonkeys.imageio.metadata.jpeg.JPEG.APP2, "ICC_PROFILE");
+            List<JPEGSegment> parts =
+                    JPEGSegmentUtil.readSegments(in, com.twelvemonkeys.imageio.metadata.jpeg.JPEG.APP2, "ICC_PROFILE");
             if (parts.isEmpty()) {
                 return null;
             }
@@ -128,7 +130,8 @@ enum PhotoKind {
         double value = Integer.parseInt(gamma.getAttribute("value")) / 100000.0;
         // 1/2.2 stands for sRGB in files that write both or either.
         return value > 0.05 && value < 20 && Math.abs(value - 1 / 2.2) > 0.005
-                ? Optional.of(RgbProfile.power(1 / value)) : Optional.empty();
+                ? Optional.of(RgbProfile.power(1 / value))
+                : Optional.empty();
     }
 
     private static byte[] profileOfTiff(IIOMetadata metadata) {
@@ -139,7 +142,9 @@ enum PhotoKind {
             if ("34675".equals(field.getAttribute("number"))) {
                 NodeList values = field.getElementsByTagName("TIFFUndefined");
                 if (values.getLength() == 1) {
-                    String[] numbers = ((IIOMetadataNode) values.item(0)).getAttribute("value").split(",");
+                    String[] numbers = ((IIOMetadataNode) values.item(0))
+                            .getAttribute("value")
+                            .split(",");
                     byte[] out = new byte[numbers.length];
                     for (int k = 0; k < out.length; k++) {
                         out[k] = (byte) Integer.parseInt(numbers[k].trim());

@@ -23,13 +23,14 @@ public final class PhotoReader {
      * CIEDE2000, while the worst real photo of a card stays below 5. A judgement of ours.
      */
     private static final int ENOUGH_TO_DENY = 4;
+
     private static final double NO_CARD = 12;
     /** Linear codes must explain the references this much better. */
     private static final double PLAINLY_BETTER = 0.92;
+
     private static final int ENOUGH_TO_TELL = 8;
 
-    private PhotoReader() {
-    }
+    private PhotoReader() {}
 
     /**
      * @param photo    the photo
@@ -51,7 +52,12 @@ public final class PhotoReader {
         }
         notOnACard(marks);
         Pixels pixels = decode(photo, references, marks.spots(), spots, progress);
-        Records records = new Records(photo, pixels, references, marks.spots(), spots,
+        Records records = new Records(
+                photo,
+                pixels,
+                references,
+                marks.spots(),
+                spots,
                 marks.linearCodes() ? RgbProfile.LINEAR : photo.profile());
         if (records.everythingClipped()) {
             throw new PhotoException("Everything marked in " + photo.path().getFileName() + " is clipped to the "
@@ -60,7 +66,9 @@ public final class PhotoReader {
         }
         Correction correction = records.learn(viewing);
         boolean foundLinear = false;
-        if (!marks.linearCodes() && !photo.profileStated() && correction.references() >= ENOUGH_TO_TELL
+        if (!marks.linearCodes()
+                && !photo.profileStated()
+                && correction.references() >= ENOUGH_TO_TELL
                 && Correction.steepness(records.known(viewing)) < TOO_STEEP) {
             Records linear = new Records(photo, pixels, references, marks.spots(), spots, RgbProfile.LINEAR);
             Correction other = linear.learn(viewing);
@@ -71,9 +79,12 @@ public final class PhotoReader {
             }
         }
         if (correction.references() >= ENOUGH_TO_DENY && correction.leaveOneOut() > NO_CARD) {
-            throw new PhotoException(String.format(java.util.Locale.ROOT, "What lies in the frame is not the card that "
-                    + "was named: its patches contradict each other by %.0f. Find the card, drag the frame onto it, or "
-                    + "name another card.", correction.leaveOneOut()));
+            throw new PhotoException(String.format(
+                    java.util.Locale.ROOT,
+                    "What lies in the frame is not the card that "
+                            + "was named: its patches contradict each other by %.0f. Find the card, drag the frame onto it, or "
+                            + "name another card.",
+                    correction.leaveOneOut()));
         }
         return answer(photo, marks, records, correction, viewing, foundLinear);
     }
@@ -82,15 +93,20 @@ public final class PhotoReader {
         for (Spot spot : marks.spots()) {
             for (PlacedCard placed : marks.cards()) {
                 if (placed.holds(spot.centre())) {
-                    throw new PhotoException("The mark \"" + spot.name() + "\" lies on the card. Move it onto what is to "
-                            + "be read, or the frame onto the card.");
+                    throw new PhotoException("The mark \"" + spot.name()
+                            + "\" lies on the card. Move it onto what is to " + "be read, or the frame onto the card.");
                 }
             }
         }
     }
 
-    private static PhotoReadings answer(PhotoFile photo, Marks marks, Records records, Correction correction,
-            Viewing viewing, boolean foundLinear) {
+    private static PhotoReadings answer(
+            PhotoFile photo,
+            Marks marks,
+            Records records,
+            Correction correction,
+            Viewing viewing,
+            boolean foundLinear) {
         List<Sample> samples = new ArrayList<>();
         List<Spot> readable = new ArrayList<>();
         for (int i = 0; i < marks.spots().size(); i++) {
@@ -105,19 +121,24 @@ public final class PhotoReader {
         List<SpotReading> out = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
             Correction.Answer one = answers.get(i);
-            ColourReading reading = new ColourReading(one.colour(), one.own(), Geometry.SPECULAR_EXCLUDED,
-                    readable.get(i).film(), Optional.of(new ColourReading.PhotoBias(name, one.shared())));
+            ColourReading reading = new ColourReading(
+                    one.colour(),
+                    one.own(),
+                    Geometry.SPECULAR_EXCLUDED,
+                    readable.get(i).film(),
+                    Optional.of(new ColourReading.PhotoBias(name, one.shared())));
             out.add(new SpotReading(readable.get(i), reading));
         }
         List<Flag> flags = PhotoChecks.flags(photo, marks, records, correction, out, viewing, foundLinear);
         int used = correction.references();
-        String words = used == 0 ? "none: taken as plain sRGB" : correction.flexibility().words();
+        String words = used == 0
+                ? "none: taken as plain sRGB"
+                : correction.flexibility().words();
         return new PhotoReadings(name, out, flags, used, words, correction.leaveOneOut());
     }
 
     /** A reference patch and where it lies. */
-    record Reference(String name, CardPatch patch, Region region, double sigma) {
-    }
+    record Reference(String name, CardPatch patch, Region region, double sigma) {}
 
     static List<Reference> references(Marks marks) {
         List<Reference> out = new ArrayList<>();
@@ -127,20 +148,27 @@ public final class PhotoReader {
             for (int row = 0; row < card.rows(); row++) {
                 for (int column = 0; column < card.columns(); column++) {
                     CardPatch patch = card.patch(row, column);
-                    out.add(new Reference(patch.name(), patch,
-                            new Region.Cell(grid, row, column, card.patchShare() / 2 * CELL_SHARE), card.sigma()));
+                    out.add(new Reference(
+                            patch.name(),
+                            patch,
+                            new Region.Cell(grid, row, column, card.patchShare() / 2 * CELL_SHARE),
+                            card.sigma()));
                 }
             }
         }
         for (KnownPatch known : marks.known()) {
-            out.add(new Reference(known.patch().name(), known.patch(),
-                    new Region.Disc(known.centre(), known.radius()), known.sigma()));
+            out.add(new Reference(
+                    known.patch().name(),
+                    known.patch(),
+                    new Region.Disc(known.centre(), known.radius()),
+                    known.sigma()));
         }
         return out;
     }
 
-    private static Pixels decode(PhotoFile photo, List<Reference> references, List<Spot> spots, List<Region> regions,
-            Progress progress) throws PhotoException {
+    private static Pixels decode(
+            PhotoFile photo, List<Reference> references, List<Spot> spots, List<Region> regions, Progress progress)
+            throws PhotoException {
         Rectangle all = null;
         for (Reference one : references) {
             all = inside(photo, one.name(), one.region(), all);
@@ -151,13 +179,18 @@ public final class PhotoReader {
         return photo.decode(all.x, all.y, all.x + all.width, all.y + all.height, progress);
     }
 
-    private static Rectangle inside(PhotoFile photo, String name, Region region, Rectangle all)
-            throws PhotoException {
+    private static Rectangle inside(PhotoFile photo, String name, Region region, Rectangle all) throws PhotoException {
         PixelPoint centre = region.centre();
         if (!(centre.x() >= 0 && centre.y() >= 0 && centre.x() < photo.width() && centre.y() < photo.height())) {
-            throw new PhotoException(String.format(java.util.Locale.ROOT, "The mark \"%s\" lies at %.0f, %.0f, "
-                    + "outside the photo, which is %d by %d pixels. Move it onto the picture.", name, centre.x(),
-                    centre.y(), photo.width(), photo.height()));
+            throw new PhotoException(String.format(
+                    java.util.Locale.ROOT,
+                    "The mark \"%s\" lies at %.0f, %.0f, "
+                            + "outside the photo, which is %d by %d pixels. Move it onto the picture.",
+                    name,
+                    centre.x(),
+                    centre.y(),
+                    photo.width(),
+                    photo.height()));
         }
         Rectangle box = region.bounds();
         return all == null ? box : all.union(box);
@@ -170,8 +203,14 @@ public final class PhotoReader {
         final List<PatchRecord> patches = new ArrayList<>();
         final List<PatchRecord> spots = new ArrayList<>();
 
-        Records(PhotoFile photo, Pixels pixels, List<Reference> references, List<Spot> names, List<Region> regions,
-                RgbProfile profile) throws PhotoException {
+        Records(
+                PhotoFile photo,
+                Pixels pixels,
+                List<Reference> references,
+                List<Spot> names,
+                List<Region> regions,
+                RgbProfile profile)
+                throws PhotoException {
             this.pixels = pixels;
             this.references = references;
             PatchReader reader = new PatchReader(photo, pixels, profile);
@@ -193,7 +232,10 @@ public final class PhotoReader {
             for (int i = 0; i < patches.size(); i++) {
                 Reference one = references.get(i);
                 if (!patches.get(i).isClipped()) {
-                    known.add(new KnownSample(one.name(), patches.get(i).sample(), one.patch().colour(viewing),
+                    known.add(new KnownSample(
+                            one.name(),
+                            patches.get(i).sample(),
+                            one.patch().colour(viewing),
                             Math.hypot(one.sigma(), HANDLING)));
                 }
             }

@@ -13,8 +13,13 @@ import java.util.Optional;
  * @param correction  how the camera was corrected, in words
  * @param leaveOneOut mean CIEDE2000 of references predicted from the others; NaN without references
  */
-public record PhotoReadings(String photo, List<SpotReading> spots, List<Flag> flags, int references,
-        String correction, double leaveOneOut) {
+public record PhotoReadings(
+        String photo,
+        List<SpotReading> spots,
+        List<Flag> flags,
+        int references,
+        String correction,
+        double leaveOneOut) {
     public PhotoReadings {
         spots = List.copyOf(spots);
         flags = List.copyOf(flags);

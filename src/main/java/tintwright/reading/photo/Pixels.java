@@ -21,6 +21,7 @@ final class Pixels {
     private final int[] pixel = new int[8];
     /** The bytes themselves, when they lie pixel after pixel: most photos, and several times faster to look up. */
     private final byte[] bytes;
+
     private final int[] band = new int[3];
     private final int pixelLength;
     private final int rowLength;
@@ -44,12 +45,16 @@ final class Pixels {
         this.top = top;
         this.step = step;
         this.largest = palette != null ? 255 : (1 << image.getColorModel().getComponentSize(0)) - 1;
-        if (palette == null && largest == 255 && raster.getSampleModel() instanceof PixelInterleavedSampleModel layout
-                && raster.getDataBuffer() instanceof DataBufferByte data && data.getNumBanks() == 1) {
+        if (palette == null
+                && largest == 255
+                && raster.getSampleModel() instanceof PixelInterleavedSampleModel layout
+                && raster.getDataBuffer() instanceof DataBufferByte data
+                && data.getNumBanks() == 1) {
             this.bytes = data.getData();
             this.pixelLength = layout.getPixelStride();
             this.rowLength = layout.getScanlineStride();
-            int start = data.getOffset() - raster.getSampleModelTranslateY() * rowLength
+            int start = data.getOffset()
+                    - raster.getSampleModelTranslateY() * rowLength
                     - raster.getSampleModelTranslateX() * pixelLength;
             for (int k = 0; k < 3; k++) {
                 band[k] = start + layout.getBandOffsets()[k];

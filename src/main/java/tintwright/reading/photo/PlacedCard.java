@@ -11,8 +11,9 @@ import java.util.List;
  *                row, the last of the last row, the first of the last row
  */
 public record PlacedCard(ReferenceCard card, List<PixelPoint> corners) {
-    private static final String[] NAMES = {"first row, first patch", "first row, last patch",
-        "last row, last patch", "last row, first patch"};
+    private static final String[] NAMES = {
+        "first row, first patch", "first row, last patch", "last row, last patch", "last row, first patch"
+    };
 
     public PlacedCard {
         corners = List.copyOf(corners);
@@ -82,8 +83,11 @@ public record PlacedCard(ReferenceCard card, List<PixelPoint> corners) {
         List<List<PixelPoint>> out = new ArrayList<>();
         for (int row = 0; row < card.rows(); row++) {
             for (int column = 0; column < card.columns(); column++) {
-                out.add(List.of(grid.at(column - half, row - half), grid.at(column + half, row - half),
-                        grid.at(column + half, row + half), grid.at(column - half, row + half)));
+                out.add(List.of(
+                        grid.at(column - half, row - half),
+                        grid.at(column + half, row - half),
+                        grid.at(column + half, row + half),
+                        grid.at(column - half, row + half)));
             }
         }
         return out;

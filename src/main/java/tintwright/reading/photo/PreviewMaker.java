@@ -13,8 +13,7 @@ final class PreviewMaker {
         }
     }
 
-    private PreviewMaker() {
-    }
+    private PreviewMaker() {}
 
     static Preview make(PhotoFile photo, Pixels pixels, int longestSide) {
         int width = photo.width();

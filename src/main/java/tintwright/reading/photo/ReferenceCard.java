@@ -13,8 +13,8 @@ import java.util.List;
  * @param sigma      how far the stated colours may be off, standard deviation in CIEDE2000: about 0.3 for a card
  *                   that was measured, 0.6 for published averages of a kind of card (common practice, no source)
  */
-public record ReferenceCard(String name, int rows, int columns, List<CardPatch> patches, double patchShare,
-        double sigma) {
+public record ReferenceCard(
+        String name, int rows, int columns, List<CardPatch> patches, double patchShare, double sigma) {
     /** The usual {@link #patchShare}. */
     public static final double USUAL_SHARE = 0.85;
     /** The usual {@link #sigma}. */
@@ -30,8 +30,7 @@ public record ReferenceCard(String name, int rows, int columns, List<CardPatch> 
                     + rows * columns + " colours, got " + patches.size());
         }
         if (!(patchShare > 0.2 && patchShare <= 1)) {
-            throw new IllegalArgumentException("a patch takes 0.2 to 1 of the distance to the next, was "
-                    + patchShare);
+            throw new IllegalArgumentException("a patch takes 0.2 to 1 of the distance to the next, was " + patchShare);
         }
         if (!(sigma >= 0 && sigma <= 10)) {
             throw new IllegalArgumentException("the colours of a card may be off by 0 to 10, was " + sigma);

@@ -23,7 +23,10 @@ sealed interface Region {
         public Rectangle bounds() {
             int left = (int) Math.floor(centre.x() - radius);
             int top = (int) Math.floor(centre.y() - radius);
-            return new Rectangle(left, top, (int) Math.ceil(centre.x() + radius) - left + 1,
+            return new Rectangle(
+                    left,
+                    top,
+                    (int) Math.ceil(centre.x() + radius) - left + 1,
                     (int) Math.ceil(centre.y() + radius) - top + 1);
         }
     }

@@ -7,8 +7,8 @@ package tintwright.reading.photo;
 public record Rgb(double red, double green, double blue) {
     public Rgb {
         if (!Double.isFinite(red + green + blue)) {
-            throw new IllegalArgumentException("red, green and blue must be finite, were " + red + ", " + green
-                    + ", " + blue);
+            throw new IllegalArgumentException(
+                    "red, green and blue must be finite, were " + red + ", " + green + ", " + blue);
         }
     }
 

@@ -16,6 +16,7 @@ import tintwright.colour.RgbSpace;
 final class RgbProfile {
     /** The white of the profile connection space; ICC.1:2022, 7.2.16. */
     private static final double[] D50 = {0.9642, 1.0, 0.8249};
+
     private static final int HEADER = 128;
     static final RgbProfile SRGB = new RgbProfile("sRGB", curve(RgbSpace::toLinear), identity());
     /** Codes in proportion to light. */
@@ -41,15 +42,17 @@ final class RgbProfile {
 
     /** @param exponent light = code to this power, as a PNG file states it by its inverse */
     static RgbProfile power(double exponent) {
-        return new RgbProfile("gamma " + Math.round(exponent * 100) / 100.0, curve(c -> Math.pow(c, exponent)),
-                identity());
+        return new RgbProfile(
+                "gamma " + Math.round(exponent * 100) / 100.0, curve(c -> Math.pow(c, exponent)), identity());
     }
 
     /** @return the profile; empty when it is damaged or of a kind that is not understood */
     static Optional<RgbProfile> parse(byte[] icc) {
         try {
             ByteBuffer in = ByteBuffer.wrap(icc);
-            if (icc.length < HEADER + 4 || !text(in, 36).equals("acsp") || !text(in, 16).equals("RGB ")
+            if (icc.length < HEADER + 4
+                    || !text(in, 36).equals("acsp")
+                    || !text(in, 16).equals("RGB ")
                     || !text(in, 20).equals("XYZ ")) {
                 return Optional.empty();
             }

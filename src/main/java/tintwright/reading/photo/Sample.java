@@ -8,5 +8,4 @@ package tintwright.reading.photo;
  * @param x     place in the frame, from its middle, in half diagonals; -1 to 1
  * @param y     place in the frame, from its middle, in half diagonals, downwards; -1 to 1
  */
-record Sample(Rgb light, Rgb noise, double x, double y) {
-}
+record Sample(Rgb light, Rgb noise, double x, double y) {}

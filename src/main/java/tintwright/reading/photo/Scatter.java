@@ -14,6 +14,7 @@ final class Scatter {
     final double[][][] eye;
     /** Covariance of the references, 3 rows for each. */
     final DMatrixRMaj noise;
+
     final DMatrixRMaj inverse;
 
     /** @param at unknowns at which noise in the light is carried over to colour */
@@ -36,7 +37,8 @@ final class Scatter {
         for (int i = 0; i < n; i++) {
             KnownSample one = known.get(i);
             for (int j = 0; j < n; j++) {
-                double k = CorrectionFit.near(one.colour().lightness(), one.colour().a(), one.colour().b(), known.get(j));
+                double k = CorrectionFit.near(
+                        one.colour().lightness(), one.colour().a(), one.colour().b(), known.get(j));
                 for (int axis = 0; axis < 3; axis++) {
                     v.set(3 * i + axis, 3 * j + axis, k);
                 }

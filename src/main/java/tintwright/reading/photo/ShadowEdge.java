@@ -16,12 +16,12 @@ final class ShadowEdge {
     private static final int LEAST_REFERENCES = 15;
     /** Standard errors by which the two sides must differ: many lines are tried. */
     private static final double PLAIN = 6;
+
     private static final double LEAST_STEP = 0.10;
     /** Level, two slopes of the light, two of the tone curve, and the step. */
     private static final int UNKNOWNS = 6;
 
-    private ShadowEdge() {
-    }
+    private ShadowEdge() {}
 
     /** @return the share of light that the darker side lacks; empty when no edge is plain */
     static Optional<Double> find(List<KnownSample> known) {
@@ -44,7 +44,8 @@ final class ShadowEdge {
             double angle = Math.PI * d / DIRECTIONS;
             double[] along = new double[n];
             for (int i = 0; i < n; i++) {
-                along[i] = known.get(i).sample().x() * Math.cos(angle) + known.get(i).sample().y() * Math.sin(angle);
+                along[i] = known.get(i).sample().x() * Math.cos(angle)
+                        + known.get(i).sample().y() * Math.sin(angle);
             }
             double[] sorted = along.clone();
             Arrays.sort(sorted);
@@ -61,8 +62,8 @@ final class ShadowEdge {
     }
 
     /** @return the step in log light at an edge, by least squares, and how many standard errors it is */
-    private static double[] step(List<KnownSample> known, double[] level, DMatrixRMaj lack, double[] along,
-            double edge) {
+    private static double[] step(
+            List<KnownSample> known, double[] level, DMatrixRMaj lack, double[] along, double edge) {
         int n = level.length;
         DMatrixRMaj a = new DMatrixRMaj(n, UNKNOWNS);
         for (int i = 0; i < n; i++) {

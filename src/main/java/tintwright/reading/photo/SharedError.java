@@ -9,8 +9,7 @@ final class SharedError {
     /** With one colour alone nothing shows what it would share; most of a correction's error is common. */
     private static final double ALONE = 0.7;
 
-    private SharedError() {
-    }
+    private SharedError() {}
 
     /** @return the mean of the blocks off the diagonal, without negative directions, times {@code scale} */
     static double[][] of(DMatrixRMaj joint, double scale) {

@@ -8,10 +8,10 @@ import java.util.OptionalDouble;
 final class Sharpness {
     /** Codes by which two places along a line must differ to show an edge, over the largest code. */
     private static final double LEAST_CONTRAST = 0.08;
+
     private static final int LEAST_EDGES = 3;
 
-    private Sharpness() {
-    }
+    private Sharpness() {}
 
     /** @return the middle width of the edges over the distance from patch to patch; empty when none is plain */
     static OptionalDouble edgeWidth(Pixels pixels, PlacedCard placed) {

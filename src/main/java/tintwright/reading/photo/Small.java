@@ -2,8 +2,7 @@ package tintwright.reading.photo;
 
 /** Three by three algebra in plain arrays, where a library's matrix would cost more than the sum. */
 final class Small {
-    private Small() {
-    }
+    private Small() {}
 
     static double[] times(double[][] m, double[] v) {
         double[] out = new double[m.length];
@@ -59,7 +58,8 @@ final class Small {
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
                 out[j][i] = (m[(i + 1) % 3][(j + 1) % 3] * m[(i + 2) % 3][(j + 2) % 3]
-                        - m[(i + 1) % 3][(j + 2) % 3] * m[(i + 2) % 3][(j + 1) % 3]) / determinant;
+                                - m[(i + 1) % 3][(j + 2) % 3] * m[(i + 2) % 3][(j + 1) % 3])
+                        / determinant;
             }
         }
         return out;

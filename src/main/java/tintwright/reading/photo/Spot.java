@@ -15,8 +15,8 @@ import tintwright.reading.FilmState;
  * @param film    wet or cured
  * @param parts   for a chip, what it was mixed from: parts by mass of each named stock; empty for a hull
  */
-public record Spot(String name, Purpose purpose, PixelPoint centre, double radius, FilmState film,
-        Map<String, Double> parts) {
+public record Spot(
+        String name, Purpose purpose, PixelPoint centre, double radius, FilmState film, Map<String, Double> parts) {
     /** What a spot is for. */
     public enum Purpose {
         /** A place on the boat: what to match. */
@@ -29,8 +29,8 @@ public record Spot(String name, Purpose purpose, PixelPoint centre, double radiu
         checkRadius(name, radius);
         parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
         if (purpose == Purpose.HULL && !parts.isEmpty()) {
-            throw new IllegalArgumentException("the spot \"" + name + "\" is on the hull and cannot have parts; make "
-                    + "it a chip");
+            throw new IllegalArgumentException(
+                    "the spot \"" + name + "\" is on the hull and cannot have parts; make " + "it a chip");
         }
     }
 

@@ -13,7 +13,8 @@ import tintwright.reading.Covariance;
 public record SpotReading(Spot spot, ColourReading reading) {
     /** @return its own and the shared covariance together */
     public Covariance total() {
-        return reading.photo().map(bias -> bias.covariance().plus(reading.covariance()))
+        return reading.photo()
+                .map(bias -> bias.covariance().plus(reading.covariance()))
                 .orElse(reading.covariance());
     }
 
@@ -25,7 +26,8 @@ public record SpotReading(Spot spot, ColourReading reading) {
     /** @return such as "good to about 1.6" */
     public String inWords() {
         double good = goodTo();
-        return good < 10 ? String.format(Locale.ROOT, "good to about %.1f", good)
+        return good < 10
+                ? String.format(Locale.ROOT, "good to about %.1f", good)
                 : String.format(Locale.ROOT, "good to about %.0f: a rough idea only", good);
     }
 }

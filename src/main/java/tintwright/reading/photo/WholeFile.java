@@ -17,19 +17,18 @@ final class WholeFile {
     private static final int END_OF_IMAGE = 0xD9;
     private static final int PNG_END = 12;
 
-    private WholeFile() {
-    }
+    private WholeFile() {}
 
     static void check(PhotoKind kind, Path path) throws PhotoException {
         try {
             boolean whole = switch (kind) {
                 case JPEG -> endOfJpeg(path);
                 case PNG -> endOfPng(path);
-                case TIFF -> true;   // its directory may stand anywhere; the decoder runs off the end by itself
+                case TIFF -> true; // its directory may stand anywhere; the decoder runs off the end by itself
             };
             if (!whole) {
-                throw new PhotoException(PhotoFile.name(path) + " is damaged or cut short. Copy it from the phone "
-                        + "again.");
+                throw new PhotoException(
+                        PhotoFile.name(path) + " is damaged or cut short. Copy it from the phone " + "again.");
             }
         } catch (IOException e) {
             throw PhotoFile.damaged(path, e);
@@ -76,7 +75,10 @@ final class WholeFile {
             in.seek(in.length() - length);
             in.readFully(end);
             for (int at = length - PNG_END + 4; at >= 0; at--) {
-                if (at + 4 <= length && end[at] == 'I' && end[at + 1] == 'E' && end[at + 2] == 'N'
+                if (at + 4 <= length
+                        && end[at] == 'I'
+                        && end[at + 1] == 'E'
+                        && end[at + 2] == 'N'
                         && end[at + 3] == 'D') {
                     return true;
                 }

@@ -33,8 +33,13 @@ final class ChipTask implements PhotoTask {
         boolean chip = find(spots, Spot.Purpose.CHIP).isEmpty();
         Optional<Spot> other = find(spots, chip ? Spot.Purpose.HULL : Spot.Purpose.CHIP);
         List<Spot> now = new ArrayList<>(other.map(List::of).orElse(List.of()));
-        now.add(new Spot(chip ? "chip" : "hull", chip ? Spot.Purpose.CHIP : Spot.Purpose.HULL, at, radius,
-                chip ? film : FilmState.CURED, Map.of()));
+        now.add(new Spot(
+                chip ? "chip" : "hull",
+                chip ? Spot.Purpose.CHIP : Spot.Purpose.HULL,
+                at,
+                radius,
+                chip ? film : FilmState.CURED,
+                Map.of()));
         return now;
     }
 
@@ -45,8 +50,11 @@ final class ChipTask implements PhotoTask {
     /** @return the spots with the chip's film as it is said to be */
     List<Spot> filmed(List<Spot> spots, FilmState now) {
         film = now;
-        return spots.stream().map(spot -> spot.purpose() == Spot.Purpose.HULL ? spot
-                : new Spot(spot.name(), spot.purpose(), spot.centre(), spot.radius(), now, spot.parts())).toList();
+        return spots.stream()
+                .map(spot -> spot.purpose() == Spot.Purpose.HULL
+                        ? spot
+                        : new Spot(spot.name(), spot.purpose(), spot.centre(), spot.radius(), now, spot.parts()))
+                .toList();
     }
 
     FilmState film() {
@@ -55,9 +63,11 @@ final class ChipTask implements PhotoTask {
 
     @Override
     public String missing(List<Spot> spots) {
-        return find(spots, Spot.Purpose.CHIP).isEmpty() ? "Click on the chip."
-                : find(spots, Spot.Purpose.HULL).isEmpty() ? "Click on the hull beside the chip, if it is in the photo."
-                : "";
+        return find(spots, Spot.Purpose.CHIP).isEmpty()
+                ? "Click on the chip."
+                : find(spots, Spot.Purpose.HULL).isEmpty()
+                        ? "Click on the hull beside the chip, if it is in the photo."
+                        : "";
     }
 
     @Override
@@ -73,7 +83,9 @@ final class ChipTask implements PhotoTask {
     }
 
     private static Optional<ColourReading> reading(PhotoReadings readings, Spot.Purpose purpose) {
-        return readings.spots().stream().filter(one -> one.spot().purpose() == purpose).map(SpotReading::reading)
+        return readings.spots().stream()
+                .filter(one -> one.spot().purpose() == purpose)
+                .map(SpotReading::reading)
                 .findFirst();
     }
 }

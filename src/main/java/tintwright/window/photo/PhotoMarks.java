@@ -33,8 +33,12 @@ record PhotoMarks(ReferenceCard card, List<PixelPoint> corners, List<Spot> spots
             return new PhotoMarks(otherwise, List.of(), marks.spots(), marks);
         }
         PlacedCard first = marks.cards().get(0);
-        return new PhotoMarks(first.card(), first.corners(), marks.spots(), new Marks(
-                marks.cards().subList(1, marks.cards().size()), marks.known(), List.of(), marks.linearCodes()));
+        return new PhotoMarks(
+                first.card(),
+                first.corners(),
+                marks.spots(),
+                new Marks(
+                        marks.cards().subList(1, marks.cards().size()), marks.known(), List.of(), marks.linearCodes()));
     }
 
     PhotoMarks withCard(ReferenceCard other) {

@@ -21,7 +21,6 @@ import tintwright.files.FileProblem;
 import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
-import tintwright.reading.photo.CardFinder;
 import tintwright.reading.photo.PhotoException;
 import tintwright.reading.photo.PhotoReadings;
 import tintwright.reading.photo.PixelPoint;
@@ -36,6 +35,7 @@ public final class PhotoModel {
     private static final int SHOWN_SIDE = 2400;
     /** A fresh spot covers this share of the photo's longer side. */
     private static final double SPOT_SHARE = 0.015;
+
     private static final double LEAST_RADIUS = 3;
 
     private final Executor worker;
@@ -63,8 +63,8 @@ public final class PhotoModel {
     }
 
     /** @param taker takes the reading of a cup's chip, and of the hull when both are in the photo */
-    public static PhotoModel ofChip(Executor worker, Executor screen,
-            BiConsumer<ColourReading, Optional<ColourReading>> taker) {
+    public static PhotoModel ofChip(
+            Executor worker, Executor screen, BiConsumer<ColourReading, Optional<ColourReading>> taker) {
         return new PhotoModel(worker, screen, new ChipTask(taker));
     }
 
@@ -100,7 +100,7 @@ public final class PhotoModel {
     }
 
     private <T> void work(Callable<T> task, Consumer<T> shown) {
-        work(task, shown, () -> { });
+        work(task, shown, () -> {});
     }
 
     private <T> void work(Callable<T> task, Consumer<T> shown, Runnable failed) {
@@ -142,28 +142,31 @@ public final class PhotoModel {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
-    private record Opened(PhotoBench bench, Preview preview, Optional<PhotoMarks> kept) {
-    }
+    private record Opened(PhotoBench bench, Preview preview, Optional<PhotoMarks> kept) {}
 
     /** Opens a photo, with the marks kept beside it if there are any. */
     public void open(Path file) {
         message.set("Opening " + file.getFileName());
         ReferenceCard card = marks.get().card();
-        work(() -> {
-            PhotoBench opened = PhotoBench.open(file);
-            Preview shown = opened.preview(SHOWN_SIDE, watch);
-            return new Opened(opened, shown, opened.savedMarks().map(kept -> PhotoMarks.of(kept, card)));
-        }, opened -> {
-            bench = opened.bench();
-            readings.set(null);
-            marks.set(opened.kept().orElse(PhotoMarks.none(card)));
-            preview.set(opened.preview());
-            message.set(opened.kept().isPresent() ? "The marks kept beside the photo are shown."
-                    : "Find the card, or set its corners by hand. Then " + task.toClick() + ".");
-            if (opened.kept().isPresent()) {
-                read();
-            }
-        });
+        work(
+                () -> {
+                    PhotoBench opened = PhotoBench.open(file);
+                    Preview shown = opened.preview(SHOWN_SIDE, watch);
+                    return new Opened(opened, shown, opened.savedMarks().map(kept -> PhotoMarks.of(kept, card)));
+                },
+                opened -> {
+                    bench = opened.bench();
+                    readings.set(null);
+                    marks.set(opened.kept().orElse(PhotoMarks.none(card)));
+                    preview.set(opened.preview());
+                    message.set(
+                            opened.kept().isPresent()
+                                    ? "The marks kept beside the photo are shown."
+                                    : "Find the card, or set its corners by hand. Then " + task.toClick() + ".");
+                    if (opened.kept().isPresent()) {
+                        read();
+                    }
+                });
     }
 
     /** Stops the work under way. */
@@ -217,11 +220,17 @@ public final class PhotoModel {
             return;
         }
         double wide = bench.width() * 0.25;
-        double high = Math.min(bench.height() * 0.3, wide * marks.get().card().rows() / marks.get().card().columns());
+        double high = Math.min(
+                bench.height() * 0.3,
+                wide * marks.get().card().rows() / marks.get().card().columns());
         double x = bench.width() / 2.0;
         double y = bench.height() / 2.0;
-        marks.set(marks.get().withCorners(List.of(new PixelPoint(x - wide, y - high), new PixelPoint(x + wide, y - high),
-                new PixelPoint(x + wide, y + high), new PixelPoint(x - wide, y + high))));
+        marks.set(marks.get()
+                .withCorners(List.of(
+                        new PixelPoint(x - wide, y - high),
+                        new PixelPoint(x + wide, y - high),
+                        new PixelPoint(x + wide, y + high),
+                        new PixelPoint(x - wide, y + high))));
         readAgain();
     }
 
@@ -269,8 +278,10 @@ public final class PhotoModel {
     public void resizeSpot(int index, double factor) {
         Spot spot = marks.get().spots().get(index);
         double radius = Math.max(LEAST_RADIUS, Math.min(spot.radius() * factor, bench.width() / 4.0));
-        marks.set(marks.get().withSpot(index, new Spot(spot.name(), spot.purpose(), spot.centre(), radius, spot.film(),
-                spot.parts())));
+        marks.set(marks.get()
+                .withSpot(
+                        index,
+                        new Spot(spot.name(), spot.purpose(), spot.centre(), radius, spot.film(), spot.parts())));
         readAgain();
     }
 
@@ -282,7 +293,8 @@ public final class PhotoModel {
     }
 
     private PixelPoint inside(PixelPoint point) {
-        return new PixelPoint(Math.max(0, Math.min(bench.width() - 1.0, point.x())),
+        return new PixelPoint(
+                Math.max(0, Math.min(bench.width() - 1.0, point.x())),
                 Math.max(0, Math.min(bench.height() - 1.0, point.y())));
     }
 
@@ -298,10 +310,13 @@ public final class PhotoModel {
     private void read() {
         PhotoBench here = bench;
         PhotoMarks now = marks.get();
-        work(() -> here.read(now.whole(), watch), answer -> {
-            readings.set(answer);
-            message.set(task.missing(marks.get().spots()));
-        }, () -> readings.set(null));
+        work(
+                () -> here.read(now.whole(), watch),
+                answer -> {
+                    readings.set(answer);
+                    message.set(task.missing(marks.get().spots()));
+                },
+                () -> readings.set(null));
     }
 
     /** Keeps the marks beside the photo and hands the hull's readings over. */
@@ -312,16 +327,18 @@ public final class PhotoModel {
         }
         PhotoBench here = bench;
         PhotoMarks now = marks.get();
-        work(() -> {
-            here.saveMarks(now.whole());
-            return ready;
-        }, taken -> {
-            try {
-                message.set("Taken: " + task.take(taken) + ". The marks are kept beside the photo.");
-            } catch (IllegalArgumentException e) {
-                problem.set(capital(e.getMessage()));
-            }
-        });
+        work(
+                () -> {
+                    here.saveMarks(now.whole());
+                    return ready;
+                },
+                taken -> {
+                    try {
+                        message.set("Taken: " + task.take(taken) + ". The marks are kept beside the photo.");
+                    } catch (IllegalArgumentException e) {
+                        problem.set(capital(e.getMessage()));
+                    }
+                });
     }
 
     public ReadOnlyObjectProperty<Preview> previewProperty() {

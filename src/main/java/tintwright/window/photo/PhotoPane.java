@@ -39,6 +39,7 @@ final class PhotoPane extends Region {
     private boolean fitted;
     /** Corners are 0 to 3, spots follow; -1 for none. */
     private int chosen = -1;
+
     private boolean held;
     private boolean moved;
     private double pressX;
@@ -72,8 +73,16 @@ final class PhotoPane extends Region {
             picture = null;
         } else {
             WritableImage image = new WritableImage(preview.width(), preview.height());
-            image.getPixelWriter().setPixels(0, 0, preview.width(), preview.height(),
-                    PixelFormat.getIntArgbInstance(), preview.argb(), 0, preview.width());
+            image.getPixelWriter()
+                    .setPixels(
+                            0,
+                            0,
+                            preview.width(),
+                            preview.height(),
+                            PixelFormat.getIntArgbInstance(),
+                            preview.argb(),
+                            0,
+                            preview.width());
             picture = image;
         }
         fitted = false;
@@ -151,7 +160,10 @@ final class PhotoPane extends Region {
             }
         }
         for (int i = 0; i < marks.corners().size(); i++) {
-            if (Math.hypot(screenX(marks.corners().get(i)) - x, screenY(marks.corners().get(i)) - y) < GRIP) {
+            if (Math.hypot(
+                            screenX(marks.corners().get(i)) - x,
+                            screenY(marks.corners().get(i)) - y)
+                    < GRIP) {
                 return i;
             }
         }
@@ -358,8 +370,12 @@ final class PhotoPane extends Region {
         g.setFill(EDGE);
         g.fillRect(cx - LOUPE, cy - LOUPE, 2 * LOUPE, 2 * LOUPE);
         g.setImageSmoothing(false);
-        g.drawImage(picture, cx - at.x() * s * magnified, cy - at.y() * s * magnified,
-                picture.getWidth() * magnified, picture.getHeight() * magnified);
+        g.drawImage(
+                picture,
+                cx - at.x() * s * magnified,
+                cy - at.y() * s * magnified,
+                picture.getWidth() * magnified,
+                picture.getHeight() * magnified);
         g.restore();
         g.setStroke(EDGE);
         g.setLineWidth(4);

@@ -100,11 +100,16 @@ public final class PhotoView extends StackPane {
             }
         });
         card.setOnAction(event -> {
-            if (card.getValue() != null && !card.getValue().equals(model.marksProperty().get().card())) {
+            if (card.getValue() != null
+                    && !card.getValue().equals(model.marksProperty().get().card())) {
                 model.choose(card.getValue());
             }
         });
-        FlowPane row = new FlowPane(8, 8, button("Open a photo", "open-photo", this::openPhoto), card,
+        FlowPane row = new FlowPane(
+                8,
+                8,
+                button("Open a photo", "open-photo", this::openPhoto),
+                card,
                 button("Another card", "open-card", this::openCard),
                 needsPhoto(button("Find the card", "find-card", model::findCard)),
                 needsPhoto(button("Corners by hand", "by-hand", model::placeByHand)),
@@ -121,8 +126,8 @@ public final class PhotoView extends StackPane {
         film.setAccessibleText("whether the chip in the photo is wet or cured");
         film.getItems().setAll("The chip is cured", "The chip is wet");
         film.getSelectionModel().select(now == FilmState.CURED ? 0 : 1);
-        film.setOnAction(event -> model.film(film.getSelectionModel().getSelectedIndex() == 0 ? FilmState.CURED
-                : FilmState.WET));
+        film.setOnAction(event ->
+                model.film(film.getSelectionModel().getSelectedIndex() == 0 ? FilmState.CURED : FilmState.WET));
         return film;
     }
 
@@ -168,13 +173,18 @@ public final class PhotoView extends StackPane {
         HBox working = new HBox(8, bar, button("Stop", "stop-photo", model::stop));
         working.visibleProperty().bind(model.busyProperty());
         working.managedProperty().bind(model.busyProperty());
-        Button use = button(model.film().isPresent() ? "Take this chip" : "Use these readings", "use-readings", model::use);
+        Button use =
+                button(model.film().isPresent() ? "Take this chip" : "Use these readings", "use-readings", model::use);
         use.getStyleClass().add("main-button");
         use.disableProperty().bind(model.readingsProperty().isNull().or(model.busyProperty()));
         VBox now = sheet(label("The photo", "heading"), said(message), said(problem), working, readings, use);
-        VBox how = sheet(label("How to take it", "heading"), label(model.film().isPresent() ? CHIP : HOW, "soft"),
-                label("A card is a sheet of known colours. The cards named here are invented: print one and have it "
-                        + "measured, or open the file of your own.", "soft"));
+        VBox how = sheet(
+                label("How to take it", "heading"),
+                label(model.film().isPresent() ? CHIP : HOW, "soft"),
+                label(
+                        "A card is a sheet of known colours. The cards named here are invented: print one and have it "
+                                + "measured, or open the file of your own.",
+                        "soft"));
         VBox column = new VBox(now, flags, how);
         column.getStyleClass().add("column");
         column.setSpacing(10);
@@ -196,8 +206,9 @@ public final class PhotoView extends StackPane {
     private void openPhoto() {
         FileChooser chooser = new FileChooser();
         chooser.setTitle("A photo of the hull");
-        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("Photos", "*.jpg", "*.jpeg", "*.png",
-                "*.tif", "*.tiff", "*.JPG", "*.JPEG", "*.PNG", "*.TIF"));
+        chooser.getExtensionFilters()
+                .add(new FileChooser.ExtensionFilter(
+                        "Photos", "*.jpg", "*.jpeg", "*.png", "*.tif", "*.tiff", "*.JPG", "*.JPEG", "*.PNG", "*.TIF"));
         File chosen = chooser.showOpenDialog(getScene().getWindow());
         if (chosen != null) {
             model.open(chosen.toPath());
@@ -224,12 +235,17 @@ public final class PhotoView extends StackPane {
         for (SpotReading one : now.spots()) {
             readings.getChildren().add(line(one));
         }
-        String how = Double.isNaN(now.leaveOneOut()) ? "No reference in use."
-                : String.format(Locale.ROOT, "%d reference patches in use, each predicted from the others to %.1f.",
-                        now.references(), now.leaveOneOut());
+        String how = Double.isNaN(now.leaveOneOut())
+                ? "No reference in use."
+                : String.format(
+                        Locale.ROOT,
+                        "%d reference patches in use, each predicted from the others to %.1f.",
+                        now.references(),
+                        now.leaveOneOut());
         readings.getChildren().add(label(how, "soft"));
         for (Flag flag : now.flags()) {
-            flags.getChildren().add(sheet(label(flag.message(), "plain"), label(flag.kind().advice(), "soft")));
+            flags.getChildren()
+                    .add(sheet(label(flag.message(), "plain"), label(flag.kind().advice(), "soft")));
         }
     }
 
@@ -238,8 +254,10 @@ public final class PhotoView extends StackPane {
         RgbSpace.Code code = RgbSpace.SRGB.encode(lab);
         Rectangle swatch = new Rectangle(34, 34, Color.color(code.red(), code.green(), code.blue()));
         swatch.setStroke(Color.gray(0.5));
-        VBox words = new VBox(label(one.spot().name() + ": " + one.inWords(), "plain"),
-                label(String.format(Locale.ROOT, "L* %.1f   a* %.1f   b* %.1f", lab.lightness(), lab.a(), lab.b()),
+        VBox words = new VBox(
+                label(one.spot().name() + ": " + one.inWords(), "plain"),
+                label(
+                        String.format(Locale.ROOT, "L* %.1f   a* %.1f   b* %.1f", lab.lightness(), lab.a(), lab.b()),
                         "soft"));
         if (!code.inGamut()) {
             words.getChildren().add(label("The screen cannot show this colour.", "soft"));

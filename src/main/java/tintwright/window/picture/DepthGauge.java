@@ -38,8 +38,7 @@ public final class DepthGauge extends Picture {
     private final Line markHalo = styled(new Line(), "mark-halo");
     private final Polygon pennant = styled(new Polygon(), "outlined");
     private final Polygon cupFloat = styled(new Polygon(), "outlined");
-    private final List<Polygon> pointers = List.of(styled(new Polygon(), "pointer"),
-            styled(new Polygon(), "pointer"));
+    private final List<Polygon> pointers = List.of(styled(new Polygon(), "pointer"), styled(new Polygon(), "pointer"));
     private final DepthStairs stairs = new DepthStairs();
     private final Line climbShaft = styled(new Line(), "climb");
     private final Polygon climbHead = styled(new Polygon(), "climb-head");
@@ -58,8 +57,8 @@ public final class DepthGauge extends Picture {
         hullName.setText(say("Hull %.1f", next.hull()));
         pennant.setFill(paint(next.hullShade()));
         cupFloat.setFill(paint(next.cupShade()));
-        List<Node> nodes = new ArrayList<>(List.of(well, tear, band, bandTop, bandBottom, surface, markHalo, mark,
-                pennant, whiteName, hullName, darker));
+        List<Node> nodes = new ArrayList<>(List.of(
+                well, tear, band, bandTop, bandBottom, surface, markHalo, mark, pennant, whiteName, hullName, darker));
         nodes.addAll(stairs.show(next));
         next.climb().ifPresent(climb -> {
             climbName.setText(climb.words());
@@ -72,24 +71,33 @@ public final class DepthGauge extends Picture {
 
     private String words() {
         double apart = state.cup() - state.hull();
-        StringBuilder said = new StringBuilder(say("Depth gauge of lightness. White is at %.1f, the hull at %.1f, %s at "
-                + "%.1f", state.white(), state.hull(), state.cupName().toLowerCase(Locale.ROOT), state.cup()));
+        StringBuilder said = new StringBuilder(say(
+                "Depth gauge of lightness. White is at %.1f, the hull at %.1f, %s at " + "%.1f",
+                state.white(), state.hull(), state.cupName().toLowerCase(Locale.ROOT), state.cup()));
         if (state.unsure() > 0) {
             said.append(say(" give or take %.1f", state.unsure()));
         }
-        said.append(Math.abs(apart) < 0.05 ? ", level with the hull."
-                : say(", %.1f %s than the hull.", Math.abs(apart), apart > 0 ? "lighter" : "darker"));
+        said.append(
+                Math.abs(apart) < 0.05
+                        ? ", level with the hull."
+                        : say(", %.1f %s than the hull.", Math.abs(apart), apart > 0 ? "lighter" : "darker"));
         double before = state.stepsFrom();
         for (DepthState.Step step : state.steps()) {
-            said.append(say(" Then %s, %s to %.1f.", step.words(), switch (step.after(before)) {
-                case UP -> "up";
-                case DOWN -> "down";
-                case LEVEL -> "hardly moving,";
-            }, step.cup()));
+            said.append(say(
+                    " Then %s, %s to %.1f.",
+                    step.words(),
+                    switch (step.after(before)) {
+                        case UP -> "up";
+                        case DOWN -> "down";
+                        case LEVEL -> "hardly moving,";
+                    },
+                    step.cup()));
             before = step.cup();
         }
-        state.climb().ifPresent(climb -> said.append(say(" Way back up: %s, from %.1f to %.1f.",
-                climb.words().replace('\n', ' '), climb.from(), climb.to())));
+        state.climb()
+                .ifPresent(climb -> said.append(say(
+                        " Way back up: %s, from %.1f to %.1f.",
+                        climb.words().replace('\n', ' '), climb.from(), climb.to())));
         return said.toString();
     }
 
@@ -113,8 +121,14 @@ public final class DepthGauge extends Picture {
         layoutMark(em);
         layoutFloat(em);
         layoutLeft(beside, em);
-        stairs.layout(state, scale, new Box(left, top, right - left, bottom - top), floatMiddle(em), getWidth(),
-                getHeight(), em);
+        stairs.layout(
+                state,
+                scale,
+                new Box(left, top, right - left, bottom - top),
+                floatMiddle(em),
+                getWidth(),
+                getHeight(),
+                em);
     }
 
     /**
@@ -153,8 +167,8 @@ public final class DepthGauge extends Picture {
         tear.setVisible(scale.folds());
         double fold = scale.foldY() - 0.7 * em;
         tear.getElements().setAll(waves(fold, left - 0.2 * em, right + 0.2 * em, 0.5 * em));
-        List<javafx.scene.shape.PathElement> back = waves(fold + 0.45 * em, left - 0.2 * em, right + 0.2 * em,
-                0.5 * em);
+        List<javafx.scene.shape.PathElement> back =
+                waves(fold + 0.45 * em, left - 0.2 * em, right + 0.2 * em, 0.5 * em);
         tear.getElements().add(new LineTo(right + 0.2 * em, fold + 0.45 * em));
         for (int i = back.size() - 1; i > 0; i--) {
             QuadCurveTo curve = (QuadCurveTo) back.get(i);
@@ -170,8 +184,8 @@ public final class DepthGauge extends Picture {
         List<javafx.scene.shape.PathElement> elements = new ArrayList<>(List.of(new MoveTo(from, level)));
         double wave = (to - from) / 6;
         for (int i = 0; i < 6; i++) {
-            elements.add(new QuadCurveTo(from + (i + 0.5) * wave, level + (i % 2 == 0 ? -lift : lift),
-                    from + (i + 1) * wave, level));
+            elements.add(new QuadCurveTo(
+                    from + (i + 0.5) * wave, level + (i % 2 == 0 ? -lift : lift), from + (i + 1) * wave, level));
         }
         return elements;
     }
@@ -200,8 +214,16 @@ public final class DepthGauge extends Picture {
         double foot = 0.95 * em;
         double tall = FLOAT * em;
         // A cup seen from the side; its middle stands at its lightness, where the two pointers are.
-        cupFloat.getPoints().setAll(middle - rim, level - tall, middle + rim, level - tall, middle + foot,
-                level + tall, middle - foot, level + tall);
+        cupFloat.getPoints()
+                .setAll(
+                        middle - rim,
+                        level - tall,
+                        middle + rim,
+                        level - tall,
+                        middle + foot,
+                        level + tall,
+                        middle - foot,
+                        level + tall);
         pointers.get(0).getPoints().setAll(left, level - 0.5 * em, left + 0.8 * em, level, left, level + 0.5 * em);
         pointers.get(1).getPoints().setAll(right, level - 0.5 * em, right - 0.8 * em, level, right, level + 0.5 * em);
         double over = scale.y(state.cup() + state.unsure());

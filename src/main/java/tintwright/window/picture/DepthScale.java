@@ -17,6 +17,7 @@ final class DepthScale {
     private static final double CLOSE = 0.42;
     /** Least span that is spread over the tank, L*: a band of noise is not blown up. */
     private static final double LEAST_SPAN = 6;
+
     private static final int STOPS = 24;
 
     private final double top;

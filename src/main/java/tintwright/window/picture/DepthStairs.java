@@ -33,8 +33,10 @@ final class DepthStairs {
 
     /** @return what is drawn, the lowest first */
     List<Node> show(DepthState next) {
-        cupName.setText(next.unsure() > 0 ? Picture.say("%s %.1f \u00b1 %.1f", next.cupName(), next.cup(),
-                next.unsure()) : Picture.say("%s %.1f", next.cupName(), next.cup()));
+        cupName.setText(
+                next.unsure() > 0
+                        ? Picture.say("%s %.1f \u00b1 %.1f", next.cupName(), next.cup(), next.unsure())
+                        : Picture.say("%s %.1f", next.cupName(), next.cup()));
         names.clear();
         treads.clear();
         leaders.clear();
@@ -76,8 +78,8 @@ final class DepthStairs {
         return wide;
     }
 
-    void layout(DepthState state, DepthScale scale, Box tank, double floatMiddle, double width, double height,
-            double em) {
+    void layout(
+            DepthState state, DepthScale scale, Box tank, double floatMiddle, double width, double height, double em) {
         double right = tank.x() + tank.width();
         layoutStairs(state, scale, tank, floatMiddle, em);
         double x = right + AWAY * em;
@@ -89,8 +91,10 @@ final class DepthStairs {
         while (middles.length == 0 && shown > 0) {
             shown--;
             int left = names.size() - shown;
-            rest.setText(shown == 0 ? Picture.say("%d %s", left, left == 1 ? "dose" : "doses")
-                    : Picture.say("and %d more", left));
+            rest.setText(
+                    shown == 0
+                            ? Picture.say("%d %s", left, left == 1 ? "dose" : "doses")
+                            : Picture.say("and %d more", left));
             Picture.fit(rest, room);
             middles = stacked(state, scale, shown, height, em);
         }
@@ -111,8 +115,10 @@ final class DepthStairs {
             }
         }
         double middle = middles.length == 0 ? scale.y(state.cup()) : middles[middles.length - 1];
-        cupName.relocate(x, Math.max(0.3 * em, Math.min(height - cupName.getHeight() - 0.3 * em,
-                middle - cupName.getHeight() / 2)));
+        cupName.relocate(
+                x,
+                Math.max(
+                        0.3 * em, Math.min(height - cupName.getHeight() - 0.3 * em, middle - cupName.getHeight() / 2)));
         line(cupLeader, right, scale.y(state.cup()), x - 0.3 * em, middle);
     }
 
@@ -169,8 +175,17 @@ final class DepthStairs {
         switch (move) {
             case DOWN -> sign.getPoints().setAll(x - size, y - size, x + size, y - size, x, y + size);
             case UP -> sign.getPoints().setAll(x - size, y + size, x + size, y + size, x, y - size);
-            case LEVEL -> sign.getPoints().setAll(x - size, y - size / 4, x + size, y - size / 4, x + size,
-                    y + size / 4, x - size, y + size / 4);
+            case LEVEL ->
+                sign.getPoints()
+                        .setAll(
+                                x - size,
+                                y - size / 4,
+                                x + size,
+                                y - size / 4,
+                                x + size,
+                                y + size / 4,
+                                x - size,
+                                y + size / 4);
         }
     }
 

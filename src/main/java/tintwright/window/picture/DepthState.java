@@ -17,8 +17,17 @@ import java.util.Optional;
  * @param steps     doses, in order
  * @param climb     what white would do, when it is known
  */
-public record DepthState(double white, double hull, Shade hullShade, double cup, Shade cupShade, String cupName,
-        double unsure, double stepsFrom, List<Step> steps, Optional<Climb> climb) {
+public record DepthState(
+        double white,
+        double hull,
+        Shade hullShade,
+        double cup,
+        Shade cupShade,
+        String cupName,
+        double unsure,
+        double stepsFrom,
+        List<Step> steps,
+        Optional<Climb> climb) {
     /**
      * @param words what to add, such as "0.42 g black"
      * @param cup   L* of the cup after it
@@ -34,15 +43,18 @@ public record DepthState(double white, double hull, Shade hullShade, double cup,
     }
 
     /** Which way a dose takes the cup. */
-    enum Move { DOWN, UP, LEVEL }
+    enum Move {
+        DOWN,
+        UP,
+        LEVEL
+    }
 
     /**
      * @param from  L* the climb starts from
      * @param to    L* it ends at
      * @param words grams of white, such as "38 g white"
      */
-    public record Climb(double from, double to, String words) {
-    }
+    public record Climb(double from, double to, String words) {}
 
     public DepthState {
         if (!Double.isFinite(white + hull + cup + stepsFrom) || !(unsure >= 0)) {

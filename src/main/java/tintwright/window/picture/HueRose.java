@@ -24,10 +24,14 @@ public final class HueRose extends Picture {
     private RoseState state;
 
     private final List<Path> rim = Rim.pieces();
-    private final Circle[] rings = {styled(new Circle(), "ring"), styled(new Circle(), "ring"),
-        styled(new Circle(), "ring")};
-    private final Label[] ringNames = {text("", "picture-small", "picture-clear"),
-        text("", "picture-small", "picture-clear"), text("", "picture-small", "picture-clear")};
+    private final Circle[] rings = {
+        styled(new Circle(), "ring"), styled(new Circle(), "ring"), styled(new Circle(), "ring")
+    };
+    private final Label[] ringNames = {
+        text("", "picture-small", "picture-clear"),
+        text("", "picture-small", "picture-clear"),
+        text("", "picture-small", "picture-clear")
+    };
     private final Polygon reach = styled(new Polygon(), "reach");
     private final Circle reachClip = new Circle();
     private final Circle unsure = styled(new Circle(), "band-round");
@@ -67,8 +71,7 @@ public final class HueRose extends Picture {
         nodes.addAll(List.of(threads));
         nodes.addAll(List.of(swing, swingHead));
         nodes.addAll(pulls.show(next));
-        nodes.addAll(List.of(cup, hull, yellower, bluer, planSample, planHead, planName, beyond,
-                scale));
+        nodes.addAll(List.of(cup, hull, yellower, bluer, planSample, planHead, planName, beyond, scale));
         nodes.addAll(List.of(ringNames));
         nodes.addAll(List.of(hullName, cupName));
         hull.setFill(paint(next.hullShade()));
@@ -139,7 +142,11 @@ public final class HueRose extends Picture {
         if (far) {
             double ux = (hullX - round.x()) / apart;
             double uy = (hullY - round.y()) / apart;
-            RosePulls.set(swing, round.x() + ux * 0.8 * em, round.y() + uy * 0.8 * em, hullX - ux * 1.7 * em,
+            RosePulls.set(
+                    swing,
+                    round.x() + ux * 0.8 * em,
+                    round.y() + uy * 0.8 * em,
+                    hullX - ux * 1.7 * em,
                     hullY - uy * 1.7 * em);
             Rim.head(swingHead, hullX - ux * 0.95 * em, hullY - uy * 0.95 * em, ux, uy, 0.7 * em);
             room.line(round.x(), round.y(), hullX, hullY);
@@ -156,16 +163,31 @@ public final class HueRose extends Picture {
         double hullX = hullX(round, unit);
         double hullY = hullY(round, unit);
         double away = Math.atan2(round.y() - hullY, hullX - round.x());
-        Optional<Box> hullBox = name(hullName, threads[0], hullX, hullY, 0.9 * em, away, round, room,
-                Optional.empty());
-        Optional<Box> cupBox = name(cupName, threads[1], round.x(), round.y(), cup.getRadius() + 0.1 * em,
-                away + Math.PI, round, room, hullBox);
+        Optional<Box> hullBox = name(hullName, threads[0], hullX, hullY, 0.9 * em, away, round, room, Optional.empty());
+        Optional<Box> cupBox = name(
+                cupName,
+                threads[1],
+                round.x(),
+                round.y(),
+                cup.getRadius() + 0.1 * em,
+                away + Math.PI,
+                round,
+                room,
+                hullBox);
         return hullBox.isPresent() && cupBox.isPresent();
     }
 
     /** @param other words that a line from the mark to its name must not cross */
-    private static Optional<Box> name(Label label, Line thread, double x, double y, double from, double prefer,
-            Rim round, Room room, Optional<Box> other) {
+    private static Optional<Box> name(
+            Label label,
+            Line thread,
+            double x,
+            double y,
+            double from,
+            double prefer,
+            Rim round,
+            Room room,
+            Optional<Box> other) {
         size(label);
         Optional<Box> found = room.near(x, y, label.getWidth(), label.getHeight(), from, 2 * round.inner(), prefer);
         put(label, found);
@@ -177,7 +199,11 @@ public final class HueRose extends Picture {
             boolean crosses = other.isPresent() && other.get().crossedBy(x, y, toX, toY);
             if (length > from + 0.7 * round.em() && !crosses) {
                 double share = from / length;
-                RosePulls.set(thread, x + (toX - x) * share, y + (toY - y) * share, x + (toX - x) * 0.97,
+                RosePulls.set(
+                        thread,
+                        x + (toX - x) * share,
+                        y + (toY - y) * share,
+                        x + (toX - x) * 0.97,
                         y + (toY - y) * 0.97);
                 thread.setVisible(true);
                 room.line(x, y, x + (toX - x) * 0.97, y + (toY - y) * 0.97);
@@ -203,8 +229,11 @@ public final class HueRose extends Picture {
             List<Box> places = new ArrayList<>();
             for (int k = 0; k < 32 && rings[i].isVisible(); k++) {
                 double angle = Math.PI / 4 + 2 * Math.PI * k / 32;
-                places.add(Box.around(round.x() + radius * Math.cos(angle), round.y() + radius * Math.sin(angle),
-                        ringNames[i].getWidth(), ringNames[i].getHeight()));
+                places.add(Box.around(
+                        round.x() + radius * Math.cos(angle),
+                        round.y() + radius * Math.sin(angle),
+                        ringNames[i].getWidth(),
+                        ringNames[i].getHeight()));
             }
             put(ringNames[i], room.first(places));
         }
@@ -221,7 +250,8 @@ public final class HueRose extends Picture {
         double side = round.x() - yellower.getWidth() / 2 - 1.2 * em;
         // An outline that lies all around what is shown is said, not drawn.
         boolean drawn = outlineInSight(round);
-        boolean reaches = drawn ? words(reachName, side - 2.2 * em, "reach of today's tints", "today's reach", "reach")
+        boolean reaches = drawn
+                ? words(reachName, side - 2.2 * em, "reach of today's tints", "today's reach", "reach")
                 : state.hullInReach() && words(reachName, side, "all within today's reach", "all in reach");
         reachName.setVisible(reaches);
         leftAt(reachName, (drawn ? 2.6 : 0.6) * em, below);
@@ -237,8 +267,8 @@ public final class HueRose extends Picture {
         RosePulls.set(planSample, start, below, start + 1.1 * em, below);
         Rim.head(planHead, start + 1.8 * em, below, 1, 0, 0.6 * em);
         boolean outside = !state.hullInReach();
-        beyond.setVisible(outside && words(beyond, side, "the hull lies outside the reach", "hull out of reach",
-                "out of reach"));
+        beyond.setVisible(
+                outside && words(beyond, side, "the hull lies outside the reach", "hull out of reach", "out of reach"));
         leftAt(beyond, 0.6 * em, above);
         scale.setVisible(words(scale, side, scale.getText()));
         rightAt(scale, getWidth() - 0.6 * em, above);

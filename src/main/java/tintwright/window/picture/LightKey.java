@@ -28,12 +28,16 @@ final class LightKey extends Region {
                 + (chosen ? ", chosen" : ""));
         hull.setFill(Picture.paint(light.hull()));
         mix.setFill(Picture.paint(light.mix()));
-        sign.setContent(switch (light.lamp()) {
-            case DAYLIGHT -> "M12 7a5 5 0 1 0 .01 0z M11 0h2v4h-2z M11 20h2v4h-2z M0 11h4v2h-4z M20 11h4v2h-4z";
-            case LAMP -> "M12 2a7 7 0 0 0-4 12.7V18h8v-3.300A7 7 0 0 0 12 2z M8.500 19.500h7v1.500h-7z M10 22h4v1.500h-4z";
-            case LED -> "M5 4h14v9h-14z M8 15h1.500v6h-1.500z M11.250 15h1.500v7h-1.500z M14.500 15h1.500v6h-1.500z";
-            case TUBE -> "M1 8h22v5h-22z M4 15h1.500v5h-1.500z M11.250 15h1.500v7h-1.500z M18.500 15h1.500v5h-1.500z";
-        });
+        sign.setContent(
+                switch (light.lamp()) {
+                    case DAYLIGHT -> "M12 7a5 5 0 1 0 .01 0z M11 0h2v4h-2z M11 20h2v4h-2z M0 11h4v2h-4z M20 11h4v2h-4z";
+                    case LAMP ->
+                        "M12 2a7 7 0 0 0-4 12.7V18h8v-3.300A7 7 0 0 0 12 2z M8.500 19.500h7v1.500h-7z M10 22h4v1.500h-4z";
+                    case LED ->
+                        "M5 4h14v9h-14z M8 15h1.500v6h-1.500z M11.250 15h1.500v7h-1.500z M14.500 15h1.500v6h-1.500z";
+                    case TUBE ->
+                        "M1 8h22v5h-22z M4 15h1.500v5h-1.500z M11.250 15h1.500v7h-1.500z M18.500 15h1.500v5h-1.500z";
+                });
         sign.getStyleClass().add("light-sign");
         name = Picture.text(light.light(), "picture-small");
         getChildren().addAll(hull, mix, sign, name);
@@ -62,7 +66,7 @@ final class LightKey extends Region {
         double start = from + (getWidth() - from - (signed ? wide : width)) / 2;
         sign.setLayoutX(start + 0.6 * em - sign.getLayoutBounds().getCenterX());
         sign.setLayoutY(middle - sign.getLayoutBounds().getCenterY());
-        name.resizeRelocate(start + (signed ? 1.6 * em : 0), middle - name.getHeight() / 2, Math.ceil(width),
-                name.getHeight());
+        name.resizeRelocate(
+                start + (signed ? 1.6 * em : 0), middle - name.getHeight() / 2, Math.ceil(width), name.getHeight());
     }
 }

@@ -16,8 +16,9 @@ import tintwright.window.picture.Room.Box;
 final class NearnessRuler {
     /** Height of the whole ruler, text sizes. */
     static final double TALL = 2.5;
-    private static final String[] WORDS = {"not seen", "practised eye", "edge to edge", "at a glance",
-        "another colour"};
+
+    private static final String[] WORDS = {"not seen", "practised eye", "edge to edge", "at a glance", "another colour"
+    };
     /** Where the last band ends on the ruler; beyond it the mark stands at the end. */
     private static final double END = 8;
 
@@ -89,8 +90,7 @@ final class NearnessRuler {
         double level = Math.round(y + 0.8 * em);
         RosePulls.set(line, x, level, x + width, level);
         double at = x + share(apart) * width;
-        mark.getPoints().setAll(at, level - 0.1 * em, at - 0.5 * em, level - 0.8 * em, at + 0.5 * em,
-                level - 0.8 * em);
+        mark.getPoints().setAll(at, level - 0.1 * em, at - 0.5 * em, level - 0.8 * em, at + 0.5 * em, level - 0.8 * em);
         Room room = new Room(new Box(x - 0.6 * em, level, width + 1.2 * em, 2 * em));
         double each = width / WORDS.length;
         double middle = level + 0.95 * em;
@@ -105,7 +105,8 @@ final class NearnessRuler {
             double wide = label.getWidth() + 0.5 * em;
             double wanted = word >= 0 ? x + (word + 0.5) * each : x + number * each;
             double inside = Math.max(x - 0.5 * em + wide / 2, Math.min(x + width + 0.5 * em - wide / 2, wanted));
-            boolean there = room.first(List.of(Box.around(inside, middle, wide, label.getHeight()))).isPresent();
+            boolean there = room.first(List.of(Box.around(inside, middle, wide, label.getHeight())))
+                    .isPresent();
             label.setVisible(there);
             label.relocate(inside - label.getWidth() / 2, middle - label.getHeight() / 2);
         }

@@ -21,8 +21,7 @@ public final class Patches extends Picture {
      * @param name   what it is called
      * @param counts false for a colour that was left out
      */
-    public record Patch(Shade shade, String name, boolean counts) {
-    }
+    public record Patch(Shade shade, String name, boolean counts) {}
 
     public Patches() {
         super("patches");

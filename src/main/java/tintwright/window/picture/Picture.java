@@ -92,7 +92,10 @@ abstract class Picture extends Region {
             measured.setFont(label.getFont());
             longest = Math.max(longest, measured.getLayoutBounds().getWidth());
         }
-        return Math.ceil(longest + label.getInsets().getLeft() + label.getInsets().getRight()) + 1;
+        return Math.ceil(longest
+                        + label.getInsets().getLeft()
+                        + label.getInsets().getRight())
+                + 1;
     }
 
     static String say(String pattern, Object... values) {

@@ -24,12 +24,16 @@ final class Room {
         }
 
         boolean overlaps(Box other) {
-            return x < other.x + other.width && other.x < x + width && y < other.y + other.height
+            return x < other.x + other.width
+                    && other.x < x + width
+                    && y < other.y + other.height
                     && other.y < y + height;
         }
 
         boolean within(Box other) {
-            return x >= other.x && y >= other.y && x + width <= other.x + other.width
+            return x >= other.x
+                    && y >= other.y
+                    && x + width <= other.x + other.width
                     && y + height <= other.y + other.height;
         }
 
@@ -82,7 +86,9 @@ final class Room {
     boolean free(Box box) {
         double cornerX = Math.abs(box.middleX() - round[0]) + box.width() / 2;
         double cornerY = Math.abs(box.middleY() - round[1]) + box.height() / 2;
-        return Math.hypot(cornerX, cornerY) <= round[2] && box.within(inside) && taken.stream().noneMatch(box::overlaps)
+        return Math.hypot(cornerX, cornerY) <= round[2]
+                && box.within(inside)
+                && taken.stream().noneMatch(box::overlaps)
                 && lines.stream().noneMatch(line -> box.crossedBy(line[0], line[1], line[2], line[3]));
     }
 
@@ -100,8 +106,7 @@ final class Room {
      * @param to      distance at which it gives up
      * @param prefer  direction tried first, radians anticlockwise from the right
      */
-    Optional<Box> near(double markX, double markY, double width, double height, double from, double to,
-            double prefer) {
+    Optional<Box> near(double markX, double markY, double width, double height, double from, double to, double prefer) {
         List<Integer> turns = new ArrayList<>();
         for (int i = 0; i < DIRECTIONS; i++) {
             turns.add(i);
@@ -114,8 +119,8 @@ final class Room {
                 double angle = prefer + 2 * Math.PI * turn / DIRECTIONS;
                 double ux = Math.cos(angle);
                 double uy = -Math.sin(angle);
-                places.add(Box.around(markX + ux * (away + width / 2), markY + uy * (away + height / 2), width,
-                        height));
+                places.add(
+                        Box.around(markX + ux * (away + width / 2), markY + uy * (away + height / 2), width, height));
             }
         }
         return first(places);

@@ -18,6 +18,7 @@ final class RosePulls {
     private static final double LEAST_APART = Math.toRadians(12);
     /** Share of the round that the longest arrow takes: short of the hull, or up to the rim when it is in the cup. */
     private static final double LONGEST = 0.56;
+
     private static final double LONGEST_NEAR = 0.8;
 
     private final List<Arm> arms = new ArrayList<>();
@@ -92,7 +93,8 @@ final class RosePulls {
     boolean layout(Rim rim, boolean near, int most, double width, Room room) {
         double em = rim.em();
         double start = start(rim, near) + 0.8 * em;
-        double strongest = arms.stream().mapToDouble(arm -> arm.pull.size()).max().orElse(0);
+        double strongest =
+                arms.stream().mapToDouble(arm -> arm.pull.size()).max().orElse(0);
         List<Arm> shown = new ArrayList<>();
         for (Arm arm : arms) {
             // The root keeps weak pulls visible; all begin outside the cup's mark.
@@ -104,8 +106,7 @@ final class RosePulls {
                 shown.add(arm);
             }
         }
-        shown.sort(Comparator.comparing((Arm arm) -> !arm.pull.planned()).thenComparing(
-                arm -> -arm.pull.size()));
+        shown.sort(Comparator.comparing((Arm arm) -> !arm.pull.planned()).thenComparing(arm -> -arm.pull.size()));
         shown = new ArrayList<>(shown.subList(0, Math.min(most, shown.size())));
         fan(shown);
         shown.forEach(arm -> draw(arm, rim, start(rim, near), room));
@@ -150,7 +151,9 @@ final class RosePulls {
         double backX = tipX - ux * size * 1.4;
         double backY = tipY - uy * size * 1.4;
         double half = size * 0.75;
-        room.take(new Box(Math.min(tipX, backX - half * Math.abs(uy)), Math.min(tipY, backY - half * Math.abs(ux)),
+        room.take(new Box(
+                Math.min(tipX, backX - half * Math.abs(uy)),
+                Math.min(tipY, backY - half * Math.abs(ux)),
                 Math.max(tipX, backX + half * Math.abs(uy)) - Math.min(tipX, backX - half * Math.abs(uy)),
                 Math.max(tipY, backY + half * Math.abs(ux)) - Math.min(tipY, backY - half * Math.abs(ux))));
     }
@@ -177,25 +180,30 @@ final class RosePulls {
             boxes.add(new Box(x, middles[i] - heights[i] / 2, label.getWidth(), heights[i]));
             if (i < side.size()) {
                 Arm arm = side.get(i);
-                set(arm.leader, rim.x() + Math.cos(arm.angle) * arm.length,
+                set(
+                        arm.leader,
+                        rim.x() + Math.cos(arm.angle) * arm.length,
                         rim.y() - Math.sin(arm.angle) * arm.length,
-                        right ? x - 0.12 * rim.em() : x + label.getWidth() + 0.12 * rim.em(), middles[i]);
+                        right ? x - 0.12 * rim.em() : x + label.getWidth() + 0.12 * rim.em(),
+                        middles[i]);
             }
         }
         return fits;
     }
 
     private static boolean clear(List<Arm> shown, List<Box> boxes, Rim rim) {
-        return shown.stream().map(arm -> arm.leader).noneMatch(line -> boxes.stream().anyMatch(box ->
-                box.crossedBy(line.getStartX(), line.getStartY(), line.getEndX(), line.getEndY())));
+        return shown.stream()
+                .map(arm -> arm.leader)
+                .noneMatch(line -> boxes.stream()
+                        .anyMatch(box ->
+                                box.crossedBy(line.getStartX(), line.getStartY(), line.getEndX(), line.getEndY())));
     }
 
     /** Keeps the lines to the names free of other words. */
     void keepLeaders(Room room) {
         for (Arm arm : arms) {
             if (arm.leader.isVisible()) {
-                room.line(arm.leader.getStartX(), arm.leader.getStartY(), arm.leader.getEndX(),
-                        arm.leader.getEndY());
+                room.line(arm.leader.getStartX(), arm.leader.getStartY(), arm.leader.getEndX(), arm.leader.getEndY());
             }
         }
     }

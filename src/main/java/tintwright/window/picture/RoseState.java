@@ -14,14 +14,20 @@ import java.util.List;
  * @param pulls     which way each tint pulls from the cup
  * @param reach     outline of what today's tints reach at the hull's lightness, in order; may be empty
  */
-public record RoseState(Point hull, Shade hullShade, Point cup, Shade cupShade, String cupName, double unsure,
-        List<Pull> pulls, List<Point> reach) {
+public record RoseState(
+        Point hull,
+        Shade hullShade,
+        Point cup,
+        Shade cupShade,
+        String cupName,
+        double unsure,
+        List<Pull> pulls,
+        List<Point> reach) {
     /**
      * @param a a*, green (-) to red (+)
      * @param b b*, blue (-) to yellow (+)
      */
-    public record Point(double a, double b) {
-    }
+    public record Point(double a, double b) {}
 
     /**
      * @param tint    name of the tint
@@ -41,7 +47,8 @@ public record RoseState(Point hull, Shade hullShade, Point cup, Shade cupShade, 
         for (int i = 0, j = reach.size() - 1; i < reach.size(); j = i++) {
             Point p = reach.get(i);
             Point q = reach.get(j);
-            if (reach.size() >= 3 && p.b() > hull.b() != q.b() > hull.b()
+            if (reach.size() >= 3
+                    && p.b() > hull.b() != q.b() > hull.b()
                     && hull.a() < (q.a() - p.a()) * (hull.b() - p.b()) / (q.b() - p.b()) + p.a()) {
                 inside = !inside;
             }

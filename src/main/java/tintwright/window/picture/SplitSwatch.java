@@ -21,12 +21,13 @@ public final class SplitSwatch extends Picture {
             + "edge, in daylight but not in the sun's glare, at arm's length, then turn the two round and look again. "
             + "Wet gelcoat looks other than cured. A strip of slanted bars marks a colour this screen cannot show. The "
             + "ruler is common practice, no standard: it tells what most eyes find.";
+
     private static final String OPEN = "How to look";
     private static final String CLOSE = "Close";
 
     private SwatchState state;
     private int chosen;
-    private IntConsumer onChosen = index -> { };
+    private IntConsumer onChosen = index -> {};
 
     private final Rectangle hull = new Rectangle();
     private final Rectangle mix = new Rectangle();
@@ -135,10 +136,18 @@ public final class SplitSwatch extends Picture {
     }
 
     private String words(SwatchState.UnderLight now) {
-        StringBuilder said = new StringBuilder("Split swatch under ").append(now.light()).append(": ")
-                .append(state.hullName()).append(" beside ").append(state.mixName());
+        StringBuilder said = new StringBuilder("Split swatch under ")
+                .append(now.light())
+                .append(": ")
+                .append(state.hullName())
+                .append(" beside ")
+                .append(state.mixName());
         now.chip().ifPresent(shade -> said.append(" and ").append(state.chipName()));
-        said.append(". ").append(verdict(now, true)).append(": ").append(Closeness.words(now.apart())).append(".");
+        said.append(". ")
+                .append(verdict(now, true))
+                .append(": ")
+                .append(Closeness.words(now.apart()))
+                .append(".");
         if (!now.allShown()) {
             said.append(" ").append(UnshownMark.WORDS[0]).append(".");
         }
@@ -188,8 +197,8 @@ public final class SplitSwatch extends Picture {
 
     /** @return where the fields begin, below their names */
     private double nameFields(double left, double width, double em) {
-        List<Label> names = now().chip().isPresent() ? List.of(chipName, hullName, mixName)
-                : List.of(hullName, mixName);
+        List<Label> names =
+                now().chip().isPresent() ? List.of(chipName, hullName, mixName) : List.of(hullName, mixName);
         double tall = 0;
         for (Label name : names) {
             fit(name, width - 0.4 * em);
@@ -208,7 +217,8 @@ public final class SplitSwatch extends Picture {
         look.applyCss();
         look.resize(Math.ceil(look.prefWidth(-1)), Math.ceil(look.prefHeight(-1)));
         double room = width - look.getWidth() - 0.8 * em;
-        List<String> choices = List.of(verdict(now(), true), verdict(now(), false), DifferenceWords.apart(now().apart()));
+        List<String> choices =
+                List.of(verdict(now(), true), verdict(now(), false), DifferenceWords.apart(now().apart()));
         for (String choice : choices) {
             verdict.setText(choice);
             fit(verdict, room);
@@ -228,8 +238,7 @@ public final class SplitSwatch extends Picture {
         double tall = Math.round((each - 0.6 * em >= LightKey.WIDE * em ? 2.2 : 3.7) * em);
         double top = getHeight() - tall - 0.6 * em;
         for (int i = 0; i < keys.size(); i++) {
-            keys.get(i).resizeRelocate(Math.round(left + i * each), Math.round(top), Math.floor(each - 0.6 * em),
-                    tall);
+            keys.get(i).resizeRelocate(Math.round(left + i * each), Math.round(top), Math.floor(each - 0.6 * em), tall);
         }
         return top - 0.3 * em;
     }

@@ -12,10 +12,14 @@ import java.util.Optional;
  * @param compared what the number compares, such as "Hull and cup"
  * @param lights   the same colours under each light, at least one
  */
-public record SwatchState(String hullName, String mixName, String chipName, String compared,
-        List<UnderLight> lights) {
+public record SwatchState(String hullName, String mixName, String chipName, String compared, List<UnderLight> lights) {
     /** What kind of light, for its drawn sign. */
-    public enum Lamp { DAYLIGHT, LAMP, LED, TUBE }
+    public enum Lamp {
+        DAYLIGHT,
+        LAMP,
+        LED,
+        TUBE
+    }
 
     /**
      * @param light   the light in the trade's word
@@ -26,8 +30,8 @@ public record SwatchState(String hullName, String mixName, String chipName, Stri
      * @param apart   how far apart the two that are compared are, CIEDE2000, 0 or more
      * @param words   how they differ, such as "too dark and a touch red"
      */
-    public record UnderLight(String light, Lamp lamp, Shade hull, Shade mix, Optional<Shade> chip, double apart,
-            String words) {
+    public record UnderLight(
+            String light, Lamp lamp, Shade hull, Shade mix, Optional<Shade> chip, double apart, String words) {
         public UnderLight {
             if (!(apart >= 0)) {
                 throw new IllegalArgumentException("a difference is 0 or more, was " + apart);

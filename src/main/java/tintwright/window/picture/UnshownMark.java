@@ -10,8 +10,10 @@ import javafx.scene.shape.Rectangle;
 /** A strip of slanted bars, dark on light, at the foot of a field whose colour the screen cannot show. */
 final class UnshownMark {
     /** What it says, the longest that fits first. */
-    static final String[] WORDS = {"Outside what this screen can show", "this screen cannot show it",
-        "not on this screen", "beyond"};
+    static final String[] WORDS = {
+        "Outside what this screen can show", "this screen cannot show it", "not on this screen", "beyond"
+    };
+
     private static final int SLANTS = 40;
     private static final double TALL = 1.9;
 
@@ -44,8 +46,12 @@ final class UnshownMark {
             double at = (i + 0.5) * step - height;
             double before = Math.max(0, -at);
             double after = Math.max(0, at + height - width);
-            RosePulls.set(slants.get(i), field.getX() + at + before, y + height - before,
-                    field.getX() + at + height - after, y + after);
+            RosePulls.set(
+                    slants.get(i),
+                    field.getX() + at + before,
+                    y + height - before,
+                    field.getX() + at + height - after,
+                    y + after);
         }
         for (String choice : WORDS) {
             words.setText(choice);
@@ -54,7 +60,6 @@ final class UnshownMark {
                 break;
             }
         }
-        words.relocate(field.getX() + (field.getWidth() - words.getWidth()) / 2,
-                y + (height - words.getHeight()) / 2);
+        words.relocate(field.getX() + (field.getWidth() - words.getWidth()) / 2, y + (height - words.getHeight()) / 2);
     }
 }

@@ -41,7 +41,9 @@ class CameraModelTest {
             for (int i = 0; i < t.length; i++) {
                 t[i] = 0.05 * random.nextGaussian();
             }
-            Sample sample = sample(0.02 + 0.9 * random.nextDouble(), 0.02 + 0.9 * random.nextDouble(),
+            Sample sample = sample(
+                    0.02 + 0.9 * random.nextDouble(),
+                    0.02 + 0.9 * random.nextDouble(),
                     0.02 + 0.9 * random.nextDouble());
             double[][] slopes = new double[3][CameraModel.UNKNOWNS];
             double[][] byLight = new double[3][3];
@@ -55,10 +57,18 @@ class CameraModelTest {
                 checkSlope(colour(less, sample), colour(more, sample), slopes, i, step);
             }
             Rgb l = sample.light();
-            checkSlope(colour(t, sample(l.red() - step, l.green(), l.blue())),
-                    colour(t, sample(l.red() + step, l.green(), l.blue())), byLight, 0, step);
-            checkSlope(colour(t, sample(l.red(), l.green(), l.blue() - step)),
-                    colour(t, sample(l.red(), l.green(), l.blue() + step)), byLight, 2, step);
+            checkSlope(
+                    colour(t, sample(l.red() - step, l.green(), l.blue())),
+                    colour(t, sample(l.red() + step, l.green(), l.blue())),
+                    byLight,
+                    0,
+                    step);
+            checkSlope(
+                    colour(t, sample(l.red(), l.green(), l.blue() - step)),
+                    colour(t, sample(l.red(), l.green(), l.blue() + step)),
+                    byLight,
+                    2,
+                    step);
         }
     }
 

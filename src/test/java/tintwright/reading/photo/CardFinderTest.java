@@ -20,9 +20,10 @@ class CardFinderTest {
         PlacedCard placed = found.get().placed();
         double worst = 0;
         for (int i = 0; i < given.size(); i++) {
-            double side = placed.card().patchShare() * Math.min(
-                    given.get(i).distance(given.get(i % 6 == 5 ? i - 1 : i + 1)),
-                    given.get(i).distance(given.get(i < 6 ? i + 6 : i - 6)));
+            double side = placed.card().patchShare()
+                    * Math.min(
+                            given.get(i).distance(given.get(i % 6 == 5 ? i - 1 : i + 1)),
+                            given.get(i).distance(given.get(i < 6 ? i + 6 : i - 6)));
             worst = Math.max(worst, placed.centre(i / 6, i % 6).distance(given.get(i)) / side);
         }
         assertTrue(worst <= 0.25, "farthest centre is off by " + worst + " of a patch");

@@ -31,8 +31,11 @@ class FlagTest {
         for (int i = 0; i < 24; i++) {
             double level = i < 18 ? 0.08 + 0.6 * (i * 7 % 18) / 18 : Math.pow(0.85, 1 + 3.4 * (i - 18));
             double tint = i < 18 ? 0.4 : 0;
-            patches.add(new double[] {level * (1 + tint * Math.cos(i)), level * (1 + tint * Math.cos(i + 2.1)),
-                level * (1 + tint * Math.cos(i + 4.2))});
+            patches.add(new double[] {
+                level * (1 + tint * Math.cos(i)),
+                level * (1 + tint * Math.cos(i + 2.1)),
+                level * (1 + tint * Math.cos(i + 4.2))
+            });
         }
     }
 
@@ -75,14 +78,23 @@ class FlagTest {
         }));
         List<CardPatch> known = new ArrayList<>();
         for (double[] p : patches) {
-            known.add(CardPatch.of("p" + known.size(), RgbSpace.SRGB.decode(RgbSpace.toCode(p[0]),
-                    RgbSpace.toCode(p[1]), RgbSpace.toCode(p[2]))));
+            known.add(CardPatch.of(
+                    "p" + known.size(),
+                    RgbSpace.SRGB.decode(RgbSpace.toCode(p[0]), RgbSpace.toCode(p[1]), RgbSpace.toCode(p[2]))));
         }
         ReferenceCard card = new ReferenceCard("made", 4, 6, known, 0.85, 0.4);
-        PlacedCard placed = new PlacedCard(card, List.of(new PixelPoint(86, 86), new PixelPoint(554, 86),
-                new PixelPoint(554, 394), new PixelPoint(86, 394)));
-        PhotoReadings read = PhotoReader.read(PhotoFile.open(file), new Marks(List.of(placed), List.of(),
-                List.of(Spot.hull("hull", 660, 240, 30)), false), Viewing.D65_2, Progress.NONE);
+        PlacedCard placed = new PlacedCard(
+                card,
+                List.of(
+                        new PixelPoint(86, 86),
+                        new PixelPoint(554, 86),
+                        new PixelPoint(554, 394),
+                        new PixelPoint(86, 394)));
+        PhotoReadings read = PhotoReader.read(
+                PhotoFile.open(file),
+                new Marks(List.of(placed), List.of(), List.of(Spot.hull("hull", 660, 240, 30)), false),
+                Viewing.D65_2,
+                Progress.NONE);
         Set<Flag.Kind> kinds = EnumSet.noneOf(Flag.Kind.class);
         for (Flag flag : read.flags()) {
             kinds.add(flag.kind());
@@ -108,7 +120,8 @@ class FlagTest {
 
     @Test
     void glareOnTheSpot() throws Exception {
-        assertTrue(flags((x, y) -> Math.hypot(x - 650, y - 230) < 9 ? 1.8 : 1, 0).contains(Flag.Kind.GLARE));
+        assertTrue(flags((x, y) -> Math.hypot(x - 650, y - 230) < 9 ? 1.8 : 1, 0)
+                .contains(Flag.Kind.GLARE));
     }
 
     @Test

@@ -24,8 +24,9 @@ final class HeldOut {
         PhotoFile file = PhotoFile.open(RealPhotos.file(photo));
         ReferenceCard chart = RealPhotos.chart(printing);
         List<PixelPoint> centres = RealPhotos.centres(photo);
-        double radius = 0.22 * Math.min(centres.get(0).distance(centres.get(1)),
-                centres.get(0).distance(centres.get(6)));
+        double radius = 0.22
+                * Math.min(
+                        centres.get(0).distance(centres.get(1)), centres.get(0).distance(centres.get(6)));
         List<KnownPatch> known = new ArrayList<>();
         List<Spot> spots = new ArrayList<>();
         for (int i = 0; i < RealPhotos.PATCHES; i++) {
@@ -42,14 +43,16 @@ final class HeldOut {
 
         Pixels pixels = file.decode(0, 0, file.width(), file.height(), Progress.NONE);
         // The rivals are told what the camera did: sRGB codes, or linear ones where the publisher says so.
-        PatchReader reader = new PatchReader(file, pixels, photo.contains("linear") ? RgbProfile.LINEAR
-                : RgbProfile.SRGB);
+        PatchReader reader =
+                new PatchReader(file, pixels, photo.contains("linear") ? RgbProfile.LINEAR : RgbProfile.SRGB);
         List<double[]> references = new ArrayList<>();
         List<double[]> colours = new ArrayList<>();
         List<double[]> wanted = new ArrayList<>();
         double[] white = null;
         for (int i = 0; i < RealPhotos.PATCHES; i++) {
-            Rgb rgb = reader.read("", new Region.Disc(centres.get(i), radius)).sample().light();
+            Rgb rgb = reader.read("", new Region.Disc(centres.get(i), radius))
+                    .sample()
+                    .light();
             double[] light = {rgb.red(), rgb.green(), rgb.blue()};
             if (i == 18) {
                 white = light;
@@ -64,12 +67,17 @@ final class HeldOut {
         }
         double[][] screen = new CameraModel(Viewing.D50_2).matrixToXyz();
         plainSrgb = errors(wanted, light -> scaled(Small.times(screen, light)));
-        double[] whiteKnown = shareOfWhite(chart.patches().get(18).colour(Viewing.D50_2).toXyz());
+        double[] whiteKnown =
+                shareOfWhite(chart.patches().get(18).colour(Viewing.D50_2).toXyz());
         double[] whiteLight = Small.times(Small.inverse(screen), whiteKnown);
         double[] seen = white;
-        whitePatch = errors(wanted, light -> scaled(Small.times(screen, new double[] {
-            light[0] * whiteLight[0] / seen[0], light[1] * whiteLight[1] / seen[1],
-            light[2] * whiteLight[2] / seen[2]})));
+        whitePatch = errors(
+                wanted,
+                light -> scaled(Small.times(screen, new double[] {
+                    light[0] * whiteLight[0] / seen[0],
+                    light[1] * whiteLight[1] / seen[1],
+                    light[2] * whiteLight[2] / seen[2]
+                })));
         double[][] fitted = leastSquares(references, colours);
         leastSquares = errors(wanted, light -> Small.times(fitted, light));
     }
@@ -92,8 +100,9 @@ final class HeldOut {
         double[] out = new double[wanted.size()];
         for (int i = 0; i < out.length; i++) {
             double[] xyz = rival.xyz(wanted.get(i));
-            out[i] = Ciede2000.between(truth.get(i), Lab.of(new Xyz(Math.max(0, xyz[0]), Math.max(0, xyz[1]),
-                    Math.max(0, xyz[2]), Viewing.D50_2)));
+            out[i] = Ciede2000.between(
+                    truth.get(i),
+                    Lab.of(new Xyz(Math.max(0, xyz[0]), Math.max(0, xyz[1]), Math.max(0, xyz[2]), Viewing.D50_2)));
         }
         return out;
     }

@@ -36,13 +36,21 @@ class LargePhotoStudy {
         Preview preview = photo.preview(2400, Progress.NONE);
         most = Math.max(most, held());
         assertTrue(preview.width() <= 2400 && preview.width() > 1100, "preview is " + preview.width());
-        PhotoReadings read = PhotoReader.read(photo, new Marks(List.of(), List.of(),
-                List.of(Spot.hull("one end", 300, 300, 200), Spot.hull("other end", WIDTH - 300.0, HEIGHT - 300.0, 200)),
-                false), Viewing.D65_10, Progress.NONE);
+        PhotoReadings read = PhotoReader.read(
+                photo,
+                new Marks(
+                        List.of(),
+                        List.of(),
+                        List.of(
+                                Spot.hull("one end", 300, 300, 200),
+                                Spot.hull("other end", WIDTH - 300.0, HEIGHT - 300.0, 200)),
+                        false),
+                Viewing.D65_10,
+                Progress.NONE);
         most = Math.max(most, held());
         assertEquals(2, read.spots().size());
-        System.out.println("held after work: " + most / (1 << 20) + " MiB of " + Runtime.getRuntime().maxMemory()
-                / (1 << 20) + " MiB");
+        System.out.println("held after work: " + most / (1 << 20) + " MiB of "
+                + Runtime.getRuntime().maxMemory() / (1 << 20) + " MiB");
     }
 
     private static long held() {

@@ -15,7 +15,7 @@ class MiddleTest {
             int count = 1 + random.nextInt(60);
             int different = 1 + random.nextInt(40);
             double[] values = new double[count + 3];
-            Arrays.fill(values, count, count + 3, -1);   // beyond the count: must not be looked at
+            Arrays.fill(values, count, count + 3, -1); // beyond the count: must not be looked at
             for (int i = 0; i < count; i++) {
                 values[i] = random.nextInt(different) / 7.0;
             }

@@ -19,9 +19,19 @@ final class PaintedHulls {
     private final Map<String, double[][]> pigments = new LinkedHashMap<>();
     /** The families that gel coat is tinted with: black, iron oxides, phthalocyanines, organic red and yellow,
      * umber; common practice, no source. The oxides and black stand twice, as they go into most hulls. */
-    private final List<String> names = List.of("Carbon Black", "Carbon Black", "Red Oxide", "Red Oxide", "Yellow Ochre",
-            "Yellow Ochre", "Phthalo Blue (Green Shade)", "Phthalo Green (Blue Shade)", "Pyrrole Red",
-            "Hansa Yellow Opaque", "Raw Umber", "Ultramarine Blue");
+    private final List<String> names = List.of(
+            "Carbon Black",
+            "Carbon Black",
+            "Red Oxide",
+            "Red Oxide",
+            "Yellow Ochre",
+            "Yellow Ochre",
+            "Phthalo Blue (Green Shade)",
+            "Phthalo Green (Blue Shade)",
+            "Pyrrole Red",
+            "Hansa Yellow Opaque",
+            "Raw Umber",
+            "Ultramarine Blue");
 
     PaintedHulls() {
         for (String[] row : Reference.rows("paints/acrylic-k-s-okumura-2005.csv")) {

@@ -29,9 +29,18 @@ class RealPhotoStudy {
             for (String printing : List.of("after", "before")) {
                 for (int first : new int[] {3, 0, 1, 2}) {
                     HeldOut out = new HeldOut(photo, printing, first);
-                    lines.add(String.format(Locale.ROOT, "| %s | %s 2014 | %d | %s | %s | %s | %s | %.2f | %d | %s |",
-                            photo, printing, first + 1, pair(out.errors()), pair(out.plainSrgb), pair(out.whitePatch),
-                            pair(out.leastSquares), out.readings.leaveOneOut(), out.within(),
+                    lines.add(String.format(
+                            Locale.ROOT,
+                            "| %s | %s 2014 | %d | %s | %s | %s | %s | %.2f | %d | %s |",
+                            photo,
+                            printing,
+                            first + 1,
+                            pair(out.errors()),
+                            pair(out.plainSrgb),
+                            pair(out.whitePatch),
+                            pair(out.leastSquares),
+                            out.readings.leaveOneOut(),
+                            out.within(),
                             out.readings.correction()));
                 }
             }

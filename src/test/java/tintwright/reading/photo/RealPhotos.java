@@ -15,8 +15,7 @@ import tintwright.colour.Viewing;
 final class RealPhotos {
     static final int PATCHES = 24;
 
-    private RealPhotos() {
-    }
+    private RealPhotos() {}
 
     static Path file(String name) {
         return Reference.file("photos/" + name);
@@ -39,7 +38,9 @@ final class RealPhotos {
 
     private static JsonNode photo(String name) {
         try {
-            return new ObjectMapper().readTree(Reference.file("photos/photos.json").toFile()).get(name);
+            return new ObjectMapper()
+                    .readTree(Reference.file("photos/photos.json").toFile())
+                    .get(name);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -49,8 +50,13 @@ final class RealPhotos {
     static ReferenceCard chart(String printing) {
         List<CardPatch> patches = new ArrayList<>();
         for (String[] row : Reference.rows("charts/chart24-lab-d50-" + printing + "-2014.csv")) {
-            patches.add(CardPatch.of(row[3], new Lab(Double.parseDouble(row[4]), Double.parseDouble(row[5]),
-                    Double.parseDouble(row[6]), Viewing.D50_2)));
+            patches.add(CardPatch.of(
+                    row[3],
+                    new Lab(
+                            Double.parseDouble(row[4]),
+                            Double.parseDouble(row[5]),
+                            Double.parseDouble(row[6]),
+                            Viewing.D50_2)));
         }
         return new ReferenceCard("24-patch chart", 4, 6, patches, 0.85, 0.5);
     }

@@ -23,8 +23,9 @@ class SameSceneTest {
     /** What the issue asks for. */
     private static final double THE_SAME = 0.3;
     /** Display P3's primaries carried to D50 (SMPTE EG 432-1 chromaticities, Bradford), as phones write them. */
-    private static final double[][] P3_TO_D50 = {{0.51512, 0.29198, 0.15710}, {0.24120, 0.69225, 0.06657},
-        {-0.00105, 0.04189, 0.78407}};
+    private static final double[][] P3_TO_D50 = {
+        {0.51512, 0.29198, 0.15710}, {0.24120, 0.69225, 0.06657}, {-0.00105, 0.04189, 0.78407}
+    };
 
     @TempDir
     Path folder;
@@ -38,8 +39,11 @@ class SameSceneTest {
         for (int i = 0; i < 24; i++) {
             double level = i < 18 ? 0.12 + 0.6 * (i * 7 % 18) / 18 : Math.pow(0.88, 1 + 3.2 * (i - 18));
             double tint = i < 18 ? 0.35 : 0;
-            out.add(new double[] {level * (1 + tint * Math.cos(i)), level * (1 + tint * Math.cos(i + 2.1)),
-                level * (1 + tint * Math.cos(i + 4.2))});
+            out.add(new double[] {
+                level * (1 + tint * Math.cos(i)),
+                level * (1 + tint * Math.cos(i + 2.1)),
+                level * (1 + tint * Math.cos(i + 4.2))
+            });
         }
         return out;
     }
@@ -57,13 +61,25 @@ class SameSceneTest {
     private Marks marks() {
         List<CardPatch> known = new ArrayList<>();
         for (double[] light : patches) {
-            known.add(CardPatch.of("p" + known.size(), RgbSpace.SRGB.decode(RgbSpace.toCode(light[0] * 1.05),
-                    RgbSpace.toCode(light[1]), RgbSpace.toCode(light[2] * 0.9))));
+            known.add(CardPatch.of(
+                    "p" + known.size(),
+                    RgbSpace.SRGB.decode(
+                            RgbSpace.toCode(light[0] * 1.05),
+                            RgbSpace.toCode(light[1]),
+                            RgbSpace.toCode(light[2] * 0.9))));
         }
         ReferenceCard card = new ReferenceCard("made", 4, 6, known, 1, 0.3);
-        return new Marks(List.of(new PlacedCard(card, List.of(new PixelPoint(80, 80), new PixelPoint(560, 80),
-                new PixelPoint(560, 400), new PixelPoint(80, 400)))), List.of(),
-                List.of(Spot.hull("light hull", 640, 120, 25), Spot.hull("dark hull", 640, 360, 25)), false);
+        return new Marks(
+                List.of(new PlacedCard(
+                        card,
+                        List.of(
+                                new PixelPoint(80, 80),
+                                new PixelPoint(560, 80),
+                                new PixelPoint(560, 400),
+                                new PixelPoint(80, 400)))),
+                List.of(),
+                List.of(Spot.hull("light hull", 640, 120, 25), Spot.hull("dark hull", 640, 360, 25)),
+                false);
     }
 
     private static double[] srgb(double[] light) {
@@ -97,7 +113,9 @@ class SameSceneTest {
     }
 
     private List<Lab> plain() throws Exception {
-        return read(TestPhotos.save(folder, "plain.jpg",
+        return read(TestPhotos.save(
+                folder,
+                "plain.jpg",
                 TestPhotos.jpeg(TestPhotos.image(WIDTH, HEIGHT, 8, (x, y) -> noisy(srgb(light(x, y)), x, y)))));
     }
 
@@ -113,10 +131,9 @@ class SameSceneTest {
         List<Lab> read = plain();
         for (int i = 0; i < 2; i++) {
             double[] h = hulls[i];
-            Lab truth = RgbSpace.SRGB.decode(RgbSpace.toCode(h[0] * 1.05), RgbSpace.toCode(h[1]),
-                    RgbSpace.toCode(h[2] * 0.9));
-            assertTrue(Ciede2000.between(truth, read.get(i)) < 0.5,
-                    "off by " + Ciede2000.between(truth, read.get(i)));
+            Lab truth = RgbSpace.SRGB.decode(
+                    RgbSpace.toCode(h[0] * 1.05), RgbSpace.toCode(h[1]), RgbSpace.toCode(h[2] * 0.9));
+            assertTrue(Ciede2000.between(truth, read.get(i)) < 0.5, "off by " + Ciede2000.between(truth, read.get(i)));
         }
     }
 
@@ -130,7 +147,9 @@ class SameSceneTest {
         PhotoFile with = PhotoFile.open(folder.resolve("p3.jpg"));
         assertTrue(with.profileStated() && !with.profileBroken());
         Rgb seen = new PatchReader(with, with.decode(0, 0, WIDTH, HEIGHT, Progress.NONE), with.profile())
-                .read("hull", new Region.Disc(new PixelPoint(640, 120), 25)).sample().light();
+                .read("hull", new Region.Disc(new PixelPoint(640, 120), 25))
+                .sample()
+                .light();
         for (int k = 0; k < 3; k++) {
             assertEquals(hulls[0][k], seen.at(k), 0.004);
         }
@@ -146,8 +165,8 @@ class SameSceneTest {
             int[] upright = upright(orientation, column, row);
             return noisy(srgb(light(upright[0], upright[1])), upright[0], upright[1]);
         }));
-        Path file = TestPhotos.save(folder, "turned.jpg",
-                TestPhotos.withSegment(jpeg, 0xE1, TestPhotos.exif(orientation)));
+        Path file =
+                TestPhotos.save(folder, "turned.jpg", TestPhotos.withSegment(jpeg, 0xE1, TestPhotos.exif(orientation)));
         assertSame(plain(), read(file));
     }
 
@@ -171,8 +190,8 @@ class SameSceneTest {
     @ValueSource(strings = {"deep.png", "deep.tiff", "plain.png", "plain.tiff"})
     void pngAndTiffAreReadAlike(String name) throws Exception {
         int bits = name.startsWith("deep") ? 16 : 8;
-        Path file = TestPhotos.save(folder, name,
-                TestPhotos.image(WIDTH, HEIGHT, bits, (x, y) -> noisy(srgb(light(x, y)), x, y)));
+        Path file = TestPhotos.save(
+                folder, name, TestPhotos.image(WIDTH, HEIGHT, bits, (x, y) -> noisy(srgb(light(x, y)), x, y)));
         assertSame(plain(), read(file));
     }
 }

@@ -34,10 +34,11 @@ final class SimulatedPhone {
 
     SimulatedPhone(long seed, List<Spectrum> training) {
         random = new Random(seed);
-        double[] peak = {598 + 8 * random.nextGaussian(), 535 + 8 * random.nextGaussian(),
-            457 + 8 * random.nextGaussian()};
-        double[] width = {33 + 4 * random.nextGaussian(), 40 + 4 * random.nextGaussian(),
-            28 + 3 * random.nextGaussian()};
+        double[] peak = {
+            598 + 8 * random.nextGaussian(), 535 + 8 * random.nextGaussian(), 457 + 8 * random.nextGaussian()
+        };
+        double[] width = {33 + 4 * random.nextGaussian(), 40 + 4 * random.nextGaussian(), 28 + 3 * random.nextGaussian()
+        };
         for (int k = 0; k < 3; k++) {
             double leak = 0.03 + 0.04 * random.nextDouble();
             for (int i = 0; i < GRID.count(); i++) {
@@ -139,9 +140,11 @@ final class SimulatedPhone {
         for (int i = 0; i < GRID.count(); i++) {
             double nm = GRID.nm(i);
             // The multi-lobe fit of Wyman, Sloan and Shirley (2013), J. Comput. Graph. Tech. 2(2), single lobes.
-            double[] bar = {1.065 * lobe(nm, 595.8, 33.33) + 0.366 * lobe(nm, 446.8, 19.44),
+            double[] bar = {
+                1.065 * lobe(nm, 595.8, 33.33) + 0.366 * lobe(nm, 446.8, 19.44),
                 1.014 * Math.exp(-0.5 * Math.pow((Math.log(nm) - Math.log(556.3)) / 0.075, 2)),
-                1.839 * Math.exp(-0.5 * Math.pow((Math.log(nm) - Math.log(449.8)) / 0.051, 2))};
+                1.839 * Math.exp(-0.5 * Math.pow((Math.log(nm) - Math.log(449.8)) / 0.051, 2))
+            };
             double power = Illuminant.D65.power(nm);
             for (int k = 0; k < 3; k++) {
                 xyz[k] += bar[k] * power * surface.at(i);
@@ -151,8 +154,11 @@ final class SimulatedPhone {
         double x = xyz[0] / all[0] * 0.9505;
         double y = xyz[1] / all[1];
         double z = xyz[2] / all[2] * 1.089;
-        return new double[] {3.2406 * x - 1.5372 * y - 0.4986 * z, -0.9689 * x + 1.8758 * y + 0.0415 * z,
-            0.0557 * x - 0.2040 * y + 1.0570 * z};
+        return new double[] {
+            3.2406 * x - 1.5372 * y - 0.4986 * z,
+            -0.9689 * x + 1.8758 * y + 0.0415 * z,
+            0.0557 * x - 0.2040 * y + 1.0570 * z
+        };
     }
 
     private static double lobe(double nm, double peak, double width) {

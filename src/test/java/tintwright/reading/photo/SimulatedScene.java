@@ -25,6 +25,7 @@ final class SimulatedScene {
     static final int HULLS = 6;
     /** How far a copy of a card is from the one that was measured, standard deviation of L*, a*, b*. */
     private static final double COPY = 0.4;
+
     private static final int PITCH = 80;
     private static final int LEFT = 80;
     private static final int TOP = 200;
@@ -37,23 +38,22 @@ final class SimulatedScene {
         for (String[] row : Reference.rows("charts/chart24-reflectance.csv")) {
             double[] values = new double[Grid.INSIDE.count()];
             for (int i = 0; i < values.length; i++) {
-                values[i] = Double.parseDouble(row[3 + i]);   // the third value is that of 400 nm
+                values[i] = Double.parseDouble(row[3 + i]); // the third value is that of 400 nm
             }
             chart.add(Spectrum.of(Grid.INSIDE, values));
         }
     }
 
     /** What came of one photo. */
-    record Outcome(List<Double> errors, List<Boolean> within, PhotoReadings readings) {
-    }
+    record Outcome(List<Double> errors, List<Boolean> within, PhotoReadings readings) {}
 
     /** @param rows first and last row of the card that is shown: 0 to 3 for all, 3 to 3 for the greys */
     Outcome read(long seed, int firstRow, int lastRow, Path folder) throws IOException, PhotoException {
         Random random = new Random(seed * 31 + 7);
         SimulatedPhone phone = new SimulatedPhone(seed, chart);
         List<Spectrum> surfaces = new ArrayList<>();
-        surfaces.add(flat(0.04));   // the card's black border
-        surfaces.add(flat(0.30));   // what the card lies on
+        surfaces.add(flat(0.04)); // the card's black border
+        surfaces.add(flat(0.30)); // what the card lies on
         List<CardPatch> patches = new ArrayList<>();
         for (int i = firstRow * columns; i < (lastRow + 1) * columns; i++) {
             patches.add(CardPatch.of("patch " + (i + 1), chart.get(i)));
@@ -73,14 +73,22 @@ final class SimulatedScene {
         double top = TOP + PITCH / 2.0 - half;
         double right = LEFT + (columns - 0.5) * PITCH + half;
         double bottom = TOP + (rows - 0.5) * PITCH + half;
-        PlacedCard placed = new PlacedCard(card, List.of(new PixelPoint(left, top), new PixelPoint(right, top),
-                new PixelPoint(right, bottom), new PixelPoint(left, bottom)));
+        PlacedCard placed = new PlacedCard(
+                card,
+                List.of(
+                        new PixelPoint(left, top),
+                        new PixelPoint(right, top),
+                        new PixelPoint(right, bottom),
+                        new PixelPoint(left, bottom)));
         List<Spot> spots = new ArrayList<>();
         for (int i = 0; i < HULLS; i++) {
             spots.add(Spot.hull("hull " + i, hullX(i), hullY(i), 30));
         }
-        PhotoReadings readings = PhotoReader.read(PhotoFile.open(file),
-                new Marks(List.of(placed), List.of(), spots, false), Viewing.D65_10, Progress.NONE);
+        PhotoReadings readings = PhotoReader.read(
+                PhotoFile.open(file),
+                new Marks(List.of(placed), List.of(), spots, false),
+                Viewing.D65_10,
+                Progress.NONE);
         Files.delete(file);
         List<Double> errors = new ArrayList<>();
         List<Boolean> within = new ArrayList<>();
@@ -157,15 +165,28 @@ final class SimulatedScene {
             }
         }
         errors.sort(null);
-        return new Summary(errors.size(), errors.get(errors.size() / 2), errors.get((int) (0.95 * errors.size())),
-                errors.get(errors.size() - 1), within / (double) errors.size(), stated / errors.size());
+        return new Summary(
+                errors.size(),
+                errors.get(errors.size() / 2),
+                errors.get((int) (0.95 * errors.size())),
+                errors.get(errors.size() - 1),
+                within / (double) errors.size(),
+                stated / errors.size());
     }
 
     /** Errors in CIEDE2000; within: share inside the stated nine-in-ten range; stated: its mean size. */
     record Summary(int readings, double median, double most95, double worst, double within, double stated) {
         String row(String name) {
-            return String.format(Locale.ROOT, "| %s | %d | %.2f | %.2f | %.2f | %.0f %% | %.2f |", name, readings, median,
-                    most95, worst, 100 * within, stated);
+            return String.format(
+                    Locale.ROOT,
+                    "| %s | %d | %.2f | %.2f | %.2f | %.0f %% | %.2f |",
+                    name,
+                    readings,
+                    median,
+                    most95,
+                    worst,
+                    100 * within,
+                    stated);
         }
     }
 }

@@ -19,8 +19,7 @@ import javax.imageio.ImageWriter;
 
 /** Photos made for tests: codes come in, files of every kind go out. */
 final class TestPhotos {
-    private TestPhotos() {
-    }
+    private TestPhotos() {}
 
     /** Codes of a scene, 0 to 1, upright. */
     interface Scene {
@@ -43,8 +42,8 @@ final class TestPhotos {
             }
             return image;
         }
-        ComponentColorModel model = new ComponentColorModel(ColorSpace.getInstance(ColorSpace.CS_sRGB), false, false,
-                BufferedImage.OPAQUE, DataBuffer.TYPE_USHORT);
+        ComponentColorModel model = new ComponentColorModel(
+                ColorSpace.getInstance(ColorSpace.CS_sRGB), false, false, BufferedImage.OPAQUE, DataBuffer.TYPE_USHORT);
         WritableRaster raster = Raster.createInterleavedRaster(DataBuffer.TYPE_USHORT, width, height, 3, null);
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
@@ -81,7 +80,7 @@ final class TestPhotos {
             }
         }
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        for (var all = ImageIO.getImageWritersByFormatName("jpeg"); all.hasNext();) {
+        for (var all = ImageIO.getImageWritersByFormatName("jpeg"); all.hasNext(); ) {
             ImageWriter writer = all.next();
             // The one that comes with Java takes four bare channels.
             if (writer.getClass().getName().startsWith("com.sun")) {
@@ -104,7 +103,8 @@ final class TestPhotos {
     static Path save(Path folder, String name, BufferedImage image) throws IOException {
         Path file = folder.resolve(name);
         ImageWriter own = null;
-        for (var all = ImageIO.getImageWritersByFormatName(name.substring(name.lastIndexOf('.') + 1)); all.hasNext();) {
+        for (var all = ImageIO.getImageWritersByFormatName(name.substring(name.lastIndexOf('.') + 1));
+                all.hasNext(); ) {
             ImageWriter writer = all.next();
             // The one that comes with Java knows 16 bits in every kind.
             own = own == null || writer.getClass().getName().startsWith("com.sun") ? writer : own;

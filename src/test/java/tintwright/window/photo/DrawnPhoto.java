@@ -17,14 +17,14 @@ public final class DrawnPhoto {
     /** A place on the hull far from card and chip. */
     public static final PixelPoint HULL = new PixelPoint(1250, 760);
 
-    private DrawnPhoto() {
-    }
+    private DrawnPhoto() {}
 
     /** @return linear red, green and blue of a colour on the screen */
     public static double[] linear(Lab colour) {
         RgbSpace.Code code = RgbSpace.SRGB.encode(colour);
-        return new double[] {RgbSpace.toLinear(code.red()), RgbSpace.toLinear(code.green()),
-            RgbSpace.toLinear(code.blue())};
+        return new double[] {
+            RgbSpace.toLinear(code.red()), RgbSpace.toLinear(code.green()), RgbSpace.toLinear(code.blue())
+        };
     }
 
     /** A hull of one colour in soft light, with the card of 24 laid on it a little askew. */
@@ -55,8 +55,12 @@ public final class DrawnPhoto {
                 double[] linear = onChip ? chip : hull;
                 if (u > -0.15 && v > -0.15 && u < card.columns() + 0.15 && v < card.rows() + 0.15) {
                     linear = new double[] {0.03, 0.03, 0.03};
-                    boolean patch = u > 0 && v > 0 && u < card.columns() && v < card.rows()
-                            && Math.abs(u - Math.floor(u) - 0.5) < 0.42 && Math.abs(v - Math.floor(v) - 0.5) < 0.42;
+                    boolean patch = u > 0
+                            && v > 0
+                            && u < card.columns()
+                            && v < card.rows()
+                            && Math.abs(u - Math.floor(u) - 0.5) < 0.42
+                            && Math.abs(v - Math.floor(v) - 0.5) < 0.42;
                     if (patch) {
                         Lab lab = card.patch((int) v, (int) u).lab().orElseThrow();
                         linear = linear(lab);

@@ -25,6 +25,7 @@ import tintwright.reading.photo.PixelPoint;
 class PhotoModelTest {
     @TempDir
     static Path folder;
+
     private static Path photo;
 
     private final List<Reading> taken = new ArrayList<>();
@@ -40,8 +41,13 @@ class PhotoModelTest {
         model.open(photo);
         assertNotNull(model.previewProperty().get());
         model.findCard();
-        assertTrue(model.marksProperty().get().placed().isPresent(), model.messageProperty().get());
-        assertEquals(220 + 9, model.marksProperty().get().placed().get().corners().get(0).x(), 8);
+        assertTrue(
+                model.marksProperty().get().placed().isPresent(),
+                model.messageProperty().get());
+        assertEquals(
+                220 + 9,
+                model.marksProperty().get().placed().get().corners().get(0).x(),
+                8);
         model.addSpot(new PixelPoint(1150, 300));
         model.addSpot(new PixelPoint(1250, 700));
         assertEquals("", model.problemProperty().get());
@@ -68,9 +74,13 @@ class PhotoModelTest {
         });
         chip.open(photo);
         chip.findCard();
-        assertTrue(chip.messageProperty().get().contains("Is this the card"), chip.messageProperty().get());
+        assertTrue(
+                chip.messageProperty().get().contains("Is this the card"),
+                chip.messageProperty().get());
         chip.addSpot(new PixelPoint(1150, 300));
-        assertTrue(chip.messageProperty().get().contains("hull beside"), chip.messageProperty().get());
+        assertTrue(
+                chip.messageProperty().get().contains("hull beside"),
+                chip.messageProperty().get());
         chip.addSpot(new PixelPoint(1200, 500));
         chip.addSpot(new PixelPoint(1250, 700));
         assertEquals(2, chip.marksProperty().get().spots().size(), "a later click moves the hull");
@@ -94,7 +104,9 @@ class PhotoModelTest {
         PixelPoint was = model.marksProperty().get().corners().get(0);
         model.moveCorner(0, new PixelPoint(1590, 990));
         model.readAgain();
-        assertTrue(model.problemProperty().get().contains("crossed"), model.problemProperty().get());
+        assertTrue(
+                model.problemProperty().get().contains("crossed"),
+                model.problemProperty().get());
         model.moveCorner(0, was);
         model.readAgain();
         assertEquals("", model.problemProperty().get());
@@ -105,7 +117,9 @@ class PhotoModelTest {
         model.open(photo);
         Path bad = Files.writeString(folder.resolve("bad.jpg"), "no photo");
         model.open(bad);
-        assertTrue(model.problemProperty().get().contains("not a JPEG"), model.problemProperty().get());
+        assertTrue(
+                model.problemProperty().get().contains("not a JPEG"),
+                model.problemProperty().get());
         assertNotNull(model.previewProperty().get());
         assertFalse(model.busyProperty().get());
     }
@@ -125,7 +139,9 @@ class PhotoModelTest {
         slow.findCard();
         slow.stop();
         waiting.removeFirst().run();
-        assertTrue(slow.problemProperty().get().contains("stopped"), slow.problemProperty().get());
+        assertTrue(
+                slow.problemProperty().get().contains("stopped"),
+                slow.problemProperty().get());
         assertFalse(slow.busyProperty().get());
     }
 }

@@ -1,8 +1,6 @@
 package tintwright.window.photo;
 
-import java.awt.image.BufferedImage;
 import java.nio.file.Path;
-import java.util.Random;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.MouseButton;
@@ -10,11 +8,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tintwright.bench.PhotoBench;
-import tintwright.colour.Lab;
-import tintwright.colour.RgbSpace;
 import tintwright.reading.photo.PixelPoint;
-import tintwright.reading.photo.ReferenceCard;
 import tintwright.window.Stagehand;
 
 /**
@@ -32,13 +26,15 @@ class PhotoViewSnapshots {
         for (int variant = 0; variant < 3; variant++) {
             int now = variant;
             Stagehand.onScreen(() -> {
-                PhotoModel model = new PhotoModel(Runnable::run, Runnable::run, readings -> { });
+                PhotoModel model = new PhotoModel(Runnable::run, Runnable::run, readings -> {});
                 PhotoView view = new PhotoView(model);
                 StackPane root = new StackPane(view);
                 root.getStyleClass().add("root");
                 Scene scene = new Scene(root, now == 2 ? 1000 : 1280, now == 2 ? 640 : 800);
-                scene.getStylesheets().add(Stagehand.class.getResource("/tintwright/window/bench.css")
-                        .toExternalForm());
+                scene.getStylesheets()
+                        .add(Stagehand.class
+                                .getResource("/tintwright/window/bench.css")
+                                .toExternalForm());
                 model.open(photo);
                 model.findCard();
                 if (now > 0) {
@@ -57,7 +53,24 @@ class PhotoViewSnapshots {
 
     /** Presses on the second corner, so that the loupe shows. */
     private static void hold(Node pane, double x, double y) {
-        pane.fireEvent(new MouseEvent(MouseEvent.MOUSE_PRESSED, x, y, x, y, MouseButton.PRIMARY, 1, false, false, false,
-                false, true, false, false, false, false, false, null));
+        pane.fireEvent(new MouseEvent(
+                MouseEvent.MOUSE_PRESSED,
+                x,
+                y,
+                x,
+                y,
+                MouseButton.PRIMARY,
+                1,
+                false,
+                false,
+                false,
+                false,
+                true,
+                false,
+                false,
+                false,
+                false,
+                false,
+                null));
     }
 }

@@ -52,15 +52,17 @@ class ContrastTest {
                     swatch.openNote(i % 4 == 3);
                     HBox row = new HBox(gauge, rose, swatch);
                     row.getChildren().forEach(picture -> ((Picture) picture).setPrefSize(480, 340));
-                    words[0] += look(Stagehand.dressed(row, 1440, 340, 1, dark), "state " + i + (dark ? ", dark" : ""),
-                            faults);
+                    words[0] += look(
+                            Stagehand.dressed(row, 1440, 340, 1, dark), "state " + i + (dark ? ", dark" : ""), faults);
                 }
             }
             return null;
         });
         assertTrue(words[0] > 200, "only " + words[0] + " words were looked at");
-        assertTrue(faults.isEmpty(), () -> faults.size() + " faults, the first: "
-                + String.join("\n", faults.subList(0, Math.min(8, faults.size()))));
+        assertTrue(
+                faults.isEmpty(),
+                () -> faults.size() + " faults, the first: "
+                        + String.join("\n", faults.subList(0, Math.min(8, faults.size()))));
     }
 
     private static int look(Scene scene, String where, List<String> faults) {
@@ -68,11 +70,14 @@ class ContrastTest {
         scene.getRoot().layout();
         List<Labeled> words = new ArrayList<>();
         for (Node node : scene.getRoot().lookupAll("*")) {
-            if (node instanceof Labeled said && said.isVisible() && !said.getText().isBlank()) {
+            if (node instanceof Labeled said
+                    && said.isVisible()
+                    && !said.getText().isBlank()) {
                 words.add(said);
             }
         }
-        List<Color> inks = words.stream().map(said -> (Color) said.getTextFill()).toList();
+        List<Color> inks =
+                words.stream().map(said -> (Color) said.getTextFill()).toList();
         words.forEach(said -> said.setStyle("-fx-text-fill: transparent;"));
         WritableImage image = scene.snapshot(null);
         PixelReader pixels = image.getPixelReader();
@@ -101,8 +106,9 @@ class ContrastTest {
     }
 
     private static double luminance(Color colour) {
-        return 0.2126 * linear(colour.getRed()) + 0.7152 * linear(colour.getGreen()) + 0.0722
-                * linear(colour.getBlue());
+        return 0.2126 * linear(colour.getRed())
+                + 0.7152 * linear(colour.getGreen())
+                + 0.0722 * linear(colour.getBlue());
     }
 
     private static double linear(double code) {

@@ -26,12 +26,26 @@ class LabelsTest {
     private static final int STATES = 18;
     /** Widths and heights in text sizes: the least a picture takes, a small laptop, the usual, a large screen. */
     private static final double[][] SIZES = {{20, 15}, {20, 22}, {24, 16}, {27, 16}, {34, 18}, {48, 26}, {70, 40}};
+
     private static final double[] ZOOMS = {1, 1.2, 2};
     /** Boxes may touch; by less than this they do not overlap. */
     private static final double TOUCH = 0.75;
     /** What no label may lie on. */
-    private static final Set<String> MARKS = Set.of("well", "outlined", "climb", "climb-head", "pointer", "rim",
-            "pull", "pull-head", "swing", "thread", "leader", "stairs", "mark", "sign");
+    private static final Set<String> MARKS = Set.of(
+            "well",
+            "outlined",
+            "climb",
+            "climb-head",
+            "pointer",
+            "rim",
+            "pull",
+            "pull-head",
+            "swing",
+            "thread",
+            "leader",
+            "stairs",
+            "mark",
+            "sign");
 
     @Test
     void theGaugesLabelsKeepClear() {
@@ -79,10 +93,16 @@ class LabelsTest {
                         for (String name : List.of("Hull", state.cupName(), "redder", "yellower", "greener", "bluer")) {
                             assertTrue(says(rose, name), "the rose does not say " + name + ", state " + where);
                         }
-                        depth.climb().ifPresent(climb -> assertTrue(says(gauge, climb.words()),
-                                "the gauge does not say how to climb, state " + where));
-                        assertTrue(depth.steps().isEmpty() || says(gauge, depth.steps().get(0).words())
-                                || says(gauge, "1  ") || says(gauge, "dose"), "no dose is named, state " + where);
+                        depth.climb()
+                                .ifPresent(climb -> assertTrue(
+                                        says(gauge, climb.words()),
+                                        "the gauge does not say how to climb, state " + where));
+                        assertTrue(
+                                depth.steps().isEmpty()
+                                        || says(gauge, depth.steps().get(0).words())
+                                        || says(gauge, "1  ")
+                                        || says(gauge, "dose"),
+                                "no dose is named, state " + where);
                     }
                 }
             }
@@ -103,8 +123,12 @@ class LabelsTest {
                 scene.getRoot().applyCss();
                 layOut(gauge, new double[] {48, 26}, 1);
                 for (DepthState.Step step : depth.steps()) {
-                    assertTrue(gauge.getChildrenUnmodifiable().stream().anyMatch(node -> node instanceof Label label
-                            && label.isVisible() && label.getText().endsWith(step.words())), step.words());
+                    assertTrue(
+                            gauge.getChildrenUnmodifiable().stream()
+                                    .anyMatch(node -> node instanceof Label label
+                                            && label.isVisible()
+                                            && label.getText().endsWith(step.words())),
+                            step.words());
                 }
             }
             return null;
@@ -112,9 +136,12 @@ class LabelsTest {
     }
 
     private static boolean says(Picture picture, String start) {
-        return picture.getChildrenUnmodifiable().stream().anyMatch(node -> node instanceof Label label
-                && label.isVisible() && (label.getText().startsWith(start) || label.getText().endsWith(" " + start)
-                || label.getText().endsWith(start + "s")));
+        return picture.getChildrenUnmodifiable().stream()
+                .anyMatch(node -> node instanceof Label label
+                        && label.isVisible()
+                        && (label.getText().startsWith(start)
+                                || label.getText().endsWith(" " + start)
+                                || label.getText().endsWith(start + "s")));
     }
 
     private static void layOut(Picture picture, double[] size, double zoom) {
@@ -123,8 +150,8 @@ class LabelsTest {
         picture.layout();
     }
 
-    private static <P extends Picture> void keepClear(String name, java.util.function.Supplier<P> make,
-            BiConsumer<P, Random> show) {
+    private static <P extends Picture> void keepClear(
+            String name, java.util.function.Supplier<P> make, BiConsumer<P, Random> show) {
         List<String> faults = new ArrayList<>();
         Stagehand.onScreen(() -> {
             for (double zoom : ZOOMS) {
@@ -140,23 +167,31 @@ class LabelsTest {
                         scene.getRoot().applyCss();
                         picture.requestLayout();
                         picture.layout();
-                        look(picture, name + " " + i + " at " + size[0] + " x " + size[1] + " em, zoom " + zoom, faults);
+                        look(
+                                picture,
+                                name + " " + i + " at " + size[0] + " x " + size[1] + " em, zoom " + zoom,
+                                faults);
                     }
                 }
             }
             return null;
         });
-        assertTrue(faults.isEmpty(), () -> faults.size() + " faults, the first: "
-                + String.join("\n", faults.subList(0, Math.min(12, faults.size()))));
+        assertTrue(
+                faults.isEmpty(),
+                () -> faults.size() + " faults, the first: "
+                        + String.join("\n", faults.subList(0, Math.min(12, faults.size()))));
     }
 
     private static void look(Picture picture, String where, List<String> faults) {
         List<Label> labels = new ArrayList<>();
         List<Shape> marks = new ArrayList<>();
         for (Node node : picture.getChildrenUnmodifiable()) {
-            if (node instanceof Label label && label.isVisible() && !label.getText().isBlank()) {
+            if (node instanceof Label label
+                    && label.isVisible()
+                    && !label.getText().isBlank()) {
                 labels.add(label);
-            } else if (node instanceof Shape shape && shape.isVisible()
+            } else if (node instanceof Shape shape
+                    && shape.isVisible()
                     && shape.getStyleClass().stream().anyMatch(MARKS::contains)) {
                 marks.add(shape);
             }
@@ -164,14 +199,16 @@ class LabelsTest {
         for (int i = 0; i < labels.size(); i++) {
             Label label = labels.get(i);
             Bounds box = inner(label.getBoundsInParent());
-            if (label.getBoundsInParent().getMinX() < 0 || label.getBoundsInParent().getMinY() < 0
+            if (label.getBoundsInParent().getMinX() < 0
+                    || label.getBoundsInParent().getMinY() < 0
                     || label.getBoundsInParent().getMaxX() > picture.getWidth()
                     || label.getBoundsInParent().getMaxY() > picture.getHeight()) {
                 faults.add(where + ": \"" + label.getText() + "\" leaves the picture");
             }
             for (int j = i + 1; j < labels.size(); j++) {
                 if (box.intersects(inner(labels.get(j).getBoundsInParent()))) {
-                    faults.add(where + ": \"" + label.getText() + "\" on \"" + labels.get(j).getText() + "\"");
+                    faults.add(where + ": \"" + label.getText() + "\" on \""
+                            + labels.get(j).getText() + "\"");
                 }
             }
             for (Shape mark : marks) {
@@ -183,8 +220,11 @@ class LabelsTest {
     }
 
     private static Bounds inner(Bounds box) {
-        return new BoundingBox(box.getMinX() + TOUCH, box.getMinY() + TOUCH,
-                Math.max(0, box.getWidth() - 2 * TOUCH), Math.max(0, box.getHeight() - 2 * TOUCH));
+        return new BoundingBox(
+                box.getMinX() + TOUCH,
+                box.getMinY() + TOUCH,
+                Math.max(0, box.getWidth() - 2 * TOUCH),
+                Math.max(0, box.getHeight() - 2 * TOUCH));
     }
 
     private static boolean crosses(Shape mark, Bounds box) {
@@ -195,8 +235,8 @@ class LabelsTest {
         if (!mark.getBoundsInParent().intersects(box)) {
             return false;
         }
-        javafx.scene.shape.Rectangle area = new javafx.scene.shape.Rectangle(box.getMinX(), box.getMinY(),
-                box.getWidth(), box.getHeight());
+        javafx.scene.shape.Rectangle area =
+                new javafx.scene.shape.Rectangle(box.getMinX(), box.getMinY(), box.getWidth(), box.getHeight());
         Bounds common = Shape.intersect(mark, area).getBoundsInLocal();
         return common.getWidth() > 0 && common.getHeight() > 0;
     }

@@ -18,7 +18,8 @@ class PictureSnapshots {
             Stagehand.snapshot(Stagehand.dressed(board(), 1920, 1080, 1.2, true), "pictures-1920-dark");
             Stagehand.snapshot(Stagehand.dressed(board(), 2560, 1600, 2, false), "pictures-200");
             for (double[] size : new double[][] {{1024, 560, 1}, {1280, 700, 2}}) {
-                Stagehand.snapshot(Stagehand.dressed(crowded(), size[0], size[1], size[2], false),
+                Stagehand.snapshot(
+                        Stagehand.dressed(crowded(), size[0], size[1], size[2], false),
                         "pictures-crowded-" + (int) size[0]);
             }
             return null;

@@ -57,8 +57,12 @@ class PictureTest {
             laidOut(swatch, 1);
             Rectangle hull = (Rectangle) swatch.getChildrenUnmodifiable().get(0);
             Rectangle mix = (Rectangle) swatch.getChildrenUnmodifiable().get(1);
-            Rectangle chip = swatch.getChildrenUnmodifiable().stream().skip(2).filter(Rectangle.class::isInstance)
-                    .map(Rectangle.class::cast).findFirst().orElseThrow();
+            Rectangle chip = swatch.getChildrenUnmodifiable().stream()
+                    .skip(2)
+                    .filter(Rectangle.class::isInstance)
+                    .map(Rectangle.class::cast)
+                    .findFirst()
+                    .orElseThrow();
             assertEquals(chip.getX() + chip.getWidth(), hull.getX(), 0);
             assertEquals(hull.getX() + hull.getWidth(), mix.getX(), 0);
             return null;
@@ -105,8 +109,11 @@ class PictureTest {
             assertFalse(note.isVisible());
             look.fire();
             laidOut(swatch, 1);
-            assertTrue(note.isVisible() && note.getText().contains("daylight") && note.getText().contains("edge to edge"));
-            assertTrue(note.getLayoutY() >= 0 && note.getLayoutY() + note.getHeight() <= swatch.getHeight(),
+            assertTrue(note.isVisible()
+                    && note.getText().contains("daylight")
+                    && note.getText().contains("edge to edge"));
+            assertTrue(
+                    note.getLayoutY() >= 0 && note.getLayoutY() + note.getHeight() <= swatch.getHeight(),
                     "the whole note is in the picture");
             assertFalse(look.getBoundsInParent().intersects(note.getBoundsInParent()), "and can be closed again");
             look.fire();
@@ -119,9 +126,19 @@ class PictureTest {
     void onlyTheFieldTheScreenCannotShowIsMarked() {
         Stagehand.onScreen(() -> {
             SplitSwatch swatch = new SplitSwatch();
-            swatch.show(new SwatchState("Hull", "Mix", "", "Hull and mix", List.of(new SwatchState.UnderLight("Daylight",
-                    SwatchState.Lamp.DAYLIGHT, Samples.shade(60, -90, 10), Samples.shade(60, 1, 10), Optional.empty(), 20,
-                    "much too dirty"))));
+            swatch.show(new SwatchState(
+                    "Hull",
+                    "Mix",
+                    "",
+                    "Hull and mix",
+                    List.of(new SwatchState.UnderLight(
+                            "Daylight",
+                            SwatchState.Lamp.DAYLIGHT,
+                            Samples.shade(60, -90, 10),
+                            Samples.shade(60, 1, 10),
+                            Optional.empty(),
+                            20,
+                            "much too dirty"))));
             laidOut(swatch, 1);
             Rectangle hull = (Rectangle) swatch.getChildrenUnmodifiable().get(0);
             assertEquals(1, swatch.lookupAll(".unshown-words").size());
@@ -135,7 +152,8 @@ class PictureTest {
         assertEquals(0, NearnessRuler.share(0), 0);
         for (int i = 0; i < 4; i++) {
             assertEquals((i + 1) / 5.0, NearnessRuler.share(Closeness.limits().get(i)), 1e-12);
-            assertNotEquals(Closeness.words(Closeness.limits().get(i)),
+            assertNotEquals(
+                    Closeness.words(Closeness.limits().get(i)),
                     Closeness.words(Math.nextDown(Closeness.limits().get(i))));
         }
         assertEquals(0.5, NearnessRuler.share(1.5), 1e-12, "half way from 1 to 2 is half way along the third of five");
@@ -146,14 +164,24 @@ class PictureTest {
     void dosesThatLiftTheCupGoUp() {
         Stagehand.onScreen(() -> {
             DepthGauge gauge = new DepthGauge();
-            gauge.show(new DepthState(94.6, 62.1, Samples.HULL, 55, Samples.CUP, "Cup", 0.5, 55,
+            gauge.show(new DepthState(
+                    94.6,
+                    62.1,
+                    Samples.HULL,
+                    55,
+                    Samples.CUP,
+                    "Cup",
+                    0.5,
+                    55,
                     List.of(new DepthState.Step("38 g white", 64), new DepthState.Step("0.21 g black", 62.2)),
                     Optional.empty()));
             laidOut(gauge, 1);
             String words = gauge.getAccessibleText();
             assertTrue(words.contains("Then 38 g white, up to 64.0. Then 0.21 g black, down to 62.2."), words);
-            List<Polygon> signs = gauge.getChildrenUnmodifiable().stream().filter(node ->
-                    node.getStyleClass().contains("sign")).map(Polygon.class::cast).toList();
+            List<Polygon> signs = gauge.getChildrenUnmodifiable().stream()
+                    .filter(node -> node.getStyleClass().contains("sign"))
+                    .map(Polygon.class::cast)
+                    .toList();
             assertTrue(tip(signs.get(0)) < base(signs.get(0)), "the first points up");
             assertTrue(tip(signs.get(1)) > base(signs.get(1)), "the second down");
             return null;
@@ -173,11 +201,19 @@ class PictureTest {
         Stagehand.onScreen(() -> {
             HueRose rose = new HueRose();
             rose.show(Samples.rose());
-            assertTrue(rose.getAccessibleText().contains("green, in the plan, pulls greener."), rose.getAccessibleText());
+            assertTrue(
+                    rose.getAccessibleText().contains("green, in the plan, pulls greener."), rose.getAccessibleText());
             assertTrue(rose.getAccessibleText().contains("The hull lies inside the reach of today's tints."));
             RoseState state = Samples.rose();
-            rose.show(new RoseState(new RoseState.Point(30, 30), state.hullShade(), state.cup(), state.cupShade(), "Cup", 0,
-                    state.pulls(), state.reach()));
+            rose.show(new RoseState(
+                    new RoseState.Point(30, 30),
+                    state.hullShade(),
+                    state.cup(),
+                    state.cupShade(),
+                    "Cup",
+                    0,
+                    state.pulls(),
+                    state.reach()));
             assertTrue(rose.getAccessibleText().contains("The hull lies outside the reach of today's tints."));
             laidOut(rose, 1);
             middle(rose, "the hull lies outside the reach");
@@ -211,7 +247,9 @@ class PictureTest {
                 DepthGauge gauge = new DepthGauge();
                 gauge.show(Samples.tooLight());
                 laidOut(gauge, share);
-                assertTrue(middle(gauge, "3  0.84 g yellow") - middle(gauge, "2  0.11 g black") >= 15 * share, "at " + share);
+                assertTrue(
+                        middle(gauge, "3  0.84 g yellow") - middle(gauge, "2  0.11 g black") >= 15 * share,
+                        "at " + share);
             }
             return null;
         });

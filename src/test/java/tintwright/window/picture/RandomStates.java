@@ -7,11 +7,22 @@ import java.util.Random;
 
 /** Invented states of the pictures, the crowded and the awkward ones among them. */
 final class RandomStates {
-    private static final String[] TINTS = {"black", "lemon yellow", "red oxide", "umber", "phthalo blue", "green",
-        "organic red", "warm ochre", "violet", "deep orange", "iron yellow", "soot black"};
+    private static final String[] TINTS = {
+        "black",
+        "lemon yellow",
+        "red oxide",
+        "umber",
+        "phthalo blue",
+        "green",
+        "organic red",
+        "warm ochre",
+        "violet",
+        "deep orange",
+        "iron yellow",
+        "soot black"
+    };
 
-    private RandomStates() {
-    }
+    private RandomStates() {}
 
     private static double between(Random random, double low, double high) {
         return low + random.nextDouble() * (high - low);
@@ -37,14 +48,25 @@ final class RandomStates {
         for (int i = 0; i < count; i++) {
             double share = count == 1 ? 1 : oneIn(random, 3) ? 0.97 + 0.03 * i / count : (i + 1.0) / count;
             String form = oneIn(random, 3) ? ", 1 in 10" : "";
-            steps.add(new DepthState.Step(String.format("%.2f g %s%s", between(random, 0.01, 300),
-                    TINTS[random.nextInt(TINTS.length)], form), from + share * (to - from)));
+            steps.add(new DepthState.Step(
+                    String.format("%.2f g %s%s", between(random, 0.01, 300), TINTS[random.nextInt(TINTS.length)], form),
+                    from + share * (to - from)));
         }
-        Optional<DepthState.Climb> climb = oneIn(random, 3) ? Optional.empty()
-                : cup < hull - 0.3 ? Optional.of(new DepthState.Climb(cup, hull, "138 g white\nlifts it back"))
-                : Optional.of(new DepthState.Climb(cup, cup + 1, "4.25 g white\nlifts it by 1"));
-        return new DepthState(white, hull, Samples.shade(hull, -3, 5), cup, Samples.shade(cup, -2, 4),
-                oneIn(random, 2) ? "Cup" : "This recipe", oneIn(random, 4) ? 0 : between(random, 0.1, 6), from, steps,
+        Optional<DepthState.Climb> climb = oneIn(random, 3)
+                ? Optional.empty()
+                : cup < hull - 0.3
+                        ? Optional.of(new DepthState.Climb(cup, hull, "138 g white\nlifts it back"))
+                        : Optional.of(new DepthState.Climb(cup, cup + 1, "4.25 g white\nlifts it by 1"));
+        return new DepthState(
+                white,
+                hull,
+                Samples.shade(hull, -3, 5),
+                cup,
+                Samples.shade(cup, -2, 4),
+                oneIn(random, 2) ? "Cup" : "This recipe",
+                oneIn(random, 4) ? 0 : between(random, 0.1, 6),
+                from,
+                steps,
                 climb);
     }
 
@@ -52,8 +74,8 @@ final class RandomStates {
         double far = oneIn(random, 2) ? 6 : 40;
         RoseState.Point hull = new RoseState.Point(between(random, -far, far), between(random, -far, far));
         double apart = oneIn(random, 3) ? 0.3 : oneIn(random, 2) ? 3 : 30;
-        RoseState.Point cup = new RoseState.Point(hull.a() + between(random, -apart, apart),
-                hull.b() + between(random, -apart, apart));
+        RoseState.Point cup = new RoseState.Point(
+                hull.a() + between(random, -apart, apart), hull.b() + between(random, -apart, apart));
         int count = random.nextInt(TINTS.length + 1);
         List<RoseState.Pull> pulls = new ArrayList<>();
         double lean = between(random, -Math.PI, Math.PI);
@@ -70,8 +92,15 @@ final class RandomStates {
                 reach.add(new RoseState.Point(size * Math.cos(angle), size * Math.sin(angle)));
             }
         }
-        return new RoseState(hull, Samples.shade(60, hull.a(), hull.b()), cup, Samples.shade(62, cup.a(), cup.b()),
-                oneIn(random, 2) ? "Cup" : "Mix", oneIn(random, 4) ? 0 : between(random, 0.1, 6), pulls, reach);
+        return new RoseState(
+                hull,
+                Samples.shade(60, hull.a(), hull.b()),
+                cup,
+                Samples.shade(62, cup.a(), cup.b()),
+                oneIn(random, 2) ? "Cup" : "Mix",
+                oneIn(random, 4) ? 0 : between(random, 0.1, 6),
+                pulls,
+                reach);
     }
 
     static SwatchState swatch(Random random) {
@@ -81,21 +110,30 @@ final class RandomStates {
         String[] names = {"Daylight", "Lamp", "LED", "Tube"};
         for (int i = 0; i < 1 + random.nextInt(4); i++) {
             double apart = oneIn(random, 3) ? between(random, 0, 60) : between(random, 0, 6);
-            lights.add(new SwatchState.UnderLight(names[i], SwatchState.Lamp.values()[i],
-                    Samples.shade(between(random, 15, 95), wild ? -90 : -2, 8), Samples.shade(between(random, 15, 95), 0,
-                    wild && oneIn(random, 2) ? -95 : 3), chip ? Optional.of(Samples.shade(50, 1, 1)) : Optional.empty(),
+            lights.add(new SwatchState.UnderLight(
+                    names[i],
+                    SwatchState.Lamp.values()[i],
+                    Samples.shade(between(random, 15, 95), wild ? -90 : -2, 8),
+                    Samples.shade(between(random, 15, 95), 0, wild && oneIn(random, 2) ? -95 : 3),
+                    chip ? Optional.of(Samples.shade(50, 1, 1)) : Optional.empty(),
                     apart,
                     "much too dark, too dirty, a touch green and a touch blue"));
         }
-        return new SwatchState("Hull", oneIn(random, 2) ? "Cup, as computed" : "White, to go in first",
-                "Chip, as read", "Hull and cup", lights);
+        return new SwatchState(
+                "Hull",
+                oneIn(random, 2) ? "Cup, as computed" : "White, to go in first",
+                "Chip, as read",
+                "Hull and cup",
+                lights);
     }
 
     static List<Patches.Patch> patches(Random random) {
         List<Patches.Patch> patches = new ArrayList<>();
         for (int i = 0; i < 1 + random.nextInt(9); i++) {
-            patches.add(new Patches.Patch(Samples.shade(between(random, 20, 90), between(random, -90, 60), 10),
-                    oneIn(random, 3) ? "reading " + (i + 1) : "2026-04-12, below the rail", !oneIn(random, 4)));
+            patches.add(new Patches.Patch(
+                    Samples.shade(between(random, 20, 90), between(random, -90, 60), 10),
+                    oneIn(random, 3) ? "reading " + (i + 1) : "2026-04-12, below the rail",
+                    !oneIn(random, 4)));
         }
         return patches;
     }
