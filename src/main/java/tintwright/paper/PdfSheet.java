@@ -12,26 +12,18 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
-import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 
 /**
  * A {@link Sheet} as PDF. The typeface travels inside the file, so it prints the same everywhere; it holds Latin,
  * Greek and Cyrillic letters, and any other letter becomes a question mark. The same sheet gives the same bytes.
  */
 public final class PdfSheet {
-    /** Liberation Sans, which PDFBox carries; open licence, embedding allowed. */
-    private static final String TYPEFACE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
-
     private PdfSheet() {}
 
     /** The sheet on this paper: on one page if smaller type can bring it there, else on several. */
     public static byte[] of(Sheet sheet, Paper paper) {
-        try (PDDocument document = new PDDocument();
-                InputStream typeface = PDDocument.class.getResourceAsStream(TYPEFACE)) {
-            if (typeface == null) {
-                throw new IllegalStateException("the PDF library no longer carries its typeface " + TYPEFACE);
-            }
-            Face face = new Face(PDType0Font.load(document, typeface));
+        try (PDDocument document = new PDDocument()) {
+            Face face = new Face(load(document, Typeface.REGULAR), load(document, Typeface.BOLD));
             document.getDocumentInformation().setTitle(sheet.title());
             // PDFBox would otherwise make the file's identity from the clock.
             document.setDocumentId((long) HtmlSheet.of(sheet).hashCode());
@@ -53,15 +45,17 @@ public final class PdfSheet {
         }
     }
 
+    private static PDType0Font load(PDDocument document, Typeface typeface) throws IOException {
+        try (InputStream file = typeface.file().openStream()) {
+            return PDType0Font.load(document, file);
+        }
+    }
+
     private static void draw(PDPageContentStream ink, Face face, Mark mark) throws IOException {
         if (mark instanceof Mark.Words words) {
             ink.beginText();
-            ink.setFont(face.font, (float) words.size());
+            ink.setFont(words.bold() ? face.bold : face.font, (float) words.size());
             ink.setNonStrokingColor(0.1f, 0.12f, 0.13f);
-            ink.setStrokingColor(0.1f, 0.12f, 0.13f);
-            // One typeface only: its bold is the same letters with a thin outline.
-            ink.setRenderingMode(words.bold() ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
-            ink.setLineWidth((float) (words.size() * 0.03));
             ink.newLineAtOffset((float) words.x(), (float) words.y());
             ink.showText(face.printable(words.text()));
             ink.endText();
@@ -87,10 +81,12 @@ public final class PdfSheet {
     /** The typeface, with what it cannot show replaced and each letter's width remembered. */
     private static final class Face implements Type {
         private final PDType0Font font;
+        private final PDType0Font bold;
         private final Map<Integer, Double> widths = new HashMap<>();
 
-        Face(PDType0Font font) {
+        Face(PDType0Font font, PDType0Font bold) {
             this.font = font;
+            this.bold = bold;
         }
 
         @Override
@@ -113,7 +109,7 @@ public final class PdfSheet {
             } catch (IllegalArgumentException e) {
                 return widthOf('?');
             } catch (IOException e) {
-                throw new UncheckedIOException("the typeface inside the PDF library cannot be read", e);
+                throw new UncheckedIOException("the typeface cannot be read", e);
             }
         }
 

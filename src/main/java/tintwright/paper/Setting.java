@@ -116,7 +116,7 @@ final class Setting {
         y -= size * 0.25;
     }
 
-    /** Bold words are drawn with a thin outline and end a hair further right than their plain width. */
+    /** The widest that bold words run against plain ones, measured over the words on the sheets. */
     private static final double BOLD_SPREAD = 1.03;
 
     private void table(Block.Table table) {
