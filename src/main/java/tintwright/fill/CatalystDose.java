@@ -1,39 +1,99 @@
 package tintwright.fill;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import tintwright.units.UnitSystem;
 
 /**
  * The catalyst for one batch. Its words always carry the basis, the limit and the caution; faces show {@link #words}
- * and never the bare numbers (a test holds them to it).
+ * and never the bare numbers (a test holds them to it). A figure is said only as far as the amount it really names, after
+ * rounding to what a scale, a syringe or a dropper shows, lies inside the limit on its own basis and on that of the share.
  *
  * @param share      the share it was worked out from, with its basis and limit
  * @param grams      grams of catalyst
  * @param ml         millilitres of catalyst
- * @param drops      the nearest count of drops that stays inside the limit; empty when no count does
+ * @param mixGrams   what is catalysed, g of gel coat and paste together
+ * @param mixMl      the same in ml
  * @param dropsPerMl how many drops of the person's dropper make a millilitre
  */
-public record CatalystDose(CatalystShare share, double grams, double ml, OptionalInt drops, double dropsPerMl) {
+public record CatalystDose(
+        CatalystShare share, double grams, double ml, double mixGrams, double mixMl, double dropsPerMl) {
+    /** What the words give grams and millilitres to: a pocket scale and a fine syringe; common practice, no source. */
+    private static final double STEP = 0.01;
+    /** Gel coat and paste are said to three figures, so they may be off by half of one in a hundred. */
+    private static final double MIX_ROUNDING = 0.005;
+
     /**
      * @param mix   what is catalysed
      * @param mixMl millilitres of gel coat and paste together, above 0
      */
     static CatalystDose of(CatalystShare share, Mix mix, double mixMl, Densities densities, double dropsPerMl) {
         double ml = share.percentByVolume(mix, densities) / 100 * mixMl;
-        return new CatalystDose(share, ml * densities.catalyst(), ml, drops(share, ml, dropsPerMl), dropsPerMl);
+        return new CatalystDose(
+                share, ml * densities.catalyst(), ml, mixMl * mix.density(densities), mixMl, dropsPerMl);
     }
 
-    private static OptionalInt drops(CatalystShare share, double ml, double dropsPerMl) {
-        double exact = ml * dropsPerMl;
-        double perDrop = share.percent() / exact;
-        // The count itself must lie in the limit; the slack is for the last bit of the division only.
-        int least = (int) Math.ceil(Published.CATALYST_RANGE.low() / perDrop - 1e-9);
-        int most = (int) Math.floor(Published.CATALYST_RANGE.high() / perDrop + 1e-9);
-        int nearest = (int) Math.round(exact);
-        return least > most || most < 1
-                ? OptionalInt.empty()
-                : OptionalInt.of(Math.max(1, Math.max(least, Math.min(most, nearest))));
+    /** @return the nearest count of drops that stays inside the limit; empty when no count does */
+    public OptionalInt drops() {
+        OptionalDouble count = inDrops().said();
+        return count.isPresent() ? OptionalInt.of((int) Math.round(count.getAsDouble())) : OptionalInt.empty();
+    }
+
+    private Measured inDrops() {
+        return measured("drops", 1, dropsPerMl * ml, dropsPerMl * mixMl);
+    }
+
+    /** @param mix what is catalysed, in the unit of the measure: it decides the basis of what is read there */
+    private Measured measured(String by, double step, double exact, double mix) {
+        double low = Published.CATALYST_RANGE.low() * (1 + MIX_ROUNDING);
+        double high = Published.CATALYST_RANGE.high() * (1 - MIX_ROUNDING);
+        double perPercent = exact / share.percent();
+        return new Measured(
+                by,
+                step,
+                exact,
+                Math.max(low * perPercent, low / 100 * mix),
+                Math.min(high * perPercent, high / 100 * mix));
+    }
+
+    /**
+     * The dose by one measure.
+     *
+     * @param by    what it is measured with
+     * @param step  the least that can be told apart
+     * @param exact the dose
+     * @param least what may be said at the least: inside the limit on both bases
+     * @param most  what may be said at the most
+     */
+    private record Measured(String by, double step, double exact, double least, double most) {
+        /** @return the nearest whole number of steps inside the limit; empty when there is none */
+        OptionalDouble said() {
+            double fewest = Math.max(1, Math.ceil(least / step));
+            double greatest = Math.floor(most / step);
+            return !isInside() || fewest > greatest
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(Math.max(fewest, Math.min(greatest, Math.rint(exact / step))) * step);
+        }
+
+        /** Whether the dose itself may be said; its ends are a little wider than those, which count the mix's rounding. */
+        private boolean isInside() {
+            double slack = 2 * MIX_ROUNDING * exact;
+            return least <= most && exact > least - slack && exact < most + slack;
+        }
+
+        String whyNot(double mixGrams, UnitSystem units) {
+            if (!isInside()) {
+                return "not by " + by + ": with these densities it would read as outside the limit";
+            }
+            double steps = Math.floor(most / step) + 1;
+            // Rounded up to a tenth of a gram: rounded down it would not do.
+            double smallest = Math.ceil(mixGrams * steps * step / most * 10) / 10;
+            return "too little for " + by + " inside the limit, which takes " + units.mass(smallest)
+                    + " of gel coat and paste at least";
+        }
     }
 
     /** @return mass, volume and drops with basis, limit and caution, in one line */
@@ -43,13 +103,22 @@ public record CatalystDose(CatalystShare share, double grams, double ml, Optiona
 
     /** The figures alone; only for the records that carry basis, limit and caution beside them. */
     private String amount(UnitSystem units) {
-        String volume = String.format(Locale.ROOT, "%.2f ml", ml);
-        String count = drops.isPresent()
-                ? " = about " + drops.getAsInt() + (drops.getAsInt() == 1 ? " drop" : " drops") + " at "
-                        + Sizes.plain(dropsPerMl) + " to the ml"
-                : "; too little to count in drops";
-        String mass = units == UnitSystem.US ? units.mass(grams) : String.format(Locale.ROOT, "%.2f g", grams);
-        return mass + " = " + volume + count;
+        List<String> figures = new ArrayList<>();
+        List<String> not = new ArrayList<>();
+        say(figures, not, units, measured("weighing to " + STEP + " g", STEP, grams, mixGrams), "%.2f g");
+        say(figures, not, units, measured("a syringe", STEP, ml, mixMl), "%.2f ml");
+        say(figures, not, units, inDrops(), "about %.0f drops at " + Sizes.plain(dropsPerMl) + " to the ml");
+        String said = String.join(" = ", figures).replace("about 1 drops", "about 1 drop");
+        return (figures.isEmpty() ? "no catalyst figure" : said) + (not.isEmpty() ? "" : "; " + String.join("; ", not));
+    }
+
+    private void say(List<String> figures, List<String> not, UnitSystem units, Measured measured, String words) {
+        OptionalDouble said = measured.said();
+        if (said.isPresent()) {
+            figures.add(String.format(Locale.ROOT, words, said.getAsDouble()));
+        } else {
+            not.add(measured.whyNot(mixGrams, units));
+        }
     }
 
     @Override

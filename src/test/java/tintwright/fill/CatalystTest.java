@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -70,11 +72,94 @@ class CatalystTest {
         assertTrue(counted > 4500, "counted " + counted);
     }
 
+    private static final Pattern SAID = Pattern.compile("([\\d.]+) (g|ml|drops?)(?= =| at|;| \\()");
+
+    /** What stands in the words, as a share of what is catalysed by the basis of its own unit and by that of the share. */
+    private static void holdsAllThatIsSaid(CatalystDose dose, UnitSystem units) {
+        String words = dose.words(units);
+        Matcher said = SAID.matcher(
+                words.substring(0, words.indexOf(" (" + dose.share().words())) + " (");
+        while (said.find()) {
+            if (words.substring(0, said.start()).endsWith("takes ")) {
+                continue;
+            }
+            double amount = Double.parseDouble(said.group(1));
+            boolean weighed = said.group(2).equals("g");
+            double inMl = weighed || said.group(2).equals("ml") ? amount : amount / dose.dropsPerMl();
+            double onItsOwn = 100 * (weighed ? amount / dose.mixGrams() : inMl / dose.mixMl());
+            double asAsked = dose.share().percent() * (weighed ? amount / dose.grams() : inMl / dose.ml());
+            assertTrue(onItsOwn >= 1.2 && onItsOwn <= 3, said.group() + " is " + onItsOwn + " %: " + words);
+            assertTrue(asAsked >= 1.2 && asAsked <= 3, said.group() + " is " + asAsked + " %: " + words);
+        }
+    }
+
+    @Test
+    void aHundredthOfAGramOnASixthOfAGramIsNotSaid() {
+        // 0.16 g of neat gel coat: 1.8 % is 0.003 g, and the 0.01 g that a scale shows would be 6 %.
+        CatalystDose dose =
+                CatalystDose.of(new CatalystShare(1.8, Basis.MASS), Mix.NEAT, 0.16 / 1.3, Densities.USUAL, 20);
+        String words = dose.words(UnitSystem.METRIC);
+        assertFalse(words.contains("0.00 g") || words.startsWith("0.01 g"), words);
+        assertTrue(
+                words.contains("too little for weighing to 0.01 g") && words.contains("takes 0.4 g of gel coat"),
+                words);
+    }
+
+    @Test
+    void densitiesThatCarryTheOtherBasisOutOfTheLimitLeaveThatFigureOut() {
+        Densities odd = new Densities(0.8, 0.8, 1.6, 0.9);
+        String words = CatalystDose.of(new CatalystShare(2, Basis.VOLUME), Mix.NEAT, 50, odd, 20)
+                .words(UnitSystem.METRIC);
+        assertTrue(words.startsWith("1.00 ml = about 20 drops"), words);
+        assertTrue(words.contains("not by weighing to 0.01 g: with these densities"), words);
+    }
+
+    @Test
+    void noRoundingLeavesTheLimitOnAnyBasisInAnyUnit() {
+        Random random = new Random(11);
+        for (int i = 0; i < 20_000; i++) {
+            CatalystShare share = new CatalystShare(
+                    i % 5 == 0 ? 3 : i % 5 == 1 ? 1.2 : 1.2 + 1.8 * random.nextDouble(),
+                    random.nextBoolean() ? Basis.MASS : Basis.VOLUME);
+            Densities densities = i % 2 == 0
+                    ? Densities.USUAL
+                    : new Densities(
+                            0.3 + 3 * random.nextDouble(),
+                            0.3 + 3 * random.nextDouble(),
+                            0.3 + 3 * random.nextDouble(),
+                            0.9);
+            double ml = Math.pow(10, -2 + 4.5 * random.nextDouble());
+            CatalystDose dose = CatalystDose.of(share, ONE_TO_ONE, ml, densities, 10 + 30 * random.nextDouble());
+            for (UnitSystem units : UnitSystem.values()) {
+                holdsAllThatIsSaid(dose, units);
+            }
+        }
+    }
+
+    @Test
+    void theSmallestBatchThatIsNamedCanBeMeasured() {
+        Random random = new Random(13);
+        for (int i = 0; i < 5000; i++) {
+            CatalystShare share = new CatalystShare(1.25 + 1.7 * random.nextDouble(), Basis.MASS);
+            double ml = Math.pow(10, -2 + 2 * random.nextDouble());
+            String words =
+                    CatalystDose.of(share, Mix.NEAT, ml, Densities.USUAL, 20).words(UnitSystem.METRIC);
+            Matcher least = Pattern.compile("weighing to 0.01 g inside the limit, which takes ([\\d.]+) g")
+                    .matcher(words);
+            if (least.find()) {
+                double enough = Double.parseDouble(least.group(1)) / Densities.USUAL.gelCoat();
+                String larger = CatalystDose.of(share, Mix.NEAT, enough, Densities.USUAL, 20)
+                        .words(UnitSystem.METRIC);
+                assertTrue(larger.startsWith("0.01 g"), words + " but then " + larger);
+            }
+        }
+    }
+
     @Test
     void whatIsTooLittleToCountSaysSo() {
         CatalystDose dose = CatalystDose.of(new CatalystShare(1.8, Basis.VOLUME), ONE_TO_ONE, 0.6, Densities.USUAL, 20);
         assertTrue(dose.drops().isEmpty());
-        assertTrue(dose.words(UnitSystem.METRIC).contains("too little to count in drops"));
+        assertTrue(dose.words(UnitSystem.METRIC).contains("too little for drops inside the limit"));
     }
 
     @Test
