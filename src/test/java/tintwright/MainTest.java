@@ -54,7 +54,7 @@ class MainTest {
         Ran ran = run(folder, List.of());
         assertEquals(0, ran.code(), ran.err());
         assertTrue(ran.out().contains("Weigh in this order"), ran.out());
-        assertTrue(ran.out().contains("Harbour white"), ran.out());
+        assertTrue(ran.out().contains("plain white"), ran.out());
         assertEquals("", ran.err());
     }
 

@@ -31,8 +31,8 @@ import tintwright.shelf.Shelf;
         footer = {
             "",
             "Examples:",
-            "  tintwright again --demo --boat Aldernese --grams 60",
-            "  tintwright again --demo --boat Aldernese --grams 60 --hull --scale 0.1"
+            "  tintwright again --demo --boat Tarrowmere --grams 60",
+            "  tintwright again --demo --boat Tarrowmere --grams 60 --hull --scale 0.1"
         })
 final class AgainCommand extends Command {
     @Option(names = "--boat", paramLabel = "BOAT", required = true, description = "Whose cup.")

@@ -27,10 +27,10 @@ import tintwright.logbook.Page;
         footer = {
             "",
             "Examples:",
-            "  tintwright boat --demo --name Aldernese",
+            "  tintwright boat --demo --name Tarrowmere",
             "  tintwright boat --find chalky",
-            "  tintwright boat --add Heron --type dinghy --year 1990",
-            "  tintwright boat --name Heron --add-place transom --aged yellowed"
+            "  tintwright boat --add Sallowquay --type dinghy --year 1990",
+            "  tintwright boat --name Sallowquay --add-place transom --aged yellowed"
         })
 final class BoatCommand extends Command {
     /** More boats than this are not for reading on a terminal. */

@@ -25,8 +25,8 @@ import tintwright.logbook.LogFailure;
             "",
             "Examples:",
             "  tintwright export --demo --csv log.csv",
-            "  tintwright export --demo --boat Aldernese --zip aldernese.zip",
-            "  tintwright export --demo --boat Aldernese --label label.pdf --card card.pdf"
+            "  tintwright export --demo --boat Tarrowmere --zip tarrowmere.zip",
+            "  tintwright export --demo --boat Tarrowmere --label label.pdf --card card.pdf"
         })
 final class ExportCommand extends Command {
     @Option(names = "--csv", paramLabel = "FILE", description = "Everything as a table for a spreadsheet.")

@@ -62,7 +62,7 @@ import tintwright.units.UnitSystem;
             "  tintwright fill --demo",
             "  tintwright fill --celsius 20 --repair countersunk:hole=5,top=10,angle=90,depth=8,plug=3,count=12,"
                     + "lie=facing-up",
-            "  tintwright fill --celsius 20 --recipe harbour-white=97,soot-black=0.5 --base-hides 0.5mm "
+            "  tintwright fill --celsius 20 --recipe plain-white=97,soot-black=0.5 --base-hides 0.5mm "
                     + "--repair gouge:length=60,width=12,depth=3,lie=vertical",
             "  tintwright fill --job job.json --pdf sheet.pdf --html sheet.html --units us --paper letter"
         })

@@ -21,7 +21,7 @@ import tintwright.logbook.LogFailure;
         name = "import",
         sortOptions = false,
         description = "Takes a boat that another shop has exported into the log; what is known already stays as it is.",
-        footer = {"", "Example:", "  tintwright import aldernese.zip"})
+        footer = {"", "Example:", "  tintwright import tarrowmere.zip"})
 final class ImportCommand extends Command {
     @Parameters(paramLabel = "ZIP", description = "The zip with the boat.")
     private Path zip;

@@ -41,15 +41,15 @@ import tintwright.shelf.Shelf;
         footer = {
             "",
             "Examples:",
-            "  tintwright log --demo --boat Aldernese",
+            "  tintwright log --demo --boat Tarrowmere",
             "  tintwright log --demo",
-            "  tintwright log --demo --boat Aldernese --place transom-left --read swatches/aldernese/port-bow.json",
-            "  tintwright log --demo --boat Aldernese --cup may-1 --parts harbour-white=58.2,soot-black=0.31",
-            "  tintwright log --demo --boat Aldernese --chip may-1a --parts harbour-white=49,soot-black=1 --read"
-                    + " swatches/aldernese/port-bow.json",
-            "  tintwright log --demo --boat Aldernese --filled gouge;sanded-600 --grams 34",
-            "  tintwright log --demo --boat Aldernese --verdict invisible --note hardly-found",
-            "  tintwright log --demo --boat Aldernese --withdraw 1c2d3e4f --note wrong-boat"
+            "  tintwright log --demo --boat Tarrowmere --place transom-left --read swatches/tarrowmere/port-bow.json",
+            "  tintwright log --demo --boat Tarrowmere --cup may-1 --parts plain-white=58.2,soot-black=0.31",
+            "  tintwright log --demo --boat Tarrowmere --chip may-1a --parts plain-white=49,soot-black=1 --read"
+                    + " swatches/tarrowmere/port-bow.json",
+            "  tintwright log --demo --boat Tarrowmere --filled gouge;sanded-600 --grams 34",
+            "  tintwright log --demo --boat Tarrowmere --verdict invisible --note hardly-found",
+            "  tintwright log --demo --boat Tarrowmere --withdraw 1c2d3e4f --note wrong-boat"
         })
 final class LogCommand extends Command {
     @Option(names = "--boat", paramLabel = "BOAT", description = "Which boat.")
@@ -207,7 +207,7 @@ final class LogCommand extends Command {
             String[] sides = part.split("=", -1);
             if (sides.length != 2) {
                 throw new IllegalArgumentException(
-                        "--parts must be like harbour-white=58.2,soot-black=0.31, was \"" + parts + "\"");
+                        "--parts must be like plain-white=58.2,soot-black=0.31, was \"" + parts + "\"");
             }
             try {
                 weighings.add(new Page.Weighing(sides[0].strip(), Figures.parse(sides[1]), ""));

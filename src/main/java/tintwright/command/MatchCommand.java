@@ -28,7 +28,7 @@ import tintwright.shelf.Shelf;
             "",
             "Examples:",
             "  tintwright match --lab 62.1,-3.4,11.0 --light D65 --observer 10 --grams 150",
-            "  tintwright match --target swatches/aldernese/port-bow.json --shelf swatches/shelf.json --scale 0.1"
+            "  tintwright match --target swatches/tarrowmere/port-bow.json --shelf swatches/shelf.json --scale 0.1"
         })
 final class MatchCommand extends Command {
     @Option(

@@ -24,7 +24,7 @@ import tintwright.logbook.Page;
             "",
             "Examples:",
             "  tintwright near --demo --lab 62.1,-3.4,11.0 --light D65 --observer 10",
-            "  tintwright near --target swatches/aldernese/port-bow.json --count 5"
+            "  tintwright near --target swatches/tarrowmere/port-bow.json --count 5"
         })
 final class NearCommand extends Command {
     @Mixin

@@ -61,7 +61,7 @@ public final class WayWords {
      *
      * @param lead   such as "Add"; may be empty
      * @param figure such as "79.4 g"; may be empty
-     * @param rest   such as "Harbour white"
+     * @param rest   such as "plain white"
      */
     public record Deed(String lead, String figure, String rest) {
         /** @return the whole of it */

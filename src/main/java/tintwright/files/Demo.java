@@ -10,7 +10,7 @@ import tintwright.shelf.Shelf;
 
 /** The invented shop and boat that travel inside the program: {@code swatches/} in the project. */
 public final class Demo {
-    private static final List<String> PLACES = List.of("aldernese/port-bow.json", "aldernese/stern-quarter.json");
+    private static final List<String> PLACES = List.of("tarrowmere/port-bow.json", "tarrowmere/stern-quarter.json");
 
     private Demo() {}
 
@@ -39,7 +39,7 @@ public final class Demo {
     /** @return the repairs on the first place of the demo boat */
     public static FillOrder fillOrder() {
         try {
-            return FillJobFile.from(open("aldernese/fill-job.json"));
+            return FillJobFile.from(open("tarrowmere/fill-job.json"));
         } catch (FileProblem e) {
             throw broken(e);
         }

@@ -19,7 +19,7 @@ public final class WalkModel {
     static final List<Stop> STOPS = List.of(
             new Stop(
                     Step.BOAT,
-                    "This is the Aldernese, a boat that was invented for you to try things on. Each place on a "
+                    "This is the Tarrowmere, a boat that was invented for you to try things on. Each place on a "
                             + "boat has faded in its own way; one is chosen here."),
             new Stop(
                     Step.HULL,

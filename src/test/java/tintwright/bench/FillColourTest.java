@@ -36,7 +36,7 @@ class FillColourTest {
 
     private static Parts whiteWith(double blackGrams) {
         Map<String, Double> grams = new LinkedHashMap<>();
-        grams.put("harbour-white", 100.0);
+        grams.put("plain-white", 100.0);
         grams.put("soot-black", blackGrams);
         return Parts.of(grams);
     }
@@ -102,7 +102,7 @@ class FillColourTest {
         FillColour colour = FillColour.of(knowledge, whiteWith(10));
         Materials materials = colour.materials(OptionalDouble.of(0.5));
         double byHand = 110
-                / (100 / shelf.base("harbour-white").orElseThrow().density()
+                / (100 / shelf.base("plain-white").orElseThrow().density()
                         + 10 / shelf.tint("soot-black").orElseThrow().density());
         assertEquals(byHand, materials.densities().gelCoat(), 1e-9);
         assertEquals(shelf.pastes().get(0).density(), materials.densities().paste());
@@ -120,7 +120,7 @@ class FillColourTest {
                 .materials(OptionalDouble.empty())
                 .waxed());
         assertEquals(
-                Optional.of("Harbour white"),
+                Optional.of("plain white"),
                 colour.recipe().stream().map(part -> part.name()).findFirst());
     }
 
@@ -136,7 +136,7 @@ class FillColourTest {
     void refusesAPartThatIsNotOnTheShelf() {
         assertTrue(assertThrows(
                         IllegalArgumentException.class,
-                        () -> FillColour.of(knowledge, Parts.of(Map.of("harbour-white", 9.0, "chalk", 1.0))))
+                        () -> FillColour.of(knowledge, Parts.of(Map.of("plain-white", 9.0, "chalk", 1.0))))
                 .getMessage()
                 .contains("\"chalk\""));
     }

@@ -33,7 +33,7 @@ class MixAgainTest {
     @BeforeEach
     void open() throws Exception {
         log = ShopLog.demo(Clock.systemUTC());
-        cup = log.cup(log.boat("Aldernese"), Optional.of("bow 2"));
+        cup = log.cup(log.boat("Tarrowmere"), Optional.of("bow 2"));
     }
 
     @AfterEach
@@ -50,7 +50,7 @@ class MixAgainTest {
         assertEquals(cup.page().parts().share("bottle-green"), same.parts().share("bottle-green"), 0.002);
         assertTrue(same.moved().orElseThrow().lighter() > 1, "the hull has faded since");
         assertTrue(
-                same.remarks().get(0).startsWith("Opened after this cup: Harbour white"),
+                same.remarks().get(0).startsWith("Opened after this cup: plain white"),
                 same.remarks().toString());
     }
 
@@ -98,7 +98,7 @@ class MixAgainTest {
     void followsTheHullAsItReadsToday() {
         MixAgain.Matched matched =
                 assertInstanceOf(MixAgain.Matched.class, new MixAgain(log, Demo.shelf()).hullToday(cup, 60, 0.01));
-        double today = BoatStory.of(log, log.boat("Aldernese"))
+        double today = BoatStory.of(log, log.boat("Tarrowmere"))
                 .places()
                 .get(0)
                 .latest()
@@ -133,14 +133,14 @@ class MixAgainTest {
 
     @Test
     void aCupIsInTheLogAsItHappensAndItsChipsAndLeftoversWithIt() {
-        Noted<Page.Boat> boat = log.boat("Aldernese");
+        Noted<Page.Boat> boat = log.boat("Tarrowmere");
         Optional<Noted<Page.Place>> bow = Optional.of(log.place(boat, "port bow"));
         Shelf shelf = Demo.shelf();
         WriteLog pen = new WriteLog(log);
         Instant now = Instant.parse("2026-05-03T12:00:00Z");
         Reading seen = cup.page().readings().get(0);
-        Cup mixing = Cup.empty("bow 3", Demo.places().get(0), 60, 0.01, "harbour-white")
-                .add(now, new Deed.Weighed("harbour-white", 40, 0.01));
+        Cup mixing = Cup.empty("bow 3", Demo.places().get(0), 60, 0.01, "plain-white")
+                .add(now, new Deed.Weighed("plain-white", 40, 0.01));
         UUID page =
                 pen.cup(boat, bow, mixing, shelf, "", Optional.empty()).entry().id();
         mixing = mixing.add(now, new Deed.LetDown("soot-black", 10, 5, 0.01))
@@ -155,7 +155,7 @@ class MixAgainTest {
         assertEquals(0.5 * 0.9, written.parts().grams("soot-black"), 1e-9);
         assertEquals(
                 List.of(
-                        "harbour-white 40.0 ",
+                        "plain-white 40.0 ",
                         "soot-black 5.0 as 1:10 letdown",
                         "bottle-green 0.12 3 drops",
                         "set aside -4.512 for the oars"),

@@ -28,9 +28,9 @@ class FillCommandTest {
         Path html = folder.resolve("sheet.html");
         CommandLineTest.Ran ran = fill("--demo", "--pdf", pdf.toString(), "--html", html.toString());
         assertEquals(0, ran.code(), ran.err());
-        assertTrue(ran.out().startsWith("Fill job: Aldernese, port bow"), ran.out());
+        assertTrue(ran.out().startsWith("Fill job: Tarrowmere, port bow"), ran.out());
         assertEquals("%PDF-", new String(Files.readAllBytes(pdf), 0, 5, StandardCharsets.US_ASCII));
-        assertTrue(Files.readString(html).contains("Aldernese, port bow"));
+        assertTrue(Files.readString(html).contains("Tarrowmere, port bow"));
     }
 
     @Test
@@ -90,13 +90,13 @@ class FillCommandTest {
                 "--celsius",
                 "20",
                 "--recipe",
-                "harbour-white=97,soot-black=3",
+                "plain-white=97,soot-black=3",
                 "--base-hides",
                 "0.5mm",
                 "--repair",
                 "hole:hole=9,depth=5,lie=vertical,count=20");
         assertEquals(0, ran.code(), ran.err());
-        assertTrue(ran.out().contains("Harbour white: ") && ran.out().contains("soot black: "), ran.out());
+        assertTrue(ran.out().contains("plain white: ") && ran.out().contains("soot black: "), ran.out());
         assertTrue(
                 java.util.regex.Pattern.compile("Hides from: 0\\.[0-4]\\d mm neat")
                         .matcher(ran.out())

@@ -47,7 +47,7 @@ class LearnCommandTest {
         ShelfFile.write(shelf, demo.withChips(java.util.List.of()));
         Path chips = Files.writeString(folder.resolve("chips.csv"), """
                 # invented
-                chip;made on;g harbour-white;g soot-black;g brick-red;L;a;b
+                chip;made on;g plain-white;g soot-black;g brick-red;L;a;b
                 white;2026-03-14;50;;;94,9;-1,3;2,7
                 soot 0.3 %;2026-03-14;49,85;0,15;;77,2;-0,8;-0,3
                 soot 0.3 %;2026-03-14;49,85;0,15;;77,0;-0,7;-0,2
@@ -115,17 +115,17 @@ class LearnCommandTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "`chip,g harbour-white,g gold,L,a,b\nk,50,1,60,0,0`"
+                "`chip,g plain-white,g gold,L,a,b\nk,50,1,60,0,0`"
                         + " | chip \"k\" holds \"gold\", which is not on the shelf",
-                "`chip,g harbour-white,L,a,b\nink-blue 2 %,50,60,0,0`"
+                "`chip,g plain-white,L,a,b\nink-blue 2 %,50,60,0,0`"
                         + " | two things on the shelf are called \"ink-blue 2 %\"",
-                "`chip,g harbour-white,L,a,b\nk,-50,60,0,0` | column \"g harbour-white\": a mass must be 0 g or more",
-                "`chip,g harbour-white,L,a,b\nk,0,60,0,0` | line 2: the parts hold nothing",
-                "`chip,g harbour-white,L,a,b\nk,50,60,0,0\nk,51,60,0,0` | line 3: the chip \"k\" stands above with other parts",
-                "`chip,g harbour-white,made on,L,a,b\nk,50,May,60,0,0` | must be a date such as 2026-05-31, was \"May\"",
-                "`g harbour-white,L,a,b\n50,60,0,0` | a column \"chip\" is missing",
+                "`chip,g plain-white,L,a,b\nk,-50,60,0,0` | column \"g plain-white\": a mass must be 0 g or more",
+                "`chip,g plain-white,L,a,b\nk,0,60,0,0` | line 2: the parts hold nothing",
+                "`chip,g plain-white,L,a,b\nk,50,60,0,0\nk,51,60,0,0` | line 3: the chip \"k\" stands above with other parts",
+                "`chip,g plain-white,made on,L,a,b\nk,50,May,60,0,0` | must be a date such as 2026-05-31, was \"May\"",
+                "`g plain-white,L,a,b\n50,60,0,0` | a column \"chip\" is missing",
                 "`chip,L,a,b\nk,60,0,0` | no column says what is in the chips",
-                "`chip,g harbour-white,L,a,b\n` | there is no chip to learn from",
+                "`chip,g plain-white,L,a,b\n` | there is no chip to learn from",
             })
     void leavesTheShelfAsItWasWhenAChipCannotBe(String csv, String said, @TempDir Path folder) throws Exception {
         Path shelf = Files.copy(Path.of("swatches/shelf.json"), folder.resolve("shelf.json"));

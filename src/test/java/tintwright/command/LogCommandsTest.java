@@ -44,36 +44,36 @@ class LogCommandsTest {
     @Test
     void aSeasonFromTheFirstReadingToTheLabel() throws Exception {
         assertTrue(did("boat").contains("There is no boat in the log"));
-        did("boat", "--add", "Heron", "--type", "dinghy", "--year", "1990");
-        did("boat", "--name", "heron", "--add-place", "transom", "--aged", "yellowed");
-        did("log", "--boat", "Heron", "--place", "transom", "--read", "swatches/aldernese/port-bow.json");
+        did("boat", "--add", "Sallowquay", "--type", "dinghy", "--year", "1990");
+        did("boat", "--name", "sallowquay", "--add-place", "transom", "--aged", "yellowed");
+        did("log", "--boat", "Sallowquay", "--place", "transom", "--read", "swatches/tarrowmere/port-bow.json");
         did(
                 "log",
                 "--boat",
-                "Heron",
+                "Sallowquay",
                 "--place",
                 "transom",
                 "--cup",
                 "may 1",
                 "--parts",
-                "harbour-white=58.2,soot-black=0.31,soot-black=0.1,bottle-green=0.4",
+                "plain-white=58.2,soot-black=0.31,soot-black=0.1,bottle-green=0.4",
                 "--note",
                 "a touch warm");
-        did("log", "--boat", "Heron", "--verdict", "invisible");
-        String told = did("log", "--boat", "Heron");
-        assertTrue(told.contains("\"may 1\", transom: 58.20 g Harbour white, 0.41 g soot black"), told);
+        did("log", "--boat", "Sallowquay", "--verdict", "invisible");
+        String told = did("log", "--boat", "Sallowquay");
+        assertTrue(told.contains("\"may 1\", transom: 58.20 g plain white, 0.41 g soot black"), told);
         assertTrue(told.contains("verdict  \"may 1\": invisible"), told);
-        assertTrue(did("boat", "--find", "yellowed").contains("Heron"));
-        assertTrue(did("again", "--boat", "Heron", "--grams", "30").contains("0.21 g  soot black"));
+        assertTrue(did("boat", "--find", "yellowed").contains("Sallowquay"));
+        assertTrue(did("again", "--boat", "Sallowquay", "--grams", "30").contains("0.21 g  soot black"));
 
         Path csv = tmp.resolve("all.csv");
         Path label = tmp.resolve("label.pdf");
         Path card = tmp.resolve("card.pdf");
-        Path zip = tmp.resolve("heron.zip");
+        Path zip = tmp.resolve("sallowquay.zip");
         did(
                 "export",
                 "--boat",
-                "Heron",
+                "Sallowquay",
                 "--csv",
                 csv.toString(),
                 "--label",
@@ -93,30 +93,30 @@ class LogCommandsTest {
                 tmp.resolve("other").toString(),
                 "--home",
                 tmp.resolve("other-home").toString());
-        assertTrue(other.out().startsWith("Taken in: Heron, 5 new entries, 0 known already."), other.out());
+        assertTrue(other.out().startsWith("Taken in: Sallowquay, 5 new entries, 0 known already."), other.out());
     }
 
     @Test
     void aChipALeftoverAFillAndAPhotoAreWrittenDownToo() throws Exception {
-        did("boat", "--add", "Heron");
-        did("boat", "--name", "Heron", "--add-place", "transom");
+        did("boat", "--add", "Sallowquay");
+        did("boat", "--name", "Sallowquay", "--add-place", "transom");
         did(
                 "log",
                 "--boat",
-                "Heron",
+                "Sallowquay",
                 "--chip",
                 "one",
                 "--parts",
-                "harbour-white=49,soot-black=1",
+                "plain-white=49,soot-black=1",
                 "--read",
-                "swatches/aldernese/port-bow.json",
+                "swatches/tarrowmere/port-bow.json",
                 "--note",
                 "two days at 18 C");
-        did("log", "--boat", "Heron", "--leftover", "grey rest", "--parts", "harbour-white=30,soot-black=0.2");
-        did("log", "--boat", "Heron", "--place", "transom", "--filled", "gouge; sanded 600", "--grams", "34");
+        did("log", "--boat", "Sallowquay", "--leftover", "grey rest", "--parts", "plain-white=30,soot-black=0.2");
+        did("log", "--boat", "Sallowquay", "--place", "transom", "--filled", "gouge; sanded 600", "--grams", "34");
         Path photo = Files.write(tmp.resolve("transom 1.jpg"), new byte[] {1, 2, 3});
-        did("boat", "--name", "Heron", "--place", "transom", "--photo", photo.toString());
-        String told = did("boat", "--name", "Heron");
+        did("boat", "--name", "Sallowquay", "--place", "transom", "--photo", photo.toString());
+        String told = did("boat", "--name", "Sallowquay");
         for (String words : List.of(
                 "photos: transom 1.jpg",
                 "chip  \"one\"",
@@ -130,40 +130,62 @@ class LogCommandsTest {
                 "rename it",
                 "boat",
                 "--name",
-                "Heron",
+                "Sallowquay",
                 "--photo",
                 Files.copy(photo, tmp.resolve("x.exe")).toString());
-        refused("needs at least one reading", "log", "--boat", "Heron", "--chip", "two", "--parts", "harbour-white=49");
-        refused("--cup NAME, --chip NAME or --leftover NAME", "log", "--boat", "Heron", "--parts", "harbour-white=4");
+        refused(
+                "needs at least one reading",
+                "log",
+                "--boat",
+                "Sallowquay",
+                "--chip",
+                "two",
+                "--parts",
+                "plain-white=49");
+        refused(
+                "--cup NAME, --chip NAME or --leftover NAME",
+                "log",
+                "--boat",
+                "Sallowquay",
+                "--parts",
+                "plain-white=4");
     }
 
     @Test
     void whatWasWrittenCanBeTakenBackByTheLettersOfItsLine() {
-        did("boat", "--add", "Heron");
-        did("log", "--boat", "Heron", "--note", "on the wrong boat");
-        String line = did("log", "--boat", "Heron");
-        did("log", "--boat", "Heron", "--withdraw", line.substring(0, 8));
-        assertTrue(did("log", "--boat", "Heron").startsWith("Nothing was written down"));
+        did("boat", "--add", "Sallowquay");
+        did("log", "--boat", "Sallowquay", "--note", "on the wrong boat");
+        String line = did("log", "--boat", "Sallowquay");
+        did("log", "--boat", "Sallowquay", "--withdraw", line.substring(0, 8));
+        assertTrue(did("log", "--boat", "Sallowquay").startsWith("Nothing was written down"));
     }
 
     @Test
     void refusesInOneSentence() throws Exception {
-        did("boat", "--add", "Heron");
-        refused("There is a boat \"Heron\" in the log already", "boat", "--add", "HERON");
-        refused("did you mean Heron?", "log", "--boat", "Her");
+        did("boat", "--add", "Sallowquay");
+        refused("There is a boat \"Sallowquay\" in the log already", "boat", "--add", "SALLOWQUAY");
+        refused("did you mean Sallowquay?", "log", "--boat", "Sal");
         refused(
-                "here is no place \"bow\" on the Heron; add it first",
+                "here is no place \"bow\" on the Sallowquay; add it first",
                 "log",
                 "--boat",
-                "Heron",
+                "Sallowquay",
                 "--place",
                 "bow",
                 "--read",
-                "swatches/aldernese/port-bow.json");
-        refused("o cup was written down", "again", "--boat", "Heron");
-        refused("A verdict is", "log", "--boat", "Heron", "--cup", "x", "--verdict", "fine");
-        refused("harbour-white=58.2", "log", "--boat", "Heron", "--cup", "x", "--parts", "white");
-        refused("There is no \"white\" on the shelf", "log", "--boat", "Heron", "--cup", "x", "--parts", "white=5");
+                "swatches/tarrowmere/port-bow.json");
+        refused("o cup was written down", "again", "--boat", "Sallowquay");
+        refused("A verdict is", "log", "--boat", "Sallowquay", "--cup", "x", "--verdict", "fine");
+        refused("plain-white=58.2", "log", "--boat", "Sallowquay", "--cup", "x", "--parts", "white");
+        refused(
+                "There is no \"white\" on the shelf",
+                "log",
+                "--boat",
+                "Sallowquay",
+                "--cup",
+                "x",
+                "--parts",
+                "white=5");
         refused("ay under which light", "near", "--lab", "60,0,0");
         refused("ay what to hand out", "export");
         Path noZip = Files.writeString(tmp.resolve("no.zip"), "no zip");
@@ -173,15 +195,15 @@ class LogCommandsTest {
 
     @Test
     void namesWhatIsDamagedUnderEveryAnswer() throws Exception {
-        did("boat", "--add", "Heron");
-        did("boat", "--add", "Gannet");
+        did("boat", "--add", "Sallowquay");
+        did("boat", "--add", "Mizzlebrook");
         Path file;
         try (var files = Files.list(tmp.resolve("log"))) {
             file = files.findFirst().orElseThrow();
         }
-        Files.writeString(file, Files.readString(file).replace("Gannet", "Gannot"));
+        Files.writeString(file, Files.readString(file).replace("Mizzlebrook", "Mizzlebroke"));
         String answer = did("boat");
-        assertTrue(answer.contains("Heron"), answer);
+        assertTrue(answer.contains("Sallowquay"), answer);
         assertTrue(answer.contains(file.getFileName() + ", line 3: this line is not as it was written"), answer);
         JsonNode json = new ObjectMapper().readTree(did("log", "--json"));
         assertEquals(1, json.get("troubles").size());
@@ -191,21 +213,21 @@ class LogCommandsTest {
     @Test
     void whatCannotBeWrittenWaitsAndIsSaid() throws Exception {
         Files.writeString(tmp.resolve("log"), "a file where the folder should be");
-        String answer = did("boat", "--add", "Heron");
+        String answer = did("boat", "--add", "Sallowquay");
         assertTrue(answer.contains("is a file, not a folder. Choose another folder."), answer);
         assertTrue(answer.contains("kept in"), answer);
         Files.delete(tmp.resolve("log"));
-        assertTrue(did("boat").contains("Heron"));
+        assertTrue(did("boat").contains("Sallowquay"));
     }
 
     @Test
     void theDemoNeedsNoFolder() {
-        CommandLineTest.Ran ran = CommandLineTest.run(Commands.all(), "boat", "--demo", "--name", "Aldernese");
+        CommandLineTest.Ran ran = CommandLineTest.run(Commands.all(), "boat", "--demo", "--name", "Tarrowmere");
         assertEquals(0, ran.code(), ran.err());
         assertTrue(ran.out().contains("it has moved by"), ran.out());
         CommandLineTest.Ran near = CommandLineTest.run(
-                Commands.all(), "near", "--demo", "--target", "swatches/aldernese/port-bow.json", "--count", "2");
+                Commands.all(), "near", "--demo", "--target", "swatches/tarrowmere/port-bow.json", "--count", "2");
         assertEquals(0, near.code(), near.err());
-        assertTrue(near.out().contains("cup \"bow 2\" of the Aldernese"), near.out());
+        assertTrue(near.out().contains("cup \"bow 2\" of the Tarrowmere"), near.out());
     }
 }

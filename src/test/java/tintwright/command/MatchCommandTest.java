@@ -35,7 +35,7 @@ class MatchCommandTest {
     void tellsWhatToWeighFirst() {
         CommandLineTest.Ran ran = match(
                 "--target",
-                "swatches/aldernese/port-bow.json",
+                "swatches/tarrowmere/port-bow.json",
                 "--shelf",
                 "swatches/shelf.json",
                 "--grams",
@@ -46,7 +46,7 @@ class MatchCommandTest {
         List<String> lines = ran.out().lines().toList();
         int weigh = lines.indexOf("Weigh in this order, for 150.0 g:");
         assertTrue(weigh > 0, ran.out());
-        assertTrue(lines.get(weigh + 1).contains("Harbour white"), ran.out());
+        assertTrue(lines.get(weigh + 1).contains("plain white"), ran.out());
     }
 
     @Test
@@ -78,7 +78,7 @@ class MatchCommandTest {
     @Test
     void saysWhatTheShelfHasTooLittleOf() {
         String out = match("--place", "port bow", "--grams", "5000").out();
-        assertTrue(out.contains("Only 2400.0 g of Harbour white are left on the shelf."), out);
+        assertTrue(out.contains("Only 2400.0 g of plain white are left on the shelf."), out);
         assertFalse(match("--place", "port bow", "--grams", "500").out().contains("are left on the shelf"));
     }
 
@@ -141,7 +141,7 @@ class MatchCommandTest {
                 "--place stern~quarter --without gold | There is no tint \"gold\" on the shelf to leave out.",
                 "--place stern~quarter --base gold | There is no base \"gold\" on the shelf.",
                 "--place stern~quarter --leftover gold | There is no leftover \"gold\" on the shelf.",
-                "--place stern~quarter --shelf swatches/aldernese/port-bow.json | swatches/aldernese/port-bow.json, kind: a"
+                "--place stern~quarter --shelf swatches/tarrowmere/port-bow.json | swatches/tarrowmere/port-bow.json, kind: a"
                         + " shelf file was wanted, this is a target file; name another.",
             })
     void refusesInOneSentence(String typed, String sentence) {

@@ -25,8 +25,8 @@ class ContradictionTest {
     private static final Knowledge KNOWN = Knowledge.of(Demo.shelf());
 
     private static Cup cup(double white, double black, double green) {
-        return Cup.empty("bow 1", BOW, 100, 0.01, "harbour-white")
-                .add(NOW, new Deed.Weighed("harbour-white", white, 0.01))
+        return Cup.empty("bow 1", BOW, 100, 0.01, "plain-white")
+                .add(NOW, new Deed.Weighed("plain-white", white, 0.01))
                 .add(NOW, new Deed.Weighed("soot-black", black, 0.01))
                 .add(NOW, new Deed.LetDown("bottle-green", 10, green, 0.01));
     }
@@ -103,7 +103,7 @@ class ContradictionTest {
     void onAShelfThatIsOnlyGuessedAChipTeachesInsteadOfContradicting() {
         Knowledge guessed = Knowledge.of(Demo.shelf().withChips(List.of()));
         Lab expected = guessed.colour(
-                Parts.of(Map.of("harbour-white", 70.0, "soot-black", 0.3, "bottle-green", 0.2)),
+                Parts.of(Map.of("plain-white", 70.0, "soot-black", 0.3, "bottle-green", 0.2)),
                 truth(70, 0.3, 2).viewing(),
                 BOW.readings().get(0).geometry());
         Lab chip = new Lab(expected.lightness() - 4, expected.a(), expected.b(), expected.viewing());

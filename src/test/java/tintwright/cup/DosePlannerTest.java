@@ -25,7 +25,7 @@ import tintwright.shelf.Parts;
 
 class DosePlannerTest {
     private static final Instant NOW = Instant.parse("2026-05-31T09:00:00Z");
-    private static final String WHITE = "harbour-white";
+    private static final String WHITE = "plain-white";
     private static final String BLACK = "soot-black";
     private static final PlaceReadings BOW = Demo.places().get(0);
     private static final Knowledge KNOWN = Knowledge.of(Demo.shelf());

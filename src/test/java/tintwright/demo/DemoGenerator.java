@@ -45,7 +45,7 @@ import tintwright.shelf.Tint;
  * {@code mvn -q test-compile exec:java -Dexec.mainClass=tintwright.demo.DemoGenerator -Dexec.classpathScope=test}.
  */
 public final class DemoGenerator {
-    private static final String WHITE_ID = "harbour-white";
+    private static final String WHITE_ID = "plain-white";
     private static final LocalDate CHIP_DAY = LocalDate.of(2026, 3, 14);
 
     /** The invented tints: id, name, what is sold in the tub, what is really in it. */
@@ -95,10 +95,10 @@ public final class DemoGenerator {
     static void write(Path project) throws FileProblem, IOException {
         DemoGenerator maker = new DemoGenerator();
         Path swatches = project.resolve("swatches");
-        Files.createDirectories(swatches.resolve("aldernese"));
+        Files.createDirectories(swatches.resolve("tarrowmere"));
         ShelfFile.write(swatches.resolve("shelf.json"), maker.shelf());
-        TargetFile.write(swatches.resolve("aldernese/port-bow.json"), maker.portBow());
-        TargetFile.write(swatches.resolve("aldernese/stern-quarter.json"), maker.sternQuarter());
+        TargetFile.write(swatches.resolve("tarrowmere/port-bow.json"), maker.portBow());
+        TargetFile.write(swatches.resolve("tarrowmere/stern-quarter.json"), maker.sternQuarter());
         Path tests = project.resolve("src/test/resources/tintwright/demo");
         Files.createDirectories(tests);
         ChipsFile.write(tests.resolve("contradictory-chip.json"), List.of(maker.contradictoryChip()));
@@ -107,7 +107,7 @@ public final class DemoGenerator {
     private Shelf shelf() {
         List<Tint> tints = new ArrayList<>();
         List<Chip> chips = new ArrayList<>();
-        chips.add(chip("harbour-white alone", Map.of(WHITE_ID, 50.0)));
+        chips.add(chip("plain-white alone", Map.of(WHITE_ID, 50.0)));
         for (Tub tub : Tub.values()) {
             tints.add(new Tint(
                     tub.id,
@@ -132,7 +132,7 @@ public final class DemoGenerator {
                 "Demo shelf (invented)",
                 List.of(new Base(
                         WHITE_ID,
-                        "Harbour white",
+                        "plain white",
                         Base.USUAL_DENSITY,
                         false,
                         stock(2400, 14, LocalDate.of(2026, 2, 2), 6))),
@@ -191,7 +191,7 @@ public final class DemoGenerator {
         for (int i = 0; i < 3; i++) {
             readings.add(reading(mix, weathering));
         }
-        return new PlaceReadings("Aldernese", name, readings, note);
+        return new PlaceReadings("Tarrowmere", name, readings, note);
     }
 
     private Chip chip(String id, Map<String, Double> shown) {

@@ -36,15 +36,15 @@ import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
 
 /**
- * Makes the log of the invented boat: three seasons of the Aldernese. The readings of this year are those of
- * {@code swatches/aldernese}; the earlier ones come from the same made-up pigments through {@link HiddenBench},
+ * Makes the log of the invented boat: three seasons of the Tarrowmere. The readings of this year are those of
+ * {@code swatches/tarrowmere}; the earlier ones come from the same made-up pigments through {@link HiddenBench},
  * with more of the colour still in the hull. Everything is invented, the same each time.
  *
  * <p>Run it from the project's folder with
  * {@code mvn -q test-compile exec:java -Dexec.mainClass=tintwright.demo.DemoLogGenerator -Dexec.classpathScope=test}.
  */
 public final class DemoLogGenerator {
-    private static final String WHITE = "harbour-white";
+    private static final String WHITE = "plain-white";
     private static final String BLACK = "soot-black";
     private static final String GREEN = "bottle-green";
     private static final String YELLOW = "straw-yellow";
@@ -94,7 +94,7 @@ public final class DemoLogGenerator {
     private void tell(HandClock clock) {
         LocalDate first = dawns(clock, 2024, 4, 20);
         boat = book.begin(new Page.Boat(
-                        "Aldernese",
+                        "Tarrowmere",
                         "open boat, 7 m",
                         Optional.of(1987),
                         "invented; sea green with ivory quarters, second owner",

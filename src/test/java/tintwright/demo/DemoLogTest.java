@@ -27,7 +27,7 @@ class DemoLogTest {
     void itTellsHowTheBowFadedAndTheQuarterYellowed() throws Exception {
         try (ShopLog log = ShopLog.demo(Clock.systemUTC())) {
             assertTrue(log.book().troubles().isEmpty(), log.book().troubles().toString());
-            Noted<Page.Boat> boat = log.boat("aldernese");
+            Noted<Page.Boat> boat = log.boat("tarrowmere");
             BoatStory story = BoatStory.of(log, boat);
             BoatStory.Moved bow = story.places().get(0).moved().orElseThrow();
             BoatStory.Moved stern = story.places().get(1).moved().orElseThrow();

@@ -22,8 +22,8 @@ class DemoSwatchesTest {
         DemoGenerator.write(folder);
         for (String name : List.of(
                 "swatches/shelf.json",
-                "swatches/aldernese/port-bow.json",
-                "swatches/aldernese/stern-quarter.json",
+                "swatches/tarrowmere/port-bow.json",
+                "swatches/tarrowmere/stern-quarter.json",
                 "src/test/resources/tintwright/demo/contradictory-chip.json")) {
             assertEquals(Files.readString(folder.resolve(name)), Files.readString(Path.of(name)), name);
         }

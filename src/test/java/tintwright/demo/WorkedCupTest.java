@@ -41,7 +41,7 @@ class WorkedCupTest {
     private static final Path PAGE = Path.of("docs/worked-cup.md");
     private static final Instant MORNING = Instant.parse("2026-05-31T08:00:00Z");
     private static final Map<String, HiddenPigment> INSIDE = Map.of(
-            "harbour-white",
+            "plain-white",
             HiddenPigment.WHITE,
             "soot-black",
             HiddenPigment.BLACK,
@@ -71,7 +71,7 @@ class WorkedCupTest {
         cup = CupBench.start(Knowledge.of(Demo.shelf()), "bow 1", Demo.places().get(0), 100, 0.01, Optional.empty());
         say("# A cup, from the first dose to too dark and back\n");
         say(
-                "Everything here is invented: the boat Aldernese, its shelf and what was read (see `swatches/`). Words in"
+                "Everything here is invented: the boat Tarrowmere, its shelf and what was read (see `swatches/`). Words in"
                         + " quotes and all numbers are the program's own; `WorkedCupTest` works every one of them out again.\n");
         say("The port bow reads " + lab(cup.hull()) + ". Wanted: 100 g, on a scale that shows 0.01 g.\n");
 

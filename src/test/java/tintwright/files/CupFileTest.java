@@ -36,16 +36,16 @@ class CupFileTest {
     }
 
     private static Cup everyDeed() {
-        return Cup.empty("bow", Demo.places().get(0), 100, 0.01, "harbour-white")
-                .add(NOW, new Deed.Weighed("harbour-white", 64, 0.01))
+        return Cup.empty("bow", Demo.places().get(0), 100, 0.01, "plain-white")
+                .add(NOW, new Deed.Weighed("plain-white", 64, 0.01))
                 .add(NOW, new Deed.Held(32))
                 .add(NOW, new Deed.LetDown("soot-black", 20, 1.62, 0.01))
                 .add(NOW, new Deed.Dropped("ink-blue", 3, 0.04))
                 .add(NOW, new Deed.Read(photo(70), Optional.of(photo(62)), true))
                 .add(NOW, new Deed.Read(Demo.places().get(1).readings().get(0), Optional.empty(), false))
                 .add(NOW, new Deed.SetAside(12.5, "bow, dark"))
-                .add(NOW, new Deed.Found(Parts.of(Map.of("harbour-white", 50.0)), 0.3))
-                .add(NOW, new Deed.Corrected("e1", new Deed.Weighed("harbour-white", 46, 0.01)))
+                .add(NOW, new Deed.Found(Parts.of(Map.of("plain-white", 50.0)), 0.3))
+                .add(NOW, new Deed.Corrected("e1", new Deed.Weighed("plain-white", 46, 0.01)))
                 .undo(NOW)
                 .redo(NOW);
     }
@@ -69,7 +69,7 @@ class CupFileTest {
             quoteCharacter = '~',
             value = {
                 "\"formatVersion\": 1 | \"formatVersion\": 2 | newer Tintwright",
-                "\"base\": \"harbour-white\", | | has no base",
+                "\"base\": \"plain-white\", | | has no base",
                 "\"oneIn\": 20 | \"oneIn\": 1 | 1 in 2 to 1 in 1000",
                 "\"grams\": 1.62 | \"grams\": -1.62 | above 0",
                 "\"undone\": \"e9\" | \"undone\": \"e99\" | not written before it",

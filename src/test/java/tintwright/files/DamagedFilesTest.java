@@ -29,7 +29,7 @@ class DamagedFilesTest {
     @ParameterizedTest
     @CsvSource({
         "swatches/shelf.json, 1",
-        "swatches/aldernese/port-bow.json, 2",
+        "swatches/tarrowmere/port-bow.json, 2",
         "src/test/resources/tintwright/demo/contradictory-chip.json, 3",
         "src/test/resources/tintwright/files/percent.csv, 4",
         "src/test/resources/tintwright/files/colours.csv, 5",

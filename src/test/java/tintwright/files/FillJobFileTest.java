@@ -45,7 +45,7 @@ class FillJobFileTest {
     @Test
     void anOwnTableComesBackAsItWasWritten() throws Exception {
         FillOrder own = read(SMALL.replace("{\"from\": \"typed\", \"percent\": 2, \"basis\": \"mass\"}", """
-                {"from": "own", "product": "Harbour white", "basis": "mass",
+                {"from": "own", "product": "plain white", "basis": "mass",
                  "rows": [{"celsius": 15, "percent": 2.5, "minutes": [25, 40]},
                           {"celsius": 25, "percent": 1.5, "minutes": [12, 18]}]}"""));
         assertTrue(own.job().catalyst() instanceof CatalystChoice.Own table

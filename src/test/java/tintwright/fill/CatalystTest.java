@@ -235,7 +235,7 @@ class CatalystTest {
     }
 
     private static final CatalystTable OWN = new CatalystTable(
-            "Harbour white base", List.of(row(25, 1.5, Basis.MASS, 12, 18), row(15, 2.5, Basis.MASS, 30, 50)));
+            "plain white base", List.of(row(25, 1.5, Basis.MASS, 12, 18), row(15, 2.5, Basis.MASS, 30, 50)));
 
     @Test
     void theOwnTableIsReadAlongTheLineBetweenItsRows() {
@@ -251,7 +251,7 @@ class CatalystTest {
     @Test
     void theOwnTableSaysNothingOutsideItsTemperatures() {
         String message = refused(() -> OWN.at(12));
-        assertTrue(message.contains("Harbour white base covers 15 to 25 °C, it is 12 °C"), message);
+        assertTrue(message.contains("plain white base covers 15 to 25 °C, it is 12 °C"), message);
         assertTrue(refused(() -> OWN.at(26)).contains("it is 26 °C"));
     }
 

@@ -298,12 +298,12 @@ class FillPlannerTest {
     @Test
     void theOwnTableRulesShareAndTime() {
         CatalystTable table = new CatalystTable(
-                "Harbour white base",
+                "plain white base",
                 List.of(new CatalystTable.Row(22, new CatalystShare(2.2, Basis.MASS), new WorkingTime(19, 25))));
         FillPlan plan = FillPlanner.plan(Jobs.with(Jobs.UNWAXED, new CatalystChoice.Own(table)));
         assertEquals(new CatalystShare(2.2, Basis.MASS), plan.share());
         assertEquals(19, plan.time().leastMinutes());
-        assertTrue(plan.origin().contains("Harbour white base"));
+        assertTrue(plan.origin().contains("plain white base"));
         for (Batch batch : plan.batches()) {
             assertEquals(
                     0.022 * (batch.gelCoatGrams() + batch.pasteGrams()),

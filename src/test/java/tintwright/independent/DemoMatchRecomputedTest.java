@@ -33,7 +33,7 @@ class DemoMatchRecomputedTest {
                 .get(0);
         double[] mix = path.lab(numbers(best.get("predictedReflectance")));
         double[] hull = path.lab(
-                mean(JSON.readTree(new File("swatches/aldernese", file)).get("readings")));
+                mean(JSON.readTree(new File("swatches/tarrowmere", file)).get("readings")));
         double[] printed = numbers(best.get("predicted").get("lab"));
         for (int axis = 0; axis < 3; axis++) {
             // Straight lines between 10 nm values instead of curves: a few hundredths on a smooth reflectance.

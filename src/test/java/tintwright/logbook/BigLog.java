@@ -49,7 +49,7 @@ final class BigLog {
         "sunny side, chalky", "yellowed under the rail", "hardly faded", "faded and scratched", "polished thin"
     };
     private static final List<Page.Ingredient> SHELF = List.of(
-            new Page.Ingredient("harbour-white", "Harbour white", "base", ""),
+            new Page.Ingredient("plain-white", "plain white", "base", ""),
             new Page.Ingredient("soot-black", "soot black", "tint", "carbon-black"),
             new Page.Ingredient("straw-yellow", "straw yellow", "tint", "yellow-iron-oxide"),
             new Page.Ingredient("ink-blue", "ink blue", "tint", "phthalo-blue"));
@@ -163,7 +163,7 @@ final class BigLog {
 
     private Parts parts() {
         Map<String, Double> grams = new LinkedHashMap<>();
-        grams.put("harbour-white", random.nextInt(200, 900) / 10.0);
+        grams.put("plain-white", random.nextInt(200, 900) / 10.0);
         grams.put("soot-black", random.nextInt(1, 120) / 100.0);
         grams.put(random.nextBoolean() ? "straw-yellow" : "ink-blue", random.nextInt(1, 90) / 100.0);
         return Parts.of(grams);

@@ -52,7 +52,7 @@ class BoatZipTest {
 
     @Test
     void aBoatGoesToAnotherShopWithEveryWordAndItsPhotos() throws Exception {
-        Path photo = tmp.resolve("ours/photos/aldernese-bow.jpg");
+        Path photo = tmp.resolve("ours/photos/tarrowmere-bow.jpg");
         Files.createDirectories(photo.getParent());
         Files.write(photo, new byte[] {1, 2, 3});
         UUID note = ours.write(Optional.of(boat), new Page.Remark(Optional.empty(), "first"))
@@ -62,14 +62,14 @@ class BoatZipTest {
         byte[] zip = BoatZip.of(ours, boat, Folders.NOON.instant());
 
         BoatZip.Imported imported = BoatZip.into(theirs, zip);
-        assertEquals(List.of("Aldernese"), imported.boats());
+        assertEquals(List.of("Tarrowmere"), imported.boats());
         assertEquals(Samples.every().size() + 2, imported.added());
         assertEquals(List.of(), imported.left());
         assertEquals(Optional.empty(), imported.waiting());
         assertEquals(ours.of(boat).toString(), theirs.of(boat).toString());
         assertEquals(2, theirs.history(note).size());
         assertEquals(1, theirs.boats().size());
-        assertArrayEquals(new byte[] {1, 2, 3}, Files.readAllBytes(tmp.resolve("theirs/photos/aldernese-bow.jpg")));
+        assertArrayEquals(new byte[] {1, 2, 3}, Files.readAllBytes(tmp.resolve("theirs/photos/tarrowmere-bow.jpg")));
 
         BoatZip.Imported again = BoatZip.into(theirs, zip);
         assertEquals(0, again.added());

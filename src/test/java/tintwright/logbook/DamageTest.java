@@ -28,7 +28,7 @@ class DamageTest {
     @BeforeEach
     void writeALog() throws IOException {
         try (LogStore store = Folders.open(tmp.resolve("log"), Folders.bench(tmp, "anna"))) {
-            UUID boat = store.append("boat", null, Folders.note("Aldernese"))
+            UUID boat = store.append("boat", null, Folders.note("Tarrowmere"))
                     .entry()
                     .id();
             for (int i = 1; i < ENTRIES; i++) {

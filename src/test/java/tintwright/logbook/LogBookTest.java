@@ -52,9 +52,9 @@ class LogBookTest {
     void aCorrectionChangesWhatIsReadAndKeepsTheNameAndTheHistory() {
         try (LogBook book = open()) {
             UUID boat = book.begin(Samples.boat()).entry().id();
-            book.correct(boat, new Page.Boat("Aldernese II", "", Optional.empty(), "", List.of()));
-            assertEquals(boat, book.boatsNamed("ALDERNESE ii").get(0).id());
-            assertEquals(List.of(), book.boatsNamed("Aldernese"));
+            book.correct(boat, new Page.Boat("Tarrowmere II", "", Optional.empty(), "", List.of()));
+            assertEquals(boat, book.boatsNamed("TARROWMERE ii").get(0).id());
+            assertEquals(List.of(), book.boatsNamed("Tarrowmere"));
             assertEquals(2, book.history(boat).size());
             book.withdraw(boat, "sold");
             assertEquals(List.of(), book.boats());
@@ -66,15 +66,15 @@ class LogBookTest {
     @Test
     void findsAsOneTypesWhateverTheAccentsAndTheOrder() {
         try (LogBook book = open()) {
-            UUID aldernese = book.begin(Samples.boat()).entry().id();
-            book.write(Optional.of(aldernese), Samples.cup(60));
-            UUID other = book.begin(new Page.Boat("M\u00f8lle \u00c9lan", "dinghy", Optional.of(2001), "", List.of()))
+            UUID tarrowmere = book.begin(Samples.boat()).entry().id();
+            book.write(Optional.of(tarrowmere), Samples.cup(60));
+            UUID other = book.begin(new Page.Boat("Gr\u00f8lle \u00c9trin", "dinghy", Optional.of(2001), "", List.of()))
                     .entry()
                     .id();
-            book.write(Optional.of(other), new Page.Remark(Optional.empty(), "seen beside the Aldernese"));
-            assertEquals(List.of(aldernese, other), ids(book.search("alder", 9)));
-            assertEquals(List.of(other), ids(book.search("elan  MOLLE", 9)));
-            assertEquals(List.of(aldernese), ids(book.search("soot rod", 9)));
+            book.write(Optional.of(other), new Page.Remark(Optional.empty(), "seen beside the Tarrowmere"));
+            assertEquals(List.of(tarrowmere, other), ids(book.search("tarrow", 9)));
+            assertEquals(List.of(other), ids(book.search("etrin  GROLLE", 9)));
+            assertEquals(List.of(tarrowmere), ids(book.search("soot rod", 9)));
             assertEquals(List.of(), ids(book.search("soot dinghy", 9)));
             assertEquals(List.of(), ids(book.search("specular", 9)));
             assertEquals(2, book.search("", 9).size());
@@ -122,9 +122,9 @@ class LogBookTest {
         try (LogBook one = open();
                 LogBook two = open()) {
             one.begin(Samples.boat());
-            assertEquals(List.of(), two.search("alder", 9));
+            assertEquals(List.of(), two.search("tarrow", 9));
             two.refresh();
-            assertEquals(1, two.search("alder", 9).size());
+            assertEquals(1, two.search("tarrow", 9).size());
         }
     }
 
@@ -135,7 +135,7 @@ class LogBookTest {
         try (LogBook book =
                 LogBook.open(fixture, Folders.bench(tmp, "reader"), Folders.NOON, new SplittableRandom(1))) {
             assertEquals(List.of(), book.troubles());
-            UUID boat = book.boatsNamed("Aldernese").get(0).id();
+            UUID boat = book.boatsNamed("Tarrowmere").get(0).id();
             List<Noted<Page>> pages = book.of(boat);
             assertEquals(
                     Samples.every().toString(),
@@ -165,7 +165,7 @@ class LogBookTest {
         Files.writeString(tmp.resolve("log/example-0001.jsonl"), example.group(1));
         try (LogBook book = open()) {
             assertEquals(List.of(), book.troubles());
-            UUID boat = book.boatsNamed("Aldernese").get(0).id();
+            UUID boat = book.boatsNamed("Tarrowmere").get(0).id();
             List<Noted<Page.Verdict>> verdicts = book.of(boat, Page.Verdict.class);
             assertEquals(Page.Outcome.INVISIBLE, verdicts.get(0).page().outcome());
             assertEquals(1, verdicts.size());

@@ -59,10 +59,10 @@ class LogCsvTest {
             assertEquals("'=HYPERLINK(\"x\")", cup.get("boat"));
             assertEquals("port bow", cup.get("place"));
             assertEquals("'@cup", cup.get("name"));
-            assertEquals("Harbour white 40 g; soot black 0.21 g", cup.get("parts"));
+            assertEquals("plain white 40 g; soot black 0.21 g", cup.get("parts"));
             assertEquals("40.21", cup.get("grams"));
             assertEquals(
-                    "Harbour white 40 g; soot black 0.31 g (as 1:10 letdown); soot black -0.1 g", cup.get("weighings"));
+                    "plain white 40 g; soot black 0.31 g (as 1:10 letdown); soot black -0.1 g", cup.get("weighings"));
             assertEquals("-3.00", cup.get("a*"));
         }
     }

@@ -35,7 +35,7 @@ class LogStoreTest {
         ThisBench bench = Folders.bench(tmp, "anna");
         String before;
         try (LogStore store = Folders.open(log(), bench)) {
-            UUID boat = store.append("boat", null, Folders.note("Aldernese, \u00fcber \u6d77"))
+            UUID boat = store.append("boat", null, Folders.note("Tarrowmere, \u00fcber \u6d77"))
                     .entry()
                     .id();
             store.append("note", boat, Folders.note("a touch warm"));

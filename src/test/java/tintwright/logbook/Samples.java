@@ -31,11 +31,11 @@ final class Samples {
 
     static Page.Boat boat() {
         return new Page.Boat(
-                "Aldernese",
+                "Tarrowmere",
                 "open boat, 7 m",
                 Optional.of(1987),
                 "r\u00f8d bundmaling\nsecond owner",
-                List.of("aldernese-bow.jpg"));
+                List.of("tarrowmere-bow.jpg"));
     }
 
     static Page.Place place() {
@@ -107,7 +107,7 @@ final class Samples {
 
     static List<Page.Ingredient> shelf() {
         return List.of(
-                new Page.Ingredient("white", "Harbour white", "base", ""),
+                new Page.Ingredient("white", "plain white", "base", ""),
                 new Page.Ingredient("soot", "soot black", "tint", "carbon-black"));
     }
 

@@ -28,8 +28,7 @@ class CupSheetsTest {
 
     private static CupSheets.Told told(int tints) {
         Map<String, Double> grams = new LinkedHashMap<>(Map.of("white", 58.0));
-        List<Page.Ingredient> shelf =
-                new ArrayList<>(List.of(new Page.Ingredient("white", "Harbour white", "base", "")));
+        List<Page.Ingredient> shelf = new ArrayList<>(List.of(new Page.Ingredient("white", "plain white", "base", "")));
         List<Page.Weighing> weighings = new ArrayList<>(List.of(new Page.Weighing("white", 58, "")));
         for (int i = 0; i < tints; i++) {
             grams.put("tint" + i, 0.5);
@@ -46,7 +45,7 @@ class CupSheetsTest {
                 List.of(new ColourReading(
                         COLOUR, Covariance.same(0.3), Geometry.SPECULAR_EXCLUDED, FilmState.CURED, Optional.empty())),
                 "a touch warm");
-        return new CupSheets.Told("Aldernese", "port bow", cup, Optional.of(COLOUR), List.of("invisible"), "b4fcf7dd");
+        return new CupSheets.Told("Tarrowmere", "port bow", cup, Optional.of(COLOUR), List.of("invisible"), "b4fcf7dd");
     }
 
     private static String text(byte[] pdf, int pages) throws IOException {
@@ -60,12 +59,12 @@ class CupSheetsTest {
     void theLabelFitsAndSaysWhatIsInTheCup() throws IOException {
         String label = text(PdfSheet.of(CupSheets.label(told(3)), CupSheets.LABEL), 1);
         for (String words : List.of(
-                "Aldernese, port bow",
+                "Tarrowmere, port bow",
                 "bow 2",
                 "2026-05-03",
                 "59.50",
                 "b4fcf7dd",
-                "Harbour white 97.48",
+                "plain white 97.48",
                 "tint paste number 2 0.840",
                 "L* 61.2 a* -9.6 b* 2.5",
                 "greyish green",
@@ -79,7 +78,7 @@ class CupSheetsTest {
         String card = text(PdfSheet.of(CupSheets.card(told(3)), CupSheets.CARD), 1);
         for (String words : List.of(
                 "tint paste number 1 (as 1:10 letdown) 0.50",
-                "Harbour white 97.48 58.00",
+                "plain white 97.48 58.00",
                 "invisible",
                 "a touch warm",
                 "Take care",

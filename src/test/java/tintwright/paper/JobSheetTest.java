@@ -61,7 +61,7 @@ class JobSheetTest {
                 with(new CatalystChoice.Typed(new CatalystShare(3, Basis.MASS))),
                 with(new CatalystChoice.Typed(new CatalystShare(1.2, Basis.VOLUME))),
                 with(new CatalystChoice.Own(new CatalystTable(
-                        "Harbour white base",
+                        "plain white base",
                         List.of(new CatalystTable.Row(
                                 20, new CatalystShare(2.4, Basis.MASS), new WorkingTime(15, 22)))))));
     }
@@ -175,7 +175,7 @@ class JobSheetTest {
         String white = UnitSystem.METRIC.mass(116.4 / 120 * sum);
         assertTrue(
                 passages(sheet(order, UnitSystem.METRIC)).stream()
-                        .anyMatch(passage -> passage.startsWith("Harbour white: " + white)),
+                        .anyMatch(passage -> passage.startsWith("plain white: " + white)),
                 white);
     }
 

@@ -19,14 +19,14 @@ import org.junit.jupiter.api.Test;
 class SheetTest {
     private static final Sheet SMALL = new Sheet(
             "Cup label",
-            "Aldernese, port bow",
+            "Tarrowmere, port bow",
             List.of(
                     new Block.Facts(
-                            List.of(new Block.Fact("Base", "Harbour white base"), new Block.Fact("Mass", "96.0 g"))),
+                            List.of(new Block.Fact("Base", "plain white base"), new Block.Fact("Mass", "96.0 g"))),
                     new Block.Heading("Recipe"),
                     new Block.Table(
                             List.of(new Block.Column("What", 3, false), new Block.Column("g", 1, true)),
-                            List.of(List.of("Harbour white base", "95.2"), List.of("black <tint> & \"co\"", "0.8"))),
+                            List.of(List.of("plain white base", "95.2"), List.of("black <tint> & \"co\"", "0.8"))),
                     new Block.Ticks(List.of("Stir for two minutes")),
                     new Block.Notice("Careful", List.of("Gloves and glasses.")),
                     new Block.Patch(220, 214, 190, "only a hint of the colour"),
@@ -45,8 +45,8 @@ class SheetTest {
         String html = HtmlSheet.of(SMALL);
         for (String words : List.of(
                 "Cup label",
-                "Aldernese, port bow",
-                "Harbour white base",
+                "Tarrowmere, port bow",
+                "plain white base",
                 "95.2",
                 "Recipe",
                 "Stir for two minutes",

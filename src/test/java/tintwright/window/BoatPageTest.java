@@ -44,11 +44,11 @@ class BoatPageTest {
         Stagehand.onScreen(() -> {
             Desk desk = own();
             Scene scene = scene(desk);
-            field(scene, "boat-name").setText("Tarnwick");
+            field(scene, "boat-name").setText("Dunnelquay");
             field(scene, "boat-type").setText("open boat");
             field(scene, "boat-year").setText("1999");
             field(scene, "boat-year").fireEvent(new ActionEvent());
-            assertEquals("Tarnwick", desk.job().now().boat());
+            assertEquals("Dunnelquay", desk.job().now().boat());
             for (String id : new String[] {"boat-name", "boat-type", "boat-year"}) {
                 assertEquals("", field(scene, id).getText(), id);
             }
@@ -66,14 +66,14 @@ class BoatPageTest {
                     .findFirst()
                     .orElseThrow();
             double before = button.localToScene(0, 0).getY();
-            field(scene, "boat-name").setText("Tarnwick");
+            field(scene, "boat-name").setText("Dunnelquay");
             field(scene, "boat-year").setText("nineteen");
             ((Button) button).fire();
             laidOut(scene);
             Label wrong = (Label) scene.getRoot().lookup("#boat-wrong");
             assertTrue(wrong.isVisible() && wrong.getText().contains("nineteen"), wrong.getText());
             assertEquals(before, button.localToScene(0, 0).getY(), 0.5, "the button moved away from the hand");
-            assertEquals("Tarnwick", field(scene, "boat-name").getText(), "what was typed is still there");
+            assertEquals("Dunnelquay", field(scene, "boat-name").getText(), "what was typed is still there");
             field(scene, "boat-year").setText("1999");
             assertFalse(wrong.isVisible(), wrong.getText());
             return null;

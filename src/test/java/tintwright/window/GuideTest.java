@@ -80,7 +80,7 @@ class GuideTest {
     @Test
     void tintsThatDoNotReachTheHullAreSaidBeforeAnythingIsWeighed() {
         Desk desk = new Desk(Desk.own(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn);
-        desk.job().change(job -> job.withPlaces("Tarnwick", List.of(), -1));
+        desk.job().change(job -> job.withPlaces("Dunnelquay", List.of(), -1));
         newPlace(desk, "transom");
         read(desk, "80.2");
         read(desk, "79.9");
@@ -100,7 +100,7 @@ class GuideTest {
     @Test
     void aMatchThatIsFarFromSureAsksForAChipFirst() {
         Desk desk = new Desk(Desk.own(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn);
-        desk.job().change(job -> job.withPlaces("Tarnwick", List.of(), -1));
+        desk.job().change(job -> job.withPlaces("Dunnelquay", List.of(), -1));
         assertTrue(desk.hull().newPlace("transom", "70", "0", "0", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED));
         desk.shell().stepProperty().set(Step.HULL);
         desk.shell().doNow();
@@ -158,11 +158,11 @@ class GuideTest {
     @Test
     void theHeaderNamesTheCupWhicheverPlaceIsLookedAt() {
         Desk desk = Desks.demo(clock);
-        assertEquals("Aldernese, port bow", desk.shell().jobProperty().get());
+        assertEquals("Tarrowmere, port bow", desk.shell().jobProperty().get());
         desk.cup().begin();
         desk.plan().place(1);
         String title = desk.shell().jobProperty().get();
-        assertTrue(title.startsWith("Aldernese, cup port bow"), title);
+        assertTrue(title.startsWith("Tarrowmere, cup port bow"), title);
     }
 
     @Test

@@ -147,7 +147,7 @@ class LogModelTest {
                 log.againProperty().get().title().contains("60 g"),
                 log.againProperty().get().title());
         assertTrue(
-                log.againProperty().get().lines().stream().anyMatch(line -> line.contains("Harbour white")),
+                log.againProperty().get().lines().stream().anyMatch(line -> line.contains("plain white")),
                 log.againProperty().get().lines().toString());
     }
 }

@@ -22,12 +22,12 @@ class RecentModelTest {
     Path home;
 
     private Desk desk;
-    private String aldernese;
+    private String tarrowmere;
 
     @BeforeEach
     void open() {
         desk = opened();
-        aldernese = desk.job().now().boat();
+        tarrowmere = desk.job().now().boat();
     }
 
     private Desk opened() {
@@ -55,8 +55,8 @@ class RecentModelTest {
         desk.cup().accept();
         Job left = desk.job().now();
         assertTrue(left.cup().orElseThrow().state().mass() > 0);
-        goTo("Tarnwick");
-        assertEquals(List.of(aldernese), names(desk));
+        goTo("Dunnelquay");
+        assertEquals(List.of(tarrowmere), names(desk));
         assertTrue(desk.recent()
                 .shownProperty()
                 .get()
@@ -66,26 +66,26 @@ class RecentModelTest {
 
         desk.shell().lastBoat();
         assertEquals(left, desk.job().now(), "as it was left");
-        assertEquals(List.of("Tarnwick"), names(desk));
-        assertTrue(desk.recent().open("Tarnwick"));
-        assertEquals("Tarnwick", desk.job().now().boat());
+        assertEquals(List.of("Dunnelquay"), names(desk));
+        assertTrue(desk.recent().open("Dunnelquay"));
+        assertEquals("Dunnelquay", desk.job().now().boat());
         assertTrue(desk.job().now().cup().isEmpty());
     }
 
     @Test
     void theListOutlivesTheWindow() {
         Job left = desk.job().now();
-        goTo("Tarnwick");
+        goTo("Dunnelquay");
         Desk again = opened();
-        assertEquals("Tarnwick", again.job().now().boat());
-        assertEquals(List.of(aldernese), names(again));
+        assertEquals("Dunnelquay", again.job().now().boat());
+        assertEquals(List.of(tarrowmere), names(again));
         again.shell().lastBoat();
         assertEquals(left.places(), again.job().now().places());
     }
 
     @Test
     void shelfAndScaleStayAsTheyAreNow() {
-        goTo("Tarnwick");
+        goTo("Dunnelquay");
         desk.plan().scaleStep(0.1);
         desk.job().change(now -> now.with(Desk.own().shelf()));
         desk.shell().lastBoat();
@@ -98,7 +98,7 @@ class RecentModelTest {
         desk.cup().begin();
         desk.cup().accept();
         Job first = desk.job().now();
-        goTo("Tarnwick");
+        goTo("Dunnelquay");
         desk.cup().begin();
         desk.cup().accept();
         Cup own = desk.job().now().cup().orElseThrow();
@@ -111,7 +111,7 @@ class RecentModelTest {
                         own.base(),
                         own.entries()))));
         Job second = desk.job().now();
-        desk.recent().open(aldernese);
+        desk.recent().open(tarrowmere);
         desk.shell().undo();
         assertEquals(second, desk.job().now());
         desk.shell().redo();
@@ -125,7 +125,7 @@ class RecentModelTest {
         }
         assertEquals(RecentBoats.MOST, names(desk).size());
         assertEquals("Boat " + RecentBoats.MOST, names(desk).get(0));
-        assertFalse(desk.recent().open(aldernese), "only the log knows it now");
+        assertFalse(desk.recent().open(tarrowmere), "only the log knows it now");
         assertEquals("Boat " + (RecentBoats.MOST + 1), desk.job().now().boat());
         assertTrue(desk.recent().open("Boat 3"));
         assertEquals("Boat 3", desk.job().now().boat());
@@ -133,7 +133,7 @@ class RecentModelTest {
 
     @Test
     void aListThatCannotBeReadIsSaidAndNothingStops() throws Exception {
-        goTo("Tarnwick");
+        goTo("Dunnelquay");
         Path list = home.resolve("demo-bench").resolve("boats").resolve("boats.properties");
         Files.writeString(list, "boats=many");
         Desk again = opened();

@@ -108,18 +108,18 @@ class ShelfModelTest {
         assertTrue(advice.words().contains("rust orange"), advice.words());
         ChipLine line =
                 ChipLine.read(advice.line() + "78.1 22.4 31.0", desk.job().now().shelf());
-        assertTrue(line.grams().get("rust-orange") > 0 && line.grams().get("harbour-white") > 15, advice.line());
+        assertTrue(line.grams().get("rust-orange") > 0 && line.grams().get("plain-white") > 15, advice.line());
         assertEquals(22.4, line.a());
     }
 
     @Test
     void aChipOfTwoTintsIsReadToo() {
         ChipLine line = ChipLine.read(
-                "0.2 soot black, 0,1 g Straw Yellow in 19.7 g Harbour white: 61.2 \u22120.4 3.1",
+                "0.2 soot black, 0,1 g Straw Yellow in 19.7 g plain white: 61.2 \u22120.4 3.1",
                 desk.job().now().shelf());
         assertEquals(0.2, line.grams().get("soot-black"));
         assertEquals(0.1, line.grams().get("straw-yellow"));
-        assertEquals(19.7, line.grams().get("harbour-white"));
+        assertEquals(19.7, line.grams().get("plain-white"));
         assertEquals(-0.4, line.a());
     }
 
@@ -129,12 +129,12 @@ class ShelfModelTest {
             "white: 93.5 -0.8 2.1",
             "in 20: 93.5 -0.8 2.1",
             "20 g white: 93.5 -0.8 2.1",
-            "Harbour white: 93,5 -0,8 2,1",
-            "20 in Harbour white: 93.5 -0.8 2.1",
+            "plain white: 93,5 -0,8 2,1",
+            "20 in plain white: 93.5 -0.8 2.1",
             ": 93.5 -0.8 2.1"
         }) {
             ChipLine read = ChipLine.read(line, desk.job().now().shelf());
-            assertEquals(java.util.Set.of("harbour-white"), read.grams().keySet(), line);
+            assertEquals(java.util.Set.of("plain-white"), read.grams().keySet(), line);
             assertEquals(93.5, read.lightness(), line);
         }
         assertTrue(
@@ -194,7 +194,7 @@ class ShelfModelTest {
         desk.job()
                 .change(before -> before.using("ink-blue", false)
                         .mixing(java.util.Optional.of(
-                                tintwright.cup.Cup.empty("bow", before.places().get(0), 100, 0.01, "harbour-white"))));
+                                tintwright.cup.Cup.empty("bow", before.places().get(0), 100, 0.01, "plain-white"))));
         assertTrue(shelf.startOwn("My white"));
         assertTrue(desk.job().now().cup().isEmpty());
         assertTrue(desk.job().now().off().isEmpty());

@@ -14,7 +14,7 @@ class CardFinderTest {
     void findsTheChartToAQuarterOfAPatch(String photo) throws Exception {
         PhotoFile file = PhotoFile.open(RealPhotos.file(photo));
         Preview preview = file.preview(CardFinder.PREVIEW_SIDE, Progress.NONE);
-        Optional<CardFinder.Found> found = CardFinder.find(preview, RealPhotos.chart("after"));
+        Optional<CardFinder.Found> found = CardFinder.find(preview, RealPhotos.chart("a"));
         assertTrue(found.isPresent(), "not found");
         List<PixelPoint> given = RealPhotos.centres(photo);
         PlacedCard placed = found.get().placed();

@@ -26,14 +26,14 @@ class RealPhotoStudy {
                 + "among references | in range | correction |");
         lines.add("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         for (String photo : List.of("camera-a.jpg", "camera-b-linear.jpg", "camera-c-small.png")) {
-            for (String printing : List.of("after", "before")) {
+            for (String printing : List.of("a", "b")) {
                 for (int first : new int[] {3, 0, 1, 2}) {
                     HeldOut out = new HeldOut(photo, printing, first);
                     lines.add(String.format(
                             Locale.ROOT,
-                            "| %s | %s 2014 | %d | %s | %s | %s | %s | %.2f | %d | %s |",
+                            "| %s | printing %s | %d | %s | %s | %s | %s | %.2f | %d | %s |",
                             photo,
-                            printing,
+                            printing.toUpperCase(Locale.ROOT),
                             first + 1,
                             pair(out.errors()),
                             pair(out.plainSrgb),

@@ -13,10 +13,10 @@ class RealPhotoTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource({"camera-a.jpg, 2.5", "camera-b-linear.jpg, 2.5", "camera-c-small.png, 3.5"})
     void predictsWhatWasKeptOutBetterThanAnyRival(String photo, double atMost) throws Exception {
-        HeldOut after = new HeldOut(photo, "after", 3);
-        HeldOut before = new HeldOut(photo, "before", 3);
+        HeldOut one = new HeldOut(photo, "a", 3);
+        HeldOut other = new HeldOut(photo, "b", 3);
         // Nobody says which printing stood before the camera: the references, not the kept-out patches, decide.
-        HeldOut out = before.readings.leaveOneOut() < after.readings.leaveOneOut() ? before : after;
+        HeldOut out = other.readings.leaveOneOut() < one.readings.leaveOneOut() ? other : one;
         double mean = HeldOut.mean(out.errors());
         assertTrue(mean <= atMost, () -> "mean CIEDE2000 " + mean);
         assertTrue(mean < HeldOut.mean(out.plainSrgb), "plain sRGB is better");

@@ -46,10 +46,10 @@ final class RealPhotos {
         }
     }
 
-    /** Published averages of the chart's colours; {@code printing} is "before" or "after" 2014. */
+    /** Published averages of the chart's colours; {@code printing} is "a" or "b". */
     static ReferenceCard chart(String printing) {
         List<CardPatch> patches = new ArrayList<>();
-        for (String[] row : Reference.rows("charts/chart24-lab-d50-" + printing + "-2014.csv")) {
+        for (String[] row : Reference.rows("charts/chart24-lab-d50-printing-" + printing + ".csv")) {
             patches.add(CardPatch.of(
                     row[3],
                     new Lab(
