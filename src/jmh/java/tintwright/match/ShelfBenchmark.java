@@ -115,7 +115,7 @@ public class ShelfBenchmark {
         MixFit.Additions limited = pool.additions();
         // The rival knows no loading limit, so neither may this fit.
         MixFit.Additions free =
-                new MixFit.Additions(limited.k(), limited.s(), limited.stockK(), limited.stockS(), new double[12]);
+                new MixFit.Additions(limited.k(), limited.s(), limited.stockK(), limited.stockS(), Loading.NONE);
         fit = new MixFit(
                 free,
                 aim,

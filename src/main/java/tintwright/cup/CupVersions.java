@@ -9,6 +9,7 @@ import tintwright.colour.Ciede2000Batch;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
 import tintwright.colour.LabBatch;
+import tintwright.match.Loading;
 import tintwright.match.Metric;
 import tintwright.match.MixFit;
 import tintwright.optics.KubelkaMunk;
@@ -236,7 +237,7 @@ final class CupVersions {
                 baseS[w] += kept * stockS[v][w];
             }
             fits[v] = new MixFit(
-                    new MixFit.Additions(k, s, baseK, baseS, new double[tints.length]),
+                    new MixFit.Additions(k, s, baseK, baseS, Loading.NONE),
                     hull[v],
                     metric,
                     reflectance,

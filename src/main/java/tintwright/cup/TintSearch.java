@@ -9,6 +9,7 @@ import tintwright.colour.Grid;
 import tintwright.colour.Lab;
 import tintwright.colour.LabBatch;
 import tintwright.colour.SmoothReflectance;
+import tintwright.match.Loading;
 import tintwright.match.Metric;
 import tintwright.match.MixFit;
 import tintwright.shelf.PigmentFamily;
@@ -83,15 +84,10 @@ final class TintSearch {
         double[] shares = sight.state().parts().map(sight.knowledge()::shares).orElseGet(() -> new double[k.length]);
         int base = sight.knowledge().ids().indexOf(sight.cup().base());
         double mass = sight.state().mass();
-        double loaded = 0;
+        double[] loaded = new double[k.length];
         for (int part = 0; part < k.length; part++) {
             double grams = shares[part] * mass + (part == base ? white : 0);
-            loaded += sight.knowledge()
-                            .shelf()
-                            .tint(sight.knowledge().ids().get(part))
-                            .isPresent()
-                    ? grams
-                    : 0;
+            loaded[part] = grams;
             for (int w = 0; w < N; w++) {
                 stockK[w] += grams * k[part][w];
                 stockS[w] += grams * s[part][w];
@@ -111,20 +107,20 @@ final class TintSearch {
         return sight.versions().chanceDarker() <= SafeShare.TOO_DARK * 1.1;
     }
 
-    private MixFit fit(double[] stockK, double[] stockS, double mass, double loaded) {
+    private MixFit fit(double[] stockK, double[] stockS, double mass, double[] loaded) {
         double[][] rowsK = new double[tints.size()][];
         double[][] rowsS = new double[tints.size()][];
-        double[] weight = new double[tints.size()];
+        double[] most = new double[tints.size()];
+        double[] inStock = new double[tints.size()];
         for (int i = 0; i < rowsK.length; i++) {
             int part = sight.knowledge().ids().indexOf(tints.get(i).id());
             rowsK[i] = k[part];
             rowsS[i] = s[part];
-            double limit = tints.get(i).loadingLimit();
-            double room = (limit * mass - loaded) / (1 - limit);
-            weight[i] = 1 / Math.max(room, 1e-6);
+            most[i] = tints.get(i).loadingLimit();
+            inStock[i] = loaded[part];
         }
         return new MixFit(
-                new MixFit.Additions(rowsK, rowsS, stockK, stockS, weight),
+                new MixFit.Additions(rowsK, rowsS, stockK, stockS, Loading.ofParts(mass, most, inStock)),
                 aim,
                 metric,
                 reflectance,

@@ -11,6 +11,7 @@ import tintwright.colour.Lab;
 import tintwright.colour.LabBatch;
 import tintwright.colour.SmoothReflectance;
 import tintwright.colour.Viewing;
+import tintwright.match.Loading;
 import tintwright.match.Metric;
 import tintwright.match.MixFit;
 import tintwright.reading.ColourReading;
@@ -119,18 +120,19 @@ public final class UnknownCup {
         double[][] s = knowledge.scattering();
         double[][] rowsK = new double[tints.size()][];
         double[][] rowsS = new double[tints.size()][];
-        double[] weight = new double[tints.size()];
+        double[] most = new double[tints.size()];
         for (int i = 0; i < rowsK.length; i++) {
             int part = knowledge.ids().indexOf(tints.get(i).id());
             rowsK[i] = k[part];
             rowsS[i] = s[part];
             // A cup mixed by eye may be far beyond any loading limit; half of the mass is the most there can be.
-            weight[i] = 1;
+            most[i] = 0.5;
         }
         int white = knowledge.ids().indexOf(base);
         Lab lab = new Lab(seen[0], seen[1], seen[2], viewing);
         return new MixFit(
-                new MixFit.Additions(rowsK, rowsS, k[white], s[white], weight),
+                new MixFit.Additions(
+                        rowsK, rowsS, k[white], s[white], Loading.ofParts(1, most, new double[most.length])),
                 seen,
                 Metric.around(lab),
                 SmoothReflectance.of(lab).resampled(Grid.INSIDE).toArray(),

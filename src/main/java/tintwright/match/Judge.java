@@ -31,8 +31,10 @@ final class Judge {
     private final List<Viewing> lights;
     private final List<Lab> targets;
     private final Spectrum targetSpectrum;
+    private final Pool pool;
 
-    Judge(Knowledge knowledge, Wish wish, Odds odds, Spectrum targetSpectrum) {
+    Judge(Knowledge knowledge, Wish wish, Odds odds, Spectrum targetSpectrum, Pool pool) {
+        this.pool = pool;
         this.knowledge = knowledge;
         this.wish = wish;
         this.odds = odds;
@@ -99,8 +101,8 @@ final class Judge {
     }
 
     /**
-     * What the scale can show: each tint rounded up or down, whichever together come nearest to the target; the base,
-     * which is the first part, takes what they leave of the batch.
+     * What the scale can show: each tint rounded up or down, whichever together come nearest to the target and keep
+     * to every limit; the base, which is the first part, takes what they leave of the batch.
      */
     private Parts rounded(Parts exact) {
         List<String> ids = new ArrayList<>(exact.grams().keySet());
@@ -114,12 +116,18 @@ final class Judge {
             for (int i = 1; i < ids.size(); i++) {
                 double steps = exact.grams(ids.get(i)) / wish.scaleStep();
                 boolean up = (choice >> (i - 1) & 1) == 1;
-                double shown = i > MOST_ROUNDED ? Math.round(steps) : up ? Math.ceil(steps) : Math.floor(steps);
+                double shown = i > MOST_ROUNDED ? Math.floor(steps) : up ? Math.ceil(steps) : Math.floor(steps);
                 grams.put(ids.get(i), onScale(shown));
                 baseSteps -= shown;
             }
+            if (baseSteps < 0) {
+                continue;
+            }
             grams.put(ids.get(0), onScale(baseSteps));
             Parts parts = Parts.of(grams);
+            if (best != null && !pool.keeps(parts)) {
+                continue;
+            }
             double distance = Ciede2000.between(colour(parts), wish.target().colour());
             if (distance < least) {
                 least = distance;

@@ -156,8 +156,17 @@ public final class Matcher {
                 chosen[start++] = always;
             }
             grow(found, chosen, start, 0, most + start);
+            if (always >= 0 && found.stream().anyMatch(this::startsFromTheLeftover)) {
+                found.removeIf(c -> !startsFromTheLeftover(c));
+            }
             found.sort(Comparator.comparingDouble(c -> Math.sqrt(c.distance()) + PRICE_OF_A_TINT * c.chosen().length));
             return found;
+        }
+
+        /** Whether at least one step of the scale of the leftover, its first choice, is in it. */
+        private boolean startsFromTheLeftover(Candidate candidate) {
+            Parts parts = pool.parts(candidate.chosen(), candidate.amounts(), wish.grams());
+            return parts.grams(wish.leftover().orElseThrow()) >= wish.scaleStep();
         }
 
         private void grow(List<Candidate> found, int[] chosen, int count, int from, int most) {
@@ -218,7 +227,7 @@ public final class Matcher {
         /** @return the short list, ranked */
         List<Recipe> recipes(List<Candidate> candidates) {
             Odds odds = new Odds(knowledge.ensemble(), wish.target(), wish.grams(), wish.scaleStep());
-            Judge judge = new Judge(knowledge, wish, odds, spectrum);
+            Judge judge = new Judge(knowledge, wish, odds, spectrum, pool);
             List<Recipe> recipes = new ArrayList<>();
             for (Candidate candidate : candidates.subList(0, Math.min(SHORT_LIST, candidates.size()))) {
                 double[] x = candidate.amounts().clone();

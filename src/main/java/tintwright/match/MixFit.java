@@ -26,7 +26,7 @@ public final class MixFit {
     private final double[][] s;
     private final double[] stockK;
     private final double[] stockS;
-    private final double[] limitWeight;
+    private final Loading loading;
     private final double[] floor;
     private final double[] target;
     private final double[][] metric;
@@ -46,7 +46,7 @@ public final class MixFit {
     private final double[][] jacobian = new double[3][SmallQuadratic.MOST];
     private final double[][] h = new double[SmallQuadratic.MOST][SmallQuadratic.MOST];
     private final double[] g = new double[SmallQuadratic.MOST];
-    private final double[] a = new double[SmallQuadratic.MOST];
+    private final double[] high = new double[SmallQuadratic.MOST];
     private final double[] low = new double[SmallQuadratic.MOST];
     private final double[] next = new double[SmallQuadratic.MOST];
     private final double[] step = new double[SmallQuadratic.MOST];
@@ -58,9 +58,9 @@ public final class MixFit {
      * @param s           scattering per gram of each addition, rows of 31
      * @param stockK      absorption of the stock, 31 values: K per gram times its grams
      * @param stockS      scattering of the stock, 31 values
-     * @param limitWeight each addition's grams times its weight, together at most 1
+     * @param loading     how much of them may go in
      */
-    public record Additions(double[][] k, double[][] s, double[] stockK, double[] stockS, double[] limitWeight) {}
+    public record Additions(double[][] k, double[][] s, double[] stockK, double[] stockS, Loading loading) {}
 
     /**
      * @param additions   what can be added
@@ -78,7 +78,7 @@ public final class MixFit {
         this.s = additions.s();
         this.stockK = additions.stockK();
         this.stockS = additions.stockS();
-        this.limitWeight = additions.limitWeight();
+        this.loading = additions.loading();
         this.floor = new double[k.length];
         this.target = target.clone();
         this.metric = metric;
@@ -153,15 +153,17 @@ public final class MixFit {
     /** The same as {@link #fit}, from the amounts that stand in {@code x}. */
     public double fitFrom(int[] chosen, int count, double[] x) {
         for (int i = 0; i < count; i++) {
-            a[i] = limitWeight[chosen[i]];
             low[i] = floor[chosen[i]];
         }
+        loading.keep(chosen, count, x, low);
         double cost = evaluate(chosen, count, x);
         double damping = DAMPING;
         for (int iteration = 0; iteration < MOST_STEPS && cost > ZERO; iteration++) {
             differentiate(chosen, count);
             normalEquations(count, x, damping);
-            quadratic.solve(count, h, g, low, a, 1, next);
+            limit(chosen, count, x);
+            quadratic.solve(count, h, g, low, high, next);
+            loading.keep(chosen, count, next, low);
             for (int i = 0; i < count; i++) {
                 step[i] = next[i] - x[i];
             }
@@ -194,10 +196,18 @@ public final class MixFit {
             }
             h[i][i] *= 1 + 1e-9;
             g[i] = right[chosen[i]];
-            a[i] = limitWeight[chosen[i]];
             low[i] = floor[chosen[i]];
+            x[i] = low[i];
         }
-        quadratic.solve(count, h, g, low, a, 1, x);
+        limit(chosen, count, x);
+        quadratic.solve(count, h, g, low, high, x);
+    }
+
+    /** The most of each beside what stands of the others; in the end they stand where the answer has them. */
+    private void limit(int[] chosen, int count, double[] x) {
+        for (int i = 0; i < count; i++) {
+            high[i] = Math.max(low[i], loading.ceiling(chosen, count, x, i));
+        }
     }
 
     private void normalEquations(int count, double[] x, double damping) {

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import tintwright.colour.Grid;
 import tintwright.shelf.Knowledge;
@@ -19,6 +20,8 @@ final class Pool {
     private static final int N = Grid.INSIDE.count();
     /** 550 nm, where the eye judges lightness. */
     private static final int GREEN_LIGHT = 15;
+    /** A recipe holds some base, however much of a leftover there is. */
+    private static final double MOST_LEFTOVER = 0.999;
 
     private final String baseId;
     private final double[] baseK;
@@ -26,7 +29,11 @@ final class Pool {
     private final List<String> ids = new ArrayList<>();
     private final List<double[]> k = new ArrayList<>();
     private final List<double[]> s = new ArrayList<>();
-    private final List<Double> limitWeight = new ArrayList<>();
+    /** Limit of each part that has one, by its id: tints, and the leftover as far as it goes. */
+    private final Map<String, Double> most = new LinkedHashMap<>();
+    /** What is in one gram of the leftover, by id of a tint. */
+    private final Map<String, Double> inLeftover = new LinkedHashMap<>();
+
     private final Set<String> blacks = new HashSet<>();
     private int leftoverRow = -1;
 
@@ -48,7 +55,7 @@ final class Pool {
                 if (tint.family() == PigmentFamily.CARBON_BLACK) {
                     pool.blacks.add(tint.id());
                 }
-                pool.add(tint.id(), k[place], s[place], (1 - tint.loadingLimit()) / tint.loadingLimit());
+                pool.add(tint.id(), k[place], s[place], tint.loadingLimit());
             }
         }
         if (wish.leftover().isPresent()) {
@@ -63,11 +70,11 @@ final class Pool {
         return pool;
     }
 
-    private void add(String id, double[] absorb, double[] scatter, double weight) {
+    private void add(String id, double[] absorb, double[] scatter, double limit) {
         ids.add(id);
         k.add(absorb);
         s.add(scatter);
-        limitWeight.add(weight);
+        most.put(id, limit);
     }
 
     private void addLeftover(Knowledge knowledge, Leftover leftover, double[][] rowsK, double[][] rowsS, double grams) {
@@ -75,26 +82,30 @@ final class Pool {
         double[] absorb = new double[N];
         double[] scatter = new double[N];
         for (int part = 0; part < shares.length; part++) {
+            String id = knowledge.ids().get(part);
+            Optional<Tint> tint = knowledge.shelf().tint(id);
+            if (tint.isPresent() && shares[part] > 0) {
+                // A tint that is left out of the recipe still has its limit when the leftover brings it.
+                most.putIfAbsent(id, tint.get().loadingLimit());
+                inLeftover.put(id, shares[part]);
+            }
             for (int w = 0; w < N; w++) {
                 absorb[w] += shares[part] * rowsK[part][w];
                 scatter[w] += shares[part] * rowsS[part][w];
             }
         }
-        double share = Math.min(0.999, leftover.parts().total() / grams);
         leftoverRow = ids.size();
-        // One limit must do: how much is left of the leftover binds long before its tints' loading does.
-        limitWeight.replaceAll(weight -> 0.0);
-        add(leftover.id(), absorb, scatter, (1 - share) / share);
+        add(
+                leftover.id(),
+                absorb,
+                scatter,
+                Math.min(MOST_LEFTOVER, leftover.parts().total() / grams));
     }
 
     /** @return this pool and a tint as its family usually is, in the last row */
     Pool withUsual(Knowledge knowledge, PigmentFamily family) {
         double[][] usual = knowledge.usual(family);
-        add(
-                "a tint of " + family.words(),
-                usual[0],
-                usual[1],
-                (1 - Tint.USUAL_LOADING_LIMIT) / Tint.USUAL_LOADING_LIMIT);
+        add("a tint of " + family.words(), usual[0], usual[1], Tint.USUAL_LOADING_LIMIT);
         return this;
     }
 
@@ -108,12 +119,32 @@ final class Pool {
     }
 
     MixFit.Additions additions() {
-        return new MixFit.Additions(
-                k.toArray(double[][]::new),
-                s.toArray(double[][]::new),
-                baseK,
-                baseS,
-                limitWeight.stream().mapToDouble(Double::doubleValue).toArray());
+        return new MixFit.Additions(k.toArray(double[][]::new), s.toArray(double[][]::new), baseK, baseS, loading());
+    }
+
+    /** To one gram of base. */
+    private Loading loading() {
+        List<Loading.Limit> limits = new ArrayList<>();
+        most.forEach((part, share) -> {
+            double[] content = new double[ids.size()];
+            for (int row = 0; row < content.length; row++) {
+                content[row] =
+                        ids.get(row).equals(part) ? 1 : row == leftoverRow ? inLeftover.getOrDefault(part, 0.0) : 0;
+            }
+            limits.add(new Loading.Limit(share, content, 0));
+        });
+        return new Loading(1, limits);
+    }
+
+    /** @return true when this mix keeps to every limit, each as printed; the leftover to what there is of it */
+    boolean keeps(Parts parts) {
+        double total = parts.total();
+        return most.entrySet().stream().allMatch(limit -> {
+            double inside = leftoverRow < 0
+                    ? 0
+                    : inLeftover.getOrDefault(limit.getKey(), 0.0) * parts.grams(ids.get(leftoverRow));
+            return parts.grams(limit.getKey()) + inside <= limit.getValue() * total * (1 + 1e-9);
+        });
     }
 
     /** Amounts per gram of base, made into a batch: base first, then black or the strongest darkener. */

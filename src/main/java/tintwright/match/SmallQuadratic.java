@@ -1,9 +1,10 @@
 package tintwright.match;
 
 /**
- * The exact answer to a small convex problem: least x'Hx/2 - g'x with x at or above its floors and one limit
- * a'x at most b. Tries the free solution first, then every choice of which bounds hold; with at most six unknowns
- * that is quicker than any general solver, and never ends in the wrong corner.
+ * The exact answer to a small convex problem: least x'Hx/2 - g'x with each x between its floor and its ceiling.
+ * Tries the free solution first, then moves the bounds that its answer names, and only when that goes in circles
+ * every choice of which bounds hold; with at most six unknowns that is quicker than any general solver, and never
+ * ends in the wrong corner.
  *
  * <p>Conditions: Karush-Kuhn-Tucker; Nocedal and Wright (2006), Numerical Optimization, 16.5. Allocates nothing
  * in its calls; not for use by two threads at once.
@@ -11,107 +12,121 @@ package tintwright.match;
 final class SmallQuadratic {
     static final int MOST = 6;
     private static final double TINY = 1e-12;
+    /** Rounds in which bounds may move before every choice is tried. */
+    private static final int ROUNDS = 8;
 
-    private final double[][] m = new double[MOST + 1][MOST + 2];
+    private static final int FREE = 0;
+    private static final int ON_FLOOR = 1;
+    private static final int ON_CEILING = 2;
+
+    private final double[][] m = new double[MOST][MOST + 1];
+    private final int[] held = new int[MOST];
     private final int[] free = new int[MOST];
     private final double[] x = new double[MOST];
 
     /**
-     * @param h     symmetric, positive definite, the upper left n by n counts
-     * @param g     right side
-     * @param floor least value of each unknown
-     * @param a     the limit's weights, 0 or more
-     * @param b     the limit; the floors must respect it
-     * @param best  filled with the answer
+     * @param h       symmetric, positive definite, the upper left n by n counts
+     * @param g       right side
+     * @param floor   least value of each unknown
+     * @param ceiling most of each unknown, at or above its floor
+     * @param best    filled with the answer
      */
-    void solve(int n, double[][] h, double[] g, double[] floor, double[] a, double b, double[] best) {
-        if (tryChoice(n, h, g, floor, a, b, 0, false)) {
-            System.arraycopy(x, 0, best, 0, n);
-            return;
-        }
-        double least = Double.POSITIVE_INFINITY;
-        for (int bound = 0; bound < 1 << n; bound++) {
-            for (int limit = 0; limit < 2; limit++) {
-                if (tryChoice(n, h, g, floor, a, b, bound, limit == 1)) {
-                    double cost = cost(n, h, g);
-                    if (cost < least) {
-                        least = cost;
-                        System.arraycopy(x, 0, best, 0, n);
-                    }
-                }
+    void solve(int n, double[][] h, double[] g, double[] floor, double[] ceiling, double[] best) {
+        java.util.Arrays.fill(held, 0, n, FREE);
+        for (int round = 0; round < ROUNDS; round++) {
+            if (!solveFree(n, h, g, floor, ceiling)) {
+                break;
+            }
+            if (!moveBounds(n, h, g, floor, ceiling)) {
+                System.arraycopy(x, 0, best, 0, n);
+                return;
             }
         }
-        if (least == Double.POSITIVE_INFINITY) {
-            System.arraycopy(floor, 0, best, 0, n);
+        everyChoice(n, h, g, floor, ceiling, best);
+    }
+
+    /** Holds what went over a bound and lets go what is pulled off one; true when anything changed. */
+    private boolean moveBounds(int n, double[][] h, double[] g, double[] floor, double[] ceiling) {
+        boolean moved = false;
+        for (int i = 0; i < n; i++) {
+            int now = held[i];
+            if (now == FREE) {
+                now = x[i] < floor[i] - TINY ? ON_FLOOR : x[i] > ceiling[i] + TINY ? ON_CEILING : FREE;
+            } else {
+                double pull = g[i];
+                for (int j = 0; j < n; j++) {
+                    pull -= h[i][j] * x[j];
+                }
+                boolean off = now == ON_FLOOR ? pull > TINY * h[i][i] : pull < -TINY * h[i][i];
+                now = off && ceiling[i] > floor[i] ? FREE : now;
+            }
+            moved |= now != held[i];
+            held[i] = now;
+        }
+        return moved;
+    }
+
+    private void everyChoice(int n, double[][] h, double[] g, double[] floor, double[] ceiling, double[] best) {
+        System.arraycopy(floor, 0, best, 0, n);
+        double least = cost(n, h, g, best);
+        int choices = (int) Math.pow(3, n);
+        for (int choice = 0; choice < choices; choice++) {
+            int rest = choice;
+            for (int i = 0; i < n; i++) {
+                held[i] = rest % 3;
+                rest /= 3;
+            }
+            boolean allowed = solveFree(n, h, g, floor, ceiling);
+            for (int i = 0; i < n && allowed; i++) {
+                allowed = x[i] >= floor[i] - TINY && x[i] <= ceiling[i] + TINY;
+            }
+            if (allowed && cost(n, h, g, x) < least) {
+                least = cost(n, h, g, x);
+                System.arraycopy(x, 0, best, 0, n);
+            }
         }
     }
 
-    private double cost(int n, double[][] h, double[] g) {
+    private static double cost(int n, double[][] h, double[] g, double[] at) {
         double sum = 0;
         for (int i = 0; i < n; i++) {
             double row = 0;
             for (int j = 0; j < n; j++) {
-                row += h[i][j] * x[j];
+                row += h[i][j] * at[j];
             }
-            sum += x[i] * (row / 2 - g[i]);
+            sum += at[i] * (row / 2 - g[i]);
         }
         return sum;
     }
 
-    /** Solves with the chosen unknowns on their floors and the limit held or not; true when that is allowed. */
-    private boolean tryChoice(
-            int n, double[][] h, double[] g, double[] floor, double[] a, double b, int bound, boolean limit) {
+    /** Solves for the unknowns that no bound holds; false when these do not make a solvable problem. */
+    private boolean solveFree(int n, double[][] h, double[] g, double[] floor, double[] ceiling) {
         int count = 0;
-        double rest = b;
         for (int i = 0; i < n; i++) {
-            if ((bound >> i & 1) == 1) {
-                x[i] = floor[i];
-                rest -= a[i] * floor[i];
-            } else {
+            if (held[i] == FREE) {
                 free[count++] = i;
+            } else {
+                x[i] = held[i] == ON_FLOOR ? floor[i] : ceiling[i];
             }
-        }
-        int size = count + (limit ? 1 : 0);
-        if (limit && count == 0) {
-            return false;
         }
         for (int r = 0; r < count; r++) {
             int i = free[r];
             double right = g[i];
             for (int j = 0; j < n; j++) {
-                if ((bound >> j & 1) == 1) {
-                    right -= h[i][j] * floor[j];
-                }
+                right -= held[j] == FREE ? 0 : h[i][j] * x[j];
             }
             for (int c = 0; c < count; c++) {
                 m[r][c] = h[i][free[c]];
             }
-            if (limit) {
-                m[r][count] = a[i];
-            }
-            m[r][size] = right;
+            m[r][count] = right;
         }
-        if (limit) {
-            for (int c = 0; c < count; c++) {
-                m[count][c] = a[free[c]];
-            }
-            m[count][count] = 0;
-            m[count][size] = rest;
-        }
-        if (!eliminate(size)) {
+        if (!eliminate(count)) {
             return false;
         }
-        double used = 0;
         for (int r = 0; r < count; r++) {
-            x[free[r]] = m[r][size];
-            if (x[free[r]] < floor[free[r]] - TINY) {
-                return false;
-            }
+            x[free[r]] = m[r][count];
         }
-        for (int i = 0; i < n; i++) {
-            used += a[i] * x[i];
-        }
-        return limit ? m[count][size] >= -TINY : used <= b * (1 + 1e-9) + TINY;
+        return true;
     }
 
     private boolean eliminate(int size) {

@@ -101,14 +101,16 @@ class MatcherTest {
             for (Recipe recipe : new Matcher(knowledge)
                     .match(Wish.of(target(lightness, 5, 20), 80, 0.05))
                     .recipes()) {
-                double used = 0;
-                for (Map.Entry<String, Double> part : recipe.exact().grams().entrySet()) {
-                    Optional<Tint> tint = knowledge.shelf().tint(part.getKey());
-                    used += tint.isPresent()
-                            ? recipe.exact().share(part.getKey()) / tint.get().loadingLimit()
-                            : 0;
+                for (Parts parts : List.of(recipe.exact(), recipe.weighed())) {
+                    for (String id : parts.grams().keySet()) {
+                        double most = knowledge
+                                .shelf()
+                                .tint(id)
+                                .map(Tint::loadingLimit)
+                                .orElse(1.0);
+                        assertTrue(parts.share(id) <= most * (1 + 1e-9), id + " at L* " + lightness + ": " + parts);
+                    }
                 }
-                assertTrue(used <= 1 + 1e-6, "loading " + used + " at L* " + lightness);
                 recipe.weighed()
                         .grams()
                         .forEach((id, grams) -> assertEquals(Math.round(grams / 0.05) * 0.05, grams, 1e-9, id));
@@ -203,6 +205,51 @@ class MatcherTest {
         Recipe recipe = assertInstanceOf(MatchAnswer.Reached.class, new Matcher(knowledge).match(from))
                 .best();
         assertTrue(recipe.exact().grams("red-cup") > 0 && recipe.exact().grams("red-cup") <= 61.5);
+    }
+
+    @Test
+    void eachTintMayGoToItsOwnLimit() {
+        Knowledge knowledge = knowledge(new HiddenShop(12));
+        Parts both = Parts.of(Map.of("white", 93.0, "red-iron-oxide", 3.5, "brown-oxide", 3.5));
+        Lab wanted = knowledge.colour(both, Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
+        Wish wish = Wish.of(target(wanted.lightness(), wanted.a(), wanted.b()), 100, 0.01)
+                .without(Set.of(
+                        "carbon-black",
+                        "yellow-iron-oxide",
+                        "phthalo-blue",
+                        "phthalo-green",
+                        "organic-yellow",
+                        "organic-red"));
+        Recipe recipe = assertInstanceOf(MatchAnswer.Reached.class, new Matcher(knowledge).match(wish))
+                .best();
+        assertTrue(recipe.deltaE() < 0.3, "two tints at 3.5 of 4 % each reach it: " + recipe.deltaE());
+    }
+
+    @Test
+    void aLeftoverBringsItsTintsUnderTheirLimits() {
+        HiddenShop shop = new HiddenShop(14);
+        Leftover black = new Leftover(
+                "dark",
+                "Dark rest",
+                Parts.of(Map.of("white", 90.0, "carbon-black", 6.0, "red-iron-oxide", 3.0)),
+                List.of(),
+                Optional.empty());
+        Knowledge knowledge = Knowledge.of(knowledge(shop).shelf().withLeftovers(List.of(black)));
+        for (double lightness : new double[] {3, 20, 35, 60, 80}) {
+            Wish from = new Wish(target(lightness, 3, 4), 100, 0.01, Set.of(), Optional.empty(), Optional.of("dark"));
+            for (Recipe recipe : new Matcher(knowledge).match(from).recipes()) {
+                assertTrue(recipe.weighed().grams("dark") > 0, "no leftover in it at L* " + lightness);
+                for (Parts parts : List.of(recipe.exact(), recipe.weighed())) {
+                    double[] shares = knowledge.shares(parts);
+                    for (Tint tint : knowledge.shelf().tints()) {
+                        double share = shares[knowledge.ids().indexOf(tint.id())];
+                        assertTrue(
+                                share <= tint.loadingLimit() * (1 + 1e-9),
+                                tint.id() + " " + share + " at L* " + lightness + ": " + parts);
+                    }
+                }
+            }
+        }
     }
 
     @Test

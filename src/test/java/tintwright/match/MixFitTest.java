@@ -52,7 +52,7 @@ class MixFitTest {
             double[] aim = {wanted.lightness(), wanted.a(), wanted.b()};
             Spectrum start = SmoothReflectance.of(wanted).resampled(Grid.INSIDE);
             MixFit fit = new MixFit(
-                    new MixFit.Additions(k, s, shop.k("white"), shop.s("white"), new double[3]),
+                    new MixFit.Additions(k, s, shop.k("white"), shop.s("white"), Loading.NONE),
                     aim,
                     metric,
                     start.toArray(),
@@ -71,13 +71,18 @@ class MixFitTest {
     }
 
     @Test
-    void keepsToItsOneLimit() {
+    void keepsToTheLimitOfEachPartWhateverElseIsIn() {
         HiddenShop shop = new HiddenShop(1);
         double[][] k = {shop.k("carbon-black"), shop.k("red-iron-oxide")};
         double[][] s = {shop.s("carbon-black"), shop.s("red-iron-oxide")};
         Lab dark = new Lab(20, 10, 5, Viewing.D65_10);
         MixFit fit = new MixFit(
-                new MixFit.Additions(k, s, shop.k("white"), shop.s("white"), new double[] {100, 50}),
+                new MixFit.Additions(
+                        k,
+                        s,
+                        shop.k("white"),
+                        shop.s("white"),
+                        Loading.ofParts(1, new double[] {0.01, 0.02}, new double[2])),
                 new double[] {20, 10, 5},
                 Metric.around(dark),
                 SmoothReflectance.of(dark).resampled(Grid.INSIDE).toArray(),
@@ -85,7 +90,47 @@ class MixFitTest {
                 Geometry.SPECULAR_INCLUDED);
         double[] x = new double[SmallQuadratic.MOST];
         fit.fit(new int[] {0, 1}, 2, x);
-        assertEquals(1, 100 * x[0] + 50 * x[1], 1e-6);
+        double whole = 1 + x[0] + x[1];
+        assertEquals(0.01, x[0] / whole, 1e-9);
+        assertEquals(0.02, x[1] / whole, 1e-9);
+    }
+
+    @Test
+    void theBoundedProblemIsSolvedAsByTryingEveryCorner() {
+        Random random = new Random(23);
+        SmallQuadratic quadratic = new SmallQuadratic();
+        for (int problem = 0; problem < 2000; problem++) {
+            int n = 1 + random.nextInt(4);
+            double[][] h = new double[6][6];
+            double[] g = new double[6];
+            double[] low = new double[6];
+            double[] high = new double[6];
+            for (int i = 0; i < n; i++) {
+                g[i] = 3 * random.nextGaussian();
+                low[i] = random.nextDouble();
+                high[i] = low[i] + random.nextDouble() * random.nextInt(3);
+                for (int row = 0; row < 3; row++) {
+                    double left = random.nextGaussian();
+                    for (int j = 0; j <= i; j++) {
+                        h[i][j] += left * (j == i ? left : random.nextGaussian());
+                        h[j][i] = h[i][j];
+                    }
+                }
+                h[i][i] += 12;
+            }
+            double[] x = new double[6];
+            quadratic.solve(n, h, g, low, high, x);
+            for (int i = 0; i < n; i++) {
+                double pull = g[i];
+                for (int j = 0; j < n; j++) {
+                    pull -= h[i][j] * x[j];
+                }
+                assertTrue(x[i] >= low[i] - 1e-9 && x[i] <= high[i] + 1e-9, "problem " + problem);
+                // Karush-Kuhn-Tucker: no pull inside, pushed against its floor or ceiling.
+                assertTrue(x[i] < high[i] - 1e-9 ? pull < 1e-7 : true, "problem " + problem + " pulls up " + pull);
+                assertTrue(x[i] > low[i] + 1e-9 ? pull > -1e-7 : true, "problem " + problem + " pulls down " + pull);
+            }
+        }
     }
 
     /** Best of several starts; amounts are squares of what it searches, so they stay at 0 or more. */
