@@ -16,8 +16,17 @@ import java.util.TreeSet;
 /** The rooms of the house and which may look into which: the picture in DEVELOPERS.md, held by a test. */
 @AnalyzeClasses(packages = "tintwright", importOptions = DoNotIncludeTests.class)
 class ArchitectureTest {
-    private static final Set<String> RECORDS =
-            Set.of("colour", "optics", "units", "reading", "reading.photo", "shelf", "match", "cup", "fill");
+    private static final Set<String> RECORDS = Set.of(
+            "colour",
+            "optics",
+            "units",
+            "reading",
+            "reading.photo",
+            "reading.photo.sheet",
+            "shelf",
+            "match",
+            "cup",
+            "fill");
 
     /** For each room the rooms it may use; the face rooms (command, window) may use every room but each other. */
     private static final Map<String, Set<String>> MAY_USE = Map.ofEntries(
@@ -26,6 +35,7 @@ class ArchitectureTest {
             Map.entry("optics", Set.of("colour")),
             Map.entry("reading", Set.of("colour")),
             Map.entry("reading.photo", Set.of("colour", "reading")),
+            Map.entry("reading.photo.sheet", Set.of("colour", "reading", "reading.photo")),
             Map.entry("shelf", Set.of("colour", "optics", "reading")),
             Map.entry("match", Set.of("colour", "optics", "reading", "shelf")),
             Map.entry("cup", Set.of("colour", "optics", "reading", "shelf", "match")),
@@ -129,6 +139,18 @@ class ArchitectureTest {
                 .dependOnClassesThat()
                 .resideInAPackage("com.fasterxml..")
                 .because("the engine knows no file")
+                .check(classes);
+    }
+
+    @ArchTest
+    static void onlyTheSheetKnowsTheLibraryOfCodes(JavaClasses classes) {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("tintwright.reading.photo.sheet..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("boofcv..", "georegression..", "org.ddogleg..")
+                .because("codes are found and written in one place")
                 .check(classes);
     }
 

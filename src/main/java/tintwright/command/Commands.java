@@ -36,6 +36,7 @@ public final class Commands {
         List<Command> all = new ArrayList<>();
         all.add(new ShelfCommand());
         all.add(new LearnCommand());
+        all.add(new SheetCommand());
         all.add(new ReadCommand());
         all.add(new MatchCommand());
         all.add(new CupCommand());

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -22,12 +23,22 @@ public final class PdfSheet {
 
     /** The sheet on this paper: on one page if smaller type can bring it there, else on several. */
     public static byte[] of(Sheet sheet, Paper paper) {
+        return drawn(sheet.title(), HtmlSheet.of(sheet).hashCode(), paper, face -> Setting.pages(sheet, paper, face));
+    }
+
+    /**
+     * Pages whose marks have found their places.
+     *
+     * @param title    of the document
+     * @param identity the same for the same pages: PDFBox would otherwise make it from the clock
+     * @param pages    asked for once the widths of letters are known
+     */
+    static byte[] drawn(String title, long identity, Paper paper, Function<Type, List<List<Mark>>> pages) {
         try (PDDocument document = new PDDocument()) {
             Face face = new Face(load(document, Typeface.REGULAR), load(document, Typeface.BOLD));
-            document.getDocumentInformation().setTitle(sheet.title());
-            // PDFBox would otherwise make the file's identity from the clock.
-            document.setDocumentId((long) HtmlSheet.of(sheet).hashCode());
-            for (List<Mark> marks : Setting.pages(sheet, paper, face)) {
+            document.getDocumentInformation().setTitle(title);
+            document.setDocumentId(identity);
+            for (List<Mark> marks : pages.apply(face)) {
                 PDPage page = new PDPage(new PDRectangle((float) paper.width(), (float) paper.height()));
                 document.addPage(page);
                 try (PDPageContentStream ink = new PDPageContentStream(document, page)) {
@@ -41,7 +52,7 @@ public final class PdfSheet {
             return bytes.toByteArray();
         } catch (IOException e) {
             // Everything happens in memory: no disk or network can be at fault.
-            throw new UncheckedIOException("the sheet \"" + sheet.title() + "\" could not be set as PDF", e);
+            throw new UncheckedIOException("\"" + title + "\" could not be set as PDF", e);
         }
     }
 
