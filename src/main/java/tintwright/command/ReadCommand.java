@@ -59,7 +59,7 @@ final class ReadCommand extends Command {
             names = "--card",
             paramLabel = "CARD",
             description = "Find this card in the photo instead of the marked"
-                    + " ones: deck-24, grey-six, white-and-grey, or a card file.")
+                    + " ones: five-by-five, grey-six, white-and-grey, or a card file.")
     private String card;
 
     @Option(

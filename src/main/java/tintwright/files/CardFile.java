@@ -19,7 +19,7 @@ import tintwright.reading.photo.ReferenceCard;
 /** A card of known colours on disk. The shape is written down in docs/formats.md. */
 public final class CardFile {
     /** The invented cards that travel inside the program, to print, measure and fill in. */
-    public static final List<String> SHIPPED = List.of("deck-24", "grey-six", "white-and-grey");
+    public static final List<String> SHIPPED = List.of("five-by-five", "grey-six", "white-and-grey");
 
     private static final String KIND = "card";
     private static final int VERSION = 1;

@@ -25,6 +25,7 @@ class ReadCommandTest {
     private static final int PITCH = 80;
     private static final int EDGE = 100;
     private static final Lab HULL = new Lab(64.5, -9.5, 3, Viewing.D50_2);
+    private static final Lab LIGHT_FRAME = new Lab(82, 0, 0, Viewing.D50_2);
     /** What the lamp makes of red, green and blue light. */
     private static final double[] WARM = {1.0, 0.93, 0.74};
 
@@ -50,20 +51,21 @@ class ReadCommandTest {
     }
 
     private Path shoot(String name, double lighter) throws Exception {
-        int[] patches = CardFile.shipped("deck-24").patches().stream()
+        int[] patches = CardFile.shipped("five-by-five").patches().stream()
                 .mapToInt(patch -> code(patch.colour(Viewing.D50_2)))
                 .toArray();
         BufferedImage image =
-                new BufferedImage(2 * EDGE + 6 * PITCH + 200, 2 * EDGE + 4 * PITCH, BufferedImage.TYPE_3BYTE_BGR);
+                new BufferedImage(2 * EDGE + 6 * PITCH + 200, 2 * EDGE + 5 * PITCH, BufferedImage.TYPE_3BYTE_BGR);
+        int frame = code(LIGHT_FRAME);
         int hull = code(new Lab(HULL.lightness() + lighter, HULL.a(), HULL.b(), HULL.viewing()));
         for (int y = 0; y < image.getHeight(); y++) {
             for (int x = 0; x < image.getWidth(); x++) {
                 int column = Math.floorDiv(x - EDGE, PITCH);
                 int row = Math.floorDiv(y - EDGE, PITCH);
-                boolean onCard = column >= 0 && column < 6 && row >= 0 && row < 4;
+                boolean onCard = column >= 0 && column < 5 && row >= 0 && row < 5;
                 boolean onPatch =
                         onCard && Math.abs((x - EDGE) % PITCH - 40) < 34 && Math.abs((y - EDGE) % PITCH - 40) < 34;
-                int rgb = onPatch ? patches[6 * row + column] : onCard ? 0x080808 : hull;
+                int rgb = onPatch ? patches[5 * row + column] : onCard ? frame : hull;
                 image.setRGB(x, y, rgb);
             }
         }
@@ -71,7 +73,7 @@ class ReadCommandTest {
         ImageIO.write(image, "png", file.toFile());
         Files.writeString(folder.resolve(name + ".marks.json"), """
                 {"formatVersion": 1, "kind": "marks",
-                 "cards": [{"card": "deck-24", "corners": [[106, 106], [574, 106], [574, 414], [106, 414]]}],
+                 "cards": [{"card": "five-by-five", "corners": [[106, 106], [494, 106], [494, 494], [106, 494]]}],
                  "spots": [{"name": "port bow", "at": [680, 260], "radius": 30}]}
                 """);
         return file;
@@ -92,6 +94,16 @@ class ReadCommandTest {
                 axes.get(1).doubleValue(),
                 axes.get(2).doubleValue(),
                 viewing);
+    }
+
+    @Test
+    void findsTheCardOnItsLightFrame() throws Exception {
+        CommandLineTest.Ran ran = read(photo, "--card", "five-by-five", "--light", "D50", "--observer", "2", "--json");
+        assertEquals(0, ran.code(), ran.err());
+        JsonNode shown = new ObjectMapper().readTree(ran.out()).get("photos").get(0);
+        assertEquals(25, shown.get("references").intValue());
+        double off = Ciede2000.between(lab(shown.get("spots").get(0).get("lab"), Viewing.D50_2), HULL);
+        assertTrue(off < 1, "off by " + off);
     }
 
     @Test

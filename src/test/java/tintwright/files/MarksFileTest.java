@@ -33,7 +33,7 @@ class MarksFileTest {
     void keepsWhatWasMarked() throws Exception {
         Marks marks = MarksFile.from(JsonPlace.parse("m", START + """
                 "linearCodes": true,
-                "cards": [{"card": "deck-24", "corners": [[10, 20], [610, 25], [605, 420], [12, 410]]}],
+                "cards": [{"card": "five-by-five", "corners": [[10, 20], [610, 25], [605, 420], [12, 410]]}],
                 "known": [{"name": "base", "lab": [93, -1, 3], "light": "D65", "observer": 10, "sigma": 0.4,
                            "at": [700, 100], "radius": 30}],
                 "spots": [{"name": "bow", "at": [800.5, 300], "radius": 40}],
@@ -43,7 +43,7 @@ class MarksFileTest {
         MarksFile.write(file, marks);
         Marks again = MarksFile.read(file);
         assertEquals(marks, again);
-        assertEquals(24, again.cards().get(0).card().patches().size());
+        assertEquals(25, again.cards().get(0).card().patches().size());
         assertEquals(new PixelPoint(605, 420), again.cards().get(0).corners().get(2));
         Spot chip = again.spots().get(1);
         assertEquals(Spot.Purpose.CHIP, chip.purpose());
@@ -74,8 +74,8 @@ class MarksFileTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "\"cards\": [{\"card\": \"deck-24\", \"corners\": [[0,0],[10,10],[10,0],[0,10]]}]} | cards[0].corners | crossed",
-                "\"cards\": [{\"card\": \"deck-24\", \"corners\": [[0,0],[10,0],[10,10]]}]} | cards[0].corners | four corners",
+                "\"cards\": [{\"card\": \"five-by-five\", \"corners\": [[0,0],[10,10],[10,0],[0,10]]}]} | cards[0].corners | crossed",
+                "\"cards\": [{\"card\": \"five-by-five\", \"corners\": [[0,0],[10,0],[10,10]]}]} | cards[0].corners | four corners",
                 "\"cards\": [{\"card\": \"deck-25\", \"corners\": []}]} | cards[0].card | travels with the program",
                 "\"cards\": [{\"card\": \"gone.json\", \"corners\": []}]} | gone.json | not there",
                 "\"cards\": [{\"card\": \"grey-six\", \"centres\": [[0,0],[1,0],[1,1],[0,1]]}]} | cards[0].centres | outer corners",
