@@ -11,18 +11,18 @@ import tintwright.files.FileProblem;
 import tintwright.files.MarksFile;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
-import tintwright.reading.photo.CardFinder;
 import tintwright.reading.photo.Flag;
-import tintwright.reading.photo.Marks;
-import tintwright.reading.photo.PhotoException;
-import tintwright.reading.photo.PhotoFile;
 import tintwright.reading.photo.PhotoReader;
 import tintwright.reading.photo.PhotoReadings;
-import tintwright.reading.photo.Preview;
-import tintwright.reading.photo.Progress;
-import tintwright.reading.photo.ReferenceCard;
-import tintwright.reading.photo.Spot;
 import tintwright.reading.photo.SpotReading;
+import tintwright.reading.photo.card.CardFinder;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.PhotoFile;
+import tintwright.reading.photo.file.Preview;
+import tintwright.reading.photo.file.Progress;
 
 /** Read a photo: open it, look at it, find the card, mark the spots, read. */
 public final class PhotoBench {

@@ -21,14 +21,14 @@ import tintwright.files.TargetFile;
 import tintwright.reading.Covariance;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Repeats;
-import tintwright.reading.photo.CardFinder;
 import tintwright.reading.photo.Flag;
-import tintwright.reading.photo.Marks;
-import tintwright.reading.photo.PhotoException;
 import tintwright.reading.photo.PhotoReadings;
-import tintwright.reading.photo.Progress;
-import tintwright.reading.photo.ReferenceCard;
 import tintwright.reading.photo.SpotReading;
+import tintwright.reading.photo.card.CardFinder;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.Progress;
 
 /** A photo, or several of one place, read through its reference patches. */
 @CommandLine.Command(

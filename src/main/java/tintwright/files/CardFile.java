@@ -13,8 +13,8 @@ import tintwright.colour.Grid;
 import tintwright.colour.Lab;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
-import tintwright.reading.photo.CardPatch;
-import tintwright.reading.photo.ReferenceCard;
+import tintwright.reading.photo.card.CardPatch;
+import tintwright.reading.photo.card.ReferenceCard;
 
 /** A card of known colours on disk. The shape is written down in docs/formats.md. */
 public final class CardFile {

@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tintwright.reading.FilmState;
-import tintwright.reading.photo.CardPatch;
-import tintwright.reading.photo.KnownPatch;
-import tintwright.reading.photo.Marks;
-import tintwright.reading.photo.PixelPoint;
-import tintwright.reading.photo.PlacedCard;
-import tintwright.reading.photo.ReferenceCard;
-import tintwright.reading.photo.Spot;
+import tintwright.reading.photo.card.CardPatch;
+import tintwright.reading.photo.card.KnownPatch;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.PlacedCard;
+import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.reading.photo.card.Spot;
 
 /** What is where in a photo, on disk beside the photo. The shape is written down in docs/formats.md. */
 public final class MarksFile {

@@ -12,10 +12,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import tintwright.reading.FilmState;
-import tintwright.reading.photo.Marks;
-import tintwright.reading.photo.PixelPoint;
-import tintwright.reading.photo.ReferenceCard;
-import tintwright.reading.photo.Spot;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.reading.photo.card.Spot;
 
 class MarksFileTest {
     private static final String START = "{\"formatVersion\": 1, \"kind\": \"marks\", ";

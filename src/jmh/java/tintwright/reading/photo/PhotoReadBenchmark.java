@@ -29,6 +29,15 @@ import org.openjdk.jmh.annotations.Warmup;
 import tintwright.colour.Lab;
 import tintwright.colour.RgbSpace;
 import tintwright.colour.Viewing;
+import tintwright.reading.photo.card.CardPatch;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.PlacedCard;
+import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.PhotoFile;
+import tintwright.reading.photo.file.Progress;
 
 /** A 12-megapixel JPEG with a card of 24 and three spots: reading it, against the JDK's bare decoding of it. */
 @State(Scope.Benchmark)

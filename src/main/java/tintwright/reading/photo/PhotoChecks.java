@@ -6,6 +6,14 @@ import java.util.Locale;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
+import tintwright.reading.photo.camera.Correction;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.PatchRecord;
+import tintwright.reading.photo.card.PlacedCard;
+import tintwright.reading.photo.card.Sharpness;
+import tintwright.reading.photo.file.PhotoFile;
+import tintwright.reading.photo.file.Pixels;
+import tintwright.reading.photo.file.Rgb;
 
 /** What a person should know about a photo that was read; the limits are common practice, no source. */
 final class PhotoChecks {

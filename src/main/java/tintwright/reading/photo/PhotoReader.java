@@ -7,6 +7,25 @@ import java.util.Optional;
 import tintwright.colour.Geometry;
 import tintwright.colour.Viewing;
 import tintwright.reading.ColourReading;
+import tintwright.reading.photo.camera.Correction;
+import tintwright.reading.photo.camera.KnownSample;
+import tintwright.reading.photo.card.CardPatch;
+import tintwright.reading.photo.card.Homography;
+import tintwright.reading.photo.card.KnownPatch;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.PatchReader;
+import tintwright.reading.photo.card.PatchRecord;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.PlacedCard;
+import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.reading.photo.card.Region;
+import tintwright.reading.photo.card.Sample;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.PhotoFile;
+import tintwright.reading.photo.file.Pixels;
+import tintwright.reading.photo.file.Progress;
+import tintwright.reading.photo.file.RgbProfile;
 
 /**
  * Reads a photo like an instrument: the references say what the camera did, the spots are read through that.

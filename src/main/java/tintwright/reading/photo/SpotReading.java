@@ -3,6 +3,8 @@ package tintwright.reading.photo;
 import java.util.Locale;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
+import tintwright.reading.photo.camera.EyeMetric;
+import tintwright.reading.photo.card.Spot;
 
 /**
  * What was read at a spot.

@@ -8,9 +8,9 @@ import java.util.function.BiConsumer;
 import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
 import tintwright.reading.photo.PhotoReadings;
-import tintwright.reading.photo.PixelPoint;
-import tintwright.reading.photo.Spot;
 import tintwright.reading.photo.SpotReading;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.Spot;
 
 /** One chip of the cup and, beside it in the same photo, the hull: what the photo gets wrong it gets wrong for both. */
 final class ChipTask implements PhotoTask {

@@ -7,9 +7,9 @@ import java.util.function.Consumer;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
 import tintwright.reading.photo.PhotoReadings;
-import tintwright.reading.photo.PixelPoint;
-import tintwright.reading.photo.Spot;
 import tintwright.reading.photo.SpotReading;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.Spot;
 
 /** Spots on the hull, as many as the person likes. */
 final class HullTask implements PhotoTask {

@@ -3,11 +3,11 @@ package tintwright.window.photo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import tintwright.reading.photo.Marks;
-import tintwright.reading.photo.PixelPoint;
-import tintwright.reading.photo.PlacedCard;
-import tintwright.reading.photo.ReferenceCard;
-import tintwright.reading.photo.Spot;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.PlacedCard;
+import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.reading.photo.card.Spot;
 
 /**
  * The marks while a hand moves them: the corners may stand crossed for a moment, which {@link Marks} never are.

@@ -21,13 +21,13 @@ import tintwright.files.FileProblem;
 import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
-import tintwright.reading.photo.PhotoException;
 import tintwright.reading.photo.PhotoReadings;
-import tintwright.reading.photo.PixelPoint;
-import tintwright.reading.photo.Preview;
-import tintwright.reading.photo.Progress;
-import tintwright.reading.photo.ReferenceCard;
-import tintwright.reading.photo.Spot;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.Preview;
+import tintwright.reading.photo.file.Progress;
 
 /** A photo being marked and read. Work runs on the worker; everything shown changes on the screen's thread. */
 public final class PhotoModel {

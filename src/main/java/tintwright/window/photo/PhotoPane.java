@@ -13,10 +13,10 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
-import tintwright.reading.photo.PixelPoint;
-import tintwright.reading.photo.PlacedCard;
-import tintwright.reading.photo.Preview;
-import tintwright.reading.photo.Spot;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.PlacedCard;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.file.Preview;
 
 /**
  * The picture with its marks. Wheel, + and - zoom; dragging the picture moves it; marks are dragged, or chosen with

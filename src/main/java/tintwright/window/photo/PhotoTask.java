@@ -2,8 +2,8 @@ package tintwright.window.photo;
 
 import java.util.List;
 import tintwright.reading.photo.PhotoReadings;
-import tintwright.reading.photo.PixelPoint;
-import tintwright.reading.photo.Spot;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.Spot;
 
 /** What a photo is read for: which spots a click sets, and who takes what was read of them. */
 interface PhotoTask {

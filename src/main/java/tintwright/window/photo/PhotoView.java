@@ -26,8 +26,8 @@ import tintwright.colour.RgbSpace;
 import tintwright.reading.FilmState;
 import tintwright.reading.photo.Flag;
 import tintwright.reading.photo.PhotoReadings;
-import tintwright.reading.photo.ReferenceCard;
 import tintwright.reading.photo.SpotReading;
+import tintwright.reading.photo.card.ReferenceCard;
 
 /** The photo station: the picture with its marks, what to do next, and the readings beside it. */
 public final class PhotoView extends StackPane {

@@ -19,6 +19,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
+import tintwright.reading.photo.card.CardPatch;
+import tintwright.reading.photo.card.KnownPatch;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.PlacedCard;
+import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.PhotoFile;
+import tintwright.reading.photo.file.Progress;
 
 /** Photos and marks that cannot be read end in one clear sentence and no reading. */
 class BadPhotoTest {

@@ -15,6 +15,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.colour.RgbSpace;
 import tintwright.colour.Viewing;
+import tintwright.reading.photo.card.CardPatch;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.PlacedCard;
+import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.PhotoFile;
+import tintwright.reading.photo.file.Progress;
 
 /** Each thing that can be wrong with a photo is said, and a sound photo is left in peace. */
 class FlagTest {

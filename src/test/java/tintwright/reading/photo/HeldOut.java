@@ -4,8 +4,23 @@ import java.util.ArrayList;
 import java.util.List;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
+import tintwright.colour.Matrix3;
 import tintwright.colour.Viewing;
 import tintwright.colour.Xyz;
+import tintwright.reading.photo.camera.CameraModel;
+import tintwright.reading.photo.card.KnownPatch;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.PatchReader;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.reading.photo.card.Region;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.PhotoFile;
+import tintwright.reading.photo.file.Pixels;
+import tintwright.reading.photo.file.Progress;
+import tintwright.reading.photo.file.Rgb;
+import tintwright.reading.photo.file.RgbProfile;
 
 /**
  * A real photo of the chart in which every fourth patch is kept out of the references and predicted, by us and by
@@ -66,20 +81,20 @@ final class HeldOut {
             }
         }
         double[][] screen = new CameraModel(Viewing.D50_2).matrixToXyz();
-        plainSrgb = errors(wanted, light -> scaled(Small.times(screen, light)));
+        plainSrgb = errors(wanted, light -> scaled(Matrix3.times(screen, light)));
         double[] whiteKnown =
                 shareOfWhite(chart.patches().get(18).colour(Viewing.D50_2).toXyz());
-        double[] whiteLight = Small.times(Small.inverse(screen), whiteKnown);
+        double[] whiteLight = Matrix3.times(Matrix3.inverse(screen), whiteKnown);
         double[] seen = white;
         whitePatch = errors(
                 wanted,
-                light -> scaled(Small.times(screen, new double[] {
+                light -> scaled(Matrix3.times(screen, new double[] {
                     light[0] * whiteLight[0] / seen[0],
                     light[1] * whiteLight[1] / seen[1],
                     light[2] * whiteLight[2] / seen[2]
                 })));
         double[][] fitted = leastSquares(references, colours);
-        leastSquares = errors(wanted, light -> Small.times(fitted, light));
+        leastSquares = errors(wanted, light -> Matrix3.times(fitted, light));
     }
 
     private static double[] shareOfWhite(Xyz colour) {
@@ -125,7 +140,7 @@ final class HeldOut {
                 row[j] /= scale;
             }
         }
-        double[][] out = Small.times(xl, Small.inverse(ll));
+        double[][] out = Matrix3.times(xl, Matrix3.inverse(ll));
         for (double[] row : out) {
             for (int j = 0; j < 3; j++) {
                 row[j] /= scale;

@@ -16,6 +16,11 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.colour.Viewing;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.file.PhotoFile;
+import tintwright.reading.photo.file.Preview;
+import tintwright.reading.photo.file.Progress;
 
 /**
  * A photo of 100 megapixels with 16 bits, the largest there is, looked at and read. Run with a heap of 1 GiB:

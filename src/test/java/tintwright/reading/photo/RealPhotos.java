@@ -10,19 +10,22 @@ import java.util.List;
 import tintwright.Reference;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
+import tintwright.reading.photo.card.CardPatch;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.ReferenceCard;
 
 /** The real photos of the published figures, their patch centres, and the colours of the 24-patch chart. */
-final class RealPhotos {
+public final class RealPhotos {
     static final int PATCHES = 24;
 
     private RealPhotos() {}
 
-    static Path file(String name) {
+    public static Path file(String name) {
         return Reference.file("photos/" + name);
     }
 
     /** Patch centres in the order of the chart. */
-    static List<PixelPoint> centres(String name) {
+    public static List<PixelPoint> centres(String name) {
         List<PixelPoint> out = new ArrayList<>();
         for (JsonNode patch : photo(name).get("patches")) {
             out.add(new PixelPoint(patch.get("x").asDouble(), patch.get("y").asDouble()));
@@ -47,7 +50,7 @@ final class RealPhotos {
     }
 
     /** Published averages of the chart's colours; {@code printing} is "a" or "b". */
-    static ReferenceCard chart(String printing) {
+    public static ReferenceCard chart(String printing) {
         List<CardPatch> patches = new ArrayList<>();
         for (String[] row : Reference.rows("charts/chart24-lab-d50-printing-" + printing + ".csv")) {
             patches.add(CardPatch.of(

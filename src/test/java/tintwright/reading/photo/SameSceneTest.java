@@ -12,8 +12,22 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
+import tintwright.colour.Matrix3;
 import tintwright.colour.RgbSpace;
 import tintwright.colour.Viewing;
+import tintwright.reading.photo.card.CardPatch;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.PatchReader;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.PlacedCard;
+import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.reading.photo.card.Region;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.file.Orientation;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.PhotoFile;
+import tintwright.reading.photo.file.Progress;
+import tintwright.reading.photo.file.Rgb;
 
 /** One scene, saved in every way a phone may save it, is read the same. */
 class SameSceneTest {
@@ -100,8 +114,9 @@ class SameSceneTest {
     }
 
     private static double[] p3(double[] light) {
-        double[][] toP3 = Small.times(Small.inverse(RgbSpace.DISPLAY_P3.matrixToXyz()), RgbSpace.SRGB.matrixToXyz());
-        return srgb(Small.times(toP3, light));
+        double[][] toP3 =
+                Matrix3.times(Matrix3.inverse(RgbSpace.DISPLAY_P3.matrixToXyz()), RgbSpace.SRGB.matrixToXyz());
+        return srgb(Matrix3.times(toP3, light));
     }
 
     private List<Lab> read(Path file) throws PhotoException {

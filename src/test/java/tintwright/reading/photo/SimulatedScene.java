@@ -14,6 +14,15 @@ import tintwright.colour.Grid;
 import tintwright.colour.Lab;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
+import tintwright.reading.photo.card.CardPatch;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.PlacedCard;
+import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.PhotoFile;
+import tintwright.reading.photo.file.Progress;
 
 /**
  * A card and six hulls before a simulated phone, and how far the readings come out. The card has the reflectances of

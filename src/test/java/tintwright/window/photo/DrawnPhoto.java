@@ -7,8 +7,8 @@ import javax.imageio.ImageIO;
 import tintwright.bench.PhotoBench;
 import tintwright.colour.Lab;
 import tintwright.colour.RgbSpace;
-import tintwright.reading.photo.PixelPoint;
-import tintwright.reading.photo.ReferenceCard;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.card.ReferenceCard;
 
 /** Photos drawn for tests of the window. */
 public final class DrawnPhoto {

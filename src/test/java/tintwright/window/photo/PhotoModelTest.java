@@ -20,7 +20,7 @@ import tintwright.files.MarksFile;
 import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
-import tintwright.reading.photo.PixelPoint;
+import tintwright.reading.photo.card.PixelPoint;
 
 class PhotoModelTest {
     @TempDir
