@@ -28,10 +28,12 @@ final class CorrectCommand extends Command {
 
     @Override
     protected Answer answer() throws FileProblem {
-        CupBench bench = options.open();
-        if (follow == null) {
-            return new CupAnswer(bench).state().ways().answer();
-        }
+        return follow == null
+                ? new CupAnswer(options.open()).state().ways().answer()
+                : options.change(bench -> new CupAnswer(followed(bench)).state().contents());
+    }
+
+    private CupBench followed(CupBench bench) {
         List<Way> ways = bench.ways();
         if (follow < 1 || follow > ways.size()) {
             throw new IllegalArgumentException(
@@ -45,7 +47,6 @@ final class CorrectCommand extends Command {
                             ? " leaves the cup as it is; nothing was written"
                             : " needs a clean cup: start another for it; nothing was written"));
         }
-        options.write(after);
-        return new CupAnswer(after).state().contents().answer();
+        return after;
     }
 }

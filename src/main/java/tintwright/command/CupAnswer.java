@@ -7,6 +7,7 @@ import java.util.Map;
 import tintwright.bench.CupBench;
 import tintwright.colour.Lab;
 import tintwright.cup.Contradiction;
+import tintwright.cup.Cup;
 import tintwright.cup.CupEntry;
 import tintwright.cup.Deed;
 import tintwright.cup.Dose;
@@ -32,6 +33,10 @@ final class CupAnswer {
     CupAnswer field(String name, Object value) {
         fields.put(name, value);
         return this;
+    }
+
+    Cup cup() {
+        return bench.cup();
     }
 
     Answer answer() {

@@ -104,17 +104,15 @@ final class CupCommand extends Command {
             }
             if (unknown != null) {
                 CupBench.Unknown found = bench.unknown(options.at(), unknown, reading.reading());
-                options.write(found.bench());
                 CupAnswer answer = new CupAnswer(found.bench()).say("Most likely in this cup:");
                 for (UnknownCup.Contents contents :
                         found.likely().subList(0, Math.min(3, found.likely().size()))) {
                     answer.say("  " + DifferenceWords.chance(contents.chance()) + ": " + words(found.bench(), contents)
                             + " (tints give or take " + Math.round(100 * contents.off()) + " %)");
                 }
-                return answer.state().plan().answer();
+                return options.begin(answer.state().plan());
             }
-            options.write(bench);
-            return new CupAnswer(bench).state().plan().answer();
+            return options.begin(new CupAnswer(bench).state().plan());
         }
 
         private static String words(CupBench bench, UnknownCup.Contents contents) {
@@ -196,21 +194,22 @@ final class CupCommand extends Command {
 
         @Override
         protected Answer answer() throws FileProblem {
-            CupBench bench = options.open();
-            if (planned) {
-                CupBench after = bench.asPlanned(options.at());
-                options.write(after);
-                return new CupAnswer(after).state().contents().plan().answer();
-            }
+            return options.change(bench -> {
+                CupBench after = planned ? bench.asPlanned(options.at()) : added(bench);
+                return new CupAnswer(after).state().contents().plan();
+            });
+        }
+
+        private CupBench added(CupBench bench) {
             CupBench.Added added = bench.add(options.at(), deed(bench));
-            if (added instanceof CupBench.Added.SameAgain same && !again) {
-                throw new IllegalArgumentException(same.question() + " Nothing was written: if it did, say --again.");
+            if (added instanceof CupBench.Added.SameAgain same) {
+                if (!again) {
+                    throw new IllegalArgumentException(
+                            same.question() + " Nothing was written: if it did, say --again.");
+                }
+                return same.ifMeant();
             }
-            CupBench after = added instanceof CupBench.Added.SameAgain same
-                    ? same.ifMeant()
-                    : ((CupBench.Added.Done) added).bench();
-            options.write(after);
-            return new CupAnswer(after).state().contents().plan().answer();
+            return ((CupBench.Added.Done) added).bench();
         }
 
         private Deed deed(CupBench bench) {
@@ -256,21 +255,22 @@ final class CupCommand extends Command {
 
         @Override
         protected Answer answer() throws FileProblem {
-            CupBench bench = options.open();
+            return options.change(this::learnt);
+        }
+
+        private CupAnswer learnt(CupBench bench) throws FileProblem {
             if (sure) {
                 CupBench after = bench.readAnyway(options.at(), reading.reading(), reading.hull());
-                options.write(after);
-                return new CupAnswer(after).field("counts", true).state().plan().answer();
+                return new CupAnswer(after).field("counts", true).state().plan();
             }
             CupBench.Learned learned = bench.read(options.at(), reading.reading(), reading.hull());
-            options.write(learned.bench());
             CupAnswer answer = new CupAnswer(learned.bench());
             answer.field("counts", learned instanceof CupBench.Learned.Done);
             if (learned instanceof CupBench.Learned.NotThisCup no) {
                 answer.say(no.why().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
                         + no.why().substring(1) + ".");
             }
-            return answer.state().plan().answer();
+            return answer.state().plan();
         }
     }
 
@@ -297,20 +297,21 @@ final class CupCommand extends Command {
 
         @Override
         protected Answer answer() throws FileProblem {
-            CupBench bench = options.open();
-            CupBench after;
+            return options.change(
+                    bench -> new CupAnswer(after(bench)).state().contents().plan());
+        }
+
+        private CupBench after(CupBench bench) {
             if (redo) {
-                after = bench.redo(options.at())
+                return bench.redo(options.at())
                         .orElseThrow(() -> new IllegalArgumentException(
                                 "there is nothing to redo: nothing was taken back since the last entry"));
-            } else if (entry != null) {
-                after = bench.undo(entry, options.at());
-            } else {
-                after = bench.undo(options.at())
-                        .orElseThrow(() -> new IllegalArgumentException("there is nothing to take back in this cup"));
             }
-            options.write(after);
-            return new CupAnswer(after).state().contents().plan().answer();
+            return entry != null
+                    ? bench.undo(entry, options.at())
+                    : bench.undo(options.at())
+                            .orElseThrow(
+                                    () -> new IllegalArgumentException("there is nothing to take back in this cup"));
         }
     }
 
@@ -332,9 +333,10 @@ final class CupCommand extends Command {
 
         @Override
         protected Answer answer() throws FileProblem {
-            CupBench after = options.open().correct(entry, grams, options.at());
-            options.write(after);
-            return new CupAnswer(after).state().contents().plan().answer();
+            return options.change(bench -> new CupAnswer(bench.correct(entry, grams, options.at()))
+                    .state()
+                    .contents()
+                    .plan());
         }
     }
 

@@ -9,6 +9,7 @@ import tintwright.bench.CupBench;
 import tintwright.files.CupFile;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
+import tintwright.files.SharedFile;
 import tintwright.files.ShelfFile;
 import tintwright.shelf.Knowledge;
 
@@ -38,8 +39,27 @@ final class CupOptions {
         return CupBench.open(knowledge(), CupFile.read(file));
     }
 
-    void write(CupBench bench) throws FileProblem {
-        CupFile.write(file, bench.cup());
+    /** One deed at the cup. */
+    @FunctionalInterface
+    interface Step {
+        /** @return what is said of the cup that is to be written */
+        CupAnswer at(CupBench bench) throws FileProblem;
+    }
+
+    /** Does it to the cup as it is now. What is answered was worked out before the file is touched. */
+    Answer change(Step step) throws FileProblem {
+        Knowledge known = knowledge();
+        return CupFile.at(file).change(cup -> {
+            CupAnswer said = step.at(CupBench.open(known, cup));
+            return new SharedFile.Changed<>(said.cup(), said.answer());
+        });
+    }
+
+    /** Begins the file of a new cup. */
+    Answer begin(CupAnswer said) throws FileProblem {
+        Answer answer = said.answer();
+        CupFile.at(file).create(said.cup());
+        return answer;
     }
 
     Instant at() {

@@ -12,10 +12,10 @@ import tintwright.bench.ShelfBench;
 import tintwright.files.ChipsFile;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
+import tintwright.files.SharedFile;
 import tintwright.files.ShelfFile;
 import tintwright.shelf.Chip;
 import tintwright.shelf.Doubt;
-import tintwright.shelf.Shelf;
 
 /** New chips onto the shelf. */
 @CommandLine.Command(
@@ -50,13 +50,22 @@ final class LearnCommand extends Command {
             throw new IllegalArgumentException("the demo shelf cannot be written: name yours with --shelf, another"
                     + " with --out, or use --look");
         }
-        Shelf shelf = file == null ? Demo.shelf() : ShelfFile.read(file);
         List<Chip> added = ChipsFile.read(chips, said.conditions());
-        LearnBench.Learned learned = LearnBench.learn(shelf, added);
-        Path written = out == null ? file : out;
-        if (!look) {
-            ShelfFile.write(written, learned.after().shelf());
+        if (!look && out == null) {
+            return ShelfFile.at(file).change(shelf -> {
+                LearnBench.Learned learned = LearnBench.learn(shelf, added);
+                return new SharedFile.Changed<>(learned.after().shelf(), answer(learned, file));
+            });
         }
+        LearnBench.Learned learned = LearnBench.learn(file == null ? Demo.shelf() : ShelfFile.read(file), added);
+        Answer answer = answer(learned, out);
+        if (!look) {
+            ShelfFile.write(out, learned.after().shelf());
+        }
+        return answer;
+    }
+
+    private Answer answer(LearnBench.Learned learned, Path written) {
         return new Answer(lines(learned, written), fields(learned, written));
     }
 

@@ -12,11 +12,28 @@ public final class TargetFile {
     private static final String KIND = "target";
     private static final int VERSION = 1;
 
+    private static final SharedFile.Shape<PlaceReadings> SHAPE = new SharedFile.Shape<>() {
+        @Override
+        public PlaceReadings from(JsonPlace root) throws FileProblem {
+            return TargetFile.from(root);
+        }
+
+        @Override
+        public String text(PlaceReadings value) {
+            return TargetFile.text(value);
+        }
+    };
+
     private TargetFile() {}
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or holds no reading that can be used */
     public static PlaceReadings read(Path file) throws FileProblem {
         return from(JsonPlace.read(file));
+    }
+
+    /** @return the file, to be changed while others may change it too */
+    public static SharedFile<PlaceReadings> at(Path file) {
+        return SharedFile.of(file, SHAPE);
     }
 
     /** @throws FileProblem when it cannot be written; what stood there still stands */

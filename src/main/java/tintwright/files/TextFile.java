@@ -19,6 +19,8 @@ public final class TextFile {
     /** Far more than ten thousand chips take. */
     private static final long LARGEST = 200_000_000;
 
+    private static final String DRAFT = ".draft";
+
     private TextFile() {}
 
     /** @return the text of a UTF-8 file, without a byte-order mark */
@@ -56,7 +58,7 @@ public final class TextFile {
 
     /** Replaces a file whole, like {@link #write(Path, String)}. */
     public static void write(Path file, byte[] bytes) throws FileProblem {
-        Path whole = file.toAbsolutePath();
+        Path whole = throughLinks(file);
         if (Files.isDirectory(whole)) {
             throw FileProblem.unusable(file + " is a folder; name a file in it");
         }
@@ -65,7 +67,7 @@ public final class TextFile {
                     file + " cannot be written: there is no folder " + whole.getParent() + "; make it first");
         }
         // Not a temporary file of the system: that would be for this person's eyes only, also after the move.
-        Path draft = whole.resolveSibling("." + whole.getFileName() + "." + UUID.randomUUID() + ".draft");
+        Path draft = whole.resolveSibling(draftPrefix(whole) + UUID.randomUUID() + DRAFT);
         try {
             try (FileChannel channel =
                     FileChannel.open(draft, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
@@ -76,6 +78,7 @@ public final class TextFile {
                 channel.force(true);
             }
             move(draft, whole);
+            forceFolder(whole.getParent());
         } catch (IOException e) {
             discard(draft, e);
             throw FileProblem.notWritten(
@@ -90,6 +93,38 @@ public final class TextFile {
             Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
         } catch (AtomicMoveNotSupportedException e) {
             Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    /** A link stays a link: what it names is written. */
+    private static Path throughLinks(Path file) throws FileProblem {
+        Path whole = file.toAbsolutePath();
+        if (!Files.isSymbolicLink(whole)) {
+            return whole;
+        }
+        try {
+            return whole.toRealPath();
+        } catch (IOException e) {
+            throw FileProblem.unusable(
+                    file + " is a link to a file that is not there; nothing was written: name the file itself", e);
+        }
+    }
+
+    private static String draftPrefix(Path file) {
+        return "." + file.getFileName() + ".";
+    }
+
+    /** @return whether a name in the folder of the file is that of a draft of it */
+    static boolean isDraftOf(Path file, String name) {
+        return name.startsWith(draftPrefix(file)) && name.endsWith(DRAFT);
+    }
+
+    /** The new name is part of the folder; not every system lets a folder be forced out (Windows does not). */
+    private static void forceFolder(Path folder) {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException notOnThisSystem) {
+            return;
         }
     }
 

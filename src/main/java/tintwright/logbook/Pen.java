@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import tintwright.files.Claim;
 
 /**
  * Appends to one file of our own. An entry is acknowledged when its bytes were forced to the disk, never before.

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
+import tintwright.files.Claim;
 
 /**
  * Entries the log folder would not take, kept on this machine's own disk until it does. The files have the shape

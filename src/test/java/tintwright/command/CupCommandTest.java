@@ -178,4 +178,15 @@ class CupCommandTest {
             assertTrue(help.out().contains("tintwright cup " + word), help.out());
         }
     }
+
+    @Test
+    void aTintIntoAnEmptyCupIsAnsweredOrNotWritten() throws Exception {
+        assertEquals(
+                0, run("00:00", "cup start", "--place", "bow", "--grams", "100").code());
+        String before = Files.readString(folder.resolve("bow.json"));
+        CommandLineTest.Ran added = run("01:00", "cup add", "--part", "soot-black", "--grams", "0.3");
+        String after = Files.readString(folder.resolve("bow.json"));
+        assertEquals(added.code() == 0, !after.equals(before), added.code() + ": " + added.err());
+        assertEquals(1, added.err().isEmpty() ? 1 : added.err().strip().lines().count());
+    }
 }

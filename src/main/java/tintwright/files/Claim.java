@@ -1,4 +1,4 @@
-package tintwright.logbook;
+package tintwright.files;
 
 import java.io.Closeable;
 import java.io.IOException;
@@ -12,13 +12,13 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The sole right of one window to append to one file. The lock lies beside the bench's own settings, on a disk of
- * this machine: locks on shared folders are not to be relied on, and nobody else appends to our files.
+ * The sole right of one process to write one file. The lock lies on a disk of this machine: locks on shared folders
+ * are not to be relied on.
  *
  * <p>Within one process the held locks are remembered apart, because on some systems closing any second channel
  * on a file gives up every lock the process holds on it (see {@link FileLock}).
  */
-final class Claim implements Closeable {
+public final class Claim implements Closeable {
     private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
 
     private final Path file;
@@ -30,7 +30,7 @@ final class Claim implements Closeable {
     }
 
     /** @return the claim, or empty when another window has it */
-    static Optional<Claim> tryOn(Path lockFile) throws IOException {
+    public static Optional<Claim> tryOn(Path lockFile) throws IOException {
         Files.createDirectories(lockFile.toAbsolutePath().getParent());
         Path file = lockFile.toAbsolutePath().getParent().toRealPath().resolve(lockFile.getFileName());
         if (!HELD.add(file)) {

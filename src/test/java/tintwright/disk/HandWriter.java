@@ -1,0 +1,72 @@
+package tintwright.disk;
+
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tintwright.cup.Deed;
+import tintwright.files.CupFile;
+import tintwright.files.Demo;
+import tintwright.files.FileProblem;
+import tintwright.files.SharedFile;
+import tintwright.files.ShelfFile;
+import tintwright.logbook.LogBook;
+import tintwright.logbook.Page;
+import tintwright.logbook.Saved;
+import tintwright.logbook.ThisBench;
+import tintwright.shelf.Chip;
+import tintwright.shelf.Shelf;
+
+/**
+ * One hand of several: {@code FOLDER HAND TIMES} adds so many doses to a cup, chips to a shelf and remarks to a log,
+ * and prints the name of each once it was told that it is kept.
+ */
+public final class HandWriter {
+    private HandWriter() {}
+
+    public static void main(String[] args) throws Exception {
+        Path folder = Path.of(args[0]);
+        int hand = Integer.parseInt(args[1]);
+        int times = Integer.parseInt(args[2]);
+        ThisBench bench = new ThisBench("hands", folder.resolve("home"));
+        try (LogBook log = LogBook.open(folder.resolve("log"), bench, Clock.systemUTC(), new SecureRandom())) {
+            for (int i = 0; i < times; i++) {
+                String name = "hand " + hand + " time " + i;
+                dose(folder.resolve("cup.json"), hand, i);
+                System.out.println("cup " + name);
+                shelve(folder.resolve("shelf.json"), name);
+                System.out.println("shelf " + name);
+                Saved saved = log.write(Optional.empty(), new Page.Remark(Optional.empty(), name));
+                if (saved instanceof Saved.OnDisk) {
+                    System.out.println("log " + name);
+                }
+            }
+        }
+        System.out.flush();
+    }
+
+    /** The moment names the dose: a second for each hand and a minute for each time. */
+    static Instant moment(int hand, int time) {
+        return Instant.ofEpochSecond(60L * time + hand);
+    }
+
+    static void dose(Path cup, int hand, int time) throws FileProblem {
+        CupFile.at(cup)
+                .change(there -> new SharedFile.Changed<>(
+                        there.add(moment(hand, time), new Deed.Weighed("harbour-white", 0.01, 0.01)), true));
+    }
+
+    static void shelve(Path shelf, String name) throws FileProblem {
+        ShelfFile.at(shelf).change(there -> new SharedFile.Changed<>(with(there, name), true));
+    }
+
+    static Shelf with(Shelf shelf, String name) {
+        List<Chip> chips = new ArrayList<>(shelf.chips());
+        Chip like = Demo.shelf().chips().get(0);
+        chips.add(new Chip(name, like.parts(), like.readings(), like.madeOn(), like.note()));
+        return shelf.withChips(chips);
+    }
+}

@@ -1,0 +1,82 @@
+package tintwright.disk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import tintwright.cup.Cup;
+import tintwright.files.CupFile;
+import tintwright.files.Demo;
+import tintwright.files.FileProblem;
+import tintwright.files.ShelfFile;
+import tintwright.logbook.LogBook;
+import tintwright.logbook.Page;
+import tintwright.logbook.ThisBench;
+import tintwright.logbook.Trouble;
+
+/** Several processes at one cup, one shelf and one log, and what is there afterwards. */
+final class Hands {
+    private Hands() {}
+
+    static void begin(Path folder) throws FileProblem {
+        CupFile.write(
+                folder.resolve("cup.json"), Cup.empty("bow 1", Demo.places().get(0), 100, 0.01, "harbour-white"));
+        ShelfFile.write(folder.resolve("shelf.json"), Demo.shelf());
+    }
+
+    /** @return a process of this class path that runs {@code main} */
+    static Process start(Class<?> main, String... args) throws IOException {
+        List<String> line = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
+                "-XX:-UsePerfData",
+                "-Xshare:auto",
+                "-cp",
+                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                main.getName()));
+        line.addAll(List.of(args));
+        return new ProcessBuilder(line)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+    }
+
+    /** @return the whole lines a process said until its end */
+    static Set<String> acknowledged(Process process) throws IOException {
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        Set<String> lines = new HashSet<>(
+                List.of(said.substring(0, said.lastIndexOf('\n') + 1).split("\n")));
+        lines.remove("");
+        return lines;
+    }
+
+    /** Takes out of {@code acknowledged} what is there; every file must open. */
+    static Set<String> missing(Path folder, Set<String> acknowledged) throws FileProblem {
+        Set<String> missing = new HashSet<>(acknowledged);
+        CupFile.read(folder.resolve("cup.json"))
+                .entries()
+                .forEach(entry -> missing.remove("cup hand " + entry.at().getEpochSecond() % 60 + " time "
+                        + entry.at().getEpochSecond() / 60));
+        ShelfFile.read(folder.resolve("shelf.json")).chips().forEach(chip -> missing.remove("shelf " + chip.id()));
+        ThisBench reader = new ThisBench("reader", folder.resolve("reader"));
+        try (LogBook log = LogBook.open(folder.resolve("log"), reader, Clock.systemUTC(), new SecureRandom())) {
+            log.all().forEach(noted -> {
+                if (noted.page() instanceof Page.Remark remark) {
+                    missing.remove("log " + remark.text());
+                }
+            });
+            List<Trouble> grave = log.troubles().stream()
+                    .filter(trouble -> trouble.kind() != Trouble.Kind.TORN)
+                    .toList();
+            assertEquals(List.of(), grave);
+        }
+        return missing;
+    }
+}
