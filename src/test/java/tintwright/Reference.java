@@ -7,7 +7,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * The published figures to check against. They stand outside the project, in {@code ../shared/reference} or
@@ -30,17 +33,31 @@ public final class Reference {
 
     /** @return the cells of a table without its heading line; skips the calling test when it is absent */
     public static List<String[]> rows(String name) {
-        List<String[]> rows = new ArrayList<>();
-        try {
-            List<String> lines = Files.readAllLines(file(name));
-            for (String line : lines.subList(1, lines.size())) {
-                if (!line.isBlank()) {
-                    rows.add(line.split(",", -1));
-                }
+        List<String[]> rows = lines(name);
+        return rows.subList(1, rows.size());
+    }
+
+    /** @return each line's cells by the heading above them; skips the calling test when it is absent */
+    public static List<Map<String, String>> named(String name) {
+        String[] headings = lines(name).get(0);
+        List<Map<String, String>> rows = new ArrayList<>();
+        for (String[] cells : rows(name)) {
+            Map<String, String> row = new HashMap<>();
+            for (int i = 0; i < headings.length; i++) {
+                row.put(headings[i], cells[i]);
             }
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private static List<String[]> lines(String name) {
+        try (Stream<String> lines = Files.lines(file(name))) {
+            return lines.filter(line -> !line.isBlank())
+                    .map(line -> line.split(",", -1))
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return rows;
     }
 }

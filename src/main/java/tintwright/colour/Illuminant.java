@@ -1,8 +1,10 @@
 package tintwright.colour;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Relative spectral power of a light, 380 to 780 nm every 5 nm.
@@ -80,8 +82,8 @@ public final class Illuminant {
     }
 
     /** @return the names that {@link #named(String)} knows */
-    public static Iterable<String> names() {
-        return java.util.Collections.unmodifiableSet(BY_NAME.keySet());
+    public static Set<String> names() {
+        return Collections.unmodifiableSet(BY_NAME.keySet());
     }
 
     public String name() {

@@ -10,6 +10,7 @@ import tintwright.bench.Closeness;
 import tintwright.bench.MatchBench;
 import tintwright.bench.Weighing;
 import tintwright.colour.DifferenceWords;
+import tintwright.colour.JudgedLight;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.match.MatchAnswer;
@@ -116,21 +117,12 @@ final class MatchWords {
 
     private void lights(Recipe best) {
         lines.add("Under other lights" + (best.lightsEstimated() ? " (estimated: the target has no spectrum):" : ":"));
-        for (UnderLight light : best.lights()) {
+        for (UnderLight light : best.lights().values()) {
             Viewing viewing = light.target().viewing();
-            String name = nameOf(viewing.light().name());
+            String name = JudgedLight.words(viewing.light());
             lines.add("  " + name + " ".repeat(Math.max(1, 26 - name.length())) + Figures.fixed(light.deltaE(), 2)
                     + "  " + DifferenceWords.of(light.mix(), light.target()).phrase());
         }
-    }
-
-    private static String nameOf(String light) {
-        return switch (light) {
-            case "D65", "D50" -> "daylight (" + light + ")";
-            case "A" -> "lamp light (A)";
-            case "FL2", "FL11", "FL12" -> "fluorescent tube (" + light + ")";
-            default -> "LED (" + light + ")";
-        };
     }
 
     private void others() {
@@ -228,7 +220,7 @@ final class MatchWords {
         fields.put("stepCost", Figures.six(recipe.stepCost()));
         fields.put("lightsEstimated", recipe.lightsEstimated());
         List<Object> lights = new ArrayList<>();
-        for (UnderLight light : recipe.lights()) {
+        for (UnderLight light : recipe.lights().values()) {
             Map<String, Object> under = new LinkedHashMap<>();
             under.put("light", light.target().viewing().light().name());
             under.put("observer", light.target().viewing().observer().degrees());

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import tintwright.colour.Ciede2000;
-import tintwright.colour.Illuminant;
+import tintwright.colour.JudgedLight;
 import tintwright.colour.Lab;
 import tintwright.colour.Metamerism;
 import tintwright.colour.Spectrum;
@@ -28,8 +28,7 @@ final class Judge {
     private final Knowledge knowledge;
     private final Wish wish;
     private final Odds odds;
-    private final List<Viewing> lights;
-    private final List<Lab> targets;
+    private final Map<JudgedLight, Lab> targets;
     private final Spectrum targetSpectrum;
     private final Pool pool;
 
@@ -38,18 +37,12 @@ final class Judge {
         this.knowledge = knowledge;
         this.wish = wish;
         this.odds = odds;
-        Target target = wish.target();
-        this.lights = new ArrayList<>(List.of(target.colour().viewing()));
         this.targetSpectrum = targetSpectrum;
-        this.targets = new ArrayList<>(List.of(target.colour()));
-        for (Illuminant light : List.of(Illuminant.D65, Illuminant.A, Illuminant.LED_B3, Illuminant.FL11)) {
-            if (!light.equals(target.colour().viewing().light())) {
-                // A change of light keeps the observer the target is stated for.
-                Viewing other = new Viewing(light, target.colour().viewing().observer());
-                lights.add(other);
-                targets.add(Lab.of(targetSpectrum, other));
-            }
-        }
+        Lab read = wish.target().colour();
+        this.targets = JudgedLight.each(light -> {
+            Viewing viewing = light.viewing(read.viewing());
+            return viewing.equals(read.viewing()) ? read : Lab.of(targetSpectrum, viewing);
+        });
     }
 
     /** @param exact grams for the batch wanted */
@@ -63,7 +56,6 @@ final class Judge {
         Lab ideal = colour(exact);
         double[] shares = knowledge.shares(weighed);
         odds.play(present(shares), nonZero(shares));
-        List<UnderLight> under = underLights(prediction.reflectance());
         double tintGrams = 0;
         for (Map.Entry<String, Double> part : weighed.grams().entrySet()) {
             tintGrams += knowledge.shelf().tint(part.getKey()).isPresent() ? part.getValue() : 0;
@@ -72,16 +64,16 @@ final class Judge {
                 exact,
                 weighed,
                 prediction,
-                under.get(0).deltaE(),
+                Ciede2000.between(prediction.lab(), target.colour()),
                 odds.expected(),
                 odds.chanceWithin(1),
                 odds.chanceWithin(2),
                 odds.within(0.9),
                 Ciede2000.between(ideal, prediction.lab()),
                 stepCost(weighed, prediction.lab()),
-                under,
+                underLights(reflectance),
                 target.reflectance().isEmpty(),
-                metamerism(prediction.reflectance()),
+                metamerism(reflectance),
                 tintGrams,
                 cost(weighed),
                 List.of());
@@ -156,20 +148,20 @@ final class Judge {
         return worst;
     }
 
-    private List<UnderLight> underLights(Spectrum mix) {
-        List<UnderLight> list = new ArrayList<>();
-        for (int i = 0; i < lights.size(); i++) {
-            Lab mixed = Lab.of(mix, lights.get(i));
-            list.add(new UnderLight(mixed, targets.get(i), Ciede2000.between(mixed, targets.get(i))));
-        }
-        return list;
+    private Map<JudgedLight, UnderLight> underLights(Spectrum mix) {
+        return JudgedLight.each(
+                light -> UnderLight.of(Lab.of(mix, targets.get(light).viewing()), targets.get(light)));
     }
 
-    /** Largest special index of metamerism; the pair is first made to match under the first light. */
+    /** Largest special index of metamerism; the pair is first made to match as it was read. */
     private double metamerism(Spectrum mix) {
+        Viewing read = wish.target().colour().viewing();
         double worst = 0;
-        for (Viewing light : lights.subList(1, lights.size())) {
-            worst = Math.max(worst, Metamerism.index(targetSpectrum, mix, lights.get(0), light));
+        for (JudgedLight light : JudgedLight.values()) {
+            if (!light.illuminant().equals(read.light())) {
+                Viewing other = new Viewing(light.illuminant(), read.observer());
+                worst = Math.max(worst, Metamerism.index(targetSpectrum, mix, read, other));
+            }
         }
         return worst;
     }

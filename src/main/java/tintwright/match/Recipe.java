@@ -1,7 +1,9 @@
 package tintwright.match;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import tintwright.colour.JudgedLight;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Prediction;
 
@@ -18,9 +20,9 @@ import tintwright.shelf.Prediction;
  * @param within90       nine of ten times it comes within this CIEDE2000
  * @param roundingCost   what rounding to the scale adds, CIEDE2000 between the exact and the weighed mix
  * @param stepCost       what one step of the scale too much of the most touchy tint changes, CIEDE2000
- * @param lights         mix and target under daylight, lamp light, workshop LED and workshop tube
+ * @param lights         mix and target under each light; under the kind it was read in, as it was read
  * @param lightsEstimated true when the target's spectrum is not measured but estimated from its colour
- * @param metamerism     largest special metamerism among the lights after the first, CIEDE2000
+ * @param metamerism     largest special index of metamerism from the light of the target to the others, CIEDE2000
  * @param tintGrams      grams of all tints
  * @param cost           in the shop's own money, when the prices are known
  * @param betterIn       in what this recipe beats all listed above it; empty for the first
@@ -36,14 +38,13 @@ public record Recipe(
         double within90,
         double roundingCost,
         double stepCost,
-        List<UnderLight> lights,
+        Map<JudgedLight, UnderLight> lights,
         boolean lightsEstimated,
         double metamerism,
         double tintGrams,
         OptionalDouble cost,
         List<String> betterIn) {
     public Recipe {
-        lights = List.copyOf(lights);
         betterIn = List.copyOf(betterIn);
     }
 

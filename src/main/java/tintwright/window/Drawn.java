@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import tintwright.bench.Weighing;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.DifferenceWords;
+import tintwright.colour.JudgedLight;
 import tintwright.colour.Lab;
 import tintwright.colour.SmoothReflectance;
 import tintwright.colour.Spectrum;
@@ -23,6 +24,7 @@ import tintwright.cup.Deed;
 import tintwright.match.Recipe;
 import tintwright.match.Target;
 import tintwright.match.UnderLight;
+import tintwright.reading.ColourReading;
 import tintwright.reading.Reading;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
@@ -31,7 +33,6 @@ import tintwright.window.picture.DepthState;
 import tintwright.window.picture.RoseState;
 import tintwright.window.picture.Shade;
 import tintwright.window.picture.SwatchState;
-import tintwright.window.picture.SwatchState.Lamp;
 
 /** From what the engine knows to what the three pictures show. */
 final class Drawn {
@@ -43,9 +44,6 @@ final class Drawn {
     private static final int REACH_CORNERS = 3;
     /** Doses that lift the cup by more than this, L*, are a climb. */
     private static final double CLIMBS = 0.3;
-
-    private static final Lamp[] LAMPS = {Lamp.DAYLIGHT, Lamp.LAMP, Lamp.LED, Lamp.TUBE};
-    private static final String[] LIGHTS = {"Daylight", "Lamp", "LED", "Tube"};
 
     private final Knowledge knowledge;
     private final Target target;
@@ -70,27 +68,23 @@ final class Drawn {
         return new Drawn(sight.knowledge(), sight.target(), sight.hull(), sight::corrected);
     }
 
-    /** @param lights in the order daylight, lamp light, workshop LED, workshop tube */
-    static SwatchState swatch(String mixName, List<UnderLight> lights) {
-        List<SwatchState.UnderLight> shown = new ArrayList<>();
-        for (int i = 0; i < lights.size() && i < LAMPS.length; i++) {
-            UnderLight under = lights.get(i);
-            shown.add(new SwatchState.UnderLight(
-                    LIGHTS[i],
-                    LAMPS[i],
+    /** @param recipe under each of its lights */
+    static SwatchState swatch(String mixName, Recipe recipe) {
+        return new SwatchState("Hull", mixName, "", "Hull and mix", JudgedLight.each(light -> {
+            UnderLight under = recipe.lights().get(light);
+            return new SwatchState.UnderLight(
                     Shade.of(under.target()),
                     Shade.of(under.mix()),
                     Optional.empty(),
                     under.deltaE(),
-                    DifferenceWords.of(under.mix(), under.target()).phrase()));
-        }
-        return new SwatchState("Hull", mixName, "", "Hull and mix", shown);
+                    DifferenceWords.of(under.mix(), under.target()).phrase());
+        }));
     }
 
     /**
-     * A cup under the same lights. In daylight the number is that of the cup's outlook: the best estimate from what
-     * was weighed and from every chip that was read, against the best estimate of the hull. A chip is shown as it was
-     * read, and is not judged a second time.
+     * A cup under the same lights. In the light the hull was read in, the number is that of the cup's outlook: the
+     * best estimate from what was weighed and from every chip that was read, against the best estimate of the hull. A
+     * chip is shown as it was read, and is not judged a second time.
      *
      * @param mixName  what the cup's field is called
      * @param compared what the number compares
@@ -99,30 +93,27 @@ final class Drawn {
     SwatchState cup(String mixName, String compared, Parts cup, Optional<Reading> chip) {
         Spectrum mix = foretell(cup).reflectance();
         Spectrum spectrum = target.reflectance().orElseGet(() -> SmoothReflectance.of(target.colour()));
-        List<SwatchState.UnderLight> shown = new ArrayList<>();
-        List<Viewing> viewings = List.of(Viewing.D65_10, Viewing.A_10, Viewing.LED_B3_10, Viewing.FL11_10);
-        for (int i = 0; i < viewings.size(); i++) {
-            Viewing viewing = viewings.get(i);
-            boolean own = hull.viewing().equals(viewing);
-            Lab mixed = own ? cupColour(cup) : Lab.of(mix, viewing);
-            Lab wanted = own ? hull : Lab.of(spectrum, viewing);
-            // A hull read under some other daylight is judged under that one, as everywhere else.
-            Lab judged = i == 0 ? cupColour(cup) : mixed;
-            Lab against = i == 0 ? hull : wanted;
-            shown.add(new SwatchState.UnderLight(
-                    LIGHTS[i],
-                    LAMPS[i],
+        return new SwatchState("Hull", mixName, "Chip, as read", compared, JudgedLight.each(light -> {
+            Viewing viewing = light.viewing(hull.viewing());
+            boolean read = viewing.equals(hull.viewing());
+            Lab mixed = read ? cupColour(cup) : Lab.of(mix, viewing);
+            Lab wanted = read ? hull : Lab.of(spectrum, viewing);
+            return new SwatchState.UnderLight(
                     Shade.of(wanted),
                     Shade.of(mixed),
-                    chip.flatMap(reading -> reading.colour(viewing)).map(Shade::of),
-                    Ciede2000.between(judged, against),
-                    words(judged, against)));
-        }
-        return new SwatchState("Hull", mixName, "Chip, as read", compared, shown);
+                    chip.<Lab>flatMap(reading -> asRead(reading, light, viewing))
+                            .map(Shade::of),
+                    Ciede2000.between(mixed, wanted),
+                    CupWords.difference(DifferenceWords.of(mixed, wanted)));
+        }));
     }
 
-    private static String words(Lab mix, Lab hull) {
-        return CupWords.difference(DifferenceWords.of(mix, hull));
+    /** @return empty when all that was read of it is its colour in light of another kind */
+    private static Optional<Lab> asRead(Reading reading, JudgedLight light, Viewing viewing) {
+        return reading instanceof ColourReading stated
+                        && JudgedLight.of(stated.lab().viewing().light()) == light
+                ? Optional.of(stated.lab())
+                : reading.colour(viewing);
     }
 
     private Lab colour(Parts parts) {

@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.scene.control.ComboBox;
 import javafx.scene.layout.VBox;
 import tintwright.colour.Geometry;
+import tintwright.colour.JudgedLight;
 import tintwright.colour.Viewing;
 
 /** How the meter was set: the light it states its numbers for, and what it does with the gloss. */
@@ -14,27 +15,16 @@ final class MeterSetting extends VBox {
     /** What is taken for granted where the setting is not asked. */
     static final String USUAL = "The meter set to daylight (D65, 10\u00b0), without gloss (45:0 or d:8 excluded).";
 
-    private record Named<T>(String words, T value) {}
-
-    private static final List<Named<Viewing>> LIGHTS = List.of(
-            new Named<>("daylight (D65, 10\u00b0)", Viewing.D65_10),
-            new Named<>("daylight, narrow view (D65, 2\u00b0)", Viewing.D65_2),
-            new Named<>("printer's light (D50, 2\u00b0)", Viewing.D50_2));
-    private static final List<Named<Geometry>> GLOSS = List.of(
-            new Named<>("without gloss (45:0, d:8 excluded)", Geometry.SPECULAR_EXCLUDED),
-            new Named<>("with gloss (d:8 included)", Geometry.SPECULAR_INCLUDED));
-
-    private final ComboBox<Named<Viewing>> light = new ComboBox<>();
-    private final ComboBox<Named<Geometry>> gloss = new ComboBox<>();
+    private final ComboBox<Viewing> light = new ComboBox<>();
+    private final ComboBox<Geometry> gloss = new ComboBox<>();
 
     MeterSetting() {
         getStyleClass().add("asked");
-        Choices.fill(light, LIGHTS, Named::words);
-        Choices.fill(gloss, GLOSS, Named::words);
+        Choices.fill(light, List.of(Viewing.D65_10, Viewing.D65_2, Viewing.D50_2), MeterSetting::words);
+        Choices.fill(gloss, List.of(Geometry.SPECULAR_EXCLUDED, Geometry.SPECULAR_INCLUDED), MeterSetting::words);
         light.setId("meter-light");
         gloss.setId("meter-gloss");
-        light.getSelectionModel().select(0);
-        gloss.getSelectionModel().select(0);
+        setTo(Viewing.D65_10, Geometry.SPECULAR_EXCLUDED);
         getChildren()
                 .addAll(
                         Choices.asked("The meter is set to", light),
@@ -44,19 +34,27 @@ final class MeterSetting extends VBox {
 
     /** Sets both as an earlier reading was made, so that nobody is asked twice. */
     void setTo(Viewing viewing, Geometry geometry) {
-        light.setValue(LIGHTS.stream()
-                .filter(named -> named.value().equals(viewing))
-                .findFirst()
-                .orElseGet(() -> new Named<>(viewing.toString(), viewing)));
-        gloss.setValue(GLOSS.stream()
-                .filter(named -> named.value() == geometry)
-                .findFirst()
-                .orElseThrow());
+        light.setValue(viewing);
+        gloss.setValue(geometry);
+    }
+
+    private static String words(Viewing viewing) {
+        String name = viewing.equals(Viewing.D65_2)
+                ? "daylight, narrow view (D65)"
+                : viewing.equals(Viewing.D50_2) ? "printer's light (D50)" : JudgedLight.words(viewing.light());
+        return name.replace(")", ", " + viewing.observer().degrees() + "\u00b0)");
+    }
+
+    private static String words(Geometry geometry) {
+        return switch (geometry) {
+            case SPECULAR_EXCLUDED -> "without gloss (45:0, d:8 excluded)";
+            case SPECULAR_INCLUDED -> "with gloss (d:8 included)";
+        };
     }
 
     /** @return both in a few words */
     String words() {
-        return light.getValue().words() + ", " + gloss.getValue().words();
+        return words(viewing()) + ", " + words(geometry());
     }
 
     /** @param change runs when one of them is set otherwise */
@@ -66,10 +64,10 @@ final class MeterSetting extends VBox {
     }
 
     Viewing viewing() {
-        return light.getValue().value();
+        return light.getValue();
     }
 
     Geometry geometry() {
-        return gloss.getValue().value();
+        return gloss.getValue();
     }
 }

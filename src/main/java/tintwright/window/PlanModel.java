@@ -154,7 +154,7 @@ public final class PlanModel {
                 index,
                 DifferenceWords.of(recipe.prediction().lab(), target.colour()).sentence(),
                 spaced(reach(answer), little(order)),
-                Optional.of(Drawn.swatch("Mix, as computed", recipe.lights())),
+                Optional.of(Drawn.swatch("Mix, as computed", recipe)),
                 Optional.of(drawn.recipe(recipe, order)),
                 Optional.of(drawn.rose(
                         "Mix", recipe.weighed(), today, recipe.weighed().grams().keySet())),

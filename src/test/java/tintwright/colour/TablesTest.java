@@ -4,12 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import tintwright.Reference;
 
 /** The tables that travel with the program, against the published ones and against each other. */
 class TablesTest {
-    private static final String[] LIGHTS = {"A", "D50", "D65", "FL2", "FL11", "FL12", "LED-B1", "LED-B3", "LED-B5"};
+    /** Sums of our own columns, taken when each value agreed with the published table: a guard against slips. */
+    private static final Map<String, Double> SUMS = Map.of(
+            "A", 9561.7213, "D50", 6959.526, "D65", 7092.7234, "FL2", 594.5, "FL11", 594.08, "FL12", 566.76, "LED-B1",
+            641.7, "LED-B3", 631.14, "LED-B5", 655.25);
 
     @Test
     void everyColourMatchingValueIsThePublishedOne() {
@@ -33,15 +38,16 @@ class TablesTest {
 
     @Test
     void everyPowerIsThePublishedOne() {
-        List<String[]> rows = Reference.rows("cie/illuminants_5nm_380_780.csv");
+        List<Map<String, String>> rows = Reference.named("cie/illuminants_5nm_380_780.csv");
         assertEquals(81, rows.size());
-        for (String[] row : rows) {
-            for (int i = 0; i < LIGHTS.length; i++) {
+        for (Map<String, String> row : rows) {
+            String nm = row.get("wavelength_nm");
+            for (String light : Illuminant.names()) {
                 assertEquals(
-                        Double.parseDouble(row[1 + i]),
-                        Illuminant.named(LIGHTS[i]).power(Double.parseDouble(row[0])),
+                        Double.parseDouble(row.get(light)),
+                        Illuminant.named(light).power(Double.parseDouble(nm)),
                         0,
-                        LIGHTS[i] + " at " + row[0] + " nm");
+                        light + " at " + nm + " nm");
             }
         }
     }
@@ -61,17 +67,36 @@ class TablesTest {
         }
     }
 
-    /** Sums of our own columns, taken when each value agreed with the published table: a guard against slips. */
     @Test
     void columnsOfTheLightsKeepTheirSums() {
-        double[] sums = {9561.7213, 6959.526, 7092.7234, 594.5, 594.08, 566.76, 641.7, 631.14, 655.25};
-        for (int i = 0; i < LIGHTS.length; i++) {
+        assertEquals(SUMS.keySet(), Illuminant.names());
+        SUMS.forEach((light, published) -> {
             double sum = 0;
             for (int k = 0; k < Illuminant.TABLE.count(); k++) {
-                sum += Illuminant.named(LIGHTS[i]).power(Illuminant.TABLE.nm(k));
+                sum += Illuminant.named(light).power(Illuminant.TABLE.nm(k));
             }
-            assertEquals(sums[i], sum, 1e-6, LIGHTS[i]);
-        }
+            assertEquals(published, sum, 1e-6, light);
+        });
+    }
+
+    /** Every light is of one kind, and each kind stands for itself. */
+    @Test
+    void everyLightIsOfAKind() {
+        Map<JudgedLight, Set<String>> kinds = Map.of(
+                JudgedLight.DAYLIGHT, Set.of("D50", "D65"),
+                JudgedLight.LAMP, Set.of("A"),
+                JudgedLight.LED, Set.of("LED-B1", "LED-B3", "LED-B5"),
+                JudgedLight.TUBE, Set.of("FL2", "FL11", "FL12"));
+        kinds.forEach((kind, names) -> {
+            names.forEach(name -> assertEquals(kind, JudgedLight.of(Illuminant.named(name)), name));
+            assertEquals(kind, JudgedLight.of(kind.illuminant()));
+        });
+        assertEquals(
+                Illuminant.names().size(),
+                kinds.values().stream().mapToInt(Set::size).sum());
+        assertEquals(JudgedLight.DAYLIGHT, JudgedLight.of(Illuminant.daylight(5500)));
+        assertEquals(Viewing.D50_2, JudgedLight.DAYLIGHT.viewing(Viewing.D50_2), "as it was read");
+        assertEquals(Viewing.of("A", 2), JudgedLight.LAMP.viewing(Viewing.D50_2), "the observer stays");
     }
 
     /** Whites of ASTM E308 (from memory): finer sums over a wider range, up to 0.021 from 5 nm sums. */

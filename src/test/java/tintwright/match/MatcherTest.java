@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import tintwright.colour.Geometry;
+import tintwright.colour.JudgedLight;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.reading.Covariance;
@@ -300,8 +301,13 @@ class MatcherTest {
         Recipe recipe = new Matcher(knowledge(new HiddenShop(11)))
                 .match(Wish.of(twoDegrees, 100, 0.01))
                 .best();
-        assertEquals(5, recipe.lights().size());
-        for (UnderLight under : recipe.lights()) {
+        assertEquals(Set.of(JudgedLight.values()), recipe.lights().keySet());
+        assertEquals(
+                Viewing.D50_2,
+                recipe.lights().get(JudgedLight.DAYLIGHT).target().viewing(),
+                "in the daylight it was read in");
+        assertEquals(recipe.deltaE(), recipe.lights().get(JudgedLight.DAYLIGHT).deltaE(), 0);
+        for (UnderLight under : recipe.lights().values()) {
             assertEquals(Viewing.D50_2.observer(), under.mix().viewing().observer());
         }
         assertTrue(recipe.metamerism() >= 0);

@@ -13,6 +13,7 @@ import javafx.scene.control.Button;
 import org.junit.jupiter.api.Test;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Geometry;
+import tintwright.colour.JudgedLight;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.cup.CupState;
@@ -72,7 +73,7 @@ class DisputeTest {
         assertTrue(now().close().contains(" or "), "both figures: " + now().close());
         assertEquals("not sure", now().sure());
         assertTrue(now().next().deed().isEmpty(), "nothing goes in before it is settled");
-        assertTrue(now().swatch().lights().get(0).chip().isPresent(), "the chip is shown");
+        assertTrue(now().swatch().lights().get(JudgedLight.DAYLIGHT).chip().isPresent(), "the chip is shown");
         Dispute.Mend mend = dispute.mends().stream()
                 .filter(each -> each.words().contains("soot black"))
                 .findFirst()

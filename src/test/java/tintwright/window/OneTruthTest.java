@@ -8,6 +8,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.DifferenceWords;
+import tintwright.colour.JudgedLight;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.reading.FilmState;
@@ -25,7 +26,7 @@ class OneTruthTest {
     }
 
     private void theyAgree(String when) {
-        SwatchState.UnderLight daylight = now().swatch().lights().get(0);
+        SwatchState.UnderLight daylight = now().swatch().lights().get(JudgedLight.DAYLIGHT);
         assertEquals(DifferenceWords.apart(daylight.apart()), now().close(), when);
         // A cup that is still white is told so in the strip; the swatch says how it differs all the same.
         if (!now().closeWords().contains("still white")) {
@@ -55,7 +56,7 @@ class OneTruthTest {
         theyAgree("too much black");
         desk.cup().read("57.6", "-8.2", "1.5", Viewing.D65_10, FilmState.CURED);
         theyAgree("chip read");
-        assertTrue(now().swatch().lights().get(0).chip().isPresent());
+        assertTrue(now().swatch().lights().get(JudgedLight.DAYLIGHT).chip().isPresent());
         Lab chip = new Lab(57.6, -8.2, 1.5, Viewing.D65_10);
         Lab hull = desk.job()
                 .now()
@@ -68,6 +69,8 @@ class OneTruthTest {
                 .orElseThrow();
         // The estimate follows the chip, as far as noise alone does not explain it.
         assertEquals(
-                Ciede2000.between(chip, hull), now().swatch().lights().get(0).apart(), 0.3);
+                Ciede2000.between(chip, hull),
+                now().swatch().lights().get(JudgedLight.DAYLIGHT).apart(),
+                0.3);
     }
 }

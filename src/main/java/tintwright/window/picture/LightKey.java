@@ -6,6 +6,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.SVGPath;
 import tintwright.colour.DifferenceWords;
+import tintwright.colour.JudgedLight;
 
 /** A small pair of fields under one light, to press. */
 final class LightKey extends Region {
@@ -17,19 +18,19 @@ final class LightKey extends Region {
     private final SVGPath sign = new SVGPath();
     private final Label name;
 
-    LightKey(SwatchState.UnderLight light, boolean chosen) {
+    LightKey(JudgedLight light, SwatchState.UnderLight pair, boolean chosen) {
         getStyleClass().add("light-key");
         if (chosen) {
             getStyleClass().add("light-key-chosen");
         }
         setManaged(false);
         setAccessibleRole(AccessibleRole.RADIO_BUTTON);
-        setAccessibleText(light.light() + ", " + DifferenceWords.apart(light.apart()) + ", " + light.words()
+        setAccessibleText(light.label() + ", " + DifferenceWords.apart(pair.apart()) + ", " + pair.words()
                 + (chosen ? ", chosen" : ""));
-        hull.setFill(Picture.paint(light.hull()));
-        mix.setFill(Picture.paint(light.mix()));
+        hull.setFill(Picture.paint(pair.hull()));
+        mix.setFill(Picture.paint(pair.mix()));
         sign.setContent(
-                switch (light.lamp()) {
+                switch (light) {
                     case DAYLIGHT -> "M12 7a5 5 0 1 0 .01 0z M11 0h2v4h-2z M11 20h2v4h-2z M0 11h4v2h-4z M20 11h4v2h-4z";
                     case LAMP ->
                         "M12 2a7 7 0 0 0-4 12.7V18h8v-3.300A7 7 0 0 0 12 2z M8.500 19.500h7v1.500h-7z M10 22h4v1.500h-4z";
@@ -39,7 +40,7 @@ final class LightKey extends Region {
                         "M1 8h22v5h-22z M4 15h1.500v5h-1.500z M11.250 15h1.500v7h-1.500z M18.500 15h1.500v5h-1.500z";
                 });
         sign.getStyleClass().add("light-sign");
-        name = Picture.text(light.light(), "picture-small");
+        name = Picture.text(light.label(), "picture-small");
         getChildren().addAll(hull, mix, sign, name);
     }
 

@@ -2,7 +2,7 @@ package tintwright.window.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntConsumer;
+import java.util.Map;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -10,6 +10,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.shape.Rectangle;
 import tintwright.bench.Closeness;
 import tintwright.colour.DifferenceWords;
+import tintwright.colour.JudgedLight;
 
 /**
  * Hull and mix edge to edge, large, under one light; the other lights wait below as smaller pairs to press. Between
@@ -26,8 +27,7 @@ public final class SplitSwatch extends Picture {
     private static final String CLOSE = "Close";
 
     private SwatchState state;
-    private int chosen;
-    private IntConsumer onChosen = index -> {};
+    private JudgedLight chosen = JudgedLight.DAYLIGHT;
 
     private final Rectangle hull = new Rectangle();
     private final Rectangle mix = new Rectangle();
@@ -54,10 +54,10 @@ public final class SplitSwatch extends Picture {
                 return;
             }
             if (event.getCode() == KeyCode.RIGHT) {
-                choose((chosen + 1) % state.lights().size());
+                step(1);
                 event.consume();
             } else if (event.getCode() == KeyCode.LEFT) {
-                choose((chosen + state.lights().size() - 1) % state.lights().size());
+                step(-1);
                 event.consume();
             }
         });
@@ -71,26 +71,27 @@ public final class SplitSwatch extends Picture {
         requestLayout();
     }
 
-    /** @param listener told the index of the light a person chose */
-    public void onLightChosen(IntConsumer listener) {
-        onChosen = listener;
+    /** @return the light shown large */
+    JudgedLight chosenLight() {
+        return chosen;
     }
 
-    /** @return index of the light shown large */
-    public int chosenLight() {
-        return chosen;
+    private void step(int by) {
+        List<JudgedLight> lights = List.copyOf(state.lights().keySet());
+        choose(lights.get(Math.floorMod(lights.indexOf(chosen) + by, lights.size())));
     }
 
     public void show(SwatchState next) {
         state = next;
-        chosen = Math.min(chosen, next.lights().size() - 1);
-        redraw();
+        choose(
+                next.lights().containsKey(chosen)
+                        ? chosen
+                        : next.lights().keySet().iterator().next());
     }
 
-    public void choose(int light) {
+    private void choose(JudgedLight light) {
         chosen = light;
         redraw();
-        onChosen.accept(light);
     }
 
     private SwatchState.UnderLight now() {
@@ -118,12 +119,12 @@ public final class SplitSwatch extends Picture {
         nodes.addAll(ruler.show(now.apart()));
         nodes.add(verdict);
         keys.clear();
-        for (int i = 0; i < state.lights().size() && state.lights().size() > 1; i++) {
-            int light = i;
-            LightKey key = new LightKey(state.lights().get(i), i == chosen);
+        Map<JudgedLight, SwatchState.UnderLight> toChoose = state.lights().size() > 1 ? state.lights() : Map.of();
+        toChoose.forEach((light, pair) -> {
+            LightKey key = new LightKey(light, pair, light == chosen);
             key.setOnMouseClicked(event -> choose(light));
             keys.add(key);
-        }
+        });
         nodes.addAll(keys);
         nodes.addAll(List.of(note, look));
         draw(nodes, words(now));
@@ -137,7 +138,7 @@ public final class SplitSwatch extends Picture {
 
     private String words(SwatchState.UnderLight now) {
         StringBuilder said = new StringBuilder("Split swatch under ")
-                .append(now.light())
+                .append(chosen.label())
                 .append(": ")
                 .append(state.hullName())
                 .append(" beside ")

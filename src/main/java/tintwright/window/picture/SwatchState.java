@@ -1,7 +1,10 @@
 package tintwright.window.picture;
 
-import java.util.List;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
+import tintwright.colour.JudgedLight;
 
 /**
  * What the split swatch shows.
@@ -12,26 +15,16 @@ import java.util.Optional;
  * @param compared what the number compares, such as "Hull and cup"
  * @param lights   the same colours under each light, at least one
  */
-public record SwatchState(String hullName, String mixName, String chipName, String compared, List<UnderLight> lights) {
-    /** What kind of light, for its drawn sign. */
-    public enum Lamp {
-        DAYLIGHT,
-        LAMP,
-        LED,
-        TUBE
-    }
-
+public record SwatchState(
+        String hullName, String mixName, String chipName, String compared, Map<JudgedLight, UnderLight> lights) {
     /**
-     * @param light   the light in the trade's word
-     * @param lamp    which sign stands for it
-     * @param hull    the hull under this light
-     * @param mix     the mix under this light
-     * @param chip    the chip that was read, when there is one
-     * @param apart   how far apart the two that are compared are, CIEDE2000, 0 or more
-     * @param words   how they differ, such as "too dark and a touch red"
+     * @param hull  the hull under this light
+     * @param mix   the mix under this light
+     * @param chip  the chip that was read, when there is one
+     * @param apart how far apart the two that are compared are, CIEDE2000, 0 or more
+     * @param words how they differ, such as "too dark and a touch red"
      */
-    public record UnderLight(
-            String light, Lamp lamp, Shade hull, Shade mix, Optional<Shade> chip, double apart, String words) {
+    public record UnderLight(Shade hull, Shade mix, Optional<Shade> chip, double apart, String words) {
         public UnderLight {
             if (!(apart >= 0)) {
                 throw new IllegalArgumentException("a difference is 0 or more, was " + apart);
@@ -47,6 +40,6 @@ public record SwatchState(String hullName, String mixName, String chipName, Stri
         if (lights.isEmpty()) {
             throw new IllegalArgumentException("the split swatch needs at least one light");
         }
-        lights = List.copyOf(lights);
+        lights = Collections.unmodifiableMap(new EnumMap<>(lights));
     }
 }

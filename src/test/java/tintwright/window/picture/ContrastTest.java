@@ -24,7 +24,7 @@ import tintwright.window.Stagehand;
  */
 class ContrastTest {
     private static final double LEAST = 4.5;
-    private static final int STATES = 8;
+    private static final int STATES = 16;
     /** Pixels at the edge of words that belong to their neighbours' soft edges. */
     private static final int SOFT = 1;
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -19,6 +20,7 @@ import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Rectangle;
 import org.junit.jupiter.api.Test;
 import tintwright.bench.Closeness;
+import tintwright.colour.JudgedLight;
 import tintwright.window.Stagehand;
 
 /** What each picture says and where it puts things. */
@@ -76,7 +78,7 @@ class PictureTest {
             swatch.show(Samples.swatch(false));
             laidOut(swatch, 1);
             swatch.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.RIGHT, false, false, false, false));
-            assertEquals(1, swatch.chosenLight());
+            assertEquals(JudgedLight.LAMP, swatch.chosenLight());
             assertTrue(swatch.getAccessibleText().contains("under Lamp:"), swatch.getAccessibleText());
             Color field = (Color) ((Rectangle) swatch.getChildrenUnmodifiable().get(0)).getFill();
             assertEquals(Picture.paint(Samples.shade(62.5, -2, 12)), field);
@@ -131,14 +133,14 @@ class PictureTest {
                     "Mix",
                     "",
                     "Hull and mix",
-                    List.of(new SwatchState.UnderLight(
-                            "Daylight",
-                            SwatchState.Lamp.DAYLIGHT,
-                            Samples.shade(60, -90, 10),
-                            Samples.shade(60, 1, 10),
-                            Optional.empty(),
-                            20,
-                            "much too dirty"))));
+                    Map.of(
+                            JudgedLight.DAYLIGHT,
+                            new SwatchState.UnderLight(
+                                    Samples.shade(60, -90, 10),
+                                    Samples.shade(60, 1, 10),
+                                    Optional.empty(),
+                                    20,
+                                    "much too dirty"))));
             laidOut(swatch, 1);
             Rectangle hull = (Rectangle) swatch.getChildrenUnmodifiable().get(0);
             assertEquals(1, swatch.lookupAll(".unshown-words").size());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import tintwright.colour.JudgedLight;
 
 /** Invented states of the pictures, the crowded and the awkward ones among them. */
 final class RandomStates {
@@ -104,27 +105,19 @@ final class RandomStates {
     }
 
     static SwatchState swatch(Random random) {
-        List<SwatchState.UnderLight> lights = new ArrayList<>();
         boolean chip = oneIn(random, 2);
         boolean wild = oneIn(random, 3);
-        String[] names = {"Daylight", "Lamp", "LED", "Tube"};
-        for (int i = 0; i < 1 + random.nextInt(4); i++) {
-            double apart = oneIn(random, 3) ? between(random, 0, 60) : between(random, 0, 6);
-            lights.add(new SwatchState.UnderLight(
-                    names[i],
-                    SwatchState.Lamp.values()[i],
-                    Samples.shade(between(random, 15, 95), wild ? -90 : -2, 8),
-                    Samples.shade(between(random, 15, 95), 0, wild && oneIn(random, 2) ? -95 : 3),
-                    chip ? Optional.of(Samples.shade(50, 1, 1)) : Optional.empty(),
-                    apart,
-                    "much too dark, too dirty, a touch green and a touch blue"));
-        }
         return new SwatchState(
                 "Hull",
                 oneIn(random, 2) ? "Cup, as computed" : "White, to go in first",
                 "Chip, as read",
                 "Hull and cup",
-                lights);
+                JudgedLight.each(light -> new SwatchState.UnderLight(
+                        Samples.shade(between(random, 15, 95), wild ? -90 : -2, 8),
+                        Samples.shade(between(random, 15, 95), 0, wild && oneIn(random, 2) ? -95 : 3),
+                        chip ? Optional.of(Samples.shade(50, 1, 1)) : Optional.empty(),
+                        oneIn(random, 3) ? between(random, 0, 60) : between(random, 0, 6),
+                        "much too dark, too dirty, a touch green and a touch blue")));
     }
 
     static List<Patches.Patch> patches(Random random) {

@@ -1,7 +1,9 @@
 package tintwright.window.picture;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import tintwright.colour.JudgedLight;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 
@@ -22,31 +24,20 @@ public final class Samples {
                 "Cup, as computed",
                 "Chip, as read",
                 "Hull and cup",
-                List.of(
+                Map.of(
+                        JudgedLight.DAYLIGHT,
                         new SwatchState.UnderLight(
-                                "Daylight",
-                                SwatchState.Lamp.DAYLIGHT,
                                 HULL,
                                 CUP,
                                 chip ? Optional.of(shade(65, -1.5, 9)) : Optional.empty(),
                                 5.1,
                                 "clearly lighter"),
+                        JudgedLight.LAMP,
                         new SwatchState.UnderLight(
-                                "Lamp",
-                                SwatchState.Lamp.LAMP,
-                                shade(62.5, -2, 12),
-                                shade(66.4, 0, 9),
-                                Optional.empty(),
-                                4.8,
-                                "clearly lighter"),
+                                shade(62.5, -2, 12), shade(66.4, 0, 9), Optional.empty(), 4.8, "clearly lighter"),
+                        JudgedLight.TUBE,
                         new SwatchState.UnderLight(
-                                "Tube",
-                                SwatchState.Lamp.TUBE,
-                                shade(62, -4, 12),
-                                shade(66.8, -2, 8),
-                                Optional.empty(),
-                                5.6,
-                                "clearly lighter")));
+                                shade(62, -4, 12), shade(66.8, -2, 8), Optional.empty(), 5.6, "clearly lighter")));
     }
 
     public static SwatchState unshowable() {
@@ -55,14 +46,10 @@ public final class Samples {
                 "Mix",
                 "",
                 "Hull and mix",
-                List.of(new SwatchState.UnderLight(
-                        "Daylight",
-                        SwatchState.Lamp.DAYLIGHT,
-                        shade(60, -90, 10),
-                        shade(60, -60, 10),
-                        Optional.empty(),
-                        12,
-                        "much too dirty")));
+                Map.of(
+                        JudgedLight.DAYLIGHT,
+                        new SwatchState.UnderLight(
+                                shade(60, -90, 10), shade(60, -60, 10), Optional.empty(), 12, "much too dirty")));
     }
 
     public static DepthState tooLight() {
