@@ -183,7 +183,7 @@ public final class CupSight {
         boolean wet = state.lastSample()
                 .map(s -> s.read().reading().film() == FilmState.WET)
                 .orElse(false);
-        return !wet || knowledge.wetShift()[0][1] < WET_KNOWN;
+        return !wet || knowledge.hasWetPair() && knowledge.wetShift()[0][1] < WET_KNOWN;
     }
 
     /** Uncertainty of the wet shift in L* below which it counts as known; common practice, no source. */

@@ -80,6 +80,14 @@ public record CupState(
                 .reduce((a, b) -> b);
     }
 
+    /** @return true once a chip that counts was read of more than the white alone */
+    public boolean tintWasRead() {
+        return samples.stream()
+                .filter(s -> s.read().counts())
+                .flatMap(s -> s.parts().stream())
+                .anyMatch(parts -> parts.grams(base) < parts.total());
+    }
+
     /** Goes through the deeds and keeps the sums; variances while it runs. */
     private static final class Fold {
         private final String base;
@@ -105,6 +113,7 @@ public record CupState(
                 double tint = down.grams() / down.oneIn();
                 put(down.part(), tint, Math.hypot(down.step() / down.oneIn(), Deed.LetDown.OFF * tint));
                 put(base, down.grams() - tint, down.step());
+                reserve = Math.max(0, reserve - (down.grams() - tint));
             } else if (deed instanceof Deed.Dropped drops) {
                 put(
                         drops.part(),

@@ -9,6 +9,9 @@ import tintwright.reading.FilmState;
 
 /** What a cup has to say to the person in front of it: short sentences, grams, no colour science. */
 public final class CupWords {
+    /** From this chance on of being too dark the weights alone say it. */
+    private static final double BEYOND_DOUBT = 0.95;
+
     private final CupSight sight;
     private final int decimals;
 
@@ -84,9 +87,16 @@ public final class CupWords {
             lines.add(verdict() + (doses.fillUp() ? " Bring in white from the reserve and its tints: add " : " Add ")
                     + list(doses.doses()) + "." + left(doses.doses()));
             doses.doses().forEach(dose -> lines.addAll(how(dose)));
+            newcomers(doses.doses())
+                    .forEach(part -> lines.add(name(part) + " is new in this cup: by the chip, the"
+                            + " tints already in do not come as near without it."));
             lines.add(
                     "Then read a cured chip: the cup should be " + doses.after().words() + ".");
         } else if (plan instanceof Plan.TakeChip chip) {
+            if (chip.now().chanceTooDark() > BEYOND_DOUBT) {
+                lines.add("By what was written down it is too dark already. Look whether each weight was written as it"
+                        + " was; then read it.");
+            }
             lines.add(
                     chip.besideHull()
                             ? "Take a cured chip of the cup and photograph it beside the hull, both in one"
@@ -105,12 +115,21 @@ public final class CupWords {
             }
         } else if (plan instanceof Plan.WayBack) {
             lines.add(verdict() + " Tints alone do not bring it back: choose a way back.");
-            lines.addAll(notRead());
         } else {
             lines.add("There is no white in the cup: weigh white in first.");
         }
         lines.addAll(wet());
         return lines;
+    }
+
+    /** Tints that no recipe chose: what a chip of the cup has called for. */
+    private List<String> newcomers(List<Dose> doses) {
+        return doses.stream()
+                .map(Dose::part)
+                .filter(part -> sight.state().tintWasRead()
+                        && !part.equals(sight.cup().base())
+                        && !sight.state().grams().containsKey(part))
+                .toList();
     }
 
     /** @return a word of caution while what went in was not read; otherwise nothing */
@@ -138,10 +157,7 @@ public final class CupWords {
     }
 
     private String left(List<Dose> doses) {
-        double white = 0;
-        for (Dose dose : doses) {
-            white += dose.part().equals(sight.cup().base()) ? dose.grams() : 0;
-        }
+        double white = DosePlanner.sum(sight, doses).getOrDefault(sight.cup().base(), 0.0);
         double left = sight.state().reserve() - white;
         return left >= 0.5 ? " You have " + whole(left) + " of white left." : "";
     }

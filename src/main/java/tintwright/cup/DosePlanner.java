@@ -28,8 +28,6 @@ public final class DosePlanner {
     private static final double WORTH = 0.35;
     /** A dose that changes the colour by less than this, CIEDE2000, is not worth stirring; common practice, no source. */
     private static final double WORTH_STIRRING = 0.15;
-    /** From this chance on of being too dark no reading is needed to say so. */
-    private static final double BEYOND_DOUBT = 0.95;
     /** Less white than this share of the batch is not worth a filling up. */
     private static final double LEAST_FILL = 0.01;
     /** A hull that may be off by more than this on each axis is first read beside a chip of the white. */
@@ -155,20 +153,14 @@ public final class DosePlanner {
         double tell = sight.versions().spread();
         TintSearch search = new TintSearch(sight, read ? List.of() : firstTints());
         TintSearch.Found way = search.best(0);
-        if (unread && now.chanceTooDark() > BEYOND_DOUBT) {
-            // Where the weights alone show that only white helps, nobody waits for a chip to be told so.
-            TintSearch.Found lifted = lifted(search, way, tell);
-            if (lifted.white() > 0) {
-                return new Plan.WayBack(now, lifted.white());
-            }
-        }
         if (read && !unread) {
             TintSearch.Found lifted = lifted(search, way, tell);
             if (lifted.white() > Math.max(state.reserve(), room())) {
                 return new Plan.WayBack(now, lifted.white());
             }
             way = lifted;
-            if (!full()) {
+            // A reading of the white alone says nothing about the tints: the reserve waits for one that does.
+            if (!full() && state.tintWasRead()) {
                 Optional<Plan> full = fillUp(search, way, SAFE_ENOUGH_TO_FILL);
                 if (full.isPresent()) {
                     return full.get();

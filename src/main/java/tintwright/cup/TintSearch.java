@@ -20,6 +20,8 @@ final class TintSearch {
     private static final int N = Grid.INSIDE.count();
     /** Three tints reach every colour that more would, but for the bounds. */
     private static final int MOST_TINTS = 3;
+    /** What the recipe chose goes in whole, with what is in already. */
+    private static final int MOST_OF_A_RECIPE = 6;
     /** What a tint that is not in the cup yet must gain in CIEDE2000; common practice, no source. */
     private static final double PRICE_OF_A_NEW_TINT = 0.12;
 
@@ -29,6 +31,7 @@ final class TintSearch {
     private static final double MOST_LIFT = 1.0;
 
     private final CupSight sight;
+    private final boolean chosenBefore;
     private final double[][] k;
     private final double[][] s;
     private final List<Tint> tints = new ArrayList<>();
@@ -37,8 +40,10 @@ final class TintSearch {
     private final double[] reflectance;
     private final LabBatch projection;
 
+    /** @param only the tints that the recipe chose; none means that all of the shelf may go in */
     TintSearch(CupSight sight, List<String> only) {
         this.sight = sight;
+        this.chosenBefore = !only.isEmpty();
         this.k = sight.knowledge().absorption();
         this.s = sight.knowledge().scattering();
         for (Tint tint : sight.knowledge().shelf().tints()) {
@@ -94,7 +99,7 @@ final class TintSearch {
             }
         }
         MixFit fit = fit(stockK, stockS, mass + white, loaded);
-        int[] chosen = new int[MOST_TINTS];
+        int[] chosen = new int[chosenBefore ? Math.min(tints.size(), MOST_OF_A_RECIPE) : MOST_TINTS];
         Best best = new Best();
         grow(fit, best, chosen, 0, 0);
         return aimAtTheMean(fit, best, white);
@@ -142,7 +147,7 @@ final class TintSearch {
         for (int i = 0; i < count; i++) {
             boolean inCup =
                     sight.state().grams().containsKey(tints.get(chosen[i]).id());
-            cost += inCup ? PRICE_OF_A_TINT : PRICE_OF_A_NEW_TINT;
+            cost += inCup || chosenBefore ? PRICE_OF_A_TINT : PRICE_OF_A_NEW_TINT;
         }
         if (cost < best.cost) {
             best.cost = cost;
@@ -150,7 +155,7 @@ final class TintSearch {
             best.chosen = java.util.Arrays.copyOf(chosen, count);
             best.grams = java.util.Arrays.copyOf(x, count);
         }
-        for (int i = from; count < MOST_TINTS && i < tints.size(); i++) {
+        for (int i = from; count < chosen.length && i < tints.size(); i++) {
             chosen[count] = i;
             grow(fit, best, chosen, count + 1, i + 1);
         }

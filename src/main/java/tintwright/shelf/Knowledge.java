@@ -33,6 +33,9 @@ public final class Knowledge {
     /** The step of a usual pocket scale, grams. */
     private static final double USUAL_STEP = 0.01;
 
+    /** Shares this near are of one mix. */
+    private static final double SAME_SHARE = 1e-9;
+
     private static final int VERSIONS = 160;
     private static final long SEED = 20260101L;
 
@@ -367,6 +370,26 @@ public final class Knowledge {
                 .count();
     }
 
+    /** @return true when some mix was read both wet and cured, here or in the cup: a pair that teaches the shift */
+    public boolean hasWetPair() {
+        List<Chip> all = new ArrayList<>(shelf.chips());
+        all.addAll(extra);
+        return all.stream()
+                .anyMatch(wet -> read(wet, FilmState.WET)
+                        && all.stream()
+                                .anyMatch(
+                                        cured -> read(cured, FilmState.CURED) && sameMix(wet.parts(), cured.parts())));
+    }
+
+    private static boolean read(Chip chip, FilmState film) {
+        return chip.readings().stream().anyMatch(reading -> reading.film() == film);
+    }
+
+    private static boolean sameMix(Parts one, Parts other) {
+        return one.grams().keySet().equals(other.grams().keySet())
+                && one.grams().keySet().stream().allMatch(id -> Math.abs(one.share(id) - other.share(id)) < SAME_SHARE);
+    }
+
     /**
      * The shift from cured to wet, as far as pairs have taught it.
      *
@@ -383,7 +406,7 @@ public final class Knowledge {
             for (double d : direction) {
                 sum += d * d;
             }
-            shift[axis][0] = scale * learning.best()[unknowns.wetShift() + axis];
+            shift[axis][0] = unknowns.wetShift(axis, learning.best());
             shift[axis][1] = Math.sqrt(sum);
         }
         return shift;

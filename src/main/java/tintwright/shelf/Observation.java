@@ -26,6 +26,7 @@ final class Observation {
     /** How far one wet reading strays from the mean shift, in Lab units; common practice, no source. */
     private static final double WET_STRAY = 0.7;
 
+    private final Unknowns unknowns;
     private final String chipId;
     private final FilmModel film;
     private final double[] grams;
@@ -52,6 +53,7 @@ final class Observation {
             double[] weighingGrams,
             Reading reading,
             Unknowns unknowns) {
+        this.unknowns = unknowns;
         this.chipId = chipId;
         this.weighingGrams = weighingGrams;
         this.reading = reading;
@@ -189,7 +191,7 @@ final class Observation {
             int next = own;
             if (reading.film() == FilmState.WET) {
                 row[next + axis] = Unknowns.wetShiftDeviation(axis);
-                lab[axis] += row[next + axis] * z[columns[next + axis]];
+                lab[axis] += unknowns.wetShift(axis, z);
                 next += 3;
             }
             for (int j = 0; photoBias != null && j < 3; j++) {

@@ -13,8 +13,10 @@ import tintwright.colour.Grid;
  */
 final class Unknowns {
     static final int WAVELENGTHS = Grid.INSIDE.count();
-    /** Standard deviations of the shift from wet to cured in L*, a*, b*; common practice, no source. */
-    private static final double[] WET_SHIFT = {2.5, 1.0, 1.5};
+    /** How much lighter wet gel coat is taken to look before a pair was read, L*; common practice, no source. */
+    private static final double WET_IS_LIGHTER = 1.5;
+    /** Standard deviations of the shift from cured to wet in L*, a*, b*; common practice, no source. */
+    private static final double[] WET_SHIFT = {1.5, 1.0, 1.5};
 
     private final List<String> ids = new ArrayList<>();
     private final List<PartPrior> priors = new ArrayList<>();
@@ -82,6 +84,11 @@ final class Unknowns {
     /** @return the standard deviation of axis 0 (L*), 1 (a*) or 2 (b*) of the shift from wet to cured */
     static double wetShiftDeviation(int axis) {
         return WET_SHIFT[axis];
+    }
+
+    /** @return how much a wet film reads above a cured one on an axis, for these numbers */
+    double wetShift(int axis, double[] z) {
+        return (axis == 0 ? WET_IS_LIGHTER : 0) + WET_SHIFT[axis] * z[wetShift + axis];
     }
 
     int photo(String name) {

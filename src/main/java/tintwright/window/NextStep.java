@@ -73,9 +73,7 @@ final class NextStep {
                     "",
                     "",
                     "",
-                    cup.state().unread().isEmpty()
-                            ? ""
-                            : "This is computed from the weights, not read: a chip would make it surer.",
+                    "",
                     Optional.empty(),
                     Optional.empty(),
                     List.of(),

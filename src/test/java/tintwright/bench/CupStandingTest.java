@@ -46,10 +46,10 @@ class CupStandingTest {
     }
 
     @Test
-    void aCupThatWentFarTooDarkIsBroughtBackFirst() {
+    void aCupThatSeemsFarTooDarkIsReadFirst() {
         CupStanding standing = CupStanding.of(SHELF, white().add(NOW, new Deed.Weighed("soot-black", 2.5, 0.01)))
                 .orElseThrow();
-        assertEquals("Bring it back first.", standing.first());
+        assertEquals("Read a chip of it first.", standing.first());
         assertTrue(standing.sentence().contains("dark"), standing.sentence());
     }
 

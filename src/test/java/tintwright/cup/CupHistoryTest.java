@@ -172,7 +172,7 @@ class CupHistoryTest {
         CupState state = cup.state();
         assertEquals(0.08, state.grams().get("soot"), 1e-12);
         assertEquals(60 + 1.52 + 12.5, state.white(), 1e-12);
-        assertEquals(17.5, state.reserve(), 1e-12);
+        assertEquals(30 - 1.52 - 12.5, state.reserve(), 1e-12);
     }
 
     @Test

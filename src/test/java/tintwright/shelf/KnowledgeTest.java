@@ -187,7 +187,7 @@ class KnowledgeTest {
         double[][] after = Knowledge.of(shop.shelf(chips)).wetShift();
         assertEquals(-2, after[0][0], 0.6);
         assertEquals(1, after[2][0], 0.6);
-        assertTrue(after[0][1] < 0.3 * before[0][1]);
+        assertTrue(after[0][1] < 0.4 * before[0][1]);
     }
 
     @Test

@@ -1,7 +1,6 @@
 package tintwright.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Clock;
@@ -18,17 +17,15 @@ class CupModelTest {
     }
 
     @Test
-    void tooMuchByTheScaleShowsTheWaysBackBeforeAnyChip() {
+    void tooMuchByTheScaleAsksForAChipBeforeAnyWayBack() {
         Desk desk = Desks.demo(Clock.systemUTC());
         desk.cup().begin();
         desk.cup().accept();
         assertTrue(inHand(desk).ways().isEmpty());
         assertTrue(desk.cup().really("1.9"), desk.cup().problemProperty().get());
-        assertFalse(inHand(desk).ways().isEmpty(), inHand(desk).next().sentence());
-        assertTrue(inHand(desk).ways().get(0).why().isPresent()
-                || inHand(desk).ways().get(0).whiteShort());
+        assertTrue(inHand(desk).ways().isEmpty(), "perhaps it was only written wrongly");
         assertTrue(
-                inHand(desk).next().after().contains("chip would make it surer"),
+                inHand(desk).next().toString().contains("chip"),
                 inHand(desk).next().toString());
     }
 
