@@ -30,6 +30,7 @@ import tintwright.colour.Lab;
 import tintwright.colour.LabBatch;
 import tintwright.colour.SmoothReflectance;
 import tintwright.colour.Viewing;
+import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Base;
 import tintwright.shelf.Chip;
 import tintwright.shelf.Knowledge;
@@ -104,7 +105,8 @@ public class ShelfBenchmark {
                 chips);
         knowledge = Knowledge.of(shelf);
         Lab hull = new Lab(66, -4, 9, Viewing.D65_10);
-        Target target = Target.of("hull", one.read(hull));
+        Target target = Aim.of(new PlaceReadings("", "hull", List.of(one.read(hull)), ""))
+                .target();
         wish = Wish.of(target, 100, 0.01);
         k = knowledge.absorption();
         s = knowledge.scattering();

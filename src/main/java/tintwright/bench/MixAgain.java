@@ -12,6 +12,7 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
+import tintwright.match.Aim;
 import tintwright.match.MatchAnswer;
 import tintwright.match.Wish;
 import tintwright.reading.FilmState;

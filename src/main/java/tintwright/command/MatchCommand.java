@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
-import tintwright.bench.Aim;
+import tintwright.bench.ChooseTarget;
 import tintwright.bench.MatchBench;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
@@ -15,6 +15,7 @@ import tintwright.colour.Viewing;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.files.ShelfFile;
+import tintwright.match.Aim;
 import tintwright.match.Wish;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Shelf;
@@ -99,14 +100,14 @@ final class MatchCommand extends Command {
             return demoPlace();
         }
         if (target != null) {
-            return Aim.ofFile(target, said.conditions(), Optional.ofNullable(sample));
+            return ChooseTarget.inFile(target, said.conditions(), Optional.ofNullable(sample));
         }
         double[] numbers = Figures.lab("--lab", lab);
         Viewing viewing = said.viewing()
                 .orElseThrow(
                         () -> new IllegalArgumentException(
                                 "say under which light and for which observer --lab was read, such as --light D65 --observer 10"));
-        return Aim.of(
+        return ChooseTarget.typed(
                 new Lab(numbers[0], numbers[1], numbers[2], viewing),
                 said.sigma(),
                 said.geometry().orElse(Geometry.SPECULAR_EXCLUDED));

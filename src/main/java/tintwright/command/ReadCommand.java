@@ -18,6 +18,7 @@ import tintwright.files.CardFile;
 import tintwright.files.FileProblem;
 import tintwright.files.MarksFile;
 import tintwright.files.TargetFile;
+import tintwright.match.Aim;
 import tintwright.reading.Covariance;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Repeats;
@@ -154,7 +155,7 @@ final class ReadCommand extends Command {
         String name = place != null ? place : all.get(0).photo();
         PlaceReadings target = PhotoBench.asPlace(boat, name, all);
         if (target.readings().size() > 1) {
-            Repeats.Combined combined = Repeats.combine(target.readings(), viewing);
+            Repeats.Combined combined = Aim.of(target).readings();
             Lab mean = combined.mean();
             lines.add("Together:  L* " + Figures.fixed(mean.lightness(), 1) + ", a* " + Figures.fixed(mean.a(), 1)
                     + ", b* " + Figures.fixed(mean.b(), 1) + " of "

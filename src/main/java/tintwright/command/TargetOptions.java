@@ -3,7 +3,7 @@ package tintwright.command;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
-import tintwright.bench.Aim;
+import tintwright.bench.ChooseTarget;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.files.FileProblem;
@@ -41,7 +41,9 @@ final class TargetOptions {
         if (target != null) {
             Conditions unsaid = new Conditions(
                     Optional.empty(), Optional.empty(), FilmState.CURED, SpectralReading.USUAL_NOISE, 0.3);
-            return Aim.ofFile(target, unsaid, Optional.empty()).target().colour();
+            return ChooseTarget.inFile(target, unsaid, Optional.empty())
+                    .target()
+                    .colour();
         }
         if (light == null || observer == null) {
             throw new IllegalArgumentException("say under which light and for which observer --lab was read, such as"

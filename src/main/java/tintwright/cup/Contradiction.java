@@ -9,7 +9,6 @@ import java.util.Optional;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
-import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
 import tintwright.shelf.Knowledge;
@@ -64,11 +63,11 @@ public record Contradiction(String entry, double apart, Lab read, Lab foretold, 
         }
         CupState.Sample last = samples.get(samples.size() - 1);
         Reading reading = sight.aim().seen(last.read());
-        Viewing viewing = reading instanceof ColourReading colour ? colour.lab().viewing() : Viewing.D65_10;
+        Viewing viewing = reading.judgedUnder();
         Lab read = reading.colour(viewing).orElseThrow();
         Lab foretold = foretold(sight.knowledge(), last.parts().get(), reading, viewing);
         double apart = Ciede2000.between(read, foretold);
-        var own = ReadingCheck.own(reading);
+        var own = reading.doubt(viewing);
         double wet = reading.film() == FilmState.WET ? ReadingCheck.WET_STRAY * ReadingCheck.WET_STRAY : 0;
         double noise = Math.sqrt((own.ll() + own.aa() + own.bb()) / 3 + wet + ReadingCheck.MODEL * ReadingCheck.MODEL);
         if (apart < WORTH_ASKING || apart < SURE * noise) {

@@ -21,7 +21,7 @@ public final class CupSight {
     private final Knowledge shelf;
     private final Cup cup;
     private final CupState state;
-    private final Aim aim;
+    private final HullBias aim;
     private final Knowledge knowledge;
     private final Optional<Contradiction> contradiction;
     private final Stray stray;
@@ -31,7 +31,7 @@ public final class CupSight {
         this.shelf = shelf;
         this.cup = cup;
         this.state = cup.state();
-        this.aim = Aim.of(cup.hull());
+        this.aim = HullBias.of(cup.hull());
         this.knowledge = learn(shelf, state, aim);
         this.contradiction = Contradiction.of(this);
         this.stray = Stray.of(state, aim, knowledge, contradiction.isPresent());
@@ -62,7 +62,7 @@ public final class CupSight {
         }
     }
 
-    private static Knowledge learn(Knowledge shelf, CupState state, Aim aim) {
+    private static Knowledge learn(Knowledge shelf, CupState state, HullBias aim) {
         List<Chip> chips = new ArrayList<>();
         Map<String, Map<String, Double>> within = new HashMap<>();
         for (CupState.Sample sample : state.samples()) {
@@ -88,7 +88,7 @@ public final class CupSight {
         return aim.target();
     }
 
-    Aim aim() {
+    HullBias aim() {
         return aim;
     }
 

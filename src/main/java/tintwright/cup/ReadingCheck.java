@@ -5,11 +5,9 @@ import java.util.Optional;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
-import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
-import tintwright.reading.SpectralReading;
 import tintwright.shelf.Prediction;
 
 /** Whether a reading can be of this cup at all: a slip in reading must not teach the shelf nonsense. */
@@ -31,10 +29,10 @@ public final class ReadingCheck {
             return Optional.of("nothing is in the cup yet, so nothing in it can have been read");
         }
         Reading reading = sight.aim().seen(read);
-        Viewing viewing = reading instanceof ColourReading colour ? colour.lab().viewing() : Viewing.D65_10;
+        Viewing viewing = reading.judgedUnder();
         Lab seen = reading.colour(viewing).orElseThrow();
         Prediction expected = sight.knowledge().predict(sight.state().parts().get(), viewing, reading.geometry());
-        Covariance doubt = expected.covariance().plus(Covariance.same(MODEL)).plus(own(reading));
+        Covariance doubt = expected.covariance().plus(Covariance.same(MODEL)).plus(reading.doubt(viewing));
         double[] shift = new double[3];
         if (reading.film() == FilmState.WET) {
             double[][] wet = sight.knowledge().wetShift();
@@ -64,17 +62,5 @@ public final class ReadingCheck {
                 wanted.lightness(),
                 wanted.a(),
                 wanted.b()));
-    }
-
-    /** How far a reading alone may be off, its photo's bias included. */
-    static Covariance own(Reading reading) {
-        if (reading instanceof ColourReading colour) {
-            return colour.covariance()
-                    .plus(colour.photo()
-                            .map(ColourReading.PhotoBias::covariance)
-                            .orElse(Covariance.same(0)));
-        }
-        // A spectrum's noise averages out over the wavelengths; about 100 Lab units to a reflectance of 1.
-        return Covariance.same(100 * ((SpectralReading) reading).noise());
     }
 }

@@ -2,7 +2,6 @@ package tintwright.cup;
 
 import java.util.Optional;
 import tintwright.colour.Lab;
-import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
 import tintwright.shelf.Knowledge;
@@ -24,7 +23,7 @@ record Stray(double lightness, double a, double b) {
     static final double DOUBT = 0.3;
 
     /** @return what is added to the model; nothing while chips and model agree or contradict each other */
-    static Stray of(CupState state, Aim aim, Knowledge knowledge, boolean contradicted) {
+    static Stray of(CupState state, HullBias aim, Knowledge knowledge, boolean contradicted) {
         Optional<CupState.Sample> last = state.lastSample();
         if (last.isEmpty() || contradicted) {
             return NONE;
@@ -37,17 +36,15 @@ record Stray(double lightness, double a, double b) {
         }
         Lab model = Contradiction.foretold(knowledge, last.get().parts().orElseThrow(), reading, hull.viewing());
         // What the whole photo is off by has its own unknown, which the learning knows; only the rest is the model's.
-        double[] bias =
-                reading instanceof ColourReading colour && colour.photo().isPresent()
-                        ? mean(knowledge.ensemble().bias(colour.photo().get()))
-                        : new double[3];
+        double[] bias = reading.photo()
+                .map(photo -> mean(knowledge.ensemble().bias(photo)))
+                .orElse(new double[3]);
         double[] miss = {
             seen.get().lightness() - model.lightness() - bias[0],
             seen.get().a() - model.a() - bias[1],
             seen.get().b() - model.b() - bias[2]
         };
-        double[][] noise =
-                (reading instanceof ColourReading colour ? colour.covariance() : ReadingCheck.own(reading)).toArray();
+        double[][] noise = reading.scatter(hull.viewing()).toArray();
         double wet = reading.film() == FilmState.WET ? ReadingCheck.WET_STRAY * ReadingCheck.WET_STRAY : 0;
         for (int axis = 0; axis < 3; axis++) {
             noise[axis][axis] += wet;

@@ -14,7 +14,6 @@ import tintwright.colour.Viewing;
 import tintwright.match.Loading;
 import tintwright.match.Metric;
 import tintwright.match.MixFit;
-import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
@@ -63,11 +62,11 @@ public final class UnknownCup {
     private UnknownCup(Knowledge knowledge, String base, Reading reading) {
         this.knowledge = knowledge;
         this.base = base;
-        this.viewing = reading instanceof ColourReading colour ? colour.lab().viewing() : Viewing.D65_10;
+        this.viewing = reading.judgedUnder();
         this.geometry = reading.geometry();
         Lab lab = reading.colour(viewing).orElseThrow();
         double[] axes = {lab.lightness(), lab.a(), lab.b()};
-        Covariance all = Covariance.same(MODEL).plus(ReadingCheck.own(reading));
+        Covariance all = Covariance.same(MODEL).plus(reading.doubt(viewing));
         for (int axis = 0; axis < 3; axis++) {
             seen[axis] = axes[axis];
         }

@@ -32,4 +32,18 @@ public record ColourReading(
     public Optional<Lab> colour(Viewing viewing) {
         return lab.viewing().equals(viewing) ? Optional.of(lab) : Optional.empty();
     }
+
+    @Override
+    public Viewing judgedUnder() {
+        return lab.viewing();
+    }
+
+    @Override
+    public Covariance scatter(Viewing viewing) {
+        if (!lab.viewing().equals(viewing)) {
+            throw new IllegalArgumentException(
+                    "this colour was read under " + lab.viewing() + ", so nothing is known of it under " + viewing);
+        }
+        return covariance;
+    }
 }

@@ -140,14 +140,15 @@ public final class Repeats {
     /** @return for each kept reading its share of the mean, 1 together */
     private static double[] weights(List<Reading> readings, List<Lab> colours, List<Integer> kept) {
         Map<String, Integer> ofPhoto = new HashMap<>();
-        kept.forEach(i -> photo(readings.get(i)).ifPresent(bias -> ofPhoto.merge(bias.photo(), 1, Integer::sum)));
+        kept.forEach(i -> readings.get(i).photo().ifPresent(bias -> ofPhoto.merge(bias.photo(), 1, Integer::sum)));
         double[] weights = new double[kept.size()];
         double sum = 0;
         for (int k = 0; k < weights.length; k++) {
             Reading reading = readings.get(kept.get(k));
-            double variance = trace(stated(reading, colours.get(kept.get(k))));
+            double variance =
+                    trace(reading.scatter(colours.get(kept.get(k)).viewing()).toArray());
             // What a photo's readings share weighs on each of them as often as there are of them.
-            variance += photo(reading)
+            variance += reading.photo()
                     .map(bias ->
                             ofPhoto.get(bias.photo()) * trace(bias.covariance().toArray()))
                     .orElse(0.0);
@@ -164,10 +165,6 @@ public final class Repeats {
         return m[0][0] + m[1][1] + m[2][2];
     }
 
-    private static Optional<ColourReading.PhotoBias> photo(Reading reading) {
-        return reading instanceof ColourReading colour ? colour.photo() : Optional.empty();
-    }
-
     private static void judge(List<Reading> readings, List<Lab> colours, List<Integer> kept, List<Integer> leftOut) {
         int n = colours.size();
         double[] middle = new double[3];
@@ -177,7 +174,10 @@ public final class Repeats {
             double stated = 0;
             for (int i = 0; i < n; i++) {
                 values[i] = axes(colours.get(i))[axis];
-                stated += Math.sqrt(stated(readings.get(i), colours.get(i))[axis][axis]) / n;
+                stated += Math.sqrt(readings.get(i)
+                                .scatter(colours.get(i).viewing())
+                                .toArray()[axis][axis])
+                        / n;
             }
             middle[axis] = median(values.clone());
             for (int i = 0; i < n; i++) {
@@ -207,9 +207,10 @@ public final class Repeats {
         for (int axis = 0; axis < 3; axis++) {
             double variance = 1e-12;
             for (int i = 0; i < 2; i++) {
-                variance += stated(readings.get(i), colours.get(i))[axis][axis];
+                variance += readings.get(i).scatter(colours.get(i).viewing()).toArray()[axis][axis];
                 int at = axis;
-                variance += photo(readings.get(i))
+                variance += readings.get(i)
+                        .photo()
                         .map(bias -> bias.covariance().toArray()[at][at])
                         .orElse(0.0);
             }
@@ -228,7 +229,8 @@ public final class Repeats {
         for (int k = 0; k < n; k++) {
             int i = kept.get(k);
             double[] lab = axes(colours.get(i));
-            double[][] stated = stated(readings.get(i), colours.get(i));
+            double[][] stated =
+                    readings.get(i).scatter(colours.get(i).viewing()).toArray();
             for (int r = 0; r < 3; r++) {
                 for (int c = 0; c < 3; c++) {
                     sum[r][c] += weights[k]
@@ -237,7 +239,7 @@ public final class Repeats {
                 }
             }
             double weight = weights[k];
-            photo(readings.get(i)).ifPresent(bias -> {
+            readings.get(i).photo().ifPresent(bias -> {
                 ofPhoto.merge(bias.photo(), weight, Double::sum);
                 shared.put(bias.photo(), bias.covariance());
             });
@@ -270,32 +272,6 @@ public final class Repeats {
             }
         }
         return Math.sqrt((STATED_COUNTS_AS * statedVariance + seen) / (STATED_COUNTS_AS + n - 1) / n);
-    }
-
-    /** What a reading says of its own noise, carried from reflectance to L*, a*, b* where it is a spectrum. */
-    private static double[][] stated(Reading reading, Lab colour) {
-        if (reading instanceof ColourReading only) {
-            return only.covariance().toArray();
-        }
-        SpectralReading spectral = (SpectralReading) reading;
-        double[] values = spectral.reflectance().toArray();
-        double step = Math.max(spectral.noise(), 1e-6);
-        double[][] sum = new double[3][3];
-        for (int i = 0; i < values.length; i++) {
-            double[] moved = values.clone();
-            moved[i] = moved[i] + step > Spectrum.MOST ? moved[i] - step : moved[i] + step;
-            double[] there = axes(Lab.of(Spectrum.of(spectral.reflectance().grid(), moved), colour.viewing()));
-            double[] here = axes(colour);
-            for (int r = 0; r < 3; r++) {
-                for (int c = 0; c < 3; c++) {
-                    sum[r][c] += (there[r] - here[r])
-                            * (there[c] - here[c])
-                            * (spectral.noise() / step)
-                            * (spectral.noise() / step);
-                }
-            }
-        }
-        return sum;
     }
 
     private static double[] axes(Lab lab) {

@@ -8,11 +8,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.reading.Covariance;
+import tintwright.reading.FilmState;
+import tintwright.reading.Reading;
 
 /** Looks again at chips that fit badly: learns without each, and asks what the others say about it. */
 final class Doubts {
     /** Squared misfit for each value read, above which a chip contradicts the rest: about four deviations. */
     private static final double CONTRADICTS = 4.0;
+
+    /** How far a wet chip strays from what its cured film would read, on each axis; common practice, no source. */
+    private static final double WET = 2.5;
 
     private static final int MOST_SUSPECTS = 8;
     private static final int MANY_CHIPS = 8000;
@@ -89,17 +97,21 @@ final class Doubts {
     /** Mean squared misfit of a chip against what the rest foretells, how sure the rest is counted in. */
     private static double misfit(Knowledge rest, Chip chip, Parts parts) {
         double worst = 0;
-        for (Reading3 reading : Reading3.of(chip)) {
-            Prediction foretold = rest.predict(parts, reading.lab().viewing(), reading.geometry());
-            double[][] covariance =
-                    foretold.covariance().plus(reading.covariance()).toArray();
+        for (Reading reading : chip.readings()) {
+            Viewing viewing = reading.judgedUnder();
+            Lab read = reading.colour(viewing).orElseThrow();
+            Prediction foretold = rest.predict(parts, viewing, reading.geometry());
+            double[][] covariance = foretold.covariance()
+                    .plus(reading.doubt(viewing))
+                    .plus(Covariance.same(reading.film() == FilmState.WET ? WET : 0))
+                    .toArray();
             for (int i = 0; i < 3; i++) {
                 covariance[i][i] += 0.25 * 0.25;
             }
             double[] miss = {
-                reading.lab().lightness() - foretold.lab().lightness(),
-                reading.lab().a() - foretold.lab().a(),
-                reading.lab().b() - foretold.lab().b()
+                read.lightness() - foretold.lab().lightness(),
+                read.a() - foretold.lab().a(),
+                read.b() - foretold.lab().b()
             };
             Factor.of(covariance).forward(miss);
             worst = Math.max(worst, (miss[0] * miss[0] + miss[1] * miss[1] + miss[2] * miss[2]) / 3);

@@ -2,10 +2,8 @@ package tintwright.shelf;
 
 import java.util.Map;
 import tintwright.colour.Grid;
+import tintwright.colour.Lab;
 import tintwright.colour.LabBatch;
-import tintwright.colour.Spectrum;
-import tintwright.colour.Viewing;
-import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
@@ -78,46 +76,22 @@ final class Observation {
             labCovariance = null;
             projection = null;
         } else {
-            projection = LabBatch.of(viewing(reading), Grid.INSIDE);
-            target = new double[3];
-            labCovariance = labTarget(reading, target)
+            // A wet spectrum counts by its colour, for wetting shifts colours.
+            Lab lab = reading.colour(reading.judgedUnder()).orElseThrow();
+            projection = LabBatch.of(lab.viewing(), Grid.INSIDE);
+            target = new double[] {lab.lightness(), lab.a(), lab.b()};
+            labCovariance = reading.scatter(lab.viewing())
                     .plus(Covariance.same(Math.hypot(MODEL_LAB, reading.film() == FilmState.WET ? WET_STRAY : 0)))
                     .toArray();
             variance = null;
         }
         int m = target.length;
         columns = columns(unknowns);
-        photoBias = reading instanceof ColourReading colour && colour.photo().isPresent()
-                ? Factor.of(positive(colour.photo().get().covariance()))
-                : null;
+        photoBias = reading.photo()
+                .map(photo -> Factor.of(positive(photo.covariance())))
+                .orElse(null);
         residual = new double[m];
         slope = new double[m][columns.length];
-    }
-
-    private static Viewing viewing(Reading reading) {
-        return reading instanceof ColourReading colour ? colour.lab().viewing() : Viewing.D65_10;
-    }
-
-    /** Fills the colour; gives its covariance: a wet spectrum counts by its colour, for wetting shifts colours. */
-    private Covariance labTarget(Reading reading, double[] lab) {
-        if (reading instanceof ColourReading colour) {
-            lab[0] = colour.lab().lightness();
-            lab[1] = colour.lab().a();
-            lab[2] = colour.lab().b();
-            return colour.covariance();
-        }
-        SpectralReading spectral = (SpectralReading) reading;
-        Spectrum inside = spectral.reflectance().resampled(Grid.INSIDE);
-        projection.labAndSlopes(inside.toArray(), lab, labSlope);
-        double[][] covariance = new double[3][3];
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                for (int w = 0; w < N; w++) {
-                    covariance[i][j] += labSlope[i][w] * labSlope[j][w] * spectral.noise() * spectral.noise();
-                }
-            }
-        }
-        return Covariance.of(covariance);
     }
 
     static double[][] positive(Covariance covariance) {
@@ -131,15 +105,14 @@ final class Observation {
     private int[] columns(Unknowns unknowns) {
         int[] own = film.columns();
         boolean wet = reading.film() == FilmState.WET;
-        boolean photo =
-                reading instanceof ColourReading colour && colour.photo().isPresent();
+        boolean photo = reading.photo().isPresent();
         int[] all = java.util.Arrays.copyOf(own, own.length + (wet ? 3 : 0) + (photo ? 3 : 0));
         int next = own.length;
         for (int axis = 0; wet && axis < 3; axis++) {
             all[next++] = unknowns.wetShift() + axis;
         }
         for (int axis = 0; photo && axis < 3; axis++) {
-            all[next++] = unknowns.photo(((ColourReading) reading).photo().get().photo()) + axis;
+            all[next++] = unknowns.photo(reading.photo().get().photo()) + axis;
         }
         return all;
     }

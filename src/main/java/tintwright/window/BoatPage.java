@@ -14,6 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import tintwright.match.Aim;
 import tintwright.window.picture.Patches;
 
 /** Which boat and which place: a list to search as you type, the places as colours, and a new boat in three fields. */
@@ -180,7 +181,7 @@ final class BoatPage {
                     .get(i)
                     .readings()
                     .get(0)
-                    .colour(HullModel.judgedUnder(now.places().get(i)))
+                    .colour(Aim.judgedUnder(now.places().get(i)))
                     .ifPresent(lab ->
                             colours.add(new Patches.Patch(tintwright.window.picture.Shade.of(lab), place, true)));
             words.append(' ').append(place).append('.');

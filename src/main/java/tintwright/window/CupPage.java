@@ -16,6 +16,7 @@ import javafx.scene.layout.VBox;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
 import tintwright.cup.WayWords;
+import tintwright.match.Aim;
 import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
@@ -142,7 +143,7 @@ final class CupPage {
                 cup.state().lastSample().map(sample -> sample.read().reading());
         Reading like = last.orElse(cup.hull().readings().get(0));
         setting.setTo(
-                like instanceof ColourReading colour ? colour.lab().viewing() : HullModel.judgedUnder(cup.hull()),
+                like instanceof ColourReading colour ? colour.lab().viewing() : Aim.judgedUnder(cup.hull()),
                 like.geometry());
     }
 

@@ -24,6 +24,7 @@ import tintwright.files.FileProblem;
 import tintwright.files.InstrumentFile;
 import tintwright.files.LabRange;
 import tintwright.files.TargetFile;
+import tintwright.match.Aim;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Conditions;
 import tintwright.reading.Covariance;
@@ -110,9 +111,9 @@ public final class HullModel {
             return;
         }
         PlaceReadings place = job.place().get();
-        Viewing viewing = judgedUnder(place);
         try {
-            Repeats.Combined all = Repeats.combine(place.readings(), viewing);
+            Repeats.Combined all = Aim.of(place).readings();
+            Viewing viewing = all.mean().viewing();
             List<Line> lines = new ArrayList<>();
             for (int i = 0; i < place.readings().size(); i++) {
                 Reading each = place.readings().get(i);
@@ -134,15 +135,6 @@ public final class HullModel {
         } catch (IllegalArgumentException e) {
             hull.set(new Hull(place.place(), List.of(), Optional.empty(), "", Said.of(e)));
         }
-    }
-
-    /** @return the light a place is judged under: that of its colour-only readings, else daylight */
-    static Viewing judgedUnder(PlaceReadings place) {
-        return place.readings().stream()
-                .filter(ColourReading.class::isInstance)
-                .map(each -> ((ColourReading) each).lab().viewing())
-                .findFirst()
-                .orElse(Viewing.D65_10);
     }
 
     private static String doubt(Repeats.Combined all, List<Line> lines) {
@@ -226,7 +218,7 @@ public final class HullModel {
         List<Reading> all = new ArrayList<>(place.readings());
         all.addAll(readings);
         PlaceReadings more = new PlaceReadings(place.boat(), place.place(), all, place.note());
-        Repeats.combine(all, judgedUnder(more));
+        Aim.of(more);
         return more;
     }
 

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import tintwright.bench.Aim;
 import tintwright.bench.BoatStory;
 import tintwright.bench.MixAgain;
 import tintwright.bench.NearIt;
@@ -16,6 +15,7 @@ import tintwright.colour.Lab;
 import tintwright.logbook.MeanColour;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
+import tintwright.match.Aim;
 import tintwright.shelf.Shelf;
 import tintwright.window.picture.Shade;
 

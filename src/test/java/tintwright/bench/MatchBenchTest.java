@@ -14,6 +14,7 @@ import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.files.Demo;
+import tintwright.match.Aim;
 import tintwright.match.Recipe;
 import tintwright.match.Wish;
 import tintwright.reading.ColourReading;

@@ -16,9 +16,11 @@ import tintwright.cup.DosePlanner;
 import tintwright.cup.Plan;
 import tintwright.cup.Way;
 import tintwright.cup.Ways;
+import tintwright.match.Aim;
 import tintwright.match.Matcher;
 import tintwright.match.Target;
 import tintwright.match.Wish;
+import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Parts;
 
 /** Random jobs played dose by dose, beside two rivals; fills the cup tables of docs/accuracy.md. */
@@ -112,7 +114,9 @@ class CupStudy {
         Tally tally = new Tally("all at once");
         for (int i = 0; i < JOBS; i++) {
             CupJob job = new CupJob(5000 + i, false);
-            Target target = Target.of("hull", job.hull.readings().get(0));
+            Target target = Aim.of(new PlaceReadings(
+                            "", "hull", List.of(job.hull.readings().get(0)), ""))
+                    .target();
             Parts recipe = new Matcher(job.knowledge)
                     .match(Wish.of(target, CupJob.WANTED, CupJob.STEP))
                     .best()

@@ -12,11 +12,13 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
+import tintwright.match.Aim;
 import tintwright.match.MatchAnswer;
 import tintwright.match.Matcher;
 import tintwright.match.Recipe;
 import tintwright.match.Target;
 import tintwright.match.Wish;
+import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Chip;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
@@ -45,7 +47,8 @@ class ShelfStudy {
         for (int i = 0; i < SHOPS; i++) {
             HiddenShop shop = new HiddenShop(1000 + i, strength);
             Lab truth = shop.hull();
-            Target target = Target.of("hull", shop.read(truth));
+            Target target = Aim.of(new PlaceReadings("", "hull", List.of(shop.read(truth)), ""))
+                    .target();
             double limit = HiddenBest.distance(shop, truth);
             List<Chip> chips = new ArrayList<>();
             chips.add(shop.chip("base", Parts.of(Map.of("white", 20.0))));

@@ -1,17 +1,15 @@
 package tintwright.cup;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tintwright.colour.Lab;
-import tintwright.colour.Viewing;
+import tintwright.match.Aim;
 import tintwright.match.Target;
 import tintwright.reading.ColourReading;
 import tintwright.reading.ColourReading.PhotoBias;
 import tintwright.reading.Covariance;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
-import tintwright.reading.Repeats;
 
 /**
  * The hull as it was read, and by how much that may be off.
@@ -22,27 +20,21 @@ import tintwright.reading.Repeats;
  * @param target the colour as read
  * @param bias   name and width of what it may be off by
  */
-record Aim(Target target, PhotoBias bias) {
-    static Aim of(PlaceReadings hull) {
-        Reading first = hull.readings().get(0);
-        Viewing viewing = first instanceof ColourReading colour ? colour.lab().viewing() : Viewing.D65_10;
-        Repeats.Combined combined = Repeats.combine(hull.readings(), viewing);
-        Target target = new Target(
-                hull.place(), combined.mean(), combined.covariance(), combined.geometry(), combined.spectrum());
-        return new Aim(target, new PhotoBias(name(hull), combined.covariance()));
+record HullBias(Target target, PhotoBias bias) {
+    static HullBias of(PlaceReadings hull) {
+        Target target = Aim.of(hull).target();
+        return new HullBias(target, new PhotoBias(name(hull), target.covariance()));
     }
 
     /** The photo's own name when all of the hull stands in one: then chips of the shelf in it share its bias. */
     private static String name(PlaceReadings hull) {
-        List<String> photos = new ArrayList<>();
-        for (Reading reading : hull.readings()) {
-            photos.add(
-                    reading instanceof ColourReading colour
-                            ? colour.photo().map(PhotoBias::photo).orElse("")
-                            : "");
-        }
-        boolean one = photos.stream().distinct().count() == 1 && !photos.get(0).isEmpty();
-        return one ? photos.get(0) : "hull " + hull.boat() + " " + hull.place();
+        List<String> photos = hull.readings().stream()
+                .map(reading -> reading.photo().map(PhotoBias::photo).orElse(""))
+                .distinct()
+                .toList();
+        return photos.size() == 1 && !photos.get(0).isEmpty()
+                ? photos.get(0)
+                : "hull " + hull.boat() + " " + hull.place();
     }
 
     /**
