@@ -38,6 +38,7 @@ import tintwright.shelf.Parts;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Stock;
+import tintwright.shelf.StockItem;
 import tintwright.shelf.Tint;
 import tintwright.study.HiddenShop;
 
@@ -69,7 +70,7 @@ public class ShelfBenchmark {
     public void prepare() {
         HiddenShop one = new HiddenShop(5);
         HiddenShop two = new HiddenShop(6);
-        List<Tint> tints = new ArrayList<>(one.tints());
+        List<StockItem> items = new ArrayList<>(one.tints());
         List<Chip> chips = new ArrayList<>();
         chips.add(one.chip("base", Parts.of(Map.of("white", 20.0))));
         for (Tint tint : one.tints()) {
@@ -85,7 +86,7 @@ public class ShelfBenchmark {
         };
         for (PigmentFamily family : more) {
             Tint tint = Tint.of("second-" + family.code(), "second " + family.words(), family);
-            tints.add(tint);
+            items.add(tint);
             for (int i = 1; i <= 5; i++) {
                 Chip chip = two.chip(tint.id() + i, Parts.of(Map.of("white", 20.0, family.code(), 0.06 * i)));
                 Map<String, Double> renamed = new LinkedHashMap<>();
@@ -96,13 +97,8 @@ public class ShelfBenchmark {
         while (chips.size() > 60) {
             chips.remove(chips.size() - 1);
         }
-        shelf = new Shelf(
-                "benchmark",
-                List.of(new Base("white", "White", 1.3, false, Stock.UNKNOWN)),
-                tints,
-                List.of(),
-                List.of(),
-                chips);
+        items.add(new Base("white", "White", 1.3, false, Stock.UNKNOWN));
+        shelf = new Shelf("benchmark", items, chips);
         knowledge = Knowledge.of(shelf);
         Lab hull = new Lab(66, -4, 9, Viewing.D65_10);
         Target target = Aim.of(new PlaceReadings("", "hull", List.of(one.read(hull)), ""))

@@ -26,11 +26,9 @@ import tintwright.cup.Ways;
 import tintwright.reading.ColourReading;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
-import tintwright.shelf.Base;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
-import tintwright.shelf.Stock;
 import tintwright.shelf.Tint;
 
 /**
@@ -264,12 +262,9 @@ public final class CupBench {
     }
 
     private void mustFit(String id, double grams) {
-        OptionalDouble can = shelf().tint(id)
-                .map(Tint::stock)
-                .or(() -> shelf().base(id).map(Base::stock))
-                .map(Stock::gramsLeft)
-                .or(() -> shelf().leftover(id)
-                        .map(l -> OptionalDouble.of(l.parts().total())))
+        OptionalDouble can = shelf().item(id)
+                .filter(item -> item.kind().mixes())
+                .map(item -> item.stock().gramsLeft())
                 .orElseThrow(() -> new IllegalArgumentException(
                         "there is no \"" + id + "\" on the shelf: add it as a" + " base or tint, or correct the name"));
         if (can.isPresent() && grams > can.getAsDouble() + 1e-9) {

@@ -78,12 +78,8 @@ public final class MatchBench {
         List<String> sentences = new ArrayList<>();
         recipe.weighed().grams().forEach((id, grams) -> {
             Shelf shelf = knowledge.shelf();
-            OptionalDouble left = shelf.base(id)
-                    .map(base -> base.stock().gramsLeft())
-                    .or(() -> shelf.tint(id).map(tint -> tint.stock().gramsLeft()))
-                    .or(() -> shelf.leftover(id)
-                            .map(cup -> OptionalDouble.of(cup.parts().total())))
-                    .orElse(OptionalDouble.empty());
+            OptionalDouble left =
+                    shelf.item(id).map(item -> item.stock().gramsLeft()).orElse(OptionalDouble.empty());
             if (left.isPresent() && left.getAsDouble() < grams) {
                 sentences.add(String.format(
                         Locale.ROOT, "Only %.1f g of %s are left on the shelf.", left.getAsDouble(), shelf.nameOf(id)));

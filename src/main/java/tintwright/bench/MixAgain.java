@@ -20,7 +20,6 @@ import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
-import tintwright.shelf.Stock;
 
 /** "Sixty grams of last year's": mixes a recorded cup again from what stands on the shelf today. */
 public final class MixAgain {
@@ -145,10 +144,8 @@ public final class MixAgain {
     private List<String> newTubs(Page.Cup cup) {
         List<String> newer = new ArrayList<>();
         for (String id : cup.parts().grams().keySet()) {
-            Optional<Stock> stock = shelf.base(id)
-                    .map(base -> base.stock())
-                    .or(() -> shelf.tint(id).map(tint -> tint.stock()));
-            stock.flatMap(Stock::openedOn)
+            shelf.item(id)
+                    .flatMap(item -> item.stock().openedOn())
                     .filter(day -> day.isAfter(cup.day()))
                     .ifPresent(day -> newer.add(shelf.nameOf(id) + " (" + day + ")"));
         }

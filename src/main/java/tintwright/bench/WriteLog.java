@@ -8,16 +8,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import tintwright.cup.Cup;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.logbook.Saved;
 import tintwright.reading.Reading;
-import tintwright.shelf.Base;
 import tintwright.shelf.Chip;
+import tintwright.shelf.ItemKind;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
+import tintwright.shelf.StockItem;
 import tintwright.shelf.Tint;
 
 /** Writes down what was read, weighed, filled and judged, as it happens. */
@@ -211,28 +213,24 @@ public final class WriteLog {
     static List<Page.Ingredient> ingredients(Parts parts, Shelf shelf) {
         List<Page.Ingredient> all = new ArrayList<>();
         for (String id : parts.grams().keySet()) {
-            Optional<Base> base = shelf.base(id);
-            Optional<Tint> tint = shelf.tint(id);
-            if (base.isEmpty() && tint.isEmpty()) {
-                throw new IllegalArgumentException("there is no \"" + id + "\" on the shelf \"" + shelf.name()
-                        + "\"; its bases and tints are " + names(shelf));
-            }
-            all.add(
-                    base.isPresent()
-                            ? new Page.Ingredient(id, base.get().name(), "base", "")
-                            : new Page.Ingredient(
-                                    id,
-                                    tint.get().name(),
-                                    "tint",
-                                    tint.get().family().code()));
+            StockItem item = shelf.item(id)
+                    .filter(WriteLog::coloured)
+                    .orElseThrow(() -> new IllegalArgumentException("there is no \"" + id + "\" on the shelf \""
+                            + shelf.name() + "\"; its bases and tints are " + names(shelf)));
+            String family = item instanceof Tint tint ? tint.family().code() : "";
+            all.add(new Page.Ingredient(id, item.name(), item.kind().word(), family));
         }
         return all;
     }
 
+    private static boolean coloured(StockItem item) {
+        return item.kind() == ItemKind.BASE || item.kind() == ItemKind.TINT;
+    }
+
     private static String names(Shelf shelf) {
-        List<String> ids = new ArrayList<>();
-        shelf.bases().forEach(base -> ids.add(base.id()));
-        shelf.tints().forEach(tint -> ids.add(tint.id()));
-        return String.join(", ", ids);
+        return shelf.items().stream()
+                .filter(WriteLog::coloured)
+                .map(StockItem::id)
+                .collect(Collectors.joining(", "));
     }
 }

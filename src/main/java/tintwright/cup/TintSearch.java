@@ -47,9 +47,7 @@ final class TintSearch {
         this.k = sight.knowledge().absorption();
         this.s = sight.knowledge().scattering();
         for (Tint tint : sight.knowledge().shelf().tints()) {
-            boolean empty = tint.stock().gramsLeft().isPresent()
-                    && tint.stock().gramsLeft().getAsDouble() == 0;
-            if (!empty && (only.isEmpty() || only.contains(tint.id()))) {
+            if (!tint.stock().usedUp() && (only.isEmpty() || only.contains(tint.id()))) {
                 tints.add(tint);
             }
         }

@@ -7,20 +7,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import tintwright.shelf.Base;
 import tintwright.shelf.Chip;
+import tintwright.shelf.ItemKind;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Paste;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Stock;
+import tintwright.shelf.StockItem;
+import tintwright.shelf.Sundry;
 import tintwright.shelf.Tint;
 
 /** A shelf on disk. The shape is written down in docs/formats.md. */
 public final class ShelfFile {
     private static final String KIND = "shelf";
-    private static final int VERSION = 1;
+    private static final int VERSION = 2;
     /** Usual density of a neutral gel paste, g/ml; common practice, no source. */
     private static final double USUAL_PASTE_DENSITY = 1.1;
 
@@ -58,68 +60,64 @@ public final class ShelfFile {
         tree.put("formatVersion", VERSION);
         tree.put("kind", KIND);
         tree.put("name", shelf.name());
-        tree.put("bases", each(shelf.bases(), ShelfFile::base));
-        tree.put("tints", each(shelf.tints(), ShelfFile::tint));
-        tree.put("pastes", each(shelf.pastes(), ShelfFile::paste));
-        tree.put("leftovers", each(shelf.leftovers(), ShelfFile::leftover));
-        tree.put("chips", each(shelf.chips(), ChipShape::toTree));
+        for (ItemKind kind : ItemKind.values()) {
+            tree.put(
+                    list(kind),
+                    shelf.items().stream()
+                            .filter(item -> item.kind() == kind)
+                            .map(ShelfFile::toTree)
+                            .toList());
+        }
+        tree.put("chips", shelf.chips().stream().map(ChipShape::toTree).toList());
         return JsonText.of(tree);
     }
 
-    private static <T> List<Object> each(List<T> things, Function<T, Map<String, Object>> shape) {
-        List<Object> list = new ArrayList<>();
-        things.forEach(thing -> list.add(shape.apply(thing)));
-        return list;
+    /** @return what the list of all of a kind is called */
+    private static String list(ItemKind kind) {
+        return switch (kind) {
+            case BASE -> "bases";
+            case TINT -> "tints";
+            case PASTE -> "pastes";
+            case LEFTOVER -> "leftovers";
+            case CATALYST -> "catalysts";
+            case WAX -> "waxes";
+            case KIT -> "kits";
+        };
     }
 
-    private static Map<String, Object> named(String id, String name) {
+    private static Map<String, Object> toTree(StockItem item) {
         Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("id", id);
-        tree.put("name", name);
-        return tree;
-    }
-
-    private static Map<String, Object> base(Base base) {
-        Map<String, Object> tree = named(base.id(), base.name());
-        tree.put("density", base.density());
-        tree.put("waxed", base.waxed());
-        StockShape.write(base.stock(), tree);
-        return tree;
-    }
-
-    private static Map<String, Object> tint(Tint tint) {
-        Map<String, Object> tree = named(tint.id(), tint.name());
-        tree.put("family", tint.family().code());
-        tree.put("loadingLimit", tint.loadingLimit());
-        tree.put("density", tint.density());
-        tree.put("dropGrams", tint.dropGrams());
-        StockShape.write(tint.stock(), tree);
-        return tree;
-    }
-
-    private static Map<String, Object> paste(Paste paste) {
-        Map<String, Object> tree = named(paste.id(), paste.name());
-        tree.put("density", paste.density());
-        StockShape.write(paste.stock(), tree);
-        return tree;
-    }
-
-    private static Map<String, Object> leftover(Leftover leftover) {
-        Map<String, Object> tree = named(leftover.id(), leftover.name());
-        leftover.setAside().ifPresent(day -> tree.put("setAside", day.toString()));
-        tree.put("parts", leftover.parts().grams());
-        tree.put("readings", ReadingShape.toTree(leftover.readings()));
+        tree.put("id", item.id());
+        tree.put("name", item.name());
+        if (item instanceof Leftover leftover) {
+            leftover.setAside().ifPresent(day -> tree.put("setAside", day.toString()));
+            tree.put("parts", leftover.parts().grams());
+            tree.put("readings", ReadingShape.toTree(leftover.readings()));
+            return tree;
+        }
+        if (item instanceof Base base) {
+            tree.put("density", base.density());
+            tree.put("waxed", base.waxed());
+        } else if (item instanceof Tint tint) {
+            tree.put("family", tint.family().code());
+            tree.put("loadingLimit", tint.loadingLimit());
+            tree.put("density", tint.density());
+            tree.put("dropGrams", tint.dropGrams());
+        } else if (item instanceof Paste paste) {
+            tree.put("density", paste.density());
+        }
+        StockShape.write(item.stock(), tree);
         return tree;
     }
 
     static Shelf from(JsonPlace root) throws FileProblem {
         root.version(KIND, VERSION);
-        root.only("formatVersion", "kind", "name", "bases", "tints", "pastes", "leftovers", "chips");
-        String name = root.text("name", "Shelf");
-        List<Base> bases = new ArrayList<>();
-        for (JsonPlace place : root.list("bases")) {
-            bases.add(base(place));
+        List<String> known = new ArrayList<>(List.of("formatVersion", "kind", "name", "chips"));
+        for (ItemKind kind : ItemKind.values()) {
+            known.add(list(kind));
         }
+        root.only(known.toArray(String[]::new));
+        String name = root.text("name", "Shelf");
         List<Chip> chips = new ArrayList<>();
         Set<String> taught = new HashSet<>();
         for (JsonPlace place : root.list("chips")) {
@@ -127,19 +125,28 @@ public final class ShelfFile {
             chips.add(chip);
             taught.addAll(chip.parts().grams().keySet());
         }
-        List<Tint> tints = new ArrayList<>();
-        for (JsonPlace place : root.list("tints")) {
-            tints.add(tint(place, taught));
+        List<StockItem> items = new ArrayList<>();
+        for (ItemKind kind : ItemKind.values()) {
+            for (JsonPlace place : root.list(list(kind))) {
+                items.add(
+                        switch (kind) {
+                            case BASE -> base(place);
+                            case TINT -> tint(place, taught);
+                            case PASTE -> paste(place);
+                            case LEFTOVER -> leftover(place);
+                            case CATALYST, WAX, KIT -> sundry(place, kind);
+                        });
+            }
         }
-        List<Paste> pastes = new ArrayList<>();
-        for (JsonPlace place : root.list("pastes")) {
-            pastes.add(paste(place));
-        }
-        List<Leftover> leftovers = new ArrayList<>();
-        for (JsonPlace place : root.list("leftovers")) {
-            leftovers.add(leftover(place));
-        }
-        return root.make(() -> new Shelf(name, bases, tints, pastes, leftovers, chips));
+        return root.make(() -> new Shelf(name, items, chips));
+    }
+
+    private static Sundry sundry(JsonPlace place, ItemKind kind) throws FileProblem {
+        place.only(StockShape.beside("id", "name"));
+        String id = place.at("id").text();
+        String name = place.text("name", id);
+        Stock stock = StockShape.read(place);
+        return place.make(() -> new Sundry(id, name, kind, stock));
     }
 
     private static Base base(JsonPlace place) throws FileProblem {

@@ -1,6 +1,7 @@
 package tintwright.files;
 
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -8,9 +9,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import tintwright.shelf.Stock;
 
-/** How much of a thing is left, as four optional fields beside its own. */
+/** How much of a thing is left, as optional fields beside its own. */
 final class StockShape {
-    private static final List<String> FIELDS = List.of("gramsLeft", "pricePerKg", "openedOn", "shelfLifeMonths");
+    private static final List<String> FIELDS =
+            List.of("gramsLeft", "lowAtGrams", "pricePerKg", "openedOn", "shelfLifeMonths", "shelfLifeDays");
 
     private StockShape() {}
 
@@ -23,18 +25,33 @@ final class StockShape {
 
     static void write(Stock stock, Map<String, Object> tree) {
         stock.gramsLeft().ifPresent(grams -> tree.put("gramsLeft", grams));
+        stock.lowAt().ifPresent(grams -> tree.put("lowAtGrams", grams));
         stock.pricePerKg().ifPresent(price -> tree.put("pricePerKg", price));
         stock.openedOn().ifPresent(day -> tree.put("openedOn", day.toString()));
-        stock.shelfLifeMonths().ifPresent(months -> tree.put("shelfLifeMonths", months));
+        stock.keeps().ifPresent(time -> {
+            if (time.getDays() == 0) {
+                tree.put("shelfLifeMonths", time.toTotalMonths());
+            } else {
+                tree.put("shelfLifeDays", time.getDays());
+            }
+        });
     }
 
     static Stock read(JsonPlace place) throws FileProblem {
         OptionalDouble grams = place.optionalNumber("gramsLeft");
         OptionalDouble price = place.optionalNumber("pricePerKg");
         Optional<LocalDate> opened = place.optionalDate("openedOn");
-        Optional<Integer> months = place.has("shelfLifeMonths")
-                ? Optional.of(place.at("shelfLifeMonths").whole())
-                : Optional.empty();
-        return place.make(() -> new Stock(grams, price, opened, months));
+        OptionalDouble low = place.optionalNumber("lowAtGrams");
+        if (place.has("shelfLifeMonths") && place.has("shelfLifeDays")) {
+            throw place.at("shelfLifeDays").problem("its shelf life is said twice: in months or in days, not in both");
+        }
+        Optional<Period> keeps = Optional.empty();
+        if (place.has("shelfLifeMonths")) {
+            keeps = Optional.of(Period.ofMonths(place.at("shelfLifeMonths").whole()));
+        } else if (place.has("shelfLifeDays")) {
+            keeps = Optional.of(Period.ofDays(place.at("shelfLifeDays").whole()));
+        }
+        Optional<Period> time = keeps;
+        return place.make(() -> new Stock(grams, low, price, opened, time));
     }
 }

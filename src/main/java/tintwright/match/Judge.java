@@ -13,12 +13,9 @@ import tintwright.colour.Metamerism;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
 import tintwright.reading.Covariance;
-import tintwright.shelf.Base;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Prediction;
-import tintwright.shelf.Stock;
-import tintwright.shelf.Tint;
 
 /** Says all there is to say about one mix for one wish. */
 final class Judge {
@@ -171,10 +168,8 @@ final class Judge {
         for (Map.Entry<String, Double> part : weighed.grams().entrySet()) {
             OptionalDouble price = knowledge
                     .shelf()
-                    .tint(part.getKey())
-                    .map(Tint::stock)
-                    .or(() -> knowledge.shelf().base(part.getKey()).map(Base::stock))
-                    .map(Stock::pricePerKg)
+                    .item(part.getKey())
+                    .map(item -> item.stock().pricePerKg())
                     .orElse(OptionalDouble.of(0));
             if (price.isEmpty()) {
                 return OptionalDouble.empty();

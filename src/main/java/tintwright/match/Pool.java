@@ -48,9 +48,7 @@ final class Pool {
         int base = places.indexOf(baseId);
         Pool pool = new Pool(baseId, k[base], s[base]);
         for (Tint tint : knowledge.shelf().tints()) {
-            boolean empty = tint.stock().gramsLeft().isPresent()
-                    && tint.stock().gramsLeft().getAsDouble() == 0;
-            if (!wish.leaveOut().contains(tint.id()) && !empty) {
+            if (!wish.leaveOut().contains(tint.id()) && !tint.stock().usedUp()) {
                 int place = places.indexOf(tint.id());
                 if (tint.family() == PigmentFamily.CARBON_BLACK) {
                     pool.blacks.add(tint.id());

@@ -18,7 +18,8 @@ public record Tint(
         double loadingLimit,
         double density,
         double dropGrams,
-        Stock stock) {
+        Stock stock)
+        implements StockItem {
     /** One US fluid ounce in a quart is 3.1 % by volume (a gel coat maker's limit for its own pastes). */
     public static final double USUAL_LOADING_LIMIT = 0.04;
     /** Usual density of a paste, g/ml; common practice, no source. */
@@ -43,5 +44,24 @@ public record Tint(
     /** A tint of which only the name and the family are known. */
     public static Tint of(String id, String name, PigmentFamily family) {
         return new Tint(id, name, family, USUAL_LOADING_LIMIT, USUAL_DENSITY, USUAL_DROP_GRAMS, Stock.UNKNOWN);
+    }
+
+    @Override
+    public ItemKind kind() {
+        return ItemKind.TINT;
+    }
+
+    @Override
+    public Tint withName(String other) {
+        return new Tint(id, other, family, loadingLimit, density, dropGrams, stock);
+    }
+
+    @Override
+    public Tint withStock(Stock other) {
+        return new Tint(id, name, family, loadingLimit, density, dropGrams, other);
+    }
+
+    public Tint withFamily(PigmentFamily other) {
+        return new Tint(id, name, other, loadingLimit, density, dropGrams, stock);
     }
 }

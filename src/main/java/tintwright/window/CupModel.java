@@ -473,9 +473,9 @@ public final class CupModel {
     /** @return bases and tints that may go in, names by id */
     Map<String, String> shelf() {
         Map<String, String> names = new LinkedHashMap<>();
-        job.now().shelf().bases().forEach(base -> names.put(base.id(), base.name()));
-        job.now().shelf().tints().forEach(tint -> names.put(tint.id(), tint.name()));
-        job.now().shelf().leftovers().forEach(left -> names.put(left.id(), left.name()));
+        job.now().shelf().items().stream()
+                .filter(item -> item.kind().mixes())
+                .forEach(item -> names.put(item.id(), item.name()));
         return names;
     }
 

@@ -100,7 +100,7 @@ final class Desk {
     /** @return an empty bench: no boat, a white and nothing else */
     static Job own() {
         Base white = new Base("white", "White", Base.USUAL_DENSITY, false, Stock.UNKNOWN);
-        Shelf shelf = new Shelf("My shelf", List.of(white), List.of(), List.of(), List.of(), List.of());
+        Shelf shelf = new Shelf("My shelf", List.of(white), List.of());
         return new Job(
                 "",
                 List.of(),

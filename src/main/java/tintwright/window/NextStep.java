@@ -144,10 +144,10 @@ final class NextStep {
         while (!before.shelf().nameOf(id).equals(id)) {
             id = id + "-b";
         }
-        List<Leftover> leftovers = new ArrayList<>(before.shelf().leftovers());
-        leftovers.add(new Leftover(id, fresh.name(), cup.state().parts().orElseThrow(), List.of(), Optional.of(today)));
+        Leftover aside =
+                new Leftover(id, fresh.name(), cup.state().parts().orElseThrow(), List.of(), Optional.of(today));
         Cup clean = Cup.empty(name, cup.hull(), cup.wantedGrams(), cup.scaleStep(), cup.base());
-        return before.with(before.shelf().withLeftovers(leftovers))
+        return before.with(before.shelf().with(aside))
                 .after(
                         clean,
                         List.of(

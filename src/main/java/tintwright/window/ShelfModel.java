@@ -31,11 +31,13 @@ import tintwright.reading.FilmState;
 import tintwright.shelf.Base;
 import tintwright.shelf.Chip;
 import tintwright.shelf.Doubt;
+import tintwright.shelf.ItemKind;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Stock;
+import tintwright.shelf.StockItem;
 import tintwright.shelf.Tint;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
@@ -71,7 +73,7 @@ public final class ShelfModel {
     public record Line(
             String id,
             String name,
-            String kind,
+            ItemKind kind,
             Optional<Shade> look,
             String known,
             String chips,
@@ -104,9 +106,13 @@ public final class ShelfModel {
             Map<String, String> chips,
             boolean goes) {}
 
-    /** The whole shelf as shown. */
-    public record Stand(String name, List<Line> lines, Advice next, List<String> doubts) {
-        static final Stand NONE = new Stand("", List.of(), Advice.NONE, List.of());
+    /**
+     * The whole shelf as shown.
+     *
+     * @param toBuy what is low or old and why; may be empty
+     */
+    public record Stand(String name, List<Line> lines, Advice next, List<String> doubts, List<String> toBuy) {
+        static final Stand NONE = new Stand("", List.of(), Advice.NONE, List.of(), List.of());
     }
 
     ShelfModel(JobModel job, PlanModel plan, Latest looking, Latest files, Clock clock) {
@@ -141,7 +147,7 @@ public final class ShelfModel {
 
     private static Stand stand(Knowledge knowledge, LocalDate today, double step) {
         List<Line> lines = new ArrayList<>();
-        for (ShelfBench.Item item : ShelfBench.look(knowledge, today)) {
+        for (ShelfBench.Line item : ShelfBench.look(knowledge, today)) {
             // How far a mere guess may be off is no figure for a person.
             String known = item.deviation().isEmpty()
                     ? ""
@@ -152,25 +158,28 @@ public final class ShelfModel {
                                     item.known(), 100 * item.deviation().getAsDouble());
             String chips = item.deviation().isEmpty() ? "" : Integer.toString(item.chips());
             lines.add(new Line(
-                    item.id(),
-                    item.name(),
-                    item.kind(),
-                    shade(knowledge, item),
+                    item.item().id(),
+                    item.item().name(),
+                    item.item().kind(),
+                    shade(knowledge, item.item()),
                     known,
                     chips,
-                    item.gramsLeft(),
+                    item.item().stock().gramsLeft(),
                     String.join(", ", item.warnings())));
         }
         List<String> doubts = knowledge.doubts().stream().map(Doubt::words).toList();
-        return new Stand(knowledge.shelf().name(), lines, next(knowledge, step), doubts);
+        List<String> toBuy = ShelfBench.toBuy(knowledge.shelf(), today).stream()
+                .map(ShelfBench.Wanted::words)
+                .toList();
+        return new Stand(knowledge.shelf().name(), lines, next(knowledge, step), doubts, toBuy);
     }
 
-    private static Optional<Shade> shade(Knowledge knowledge, ShelfBench.Item item) {
+    private static Optional<Shade> shade(Knowledge knowledge, StockItem item) {
         String base = knowledge.shelf().bases().get(0).id();
         Map<String, Double> mix = switch (item.kind()) {
-            case "tint" -> Map.of(base, 1 - CHIP_SHARE, item.id(), CHIP_SHARE);
-            case "base", "leftover" -> Map.of(item.id(), 1.0);
-            default -> Map.of();
+            case TINT -> Map.of(base, 1 - CHIP_SHARE, item.id(), CHIP_SHARE);
+            case BASE, LEFTOVER -> Map.of(item.id(), 1.0);
+            case PASTE, CATALYST, WAX, KIT -> Map.of();
         };
         return mix.isEmpty()
                 ? Optional.empty()
@@ -227,20 +236,10 @@ public final class ShelfModel {
             if (name.isBlank()) {
                 throw new IllegalArgumentException("give the tint a name, as its label says");
             }
-            Stock stock = new Stock(left(gramsLeft, units), OptionalDouble.empty(), Optional.empty(), Optional.empty());
             Shelf shelf = job.now().shelf();
             TidyShelf.checkFree(shelf, "", name);
-            Tint tint = new Tint(
-                    idOf(name, shelf),
-                    name.trim(),
-                    family,
-                    Tint.USUAL_LOADING_LIMIT,
-                    Tint.USUAL_DENSITY,
-                    Tint.USUAL_DROP_GRAMS,
-                    stock);
-            List<Tint> tints = new ArrayList<>(shelf.tints());
-            tints.add(tint);
-            return shelf.withTints(tints);
+            return shelf.with(Tint.of(idOf(name, shelf), name.trim(), family)
+                    .withStock(Stock.UNKNOWN.withGramsLeft(left(gramsLeft, units))));
         });
     }
 
@@ -259,11 +258,7 @@ public final class ShelfModel {
                 id,
                 shelf.nameOf(id),
                 shelf.tint(id).map(Tint::family),
-                shelf.tint(id)
-                        .map(Tint::stock)
-                        .or(() -> shelf.base(id).map(Base::stock))
-                        .orElse(Stock.UNKNOWN)
-                        .gramsLeft(),
+                shelf.item(id).map(StockItem::stock).orElse(Stock.UNKNOWN).gramsLeft(),
                 chips,
                 shelf.base(id).isEmpty());
     }
@@ -305,9 +300,7 @@ public final class ShelfModel {
         String plain = name.trim().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
         String id = plain.isBlank() ? "tint" : plain;
         int number = 2;
-        while (shelf.tint(id).isPresent()
-                || shelf.base(id).isPresent()
-                || shelf.leftover(id).isPresent()) {
+        while (shelf.item(id).isPresent()) {
             id = plain + "-" + number++;
         }
         return id;
@@ -363,7 +356,7 @@ public final class ShelfModel {
         return changed(() -> {
             String name = white.isBlank() ? "White" : white.trim();
             Base base = new Base("white", name, Base.USUAL_DENSITY, false, Stock.UNKNOWN);
-            return new Shelf("My shelf", List.of(base), List.of(), List.of(), List.of(), List.of());
+            return new Shelf("My shelf", List.of(base), List.of());
         });
     }
 

@@ -16,6 +16,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import tintwright.shelf.ItemKind;
 import tintwright.units.UnitSystem;
 import tintwright.window.picture.Patches;
 
@@ -52,7 +53,12 @@ final class ShelfPage {
                 next,
                 Pieces.onlyWhen(
                         model.nextProperty().map(advice -> !advice.line().isEmpty()), made));
-        VBox wide = new VBox(chipNext, doubts, patches, known);
+        Node toBuy = Pieces.onlyWhen(
+                model.standProperty().map(stand -> !stand.toBuy().isEmpty()),
+                Pieces.sheet(
+                        "To buy",
+                        Pieces.bound(model.standProperty().map(stand -> String.join("\n", stand.toBuy())), "plain")));
+        VBox wide = new VBox(chipNext, doubts, patches, known, toBuy);
         wide.getStyleClass().add("pictures");
         side.getChildren().setAll(chipEntry(), stock.node(), own());
         side.getStyleClass().addAll("column", "side");
@@ -121,7 +127,7 @@ final class ShelfPage {
     }
 
     private void show(ShelfModel.Stand stand) {
-        boolean noTint = stand.lines().stream().noneMatch(line -> line.kind().equals("tint"));
+        boolean noTint = stand.lines().stream().noneMatch(line -> line.kind() == ItemKind.TINT);
         if (noTint != bare) {
             bare = noTint;
             order();
@@ -129,7 +135,7 @@ final class ShelfPage {
         title.setText(stand.name());
         chip.setPromptText("0.2 "
                 + stand.lines().stream()
-                        .filter(line -> line.kind().equals("tint"))
+                        .filter(line -> line.kind() == ItemKind.TINT)
                         .map(ShelfModel.Line::name)
                         .findFirst()
                         .orElse("black")
@@ -165,7 +171,7 @@ final class ShelfPage {
         int row = table.getRowCount();
         Label named = Pieces.wrapped(line.name(), "strong");
         GridPane.setHgrow(named, Priority.SOMETIMES);
-        Label known = Pieces.plain(line.known().isEmpty() ? line.kind() : line.known());
+        Label known = Pieces.plain(line.known().isEmpty() ? line.kind().word() : line.known());
         GridPane.setHgrow(known, Priority.SOMETIMES);
         Label chips = Pieces.plain(line.chips());
         chips.setMinWidth(Region.USE_PREF_SIZE);
@@ -176,10 +182,7 @@ final class ShelfPage {
         grams.setAccessibleText(line.left().isPresent() ? grams.getText() + " left" : "not weighed");
         Button change = Pieces.quietButton("Change", () -> open(line));
         change.setAccessibleText("Change " + line.name());
-        table.addRow(row, named, known, chips, grams);
-        if (!line.kind().equals("paste")) {
-            table.add(change, 4, row);
-        }
+        table.addRow(row, named, known, chips, grams, change);
         if (!line.warnings().isEmpty()) {
             Label warned = Pieces.wrapped(line.warnings(), "caution");
             table.add(warned, 1, row + 1, 3, 1);
@@ -193,7 +196,7 @@ final class ShelfPage {
     }
 
     private void open(ShelfModel.Line line) {
-        if (line.kind().equals("leftover")) {
+        if (line.kind() == ItemKind.LEFTOVER) {
             stock.leftover(line.id());
         } else {
             stock.change(line.id());

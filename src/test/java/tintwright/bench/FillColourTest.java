@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -109,13 +108,7 @@ class FillColourTest {
         assertEquals(0.5 * against(whiteWith(10)), materials.hidingFilmMm().orElseThrow(), 1e-12);
         assertEquals(false, materials.waxed());
         Base base = shelf.bases().get(0);
-        Shelf waxed = new Shelf(
-                shelf.name(),
-                List.of(new Base(base.id(), base.name(), base.density(), true, base.stock())),
-                shelf.tints(),
-                shelf.pastes(),
-                shelf.leftovers(),
-                shelf.chips());
+        Shelf waxed = shelf.with(new Base(base.id(), base.name(), base.density(), true, base.stock()));
         assertTrue(FillColour.of(Knowledge.of(waxed), whiteWith(1))
                 .materials(OptionalDouble.empty())
                 .waxed());

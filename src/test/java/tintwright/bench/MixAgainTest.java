@@ -23,7 +23,6 @@ import tintwright.reading.Reading;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
-import tintwright.shelf.Tint;
 
 /** On the invented boat and shelf. */
 class MixAgainTest {
@@ -75,18 +74,7 @@ class MixAgainTest {
     @Test
     void anotherTintUnderTheOldNameIsNoticed() {
         Shelf today = Demo.shelf();
-        Shelf renamed = today.withTints(today.tints().stream()
-                .map(tint -> !tint.id().equals("soot-black")
-                        ? tint
-                        : new Tint(
-                                tint.id(),
-                                "lamp black",
-                                tint.family(),
-                                tint.loadingLimit(),
-                                tint.density(),
-                                tint.dropGrams(),
-                                tint.stock()))
-                .toList());
+        Shelf renamed = today.with(today.tint("soot-black").orElseThrow().withName("lamp black"));
         MixAgain.Matched matched =
                 assertInstanceOf(MixAgain.Matched.class, new MixAgain(log, renamed).cup(cup, 60, 0.01));
         assertTrue(
@@ -178,14 +166,9 @@ class MixAgainTest {
 
     private static Shelf without(String tint) {
         Shelf shelf = Demo.shelf();
-        return new Shelf(
-                shelf.name(),
-                shelf.bases(),
-                shelf.tints().stream().filter(one -> !one.id().equals(tint)).toList(),
-                shelf.pastes(),
-                List.of(),
-                shelf.chips().stream()
-                        .filter(chip -> chip.parts().grams(tint) == 0)
-                        .toList());
+        for (Leftover left : shelf.leftovers()) {
+            shelf = shelf.without(left.id());
+        }
+        return shelf.without(tint);
     }
 }

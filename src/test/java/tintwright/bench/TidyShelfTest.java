@@ -42,8 +42,8 @@ class TidyShelfTest {
         assertEquals("Shed white", after.nameOf(white));
         assertTrue(after.bases().get(0).stock().gramsLeft().isEmpty());
         assertEquals(
-                shelf.bases().get(0).stock().shelfLifeMonths(),
-                after.bases().get(0).stock().shelfLifeMonths());
+                shelf.bases().get(0).stock().keeps(),
+                after.bases().get(0).stock().keeps());
     }
 
     @Test
@@ -69,11 +69,13 @@ class TidyShelfTest {
         assertTrue(refused(() -> TidyShelf.takeOff(
                         shelf, "berry-red", Optional.of(Parts.of(Map.of(white, 50.0, "berry-red", 0.1)))))
                 .contains("cup in hand"));
-        Shelf left = shelf.withLeftovers(List.of(new Leftover(
-                "rest", "bow rest", Parts.of(Map.of(white, 50.0, "berry-red", 0.1)), List.of(), Optional.empty())));
+        Shelf left = shelf.with(new Leftover(
+                "rest", "bow rest", Parts.of(Map.of(white, 50.0, "berry-red", 0.1)), List.of(), Optional.empty()));
         assertTrue(refused(() -> TidyShelf.takeOff(left, "berry-red", Optional.empty()))
                 .contains("bow rest"));
-        assertTrue(TidyShelf.takeOff(left, "rest", Optional.empty()).leftovers().isEmpty());
+        assertTrue(TidyShelf.takeOff(left, "rest", Optional.empty())
+                .leftover("rest")
+                .isEmpty());
         assertTrue(
                 refused(() -> TidyShelf.takeOff(shelf, white, Optional.empty())).contains("leftover"));
     }

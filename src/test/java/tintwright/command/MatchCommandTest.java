@@ -163,7 +163,7 @@ class MatchCommandTest {
                 "\"kind\": \"shelf\" | \"kind\": \"shelf\" \"x\" | line 3",
                 "\"soot-black\": 0.15 | \"soot-black\": -0.15 | parts.soot-black: a mass must be 0 g or more, was -0.15 g",
                 "\"soot-black\": 0.15 | \"coal\": 0.15 | holds \"coal\", which is not on the shelf",
-                "\"formatVersion\": 1 | \"formatVersion\": 9 | open it with a newer Tintwright (the file was left as it was)",
+                "\"formatVersion\": 2 | \"formatVersion\": 9 | open it with a newer Tintwright (the file was left as it was)",
             })
     void leavesABadShelfAsItWas(String good, String bad, String said, @TempDir Path folder) throws IOException {
         String text = Files.readString(Path.of("swatches/shelf.json"));

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -25,12 +26,15 @@ import tintwright.reading.Reading;
 import tintwright.reading.SpectralReading;
 import tintwright.shelf.Base;
 import tintwright.shelf.Chip;
+import tintwright.shelf.ItemKind;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Paste;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Stock;
+import tintwright.shelf.StockItem;
+import tintwright.shelf.Sundry;
 import tintwright.shelf.Tint;
 
 /**
@@ -105,11 +109,19 @@ public final class DemoGenerator {
     }
 
     private Shelf shelf() {
-        List<Tint> tints = new ArrayList<>();
+        List<StockItem> items = new ArrayList<>(List.of(
+                new Base(
+                        WHITE_ID,
+                        "plain white",
+                        Base.USUAL_DENSITY,
+                        false,
+                        stock(2400, 14, LocalDate.of(2026, 2, 2), 6)),
+                new Paste("gel-paste", "gel paste", 0.7, Stock.UNKNOWN),
+                new Sundry("catalyst", "catalyst", ItemKind.CATALYST, stock(120, 30, LocalDate.of(2026, 2, 2), 12))));
         List<Chip> chips = new ArrayList<>();
         chips.add(chip("plain-white alone", Map.of(WHITE_ID, 50.0)));
         for (Tub tub : Tub.values()) {
-            tints.add(new Tint(
+            items.add(new Tint(
                     tub.id,
                     tub.title,
                     tub.family,
@@ -128,18 +140,8 @@ public final class DemoGenerator {
                 Parts.of(cup),
                 List.of(reading(bench.weighed(hidden(cup)), nm -> 1)),
                 Optional.of(LocalDate.of(2025, 10, 11)));
-        return new Shelf(
-                "Demo shelf (invented)",
-                List.of(new Base(
-                        WHITE_ID,
-                        "plain white",
-                        Base.USUAL_DENSITY,
-                        false,
-                        stock(2400, 14, LocalDate.of(2026, 2, 2), 6))),
-                tints,
-                List.of(new Paste("gel-paste", "gel paste", 0.7, Stock.UNKNOWN)),
-                List.of(leftover),
-                chips);
+        items.add(leftover);
+        return new Shelf("Demo shelf (invented)", items, chips);
     }
 
     private PlaceReadings portBow() {
@@ -227,6 +229,11 @@ public final class DemoGenerator {
     }
 
     private static Stock stock(double grams, double price, LocalDate opened, int months) {
-        return new Stock(OptionalDouble.of(grams), OptionalDouble.of(price), Optional.of(opened), Optional.of(months));
+        return new Stock(
+                OptionalDouble.of(grams),
+                OptionalDouble.empty(),
+                OptionalDouble.of(price),
+                Optional.of(opened),
+                Optional.of(Period.ofMonths(months)));
     }
 }

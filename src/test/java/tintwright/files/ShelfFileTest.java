@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,12 +33,14 @@ import tintwright.reading.Reading;
 import tintwright.reading.SpectralReading;
 import tintwright.shelf.Base;
 import tintwright.shelf.Chip;
+import tintwright.shelf.ItemKind;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Paste;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Stock;
+import tintwright.shelf.Sundry;
 import tintwright.shelf.Tint;
 
 class ShelfFileTest {
@@ -73,14 +76,32 @@ class ShelfFileTest {
         grams.put("white", 50.0);
         grams.put("soot", 0.15);
         Stock stock = new Stock(
-                OptionalDouble.of(800), OptionalDouble.of(31.5), Optional.of(LocalDate.of(2025, 4, 3)), Optional.of(6));
+                OptionalDouble.of(800),
+                OptionalDouble.of(150),
+                OptionalDouble.of(31.5),
+                Optional.of(LocalDate.of(2025, 4, 3)),
+                Optional.of(Period.ofMonths(6)));
+        Stock brief = new Stock(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.of(LocalDate.of(2026, 4, 3)),
+                Optional.of(Period.ofDays(90)));
         return new Shelf(
                 "Alles für \"Größe\"",
-                List.of(new Base("white", "White", 1.31, true, stock)),
-                List.of(new Tint("soot", "Soot black", PigmentFamily.CARBON_BLACK, 0.05, 1.15, 0.03, Stock.UNKNOWN)),
-                List.of(new Paste("paste", "Paste", 0.9, stock)),
-                List.of(new Leftover(
-                        "old", "Old cup", Parts.of(grams), List.of(photo), Optional.of(LocalDate.of(2024, 2, 29)))),
+                List.of(
+                        new Base("white", "White", 1.31, true, stock),
+                        new Tint("soot", "Soot black", PigmentFamily.CARBON_BLACK, 0.05, 1.15, 0.03, Stock.UNKNOWN),
+                        new Paste("paste", "Paste", 0.9, stock),
+                        new Leftover(
+                                "old",
+                                "Old cup",
+                                Parts.of(grams),
+                                List.of(photo),
+                                Optional.of(LocalDate.of(2024, 2, 29))),
+                        new Sundry("hardener", "Hardener", ItemKind.CATALYST, brief),
+                        new Sundry("wax", "Wax in styrene", ItemKind.WAX, stock),
+                        new Sundry("kit", "Chip kit", ItemKind.KIT, Stock.UNKNOWN)),
                 List.of(new Chip(
                         "chip 1",
                         Parts.of(grams),
@@ -97,7 +118,7 @@ class ShelfFileTest {
         String first = TextFile.read(file);
         ShelfFile.write(file, ShelfFile.read(file));
         assertEquals(first, TextFile.read(file));
-        assertTrue(first.startsWith("{\n  \"formatVersion\": 1,"), first);
+        assertTrue(first.startsWith("{\n  \"formatVersion\": 2,"), first);
     }
 
     @Test
@@ -123,17 +144,17 @@ class ShelfFileTest {
             value = {
                 "`\"kind\": \"shelf\"` | `\"kind\": \"cup\"`"
                         + " | shelf.json, kind: a shelf file was wanted, this is a cup file; name another",
-                "`\"formatVersion\": 1` | `\"formatVersion\": 2` | shelf.json, formatVersion: the file is of format 2 and this"
-                        + " program reads up to 1; open it with a newer Tintwright (the file was left as it was)",
+                "`\"formatVersion\": 1` | `\"formatVersion\": 3` | shelf.json, formatVersion: the file is of format 3 and this"
+                        + " program reads up to 2; open it with a newer Tintwright (the file was left as it was)",
                 "`\"formatVersion\": 1,` | `` | shelf.json: the field \"formatVersion\" is missing; add it",
                 "`\"formatVersion\": 1` | `\"formatVersion\": 0.5`"
-                        + " | shelf.json, formatVersion: must be a whole number from 1 to 1, was 0.5",
+                        + " | shelf.json, formatVersion: must be a whole number from 1 to 2, was 0.5",
                 "`[{\"id\": \"white\", \"name\": \"White\"}]` | `[]`"
                         + " | shelf.json: the shelf has no base: add the white gel coat that tints go into",
                 "`\"bases\": [` | `\"bases\": [3,` | shelf.json, bases[0]: must be an object in braces { }, was 3",
                 "`\"family\"` | `\"famly\"` | shelf.json, tints[0].famly: no such field is known here; correct its name to one"
-                        + " of density, dropGrams, family, gramsLeft, id, loadingLimit, name, openedOn, pricePerKg,"
-                        + " shelfLifeMonths, or take it out",
+                        + " of density, dropGrams, family, gramsLeft, id, loadingLimit, lowAtGrams, name, openedOn,"
+                        + " pricePerKg, shelfLifeDays, shelfLifeMonths, or take it out",
                 "`, \"family\": \"carbon-black\"` | `` | shelf.json, tints[0]: the tint \"Soot\" has neither a family nor a"
                         + " chip, so nothing is known of it; give it a \"family\" (\"unknown\" is allowed) or a chip",
                 "`carbon-black` | `soot` | shelf.json, tints[0].family: pigment family must be one of carbon-black,"

@@ -190,7 +190,7 @@ class MatcherTest {
         Shelf plain = knowledge(shop).shelf();
         Leftover red = new Leftover(
                 "red-cup", "Red cup", Parts.of(Map.of("white", 60.0, "organic-red", 1.5)), List.of(), Optional.empty());
-        Knowledge knowledge = Knowledge.of(plain.withLeftovers(List.of(red)));
+        Knowledge knowledge = Knowledge.of(plain.with(red));
         Lab wanted = knowledge.colour(
                 Parts.of(Map.of("white", 50.0, "red-cup", 30.0, "carbon-black", 0.05)),
                 Viewing.D65_10,
@@ -235,7 +235,7 @@ class MatcherTest {
                 Parts.of(Map.of("white", 90.0, "carbon-black", 6.0, "red-iron-oxide", 3.0)),
                 List.of(),
                 Optional.empty());
-        Knowledge knowledge = Knowledge.of(knowledge(shop).shelf().withLeftovers(List.of(black)));
+        Knowledge knowledge = Knowledge.of(knowledge(shop).shelf().with(black));
         for (double lightness : new double[] {3, 20, 35, 60, 80}) {
             Wish from = new Wish(target(lightness, 3, 4), 100, 0.01, Set.of(), Optional.empty(), Optional.of("dark"));
             for (Recipe recipe : new Matcher(knowledge).match(from).recipes()) {

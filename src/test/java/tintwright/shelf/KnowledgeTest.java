@@ -231,8 +231,7 @@ class KnowledgeTest {
         HiddenShop shop = new HiddenShop(7);
         Shelf plain = shop.shelf(chips(shop, 0.2));
         Parts inside = Parts.of(Map.of("white", 50.0, "carbon-black", 0.5));
-        Shelf shelf =
-                plain.withLeftovers(List.of(new Leftover("grey", "Grey cup", inside, List.of(), Optional.empty())));
+        Shelf shelf = plain.with(new Leftover("grey", "Grey cup", inside, List.of(), Optional.empty()));
         Knowledge knowledge = Knowledge.of(shelf);
         Lab throughLeftover = knowledge.colour(
                 Parts.of(Map.of("white", 49.5, "grey", 50.5)), Viewing.D65_10, Geometry.SPECULAR_INCLUDED);

@@ -20,6 +20,7 @@ import tintwright.shelf.Parts;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Stock;
+import tintwright.shelf.StockItem;
 import tintwright.shelf.Tint;
 
 /**
@@ -252,7 +253,9 @@ public final class HiddenShop {
     }
 
     public Shelf shelf(List<Chip> chips) {
-        return new Shelf("hidden", List.of(base), tints, List.of(), List.of(), chips);
+        List<StockItem> items = new ArrayList<>(tints);
+        items.add(base);
+        return new Shelf("hidden", items, chips);
     }
 
     public Random random() {

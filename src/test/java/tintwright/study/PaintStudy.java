@@ -88,10 +88,9 @@ class PaintStudy {
         }
         Shelf shelf = new Shelf(
                 "oil",
-                List.of(new Base("white", "zinc white", 1.5, false, Stock.UNKNOWN)),
-                List.of(Tint.of("tint", family.name(), family.pigment())),
-                List.of(),
-                List.of(),
+                List.of(
+                        new Base("white", "zinc white", 1.5, false, Stock.UNKNOWN),
+                        Tint.of("tint", family.name(), family.pigment())),
                 chips);
         return Knowledge.of(shelf)
                 .colour(

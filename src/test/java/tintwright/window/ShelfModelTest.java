@@ -18,12 +18,7 @@ class ShelfModelTest {
     void everythingThatStandsOnItIsShown() {
         var stand = shelf.standProperty().get();
         var job = desk.job().now().shelf();
-        assertEquals(
-                job.bases().size()
-                        + job.tints().size()
-                        + job.pastes().size()
-                        + job.leftovers().size(),
-                stand.lines().size());
+        assertEquals(job.items().size(), stand.lines().size());
         assertFalse(shelf.nextProperty().get().words().isBlank());
     }
 
