@@ -49,9 +49,16 @@ public final class GiveOut {
         TextFile.write(file, LogCsv.of(log.book()));
     }
 
-    /** Writes one boat, with every word ever written of it and its photos, as a zip for another shop. */
-    public void zip(Noted<Page.Boat> boat, Path file) throws FileProblem, LogFailure {
-        TextFile.write(file, BoatZip.of(log.book(), boat.id(), log.clock().instant()));
+    /**
+     * Writes one boat, with every word ever written of it and its photos, as a zip for another shop.
+     *
+     * @param keepMarks whether photos keep what tells where, by whom and with which camera they were taken
+     * @return what was left out and why, a sentence each
+     */
+    public List<String> zip(Noted<Page.Boat> boat, Path file, boolean keepMarks) throws FileProblem, LogFailure {
+        BoatZip.Packed packed = BoatZip.of(log.book(), boat.id(), log.clock().instant(), keepMarks);
+        TextFile.write(file, packed.bytes());
+        return packed.left();
     }
 
     /** Takes a zip from another shop in; see {@link BoatZip#into}. */

@@ -67,8 +67,7 @@ public final class KeepBoat {
         } catch (IOException e) {
             throw new LogFailure("The photo " + photo + " cannot be read. Check its name and its folder.", e);
         }
-        String name = photo.getFileName().toString();
-        log.book().keepPhoto(name, bytes);
+        String name = log.book().keepPhoto(photo.getFileName().toString(), bytes);
         if (place.isPresent()) {
             Page.Place old = place.get().page();
             return log.book()

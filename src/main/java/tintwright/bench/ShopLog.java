@@ -1,8 +1,6 @@
 package tintwright.bench;
 
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.UnknownHostException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
@@ -58,7 +56,7 @@ public final class ShopLog implements AutoCloseable {
      */
     public static ShopLog open(Path folder, Path home, Clock clock) throws LogFailure {
         SecureRandom random = new SecureRandom();
-        ThisBench bench = ThisBench.at(home, machine(), random);
+        ThisBench bench = ThisBench.at(home, ThisMachine.marks(), random);
         return new ShopLog(LogBook.open(folder, bench, clock, random), clock, Optional.empty());
     }
 
@@ -78,14 +76,6 @@ public final class ShopLog implements AutoCloseable {
                     "The demo log could not be copied to the folder for temporary files (" + e.getMessage()
                             + "). Make room there, or make it writable.",
                     e);
-        }
-    }
-
-    private static String machine() {
-        try {
-            return InetAddress.getLocalHost().getHostName();
-        } catch (UnknownHostException nameless) {
-            return "this machine";
         }
     }
 

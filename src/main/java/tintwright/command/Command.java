@@ -47,9 +47,9 @@ public abstract class Command implements Callable<Integer> {
             fields.put("command", spec.qualifiedName().replaceFirst("^\\S+ ", ""));
             fields.put("formatVersion", 1);
             fields.putAll(answer.fields());
-            out.print(JsonText.of(fields));
+            out.print(PlainLine.ofJson(JsonText.of(fields)));
         } else {
-            answer.lines().forEach(line -> out.print(line + "\n"));
+            answer.lines().forEach(line -> out.print(PlainLine.of(line) + "\n"));
         }
         out.flush();
         return Commands.DONE;

@@ -137,7 +137,7 @@ public final class Commands {
     private static void say(PrintWriter err, String sentence) {
         String line = String.valueOf(sentence).strip().replaceAll("\\s+", " ");
         String tail = line.endsWith(".") || line.endsWith("?") ? "" : ".";
-        err.print(line + tail + "\n");
+        err.print(PlainLine.of(line) + tail + "\n");
         err.flush();
     }
 }

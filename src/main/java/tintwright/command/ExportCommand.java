@@ -41,6 +41,11 @@ final class ExportCommand extends Command {
             description = "With --boat: the boat, every word of it and its" + " photos.")
     private Path zip;
 
+    @Option(
+            names = "--keep-photo-data",
+            description = "With --zip: photos keep where, by whom and with which camera they were taken.")
+    private boolean keepPhotoData;
+
     @Option(names = "--cup", paramLabel = "NAME", description = "Which cup of the boat; the last when not said.")
     private String cup;
 
@@ -72,12 +77,19 @@ final class ExportCommand extends Command {
         try (ShopLog log = options.open()) {
             GiveOut out = new GiveOut(log);
             List<Path> written = new ArrayList<>();
+            List<String> said = new ArrayList<>();
             if (csv != null) {
                 out.csv(csv);
                 written.add(csv);
             }
             if (zip != null) {
-                out.zip(log.boat(boat), zip);
+                said.addAll(out.zip(log.boat(boat), zip, keepPhotoData));
+                said.add(
+                        keepPhotoData
+                                ? "Its photos tell where, by whom and with which camera they were taken, if they ever"
+                                        + " did."
+                                : "Its photos do not tell where, by whom and with which camera they were taken"
+                                        + " (--keep-photo-data would).");
                 written.add(zip);
             }
             if (label != null) {
@@ -94,6 +106,7 @@ final class ExportCommand extends Command {
             }
             List<String> lines = new ArrayList<>(
                     written.stream().map(file -> "Wrote " + file + ".").toList());
+            lines.addAll(said);
             lines.addAll(LogOptions.troubles(log));
             Map<String, Object> fields = new LinkedHashMap<>();
             fields.put("written", written.stream().map(Path::toString).toList());

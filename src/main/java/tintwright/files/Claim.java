@@ -7,6 +7,7 @@ import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -19,6 +20,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * on a file gives up every lock the process holds on it (see {@link FileLock}).
  */
 public final class Claim implements Closeable {
+    private static final long PAUSE_MS = 5;
     private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
 
     private final Path file;
@@ -48,6 +50,26 @@ public final class Claim implements Closeable {
             giveUp(file, channel);
             throw e;
         }
+    }
+
+    /**
+     * Waits for the claim.
+     *
+     * @return the claim, or empty when another process still has it in the end
+     */
+    public static Optional<Claim> await(Path lockFile, Duration longest) throws IOException {
+        long until = System.nanoTime() + longest.toNanos();
+        Optional<Claim> claim = tryOn(lockFile);
+        while (claim.isEmpty() && System.nanoTime() < until) {
+            try {
+                Thread.sleep(PAUSE_MS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return Optional.empty();
+            }
+            claim = tryOn(lockFile);
+        }
+        return claim;
     }
 
     private static void giveUp(Path file, FileChannel channel) throws IOException {

@@ -1,14 +1,11 @@
 package tintwright.files;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.time.Duration;
 import java.util.Optional;
 
 /**
@@ -23,9 +20,7 @@ public final class SharedFile<T> {
     /** How often a change is worked out anew before the person is told; chosen, no source. */
     private static final int TRIES = 5;
     /** How long another process may take over its change; the longest, a learning of a full shelf, takes seconds. */
-    private static final long LONGEST_WAIT_MS = 60_000;
-
-    private static final long PAUSE_MS = 5;
+    private static final Duration LONGEST_WAIT = Duration.ofSeconds(60);
 
     private final Path file;
     private final Shape<T> shape;
@@ -145,26 +140,18 @@ public final class SharedFile<T> {
     }
 
     private Claim hold() throws FileProblem, IOException {
-        Path lock = lockFile();
-        long until = System.nanoTime() + LONGEST_WAIT_MS * 1_000_000;
-        Optional<Claim> claim = Claim.tryOn(lock);
-        while (claim.isEmpty()) {
-            if (System.nanoTime() > until) {
-                throw FileProblem.notWritten(
+        Claim claim = Claim.await(lockFile(), LONGEST_WAIT)
+                .orElseThrow(() -> FileProblem.notWritten(
                         file + " is held by another Tintwright that does not finish; nothing was written: close that"
                                 + " one and try again",
-                        null);
-            }
-            try {
-                Thread.sleep(PAUSE_MS);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                throw FileProblem.notWritten(file + " was not written: the program was told to stop", e);
-            }
-            claim = Claim.tryOn(lock);
+                        null));
+        try {
+            clearDrafts();
+            return claim;
+        } catch (IOException e) {
+            claim.close();
+            throw e;
         }
-        clearDrafts();
-        return claim.get();
     }
 
     /** Not beside the file: a folder that is kept in step with others would carry the lock along. */
@@ -175,14 +162,8 @@ public final class SharedFile<T> {
                 : Files.isDirectory(whole.getParent())
                         ? whole.getParent().toRealPath().resolve(whole.getFileName())
                         : whole;
-        try {
-            byte[] name =
-                    MessageDigest.getInstance("SHA-256").digest(real.toString().getBytes(StandardCharsets.UTF_8));
-            return Path.of(System.getProperty("java.io.tmpdir"), "tintwright-" + System.getProperty("user.name"))
-                    .resolve(HexFormat.of().formatHex(name, 0, 16) + ".lock");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        return Path.of(System.getProperty("java.io.tmpdir"), "tintwright-" + System.getProperty("user.name"))
+                .resolve(Fingerprint.of(real.toString()) + ".lock");
     }
 
     /** Drafts of processes that ended while they wrote; nobody else writes this file while it is held. */

@@ -66,8 +66,20 @@ public final class TextFile {
             throw FileProblem.unusable(
                     file + " cannot be written: there is no folder " + whole.getParent() + "; make it first");
         }
+        try {
+            place(whole, bytes);
+        } catch (IOException e) {
+            throw FileProblem.notWritten(
+                    file + " could not be written (" + reason(e)
+                            + "); what stood there was left as it was: free some room or choose another folder",
+                    e);
+        }
+    }
+
+    /** Puts a file in place whole, forced out: it is there with all its bytes, or what stood there still stands. */
+    public static void place(Path file, byte[] bytes) throws IOException {
         // Not a temporary file of the system: that would be for this person's eyes only, also after the move.
-        Path draft = whole.resolveSibling(draftPrefix(whole) + UUID.randomUUID() + DRAFT);
+        Path draft = file.resolveSibling(draftPrefix(file) + UUID.randomUUID() + DRAFT);
         try {
             try (FileChannel channel =
                     FileChannel.open(draft, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
@@ -77,15 +89,12 @@ public final class TextFile {
                 }
                 channel.force(true);
             }
-            move(draft, whole);
-            forceFolder(whole.getParent());
+            move(draft, file);
         } catch (IOException e) {
             discard(draft, e);
-            throw FileProblem.notWritten(
-                    file + " could not be written (" + reason(e)
-                            + "); what stood there was left as it was: free some room or choose another folder",
-                    e);
+            throw e;
         }
+        forceFolder(file.toAbsolutePath().getParent());
     }
 
     private static void move(Path draft, Path file) throws IOException {

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -21,6 +22,7 @@ import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import tintwright.files.Fingerprint;
 
 /**
  * One boat to give to another shop: a zip that holds a small log folder of its own, with every word ever written
@@ -37,11 +39,19 @@ public final class BoatZip {
     static final long LARGEST_PHOTO = 1L << 26;
     static final long LARGEST_WHOLE = 1L << 28;
     static final int MOST_FILES = 2000;
+    /** Far more than a boat gathers in a life; the largest log that was measured held 100,000. */
+    static final int MOST_ENTRIES = 200_000;
+    /** How far another shop's clock may be ahead. */
+    private static final Duration AHEAD = Duration.ofDays(1);
+
     static final String PHOTOS = "photos";
     private static final String TOP = "log/";
     private static final Set<String> FOLDERS = Set.of(TOP, TOP + PHOTOS + "/");
     private static final Pattern LOG_NAME = Pattern.compile("log/[A-Za-z0-9][A-Za-z0-9._-]{0,99}\\.jsonl");
     static final Pattern PHOTO_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 ._-]{0,99}\\.(?i:jpe?g|png|tiff?)");
+
+    private static final int MARK_DIGITS = 8;
+    private static final int LONGEST_PLAIN = 80;
 
     private BoatZip() {}
 
@@ -57,22 +67,40 @@ public final class BoatZip {
     public record Imported(List<String> boats, int added, int known, List<String> left, Optional<String> waiting) {}
 
     /**
-     * @param now what the zip states as the time of its making
+     * A zip to give away.
+     *
+     * @param bytes the zip
+     * @param left  what was left out and why, a sentence each
+     */
+    public record Packed(byte[] bytes, List<String> left) {}
+
+    /**
+     * @param now       what the zip states as the time of its making
+     * @param keepMarks whether photos keep what tells where, by whom and with which camera they were taken
      * @throws IllegalArgumentException when there is no such boat
      * @throws LogFailure when a photo cannot be read
      */
-    public static byte[] of(LogBook book, UUID boat, Instant now) throws LogFailure {
+    public static Packed of(LogBook book, UUID boat, Instant now, boolean keepMarks) throws LogFailure {
         List<Entry> entries = book.store().ask(ledger -> ledger.allOf(boat));
         if (entries.isEmpty()) {
             throw new IllegalArgumentException("there is no boat " + boat + " in the log");
         }
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        List<String> left = new ArrayList<>();
         try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
             put(zip, TOP + "boat-0001" + Pen.ENDING, lines(entries, now), now);
             for (String photo : photosOf(book, boat)) {
                 Path file = book.folder().resolve(PHOTOS).resolve(photo);
                 if (PHOTO_NAME.matcher(photo).matches() && Files.isRegularFile(file)) {
-                    put(zip, TOP + PHOTOS + "/" + photo, Files.readAllBytes(file), now);
+                    byte[] whole = Files.readAllBytes(file);
+                    Optional<byte[]> given = keepMarks ? Optional.of(whole) : UnmarkedPhoto.of(whole);
+                    if (given.isPresent()) {
+                        put(zip, TOP + PHOTOS + "/" + photo, given.get(), now);
+                    } else {
+                        left.add(
+                                "The photo " + photo + " was left out: it is no JPEG, PNG or TIFF whose place and owner"
+                                        + " can be taken out.");
+                    }
                 }
             }
         } catch (IOException e) {
@@ -82,7 +110,7 @@ public final class BoatZip {
                             + book.folder().resolve(PHOTOS) + ".",
                     e);
         }
-        return bytes.toByteArray();
+        return new Packed(bytes.toByteArray(), left);
     }
 
     private static byte[] lines(List<Entry> entries, Instant now) throws IOException {
@@ -133,11 +161,15 @@ public final class BoatZip {
                 entries.addAll(log.entries());
             }
         }
+        if (entries.size() > MOST_ENTRIES) {
+            throw refused("it holds more than " + MOST_ENTRIES + " entries");
+        }
         List<Entry> fit = fitting(book, entries, left);
         if (fit.isEmpty()) {
             throw new LogFailure("The zip holds no boat of a Tintwright log. Nothing was taken from it."
                     + (left.isEmpty() ? "" : " " + left.get(0)));
         }
+        fit = withoutClashes(book, fit, left);
         photos(book, files, left);
         LogStore.Adopted adopted = book.store().adopt(fit);
         List<String> names = fit.stream()
@@ -169,7 +201,13 @@ public final class BoatZip {
                     .or(() -> entry.replaces().map(byId::get));
             boolean sameBoat =
                     here.map(earlier -> earlier.boat().equals(entry.boat())).orElse(true);
-            if (ofABoat && sameBoat) {
+            if (EntryIds.millis(entry.id()) > book.store().now().plus(AHEAD).toEpochMilli()) {
+                left.add("The entry " + entry.id() + " (" + entry.kind() + ") carries a name of the future, which would"
+                        + " outdo every correction, and was left out.");
+            } else if (here.flatMap(Entry::replaces).isPresent()) {
+                left.add("The entry " + entry.id() + " (" + entry.kind() + ") corrects a correction, as none of ours"
+                        + " does, and was left out.");
+            } else if (ofABoat && sameBoat) {
                 fit.add(entry);
             } else {
                 left.add("The entry " + entry.id() + " (" + entry.kind() + ") speaks of something outside its boat"
@@ -179,25 +217,62 @@ public final class BoatZip {
         return fit;
     }
 
+    /** What this log says counts; what the zip says under the same name is kept beside the log and named. */
+    private static List<Entry> withoutClashes(LogBook book, List<Entry> entries, List<String> left) throws LogFailure {
+        List<Entry> others = new ArrayList<>();
+        for (Entry entry : entries) {
+            if (book.store()
+                    .ask(ledger -> ledger.find(entry.id()))
+                    .filter(known -> !known.saysTheSameAs(entry))
+                    .isEmpty()) {
+                others.add(entry);
+                continue;
+            }
+            try {
+                byte[] line = entry.line(1);
+                Path aside = Files.createDirectories(book.folder().resolve(Pen.SET_ASIDE))
+                        .resolve("from-a-zip-" + Fingerprint.of(line) + ".txt");
+                Disk.REAL.place(aside, line);
+                left.add("The " + entry.kind() + " written at " + entry.at() + " (" + entry.id()
+                        + ") says something else" + " here: what stands here counts, what the zip says was kept as "
+                        + aside + ".");
+            } catch (IOException e) {
+                throw LogFailure.notWritten(book.folder(), e);
+            }
+        }
+        return others;
+    }
+
     private static void photos(LogBook book, Map<String, byte[]> files, List<String> left) throws LogFailure {
         Path folder = book.folder().resolve(PHOTOS);
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             if (file.getKey().endsWith(Pen.ENDING)) {
                 continue;
             }
-            Path photo = folder.resolve(file.getKey().substring(TOP.length() + PHOTOS.length() + 1));
+            String name = file.getKey().substring(TOP.length() + PHOTOS.length() + 1);
+            Path photo = folder.resolve(name);
             try {
+                if (Files.exists(photo) && !Arrays.equals(Files.readAllBytes(photo), file.getValue())) {
+                    photo = folder.resolve(nameByContent(name, file.getValue()));
+                    left.add("There is another photo called " + name
+                            + " here already; both were kept, the one in the zip" + " as " + photo.getFileName() + ".");
+                }
                 if (!Files.exists(photo)) {
                     Files.createDirectories(folder);
                     Disk.REAL.place(photo, file.getValue());
-                } else if (!Arrays.equals(Files.readAllBytes(photo), file.getValue())) {
-                    left.add("There is another photo called " + photo.getFileName()
-                            + " here already; it was kept, and the one in the zip was left out.");
                 }
             } catch (IOException e) {
                 throw LogFailure.notWritten(book.folder(), e);
             }
         }
+    }
+
+    /** A name that no other photo has, on any bench: "bow.jpg" becomes "bow-1f3870be.jpg". */
+    static String nameByContent(String name, byte[] bytes) {
+        int dot = name.lastIndexOf('.');
+        String mark = "-" + Fingerprint.of(bytes).substring(0, MARK_DIGITS);
+        String plain = name.substring(0, Math.min(dot, LONGEST_PLAIN));
+        return plain.endsWith(mark) ? name : plain + mark + name.substring(dot);
     }
 
     private static Map<String, byte[]> unpack(byte[] zip) throws LogFailure {

@@ -6,10 +6,10 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Objects;
+import tintwright.files.TextFile;
 
 /** What the pen asks of a disk, so that a test can be a disk that fails at any of it. */
 interface Disk {
@@ -45,34 +45,7 @@ interface Disk {
 
         @Override
         public void place(Path file, byte[] bytes) throws IOException {
-            Path draft = file.resolveSibling(file.getFileName() + ".draft");
-            try (FileChannel channel = FileChannel.open(
-                    draft, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
-                RealSheet.writeAll(channel, bytes, 0);
-                channel.force(true);
-            } catch (IOException e) {
-                deleteDraft(draft, e);
-                throw e;
-            }
-            Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
-            forceFolder(file.toAbsolutePath().getParent());
-        }
-
-        private void deleteDraft(Path draft, IOException because) {
-            try {
-                Files.deleteIfExists(draft);
-            } catch (IOException alsoFailed) {
-                because.addSuppressed(alsoFailed);
-            }
-        }
-
-        /** The new name is part of the folder; not every system lets a folder be forced out (Windows does not). */
-        private void forceFolder(Path folder) {
-            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-                channel.force(true);
-            } catch (IOException notOnThisSystem) {
-                return;
-            }
+            TextFile.place(file, bytes);
         }
     };
 

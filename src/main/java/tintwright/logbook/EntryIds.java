@@ -12,6 +12,9 @@ import java.util.random.RandomGenerator;
  * only grow, also when the clock is set back.
  */
 final class EntryIds {
+    /** The last millisecond that 48 bits can tell. */
+    private static final UUID LAST_OF_ALL = new UUID(0xffffffffffffL << 16, 0);
+
     private final Clock clock;
     private final RandomGenerator random;
     private UUID last = new UUID(0, 0);
@@ -23,28 +26,41 @@ final class EntryIds {
 
     /** @return a name later than every name given before */
     synchronized UUID next() {
-        return nextAfter(last);
+        last = fresh(last);
+        return last;
     }
 
     /**
      * @param earlier a name that the new one must follow, so that a correction counts also when the clock of the
-     *                bench that wrote the first word was ahead
+     *                bench that wrote the first word was ahead; it does not push the names of other entries ahead
+     * @throws IllegalArgumentException when no name can follow it
      */
     synchronized UUID nextAfter(UUID earlier) {
-        UUID floor = ORDER.compare(earlier, last) > 0 ? earlier : last;
-        UUID fresh = name(clock.millis(), random.nextInt(1 << 12), random.nextLong());
-        if (ORDER.compare(fresh, floor) <= 0) {
-            fresh = justAfter(floor);
+        if (ORDER.compare(earlier, LAST_OF_ALL) >= 0) {
+            throw new IllegalArgumentException("the entry " + earlier + " carries a name later than any that can be"
+                    + " given, so nothing can take its place; write a new one instead");
         }
-        last = fresh;
-        return fresh;
+        return ORDER.compare(earlier, last) > 0 ? fresh(earlier) : next();
+    }
+
+    private UUID fresh(UUID floor) {
+        UUID fresh = name(clock.millis(), random.nextInt(1 << 12), random.nextLong());
+        return ORDER.compare(fresh, floor) > 0 ? fresh : justAfter(floor);
     }
 
     private UUID justAfter(UUID floor) {
-        long millis = floor.getMostSignificantBits() >>> 16;
+        long millis = millis(floor);
         int counter = (int) (floor.getMostSignificantBits() & 0xfff) + 1;
         // Twelve bits count the names of one millisecond; past that the name borrows from the next one.
-        return counter < 1 << 12 ? name(millis, counter, random.nextLong()) : name(millis + 1, 0, random.nextLong());
+        UUID after =
+                counter < 1 << 12 ? name(millis, counter, random.nextLong()) : name(millis + 1, 0, random.nextLong());
+        // A name of other making may hold a higher version than seven.
+        return ORDER.compare(after, floor) > 0 ? after : name(millis + 1, 0, random.nextLong());
+    }
+
+    /** @return when a name was given, milliseconds since 1970 */
+    static long millis(UUID id) {
+        return id.getMostSignificantBits() >>> 16;
     }
 
     private static UUID name(long millis, int counter, long noise) {

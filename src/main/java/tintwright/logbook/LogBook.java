@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -81,25 +80,25 @@ public final class LogBook implements Closeable {
     }
 
     /**
-     * Puts a photo into the folder of the log, for a page to name.
+     * Puts a photo into the folder of the log, for a page to name. Its name gets a mark of its content, so that two
+     * benches that each keep a "bow.jpg" keep both.
      *
      * @param name  letters, digits, spaces, dots and dashes, ending in .jpg, .jpeg, .png, .tif or .tiff
      * @param bytes the photo
+     * @return the name it is kept under
      * @throws LogFailure when the folder cannot be written; what stood there still stands
      */
-    public void keepPhoto(String name, byte[] bytes) throws LogFailure {
+    public String keepPhoto(String name, byte[] bytes) throws LogFailure {
         if (!BoatZip.PHOTO_NAME.matcher(name).matches()) {
             throw new IllegalArgumentException("a photo is named with letters, digits, spaces, dots and dashes and"
                     + " ends in .jpg, .png or .tif, was \"" + name + "\"; rename it");
         }
-        Path photo = folder().resolve(BoatZip.PHOTOS).resolve(name);
+        String kept = BoatZip.nameByContent(name, bytes);
+        Path photo = folder().resolve(BoatZip.PHOTOS).resolve(kept);
         try {
-            if (Files.exists(photo) && !Arrays.equals(Files.readAllBytes(photo), bytes)) {
-                throw new IllegalArgumentException(
-                        "there is another photo called " + name + " in the log already; rename this one");
-            }
             Files.createDirectories(photo.getParent());
             Disk.REAL.place(photo, bytes);
+            return kept;
         } catch (IOException e) {
             throw LogFailure.notWritten(folder(), e);
         }

@@ -6,6 +6,8 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
+import java.time.Clock;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,12 +17,17 @@ import java.util.stream.Stream;
 
 /** The files of one log folder as they were last seen; reads again only what changed. */
 final class LogFolder {
+    /** A program that keeps folders in step takes a file away for a moment and puts another in its place. */
+    private static final Duration JUST_NOW = Duration.ofMinutes(1);
+
     private final Path folder;
+    private final Clock clock;
     private final Map<String, Seen> seen = new TreeMap<>();
     private final Map<String, Trouble> gone = new LinkedHashMap<>();
 
-    LogFolder(Path folder) {
+    LogFolder(Path folder, Clock clock) {
         this.folder = folder;
+        this.clock = clock;
     }
 
     /** A file at one moment; its entries are dropped once they are in the ledger. */
@@ -90,18 +97,39 @@ final class LogFolder {
         }
         List<String> names =
                 found.stream().map(file -> file.getFileName().toString()).toList();
-        seen.keySet().stream()
-                .filter(name -> !names.contains(name))
-                .forEach(
-                        name -> gone.put(
-                                name,
-                                new Trouble(
-                                        name,
-                                        0,
-                                        Trouble.Kind.MISSING,
-                                        "the file was there and is gone; what it said is still"
-                                                + " known to this window. Put it back, or connect the disk or share that holds it")));
+        seen.keySet().stream().filter(name -> !names.contains(name)).forEach(name -> gone.put(name, absent(name)));
         return found;
+    }
+
+    private Trouble absent(String name) {
+        return isArriving(name)
+                ? arriving(name, 0)
+                : new Trouble(
+                        name,
+                        0,
+                        Trouble.Kind.MISSING,
+                        "the file was there and is gone; what it said is still known to this window. Put it back, or"
+                                + " connect the disk or share that holds it");
+    }
+
+    /** @return whether the file, or when it is not there its folder, was changed a moment ago */
+    boolean isArriving(String name) {
+        Path file = folder.resolve(name);
+        try {
+            FileTime changed = Files.getLastModifiedTime(Files.exists(file) ? file : folder);
+            return Duration.between(changed.toInstant(), clock.instant()).abs().compareTo(JUST_NOW) < 0;
+        } catch (IOException notThere) {
+            return false;
+        }
+    }
+
+    static Trouble arriving(String name, int line) {
+        return new Trouble(
+                name,
+                line,
+                Trouble.Kind.ARRIVING,
+                "the file is not whole at this moment and its folder was changed just now: a program that keeps folders"
+                        + " in step may be bringing it. Look again in a minute");
     }
 
     /** @return how many lines each file had */

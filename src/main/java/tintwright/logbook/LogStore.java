@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +36,7 @@ final class LogStore implements Closeable {
      * @param news is told of every entry that comes into the ledger, from the moment of opening on
      */
     LogStore(Path folder, ThisBench bench, Disk disk, Clock clock, RandomGenerator random, Consumer<Entry> news) {
-        this.folder = new LogFolder(folder);
+        this.folder = new LogFolder(folder, clock);
         this.bench = bench;
         this.disk = disk;
         this.clock = clock;
@@ -46,7 +47,7 @@ final class LogStore implements Closeable {
             file.entries().forEach(entry -> enter(entry, file.name()));
         }
         this.before = new SeenBefore(bench.seen(folder));
-        this.lost = before.missing(this.folder.lines());
+        this.lost = before.missing(this.folder.lines(), this.folder::isArriving);
         before.remember(this.folder.lines());
         for (Entry entry : waiting.all()) {
             if (ledger.find(entry.id()).filter(entry::saysTheSameAs).isPresent()) {
@@ -72,7 +73,7 @@ final class LogStore implements Closeable {
                 }
             }
         }
-        lost = before.missing(folder.lines()).stream()
+        lost = before.missing(folder.lines(), folder::isArriving).stream()
                 .filter(trouble -> !folder.names(trouble))
                 .toList();
         before.remember(folder.lines());
@@ -216,6 +217,10 @@ final class LogStore implements Closeable {
             pen = null;
         }
         pen = null;
+    }
+
+    Instant now() {
+        return clock.instant();
     }
 
     synchronized <T> T ask(Function<Ledger, T> question) {

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /**
  * How many lines each file of a log had when this bench last looked. A file that vanishes, or is put back to an
@@ -37,25 +38,27 @@ final class SeenBefore implements Pen.Memory {
         }
     }
 
-    /** @return a trouble for each file that has fewer lines than it had */
-    List<Trouble> missing(Map<String, Integer> linesNow) {
+    /**
+     * @param arriving whether a file of this name may be on its way just now
+     * @return a trouble for each file that has fewer lines than it had
+     */
+    List<Trouble> missing(Map<String, Integer> linesNow, Predicate<String> arriving) {
         List<Trouble> missing = new ArrayList<>();
         most.forEach((name, before) -> {
             Integer now = linesNow.get(name);
-            if (now == null) {
-                missing.add(new Trouble(
-                        name,
-                        0,
-                        Trouble.Kind.MISSING,
-                        "the file was there when this bench last" + " looked (" + before
-                                + " lines) and is gone. Put it back from a copy"));
-            } else if (now < before) {
-                missing.add(new Trouble(
-                        name,
-                        now,
-                        Trouble.Kind.MISSING,
-                        "the file ends here and had " + before
-                                + " lines when this bench last looked. Put it back from a newer copy"));
+            if (now != null && now >= before) {
+                return;
+            }
+            int line = now == null ? 0 : now;
+            if (arriving.test(name)) {
+                missing.add(LogFolder.arriving(name, line));
+            } else {
+                String what = now == null
+                        ? "the file was there when this bench last looked (" + before
+                                + " lines) and is gone. Put it back" + " from a copy"
+                        : "the file ends here and had " + before
+                                + " lines when this bench last looked. Put it back from" + " a newer copy";
+                missing.add(new Trouble(name, line, Trouble.Kind.MISSING, what));
             }
         });
         return missing;

@@ -2,11 +2,17 @@ package tintwright.logbook;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.random.RandomGenerator;
+import tintwright.files.Claim;
+import tintwright.files.Fingerprint;
 
 /**
  * Who writes: this user on this machine.
@@ -18,6 +24,7 @@ public record ThisBench(String id, Path home) {
     private static final String FILE = "bench.json";
     private static final String LETTERS = "abcdefghjkmnpqrstuvwxyz23456789";
     private static final int LETTERS_IN_ID = 8;
+    private static final Duration LONGEST_WAIT = Duration.ofSeconds(20);
 
     public ThisBench {
         if (!id.matches("[a-z0-9][a-z0-9-]{0,39}")) {
@@ -28,21 +35,30 @@ public record ThisBench(String id, Path home) {
     /**
      * Who we are, as remembered in {@code home}; made up and remembered the first time.
      *
-     * @param machine the name of this machine: a copied home on another machine must become another bench, for
-     *                two machines that append to one file would undo each other's work
+     * @param machine marks of this machine, at least one; a home that was copied to a machine with none of them, or to
+     *                another place on this one, becomes another bench, for two that append to one file would undo each
+     *                other's work
      * @throws LogFailure if the home can be neither read nor written
      */
-    public static ThisBench at(Path home, String machine, RandomGenerator random) throws LogFailure {
+    public static ThisBench at(Path home, List<String> machine, RandomGenerator random) throws LogFailure {
         Path file = home.resolve(FILE);
         try {
             Files.createDirectories(home);
-            String known = Files.exists(file) ? idFrom(file, machine) : "";
-            if (!known.isEmpty()) {
-                return new ThisBench(known, home);
+            String place = home.toRealPath().toString();
+            List<String> marks = machine.stream()
+                    .map(mark -> Fingerprint.of(mark + "\n" + place))
+                    .toList();
+            // Several first starts at once must not make up several names.
+            try (Claim alone = Claim.await(home.resolve("locks").resolve("bench.lock"), LONGEST_WAIT)
+                    .orElseThrow(() -> new IOException("another Tintwright does not let go of it"))) {
+                String known = Files.exists(file) ? idFrom(file, marks) : "";
+                if (!known.isEmpty()) {
+                    return new ThisBench(known, home);
+                }
+                String fresh = freshId(random);
+                Disk.REAL.place(file, describe(fresh, marks));
+                return new ThisBench(fresh, home);
             }
-            String fresh = freshId(random);
-            Disk.REAL.place(file, describe(fresh, machine));
-            return new ThisBench(fresh, home);
         } catch (IOException e) {
             throw new LogFailure(
                     "Tintwright could not keep its own small file " + file + " ("
@@ -52,32 +68,40 @@ public record ThisBench(String id, Path home) {
     }
 
     /** @return the id, or nothing if the file is another machine's or says nothing of use */
-    private static String idFrom(Path file, String machine) throws IOException {
+    private static String idFrom(Path file, List<String> marks) throws IOException {
         String id = "";
-        String writtenOn = "";
+        List<String> written = new ArrayList<>();
         try (JsonParser json = Entry.JSON.createParser(Files.readAllBytes(file))) {
             json.nextToken();
             for (String field = json.nextFieldName(); field != null; field = json.nextFieldName()) {
-                String text = json.nextTextValue();
-                if ("id".equals(field) && text != null) {
-                    id = text;
-                } else if ("machine".equals(field) && text != null) {
-                    writtenOn = text;
+                JsonToken value = json.nextToken();
+                if ("id".equals(field) && value == JsonToken.VALUE_STRING) {
+                    id = json.getText();
+                } else if ("marks".equals(field) && value == JsonToken.START_ARRAY) {
+                    while (json.nextToken() == JsonToken.VALUE_STRING) {
+                        written.add(json.getText());
+                    }
+                } else {
+                    json.skipChildren();
                 }
             }
         } catch (com.fasterxml.jackson.core.JsonProcessingException harmed) {
             return "";
         }
-        boolean usable = writtenOn.equals(machine) && id.matches("[a-z0-9][a-z0-9-]{0,39}");
+        boolean usable = written.stream().anyMatch(marks::contains) && id.matches("[a-z0-9][a-z0-9-]{0,39}");
         return usable ? id : "";
     }
 
-    private static byte[] describe(String id, String machine) throws IOException {
+    private static byte[] describe(String id, List<String> marks) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (JsonGenerator json = Entry.JSON.createGenerator(out)) {
             json.writeStartObject();
             json.writeStringField("id", id);
-            json.writeStringField("machine", machine);
+            json.writeArrayFieldStart("marks");
+            for (String mark : marks) {
+                json.writeString(mark);
+            }
+            json.writeEndArray();
             json.writeEndObject();
         }
         return out.toByteArray();
@@ -105,18 +129,21 @@ public record ThisBench(String id, Path home) {
 
     /** Where entries wait that a log folder would not take; each log folder has its own. */
     Path waiting(Path logFolder) {
-        return home.resolve("waiting").resolve(key(logFolder));
+        return kept("waiting", logFolder, "");
     }
 
     /** What this bench remembers of a log folder. */
     Path seen(Path logFolder) {
-        return home.resolve("seen").resolve(key(logFolder) + ".json");
+        return kept("seen", logFolder, ".json");
     }
 
-    private static String key(Path logFolder) {
+    private Path kept(String what, Path logFolder, String ending) {
+        String whole = logFolder.toAbsolutePath().normalize().toString();
         String name = String.valueOf(logFolder.getFileName()).replaceAll("[^A-Za-z0-9]", "-");
-        return name + "-"
-                + Integer.toHexString(
-                        logFolder.toAbsolutePath().normalize().toString().hashCode());
+        // Earlier versions named it after 32 bits, which two folders can share; what they kept there still counts.
+        Path earlier = home.resolve(what).resolve(name + "-" + Integer.toHexString(whole.hashCode()) + ending);
+        return Files.exists(earlier)
+                ? earlier
+                : home.resolve(what).resolve(name + "-" + Fingerprint.of(whole) + ending);
     }
 }

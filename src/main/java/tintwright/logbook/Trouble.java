@@ -13,6 +13,8 @@ public record Trouble(String file, int line, Kind kind, String what) {
     public enum Kind {
         /** The last line was cut off while it was written: what it said was never reported as saved. */
         TORN,
+        /** Not there, or shorter than it was, while the folder is just being changed: look again in a minute. */
+        ARRIVING,
         /** Written by a newer Tintwright: it is read as far as it can be, and nothing is added to this log. */
         NEWER,
         /** Two entries carry one name and differ. */

@@ -118,14 +118,14 @@ class LogCommandsTest {
         did("boat", "--name", "Sallowquay", "--place", "transom", "--photo", photo.toString());
         String told = did("boat", "--name", "Sallowquay");
         for (String words : List.of(
-                "photos: transom 1.jpg",
+                "photos: transom 1-039058c6.jpg",
                 "chip  \"one\"",
                 "two days at 18 C",
                 "left over  \"grey rest\", 30.2 g",
                 "filled  transom, 34.0 g: gouge; sanded 600")) {
             assertTrue(told.contains(words), words + " in: " + told);
         }
-        assertTrue(Files.exists(tmp.resolve("log/photos/transom 1.jpg")));
+        assertTrue(Files.exists(tmp.resolve("log/photos/transom 1-039058c6.jpg")));
         refused(
                 "rename it",
                 "boat",

@@ -121,7 +121,7 @@ class MatchCommandTest {
                         + " | --lab must be three numbers such as 62.1,-3.4,11.0, but \"x\" is not a number such as 12.5.",
                 "--lab 62,NaN,1 --light D65 --observer 10"
                         + " | --lab must be three numbers such as 62.1,-3.4,11.0, but \"NaN\" is not a number such as 12.5.",
-                "--lab 162,1,1 --light D65 --observer 10 | L* must be 0 to 110, was 162.0.",
+                "--lab 162,1,1 --light D65 --observer 10 | L* must be 0 to 100.5, was 162.0.",
                 "--lab 62,-3,11 | Say under which light and for which observer --lab was read, such as --light D65"
                         + " --observer 10.",
                 "--lab 62,-3,11 --light D65 | --light and --observer belong together, such as --light D65 --observer 10.",

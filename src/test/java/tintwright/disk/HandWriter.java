@@ -56,7 +56,7 @@ public final class HandWriter {
     static void dose(Path cup, int hand, int time) throws FileProblem {
         CupFile.at(cup)
                 .change(there -> new SharedFile.Changed<>(
-                        there.add(moment(hand, time), new Deed.Weighed("harbour-white", 0.01, 0.01)), true));
+                        there.add(moment(hand, time), new Deed.Weighed("plain-white", 0.01, 0.01)), true));
     }
 
     static void shelve(Path shelf, String name) throws FileProblem {

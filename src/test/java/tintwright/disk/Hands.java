@@ -27,7 +27,7 @@ final class Hands {
 
     static void begin(Path folder) throws FileProblem {
         CupFile.write(
-                folder.resolve("cup.json"), Cup.empty("bow 1", Demo.places().get(0), 100, 0.01, "harbour-white"));
+                folder.resolve("cup.json"), Cup.empty("bow 1", Demo.places().get(0), 100, 0.01, "plain-white"));
         ShelfFile.write(folder.resolve("shelf.json"), Demo.shelf());
     }
 

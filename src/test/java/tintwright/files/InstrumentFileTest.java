@@ -114,7 +114,7 @@ class InstrumentFileTest {
         said(
                 "x: the wavelengths must rise in equal steps, but after 410 nm comes 430 nm; put the columns in order",
                 "name,400,410,430\nk,1,1,1\n");
-        said("x, line 2: L* must be 0 to 110, was 130.0; correct it there", "L,a,b,light,observer\n130,0,0,D65,10\n");
+        said("x, line 2: L* must be 0 to 100.5, was 130.0; correct it there", "L,a,b,light,observer\n130,0,0,D65,10\n");
         said("x: the light and observer of L*, a*, b* are not said; add columns light and observer", "L,a,b\n50,0,0\n");
         said(
                 "x, line 2: light and observer must be such as D65 and 10, were sun and 10; correct them there",

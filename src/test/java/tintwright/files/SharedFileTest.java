@@ -33,11 +33,11 @@ class SharedFileTest {
     }
 
     private static Cup cup() {
-        return Cup.empty("bow 1", Demo.places().get(0), 100, 0.01, "harbour-white");
+        return Cup.empty("bow 1", Demo.places().get(0), 100, 0.01, "plain-white");
     }
 
     private static SharedFile.Changed<Cup, String> dosed(Cup there, double grams) {
-        return new SharedFile.Changed<>(there.add(NOW, new Deed.Weighed("harbour-white", grams, 0.01)), "done");
+        return new SharedFile.Changed<>(there.add(NOW, new Deed.Weighed("plain-white", grams, 0.01)), "done");
     }
 
     private List<Double> doses() throws FileProblem {

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.UUID;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -54,12 +55,13 @@ class BoatZipTest {
     void aBoatGoesToAnotherShopWithEveryWordAndItsPhotos() throws Exception {
         Path photo = tmp.resolve("ours/photos/tarrowmere-bow.jpg");
         Files.createDirectories(photo.getParent());
-        Files.write(photo, new byte[] {1, 2, 3});
+        byte[] picture = UnmarkedPhotoTest.picture("jpg");
+        Files.write(photo, picture);
         UUID note = ours.write(Optional.of(boat), new Page.Remark(Optional.empty(), "first"))
                 .entry()
                 .id();
         ours.correct(note, new Page.Remark(Optional.empty(), "second"));
-        byte[] zip = BoatZip.of(ours, boat, Folders.NOON.instant());
+        byte[] zip = BoatZip.of(ours, boat, Folders.NOON.instant(), false).bytes();
 
         BoatZip.Imported imported = BoatZip.into(theirs, zip);
         assertEquals(List.of("Tarrowmere"), imported.boats());
@@ -69,7 +71,7 @@ class BoatZipTest {
         assertEquals(ours.of(boat).toString(), theirs.of(boat).toString());
         assertEquals(2, theirs.history(note).size());
         assertEquals(1, theirs.boats().size());
-        assertArrayEquals(new byte[] {1, 2, 3}, Files.readAllBytes(tmp.resolve("theirs/photos/tarrowmere-bow.jpg")));
+        assertArrayEquals(picture, Files.readAllBytes(tmp.resolve("theirs/photos/tarrowmere-bow.jpg")));
 
         BoatZip.Imported again = BoatZip.into(theirs, zip);
         assertEquals(0, again.added());
@@ -78,7 +80,7 @@ class BoatZipTest {
 
     @Test
     void unpackedByHandItOpensLikeAnyLog() throws Exception {
-        byte[] zip = BoatZip.of(ours, boat, Folders.NOON.instant());
+        byte[] zip = BoatZip.of(ours, boat, Folders.NOON.instant(), false).bytes();
         Path log = Files.createDirectories(tmp.resolve("unpacked/log"));
         try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
@@ -135,7 +137,7 @@ class BoatZipTest {
     @Test
     void noiseAndEveryCutOffZipIsRefusedOrNamedAndNeverACrash() throws Exception {
         SplittableRandom random = new SplittableRandom(9);
-        byte[] zip = BoatZip.of(ours, boat, Folders.NOON.instant());
+        byte[] zip = BoatZip.of(ours, boat, Folders.NOON.instant(), false).bytes();
         for (int round = 0; round < 300; round++) {
             byte[] harmed = round % 2 == 0 ? Arrays.copyOf(zip, random.nextInt(zip.length)) : zip.clone();
             for (int hit = 0; round % 2 == 1 && hit < 3; hit++) {
@@ -206,6 +208,96 @@ class BoatZipTest {
         LogFailure refused =
                 assertThrows(LogFailure.class, () -> BoatZip.into(theirs, zipOf("log/boat-0001.jsonl", newer)));
         assertTrue(refused.getMessage().contains("newer Tintwright"));
+    }
+
+    @Test
+    void whatStandsHereIsNotOverriddenByAZip() throws Exception {
+        BoatZip.into(
+                theirs, BoatZip.of(ours, boat, Folders.NOON.instant(), false).bytes());
+        String before = theirs.of(boat).toString();
+        Entry known = theirs.store().ask(ledger -> ledger.find(boat)).orElseThrow();
+        // Whichever of the two sorts first: each bench that met both in a shared folder would take that one.
+        for (String name : List.of("A", "zzzz")) {
+            Entry other = Entry.of(boat, known.at(), "boat", boat, null, "{\"name\":\"" + name + "\"}");
+            BoatZip.Imported imported = BoatZip.into(theirs, zipOf("log/evil-0001.jsonl", log(other)));
+            assertEquals(before, theirs.of(boat).toString());
+            assertEquals(0, imported.added());
+            assertTrue(
+                    imported.left().get(0).contains("what stands here counts"),
+                    imported.left().toString());
+        }
+        try (Stream<Path> kept = Files.list(tmp.resolve("theirs").resolve(Pen.SET_ASIDE))) {
+            assertEquals(2, kept.count(), "both are kept");
+        }
+    }
+
+    @Test
+    void aNameOfTheFutureIsLeftOutAndFreezesNothing() throws Exception {
+        UUID last = new UUID(-1, -1);
+        Entry itself = Entry.of(boat, Folders.NOON.instant(), "boat", boat, null, "{\"name\":\"Trojan\"}");
+        Entry ever = Entry.of(last, Folders.NOON.instant(), "note", boat, null, Folders.note("for ever"));
+        BoatZip.Imported imported = BoatZip.into(theirs, zipOf("log/evil-0001.jsonl", log(itself, ever)));
+        assertEquals(1, imported.added());
+        assertTrue(
+                imported.left().get(0).contains("a name of the future"),
+                imported.left().toString());
+
+        // In a folder that is shared it can be met all the same.
+        theirs.store().adopt(List.of(ever));
+        assertThrows(
+                IllegalArgumentException.class, () -> theirs.correct(last, new Page.Remark(Optional.empty(), "right")));
+        UUID next = theirs.write(Optional.of(boat), new Page.Remark(Optional.empty(), "later"))
+                .entry()
+                .id();
+        assertTrue(Math.abs(EntryIds.millis(next) - Folders.NOON.millis()) < 1000, "" + next);
+    }
+
+    @Test
+    void whatCorrectsACorrectionIsLeftOut() throws Exception {
+        UUID one = UUID.fromString("019de000-0000-7000-8000-0000000000a1");
+        UUID two = UUID.fromString("019de000-0000-7000-8000-0000000000a2");
+        Entry itself = Entry.of(boat, Folders.NOON.instant(), "boat", boat, null, "{\"name\":\"Trojan\"}");
+        Entry first = Entry.of(one, Folders.NOON.instant(), "note", boat, two, Folders.note("round"));
+        Entry second = Entry.of(two, Folders.NOON.instant(), "note", boat, one, Folders.note("and round"));
+        BoatZip.Imported imported = BoatZip.into(theirs, zipOf("log/evil-0001.jsonl", log(itself, first, second)));
+        assertEquals(1, imported.added());
+        assertEquals(2, imported.left().size());
+    }
+
+    @Test
+    void aZipOfTooManyEntriesIsRefused() throws Exception {
+        ByteArrayOutputStream log = new ByteArrayOutputStream();
+        log.write(new Header(1, "evil", Folders.NOON.instant()).line());
+        for (int i = 0; i <= BoatZip.MOST_ENTRIES; i++) {
+            UUID id = new UUID(0x019de00000007000L, 0x8000000000000000L | i);
+            log.write(Entry.of(id, Folders.NOON.instant(), "note", boat, null, "{}")
+                    .line(i + 1));
+        }
+        LogFailure refused = assertThrows(
+                LogFailure.class, () -> BoatZip.into(theirs, zipOf("log/evil-0001.jsonl", log.toByteArray())));
+        assertTrue(refused.getMessage().contains("more than 200000 entries"), refused.getMessage());
+    }
+
+    @Test
+    void twoBenchesKeepTwoPhotosOfOneName() throws Exception {
+        byte[] left = UnmarkedPhotoTest.picture("jpg");
+        byte[] right = UnmarkedPhotoTest.picture("png");
+        String one = ours.keepPhoto("bow.jpg", left);
+        String other = theirs.keepPhoto("bow.jpg", right);
+        assertFalse(one.equals(other), "a shared folder holds both");
+        assertEquals(one, ours.keepPhoto("bow.jpg", left), "the same again is the same photo");
+        assertArrayEquals(left, Files.readAllBytes(tmp.resolve("ours/photos").resolve(one)));
+        assertArrayEquals(right, Files.readAllBytes(tmp.resolve("theirs/photos").resolve(other)));
+    }
+
+    private static byte[] log(Entry... entries) throws IOException {
+        ByteArrayOutputStream log = new ByteArrayOutputStream();
+        log.write(new Header(1, "evil", Folders.NOON.instant()).line());
+        int number = 1;
+        for (Entry entry : entries) {
+            log.write(entry.line(number++));
+        }
+        return log.toByteArray();
     }
 
     private static byte[] zipOf(String name, byte[] content) throws IOException {

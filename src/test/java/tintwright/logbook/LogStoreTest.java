@@ -13,6 +13,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -246,9 +248,33 @@ class LogStoreTest {
     @Test
     void theFolderOfOneMachineIsAnotherBenchOnAnother() throws LogFailure {
         RandomGenerator random = new SplittableRandom(5);
-        ThisBench here = ThisBench.at(tmp.resolve("home"), "workbench", random);
-        assertEquals(here, ThisBench.at(tmp.resolve("home"), "workbench", random));
+        ThisBench here = ThisBench.at(tmp.resolve("home"), List.of("workbench", "card"), random);
+        assertEquals(here, ThisBench.at(tmp.resolve("home"), List.of("workbench", "card"), random));
         assertFalse(here.id()
-                .equals(ThisBench.at(tmp.resolve("home"), "laptop", random).id()));
+                .equals(ThisBench.at(tmp.resolve("home"), List.of("laptop"), random)
+                        .id()));
+    }
+
+    @Test
+    void aFileThatIsJustBeingSyncedIsNotReportedGone() throws IOException {
+        ThisBench bench = Folders.bench(tmp, "anna");
+        try (LogStore store = Folders.open(log(), bench)) {
+            store.append("note", null, Folders.note("one"));
+        }
+        Path file = Folders.onlyFile(log());
+        Path away = tmp.resolve("away.jsonl");
+        Files.move(file, away);
+        Instant moved = Files.getLastModifiedTime(log()).toInstant();
+        assertEquals(List.of(Trouble.Kind.ARRIVING), troublesAt(bench, moved.plusSeconds(5)));
+        assertEquals(List.of(Trouble.Kind.MISSING), troublesAt(bench, moved.plusSeconds(90)));
+        Files.move(away, file);
+        assertEquals(List.of(), troublesAt(bench, moved.plusSeconds(5)));
+    }
+
+    private List<Trouble.Kind> troublesAt(ThisBench bench, Instant moment) {
+        Clock clock = Clock.fixed(moment, ZoneOffset.UTC);
+        try (LogStore store = new LogStore(log(), bench, Disk.REAL, clock, new SplittableRandom(9), entry -> {})) {
+            return store.troubles().stream().map(Trouble::kind).toList();
+        }
     }
 }
