@@ -1,7 +1,9 @@
 package tintwright.reading.photo.file;
 
+import java.awt.color.CMMException;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
 import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import tintwright.colour.Adaptation;
@@ -18,7 +20,17 @@ public final class RgbProfile {
     /** The white of the profile connection space; ICC.1:2022, 7.2.16. */
     private static final double[] D50 = {0.9642, 1.0, 0.8249};
 
-    private static final int HEADER = 128;
+    private static final int[] COLORANT = {
+        ICC_Profile.icSigRedColorantTag, ICC_Profile.icSigGreenColorantTag, ICC_Profile.icSigBlueColorantTag
+    };
+    private static final int[] CURVE = {
+        ICC_Profile.icSigRedTRCTag, ICC_Profile.icSigGreenTRCTag, ICC_Profile.icSigBlueTRCTag
+    };
+    /** The types "curv" and "para"; ICC.1:2022, 10.6 and 10.18. */
+    private static final int TABULATED = 0x63757276;
+
+    private static final int PARAMETRIC = 0x70617261;
+
     public static final RgbProfile SRGB = new RgbProfile("sRGB", curve(RgbSpace::toLinear), identity());
     /** Codes in proportion to light. */
     public static final RgbProfile LINEAR = new RgbProfile("linear codes", curve(c -> c), identity());
@@ -50,26 +62,22 @@ public final class RgbProfile {
     /** @return the profile; empty when it is damaged or of a kind that is not understood */
     static Optional<RgbProfile> parse(byte[] icc) {
         try {
-            ByteBuffer in = ByteBuffer.wrap(icc);
-            if (icc.length < HEADER + 4
-                    || !text(in, 36).equals("acsp")
-                    || !text(in, 16).equals("RGB ")
-                    || !text(in, 20).equals("XYZ ")) {
+            ICC_Profile profile = ICC_Profile.getInstance(icc);
+            if (profile.getColorSpaceType() != ColorSpace.TYPE_RGB || profile.getPCSType() != ColorSpace.TYPE_XYZ) {
                 return Optional.empty();
             }
             double[][] primaries = new double[3][3];
             DoubleUnaryOperator[] curves = new DoubleUnaryOperator[3];
-            String[] channel = {"r", "g", "b"};
             for (int k = 0; k < 3; k++) {
-                int xyz = tag(in, channel[k] + "XYZ");
-                int trc = tag(in, channel[k] + "TRC");
-                if (xyz < 0 || trc < 0 || !text(in, xyz).equals("XYZ ")) {
+                byte[] xyz = profile.getData(COLORANT[k]);
+                byte[] trc = profile.getData(CURVE[k]);
+                if (xyz == null || trc == null) {
                     return Optional.empty();
                 }
                 for (int axis = 0; axis < 3; axis++) {
-                    primaries[axis][k] = fixed(in, xyz + 8 + 4 * axis);
+                    primaries[axis][k] = fixed(ByteBuffer.wrap(xyz), 8 + 4 * axis);
                 }
-                curves[k] = curveAt(in, trc);
+                curves[k] = curve(ByteBuffer.wrap(trc));
                 if (curves[k] == null) {
                     return Optional.empty();
                 }
@@ -80,7 +88,7 @@ public final class RgbProfile {
             }
             double[][] toSrgb = Matrix3.times(Matrix3.inverse(srgbToConnection()), primaries);
             return Optional.of(new RgbProfile(nameOf(toSrgb), curves, toSrgb));
-        } catch (IndexOutOfBoundsException | IllegalArgumentException e) {
+        } catch (IndexOutOfBoundsException | IllegalArgumentException | CMMException e) {
             return Optional.empty();
         }
     }
@@ -101,37 +109,18 @@ public final class RgbProfile {
         return Matrix3.times(Adaptation.BRADFORD.matrix(white, D50), m);
     }
 
-    private static int tag(ByteBuffer in, String name) {
-        int count = in.getInt(HEADER);
-        for (int i = 0; i < count && i < 200; i++) {
-            int at = HEADER + 4 + 12 * i;
-            if (text(in, at).equals(name)) {
-                return in.getInt(at + 4);
-            }
-        }
-        return -1;
-    }
-
-    private static String text(ByteBuffer in, int at) {
-        byte[] four = new byte[4];
-        for (int i = 0; i < 4; i++) {
-            four[i] = in.get(at + i);
-        }
-        return new String(four, StandardCharsets.US_ASCII);
-    }
-
     private static double fixed(ByteBuffer in, int at) {
         return in.getInt(at) / 65536.0;
     }
 
-    private static DoubleUnaryOperator curveAt(ByteBuffer in, int at) {
-        if (text(in, at).equals("curv")) {
-            int count = in.getInt(at + 8);
+    private static DoubleUnaryOperator curve(ByteBuffer in) {
+        if (in.getInt(0) == TABULATED) {
+            int count = in.getInt(8);
             if (count == 0) {
                 return c -> c;
             }
             if (count == 1) {
-                double gamma = (in.getShort(at + 12) & 0xFFFF) / 256.0;
+                double gamma = (in.getShort(12) & 0xFFFF) / 256.0;
                 return c -> Math.pow(c, gamma);
             }
             if (count < 0 || count > 65536) {
@@ -139,19 +128,19 @@ public final class RgbProfile {
             }
             double[] table = new double[count];
             for (int i = 0; i < count; i++) {
-                table[i] = (in.getShort(at + 12 + 2 * i) & 0xFFFF) / 65535.0;
+                table[i] = (in.getShort(12 + 2 * i) & 0xFFFF) / 65535.0;
             }
             return c -> between(table, c);
         }
-        if (text(in, at).equals("para")) {
-            int kind = in.getShort(at + 8);
+        if (in.getInt(0) == PARAMETRIC) {
+            int kind = in.getShort(8);
             int[] lengths = {1, 3, 4, 5, 7};
             if (kind < 0 || kind > 4) {
                 return null;
             }
             double[] p = new double[7];
             for (int i = 0; i < lengths[kind]; i++) {
-                p[i] = fixed(in, at + 12 + 4 * i);
+                p[i] = fixed(in, 12 + 4 * i);
             }
             return parametric(kind, p);
         }
