@@ -55,6 +55,52 @@ class ArchitectureTest {
             Map.entry("command", plus(RECORDS, "files", "logbook", "paper", "bench")),
             Map.entry("window", plus(RECORDS, "files", "logbook", "paper", "bench")));
 
+    /** The rooms every station of the window may use, and the order in which these use each other. */
+    private static final Map<String, Set<String>> WINDOW = Map.of(
+            "pieces", Set.of(),
+            "picture", Set.of(),
+            "frame", Set.of("pieces"),
+            "job", Set.of("pieces", "frame"));
+
+    /** The stations: they never use each other, but for the list of boats, which the log still keeps. */
+    private static final Map<String, Set<String>> STATIONS = Map.of(
+            "boat", Set.of("log"),
+            "hull", Set.of(),
+            "shelf", Set.of(),
+            "cup", Set.of(),
+            "holes", Set.of(),
+            "log", Set.of());
+
+    @ArchTest
+    static void stationsDoNotKnowEachOther(JavaClasses classes) {
+        Set<String> trespasses = new TreeSet<>();
+        for (JavaClass type : classes) {
+            String from = stationOf(type);
+            if (from.isEmpty()) {
+                continue;
+            }
+            type.getDirectDependenciesFromSelf().forEach(dependency -> {
+                String to = stationOf(dependency.getTargetClass());
+                boolean may = WINDOW.containsKey(from)
+                        ? WINDOW.get(from).contains(to)
+                        : WINDOW.containsKey(to)
+                                || STATIONS.getOrDefault(from, Set.of()).contains(to);
+                boolean assembles = dependency.getTargetClass().getPackageName().equals("tintwright.window");
+                if (assembles || !to.isEmpty() && !to.equals(from) && !may) {
+                    trespasses.add(type.getName() + " -> "
+                            + dependency.getTargetClass().getName());
+                }
+            });
+        }
+        assertEquals(Set.of(), trespasses, "rooms of the window that look where they may not");
+    }
+
+    /** The room within the window; empty for the window's own package and outside it. */
+    private static String stationOf(JavaClass type) {
+        String name = type.getPackageName();
+        return name.startsWith("tintwright.window.") ? name.substring("tintwright.window.".length()) : "";
+    }
+
     private static Set<String> plus(Set<String> some, String... more) {
         Set<String> all = new TreeSet<>(some);
         all.addAll(List.of(more));

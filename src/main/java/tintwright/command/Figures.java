@@ -80,7 +80,7 @@ final class Figures {
      * @return L*, a*, b* as typed; their ranges are not checked here
      * @throws IllegalArgumentException when they are not three numbers with commas between them
      */
-    static double[] lab(String option, String typed) {
+    public static double[] lab(String option, String typed) {
         String[] words = typed.split(",", -1);
         if (words.length != 3) {
             throw new IllegalArgumentException(

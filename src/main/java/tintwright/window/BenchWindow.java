@@ -21,6 +21,9 @@ import tintwright.logbook.DemoLog;
 import tintwright.logbook.LogFailure;
 import tintwright.shelf.Knowledge;
 import tintwright.units.UnitSystem;
+import tintwright.window.frame.ShellModel;
+import tintwright.window.frame.Step;
+import tintwright.window.frame.WindowMemory;
 
 /** The program's one window. */
 public final class BenchWindow extends Application {

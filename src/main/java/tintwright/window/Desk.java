@@ -21,10 +21,36 @@ import tintwright.shelf.Base;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Stock;
-import tintwright.window.photo.PhotoModel;
+import tintwright.window.boat.BoatPage;
+import tintwright.window.boat.RecentModel;
+import tintwright.window.cup.CupModel;
+import tintwright.window.cup.CupStation;
+import tintwright.window.cup.Matching;
+import tintwright.window.cup.PlanModel;
+import tintwright.window.frame.InOrder;
+import tintwright.window.frame.Latest;
+import tintwright.window.frame.Shell;
+import tintwright.window.frame.ShellModel;
+import tintwright.window.frame.Step;
+import tintwright.window.frame.WalkBar;
+import tintwright.window.frame.WalkModel;
+import tintwright.window.holes.FillClock;
+import tintwright.window.holes.FillModel;
+import tintwright.window.holes.FillPage;
+import tintwright.window.hull.HullModel;
+import tintwright.window.hull.HullStation;
+import tintwright.window.hull.PhotoModel;
+import tintwright.window.hull.PhotoView;
+import tintwright.window.job.FillDraft;
+import tintwright.window.job.Job;
+import tintwright.window.job.JobModel;
+import tintwright.window.log.LogModel;
+import tintwright.window.log.LogPage;
+import tintwright.window.shelf.ShelfModel;
+import tintwright.window.shelf.ShelfPage;
 
 /** Everything one window needs, put together: the models, and the stations that can be worked. */
-final class Desk {
+public final class Desk {
     private static final double DEMO_GRAMS = 150;
     private static final double DEMO_SCALE = 0.01;
 
@@ -52,7 +78,7 @@ final class Desk {
      * @param openLog opens the log, off the screen's thread
      * @param teacher what the chips of a shelf teach; called off the screen's thread
      */
-    Desk(
+    public Desk(
             Job first,
             Executor worker,
             Executor screen,
@@ -73,7 +99,7 @@ final class Desk {
         chipPhoto = PhotoModel.ofChip(worker, screen, cup::read);
         shelf = new ShelfModel(
                 job,
-                plan,
+                plan.planProperty().map(PlanModel.Plan::nextChip),
                 new Latest(worker, screen, shell, "Finding what chip to make next\u2026"),
                 new Latest(worker, screen, shell, "Reading the file\u2026"),
                 clock);
@@ -98,7 +124,7 @@ final class Desk {
     }
 
     /** @return an empty bench: no boat, a white and nothing else */
-    static Job own() {
+    public static Job own() {
         Base white = new Base("white", "White", Base.USUAL_DENSITY, false, Stock.UNKNOWN);
         Shelf shelf = new Shelf("My shelf", List.of(white), List.of());
         return new Job(
@@ -167,7 +193,7 @@ final class Desk {
      * @param ownBegun true when something stands on the person's own bench already
      * @param other    goes over to the other of the two
      */
-    Shell view(boolean own, boolean ownBegun, Runnable other) {
+    public Shell view(boolean own, boolean ownBegun, Runnable other) {
         ownBench = own;
         otherBench = other;
         toTheOther = own ? "Back to the demo boat" : ownBegun ? "Back to my own bench" : "Start my own shelf";
@@ -179,7 +205,7 @@ final class Desk {
         return view;
     }
 
-    Shell view() {
+    public Shell view() {
         return view(false, false, () -> {});
     }
 
@@ -199,25 +225,25 @@ final class Desk {
         stations.put(Step.HULL, () -> new HullStation(hull, photo));
         stations.put(
                 Step.SHELF, () -> new ShelfPage(shelf, shell.unitsProperty().get()).build());
-        stations.put(Step.CUP, () -> new CupStation(plan, cup, chipPhoto));
+        stations.put(Step.CUP, () -> new CupStation(plan, cup, () -> new PhotoView(chipPhoto)));
         stations.put(Step.FILL, () -> new FillPage(fill, shell.unitsProperty().get()).build());
         stations.put(Step.LOG, () -> new LogPage(log).build());
         return stations;
     }
 
-    ShellModel shell() {
+    public ShellModel shell() {
         return shell;
     }
 
-    JobModel job() {
+    public JobModel job() {
         return job;
     }
 
-    PlanModel plan() {
+    public PlanModel plan() {
         return plan;
     }
 
-    ShelfModel shelf() {
+    public ShelfModel shelf() {
         return shelf;
     }
 
@@ -225,28 +251,28 @@ final class Desk {
         return walk;
     }
 
-    RecentModel recent() {
+    public RecentModel recent() {
         return recent;
     }
 
-    LogModel log() {
+    public LogModel log() {
         return log;
     }
 
-    FillModel fill() {
+    public FillModel fill() {
         return fill;
     }
 
-    CupModel cup() {
+    public CupModel cup() {
         return cup;
     }
 
-    HullModel hull() {
+    public HullModel hull() {
         return hull;
     }
 
     /** @return the photo that a chip of the cup is read from */
-    PhotoModel chipPhoto() {
+    public PhotoModel chipPhoto() {
         return chipPhoto;
     }
 }

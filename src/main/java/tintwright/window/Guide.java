@@ -5,6 +5,14 @@ import java.util.Optional;
 import java.util.Set;
 import tintwright.reading.ColourReading;
 import tintwright.reading.PlaceReadings;
+import tintwright.window.cup.CupModel;
+import tintwright.window.cup.PlanModel;
+import tintwright.window.frame.ShellModel;
+import tintwright.window.frame.Step;
+import tintwright.window.holes.FillModel;
+import tintwright.window.job.Job;
+import tintwright.window.job.JobModel;
+import tintwright.window.pieces.Figures;
 
 /** Answers the strip's three questions from wherever the job stands: how close, how sure, and what to do now. */
 final class Guide {
@@ -149,7 +157,7 @@ final class Guide {
         shell.answer(now.close(), now.closeWords(), now.sure(), now.sureWords());
         now.recipe()
                 .ifPresent(recipe -> shell.captionProperty(Step.CUP)
-                        .set(Drawn.grams(recipe.weighed().total()) + " planned"));
+                        .set(Figures.grams(recipe.weighed().total()) + " planned"));
         if (now.recipe().isEmpty() && plan.problemProperty().get().isEmpty()) {
             shell.next("The mix is being worked out.", "", () -> {});
         } else if (now.outOfReach()) {
@@ -182,7 +190,7 @@ final class Guide {
     private void mixing(CupModel.InHand seen) {
         shell.answer(seen.close(), seen.closeWords(), seen.sure(), seen.sureWords());
         double mass = seen.cup().state().mass();
-        shell.captionProperty(Step.CUP).set(mass == 0 ? "begun" : Drawn.grams(mass) + " in it");
+        shell.captionProperty(Step.CUP).set(mass == 0 ? "begun" : Figures.grams(mass) + " in it");
         CupModel.Next next = seen.next();
         boolean atTheCup = shell.stepProperty().get() == Step.CUP;
         if (next.finished()) {

@@ -10,12 +10,18 @@ import tintwright.bench.ShopLog;
 import tintwright.files.FileProblem;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
+import tintwright.window.frame.Said;
+import tintwright.window.frame.WindowMemory;
+import tintwright.window.holes.KeptTimers;
+import tintwright.window.job.Job;
+import tintwright.window.job.KeptJob;
+import tintwright.window.job.RecentBoats;
 
 /**
  * One of the two benches, the demo or the person's own, as it was left in the home folder; needs no screen, so that
  * it can be fetched and learned before there is one.
  */
-final class Opening {
+public final class Opening {
     private final Path folder;
     private final boolean own;
     private final KeptJob kept;
@@ -42,7 +48,7 @@ final class Opening {
      * @param own     false for the demo
      * @param teacher what the chips of a shelf teach
      */
-    static Opening fetch(Path home, boolean own, Function<Shelf, Knowledge> teacher) {
+    public static Opening fetch(Path home, boolean own, Function<Shelf, Knowledge> teacher) {
         Path folder = home.resolve(own ? "bench" : "demo-bench");
         KeptJob kept = new KeptJob(folder);
         Job usual = own ? Desk.own() : Desk.demo();
@@ -60,7 +66,7 @@ final class Opening {
      * @param screen  where answers are shown
      * @param openLog opens the log, off the screen's thread
      */
-    Desk desk(Executor worker, Executor screen, Clock clock, Callable<ShopLog> openLog) {
+    public Desk desk(Executor worker, Executor screen, Clock clock, Callable<ShopLog> openLog) {
         Desk desk = new Desk(
                 first,
                 worker,

@@ -13,6 +13,7 @@ import javafx.scene.Parent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Window;
+import tintwright.window.frame.Step;
 
 /**
  * The classes a start of the window loads, found by starting it without a display and looking at every station; the

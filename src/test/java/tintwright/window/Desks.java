@@ -8,18 +8,18 @@ import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
 
 /** Desks for tests: everything happens at once, on the thread that asks. */
-final class Desks {
+public final class Desks {
     private static final Map<Shelf, Knowledge> LEARNED = new ConcurrentHashMap<>();
 
     private Desks() {}
 
     /** Learning is the same whenever it is done: what one test has learned serves the next. */
-    static Knowledge learn(Shelf shelf) {
+    public static Knowledge learn(Shelf shelf) {
         return LEARNED.computeIfAbsent(shelf, Knowledge::of);
     }
 
     /** @return a desk on the demo boat, shelf and log */
-    static Desk demo(Clock clock) {
+    public static Desk demo(Clock clock) {
         return new Desk(Desk.demo(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn);
     }
 }

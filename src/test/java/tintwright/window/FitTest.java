@@ -24,6 +24,9 @@ import tintwright.HandClock;
 import tintwright.fill.CountersunkHole;
 import tintwright.fill.Lie;
 import tintwright.fill.RepairLine;
+import tintwright.window.frame.Shell;
+import tintwright.window.frame.Step;
+import tintwright.window.pieces.Cards;
 
 /** Every station at every size a person may choose: no words cut, nothing on top of another, nothing out of reach. */
 class FitTest {
@@ -131,7 +134,8 @@ class FitTest {
 
     private static Scene scene(Desk desk, Size size) {
         Scene scene = new Scene(desk.view(), size.width(), size.height());
-        scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+        scene.getStylesheets()
+                .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
         return scene;
     }
 

@@ -19,6 +19,9 @@ import tintwright.colour.Viewing;
 import tintwright.cup.Cup;
 import tintwright.shelf.PigmentFamily;
 import tintwright.units.UnitSystem;
+import tintwright.window.cup.PlanModel;
+import tintwright.window.frame.Step;
+import tintwright.window.job.Job;
 
 /** What the strip says to do next, from the first reading to the first cup. */
 class GuideTest {

@@ -12,6 +12,7 @@ import tintwright.colour.JudgedLight;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.reading.FilmState;
+import tintwright.window.cup.CupModel;
 import tintwright.window.picture.Shade;
 import tintwright.window.picture.SwatchState;
 

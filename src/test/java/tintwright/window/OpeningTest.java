@@ -24,6 +24,10 @@ import tintwright.fill.Basis;
 import tintwright.fill.Lie;
 import tintwright.fill.RepairKind;
 import tintwright.units.UnitSystem;
+import tintwright.window.frame.Step;
+import tintwright.window.frame.WindowMemory;
+import tintwright.window.holes.FillModel;
+import tintwright.window.job.FillDraft;
 
 /** A window that is closed, or killed, and opened again on the same home folder; without a stage. */
 class OpeningTest {

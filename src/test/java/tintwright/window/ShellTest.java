@@ -29,12 +29,18 @@ import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import tintwright.bench.ShopLog;
+import tintwright.window.frame.Shell;
+import tintwright.window.frame.ShellModel;
+import tintwright.window.frame.StationPage;
+import tintwright.window.frame.Step;
+import tintwright.window.pieces.Pieces;
 
 /** The real scene without a display. */
 class ShellTest {
     private static Scene open(Desk desk) {
         Scene scene = new Scene(desk.view(), 1280, 800);
-        scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+        scene.getStylesheets()
+                .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
         scene.getRoot().applyCss();
         scene.getRoot().layout();
         return scene;
@@ -179,7 +185,8 @@ class ShellTest {
     /** Contrast as the accessibility guidelines of the web reckon it (WCAG 2.1, 1.4.3), from the theme itself. */
     @Test
     void textStandsOutFromItsGroundInBothThemes() throws Exception {
-        String css = new String(Shell.class.getResourceAsStream("bench.css").readAllBytes());
+        String css = new String(
+                Shell.class.getResourceAsStream("/tintwright/window/bench.css").readAllBytes());
         Map<String, double[]> light = colours(css.substring(css.indexOf(".root {"), css.indexOf(".root.dark {")));
         Map<String, double[]> dark = new HashMap<>(light);
         dark.putAll(colours(css.substring(css.indexOf(".root.dark {"), css.indexOf("/* pictures"))));
@@ -210,7 +217,8 @@ class ShellTest {
     /** Outlines of buttons and fields as the same guidelines ask (1.4.11): three to one against what lies beside them. */
     @Test
     void outlinesStandOutFromTheirGroundInBothThemes() throws Exception {
-        String css = new String(Shell.class.getResourceAsStream("bench.css").readAllBytes());
+        String css = new String(
+                Shell.class.getResourceAsStream("/tintwright/window/bench.css").readAllBytes());
         Map<String, double[]> light = colours(css.substring(css.indexOf(".root {"), css.indexOf(".root.dark {")));
         Map<String, double[]> dark = new HashMap<>(light);
         dark.putAll(colours(css.substring(css.indexOf(".root.dark {"), css.indexOf("/* pictures"))));

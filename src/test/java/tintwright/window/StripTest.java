@@ -7,6 +7,7 @@ import java.time.Clock;
 import javafx.scene.Scene;
 import javafx.scene.layout.Region;
 import org.junit.jupiter.api.Test;
+import tintwright.window.frame.Shell;
 
 /** The strip keeps its place and size whatever it says. */
 class StripTest {
@@ -17,7 +18,8 @@ class StripTest {
     private static double height(double share, String sentence, String words) {
         Desk desk = Desks.demo(Clock.systemUTC());
         Scene scene = new Scene(desk.view(), 1280, 800);
-        scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+        scene.getStylesheets()
+                .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
         desk.shell().setTextShare(share);
         desk.shell().next(sentence, "It is in", () -> {});
         desk.shell().answer("23.0 apart", words, "within 0.4", "nine times in ten");

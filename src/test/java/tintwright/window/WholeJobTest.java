@@ -19,6 +19,12 @@ import tintwright.bench.ShopLog;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
 import tintwright.logbook.DemoLog;
+import tintwright.window.cup.CupModel;
+import tintwright.window.frame.Shell;
+import tintwright.window.frame.Step;
+import tintwright.window.frame.WalkModel;
+import tintwright.window.job.Job;
+import tintwright.window.job.KeptJob;
 
 /** One whole job of the invented boat, through the real scene without a display. */
 class WholeJobTest {
@@ -44,7 +50,8 @@ class WholeJobTest {
 
     private static Scene scene(Desk desk) {
         Scene scene = new Scene(desk.view(), 1280, 800);
-        scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+        scene.getStylesheets()
+                .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
         lay(scene);
         return scene;
     }

@@ -8,6 +8,9 @@ import tintwright.fill.CountersunkHole;
 import tintwright.fill.Lie;
 import tintwright.fill.RepairLine;
 import tintwright.fill.ScratchGroove;
+import tintwright.window.frame.Shell;
+import tintwright.window.frame.Step;
+import tintwright.window.hull.HullModel;
 
 /**
  * Pictures of every station, to be looked at, in target/snapshots:
@@ -43,7 +46,9 @@ class WindowSnapshots {
                     desk.shell().stepProperty().set(step);
                     Scene scene = new Scene(desk.view(), size.width(), size.height());
                     scene.getStylesheets()
-                            .add(Shell.class.getResource("bench.css").toExternalForm());
+                            .add(Shell.class
+                                    .getResource("/tintwright/window/bench.css")
+                                    .toExternalForm());
                     Stagehand.snapshot(scene, step.name().toLowerCase() + "-" + size.name());
                 }
             }
@@ -59,7 +64,10 @@ class WindowSnapshots {
                 desk.shell().setTextShare(size.text());
                 desk.shell().darkProperty().set(size.dark());
                 Scene scene = new Scene(desk.view(), size.width(), size.height());
-                scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+                scene.getStylesheets()
+                        .add(Shell.class
+                                .getResource("/tintwright/window/bench.css")
+                                .toExternalForm());
                 desk.cup().begin();
                 Stagehand.snapshot(scene, "cup-begun-" + size.name());
                 desk.cup().accept();
@@ -108,7 +116,8 @@ class WindowSnapshots {
                     () -> tintwright.bench.ShopLog.demo(clock),
                     Desks::learn);
             Scene scene = new Scene(desk.view(true, true, () -> {}), 1280, 800);
-            scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+            scene.getStylesheets()
+                    .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
             for (Step step : desk.stations()) {
                 desk.shell().stepProperty().set(step);
                 Stagehand.snapshot(scene, "own-" + step.name().toLowerCase() + "-1280");
@@ -147,7 +156,8 @@ class WindowSnapshots {
             }
             desk.shell().stepProperty().set(Step.HULL);
             Scene scene = new Scene(desk.view(), 1280, 800);
-            scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+            scene.getStylesheets()
+                    .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
             Stagehand.snapshot(scene, "hull-outlier-1280");
             return null;
         });
@@ -159,7 +169,8 @@ class WindowSnapshots {
             Desk desk = Desks.demo(Clock.systemUTC());
             desk.shell().stepProperty().set(Step.HULL);
             Scene scene = new Scene(desk.view(), 1280, 800);
-            scene.getStylesheets().add(Shell.class.getResource("bench.css").toExternalForm());
+            scene.getStylesheets()
+                    .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
             scene.getRoot().applyCss();
             ((javafx.scene.control.ToggleButton) scene.getRoot().lookup("#way-to-read-1")).fire();
             Stagehand.snapshot(scene, "hull-file-1280");

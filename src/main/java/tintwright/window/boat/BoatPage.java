@@ -1,0 +1,216 @@
+package tintwright.window.boat;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import tintwright.match.Aim;
+import tintwright.window.job.Job;
+import tintwright.window.job.JobModel;
+import tintwright.window.log.LogModel;
+import tintwright.window.picture.Patches;
+import tintwright.window.picture.Shade;
+import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Sides;
+
+/** Which boat and which place: a list to search as you type, the places as colours, and a new boat in three fields. */
+public final class BoatPage {
+    private final LogModel log;
+    private final JobModel job;
+    private final RecentModel recent;
+    private final boolean own;
+    private final String toTheOther;
+    private final Runnable other;
+    private final Patches patches = new Patches();
+    private final Button readPlace;
+    private final Button write;
+    private final FlowPane keys = Pieces.flow();
+    private final Label title = Pieces.heading("");
+    private final Label none = Pieces.soft("Take on a new boat beside this, or choose one that is in the log.");
+    private final VBox places = new VBox();
+    private final VBox boats = new VBox();
+    private final VBox lately = new VBox();
+    private final TextField search = new TextField();
+    private final TextField name = new TextField();
+    private final TextField type = new TextField();
+    private final TextField year = new TextField();
+
+    /**
+     * @param toTheHull  opens the station where a place is read
+     * @param own       true on the person's own bench, false on the demo's
+     * @param toTheOther what the way to the other bench is called
+     * @param other     goes over to the other bench
+     */
+    public BoatPage(
+            LogModel log,
+            JobModel job,
+            RecentModel recent,
+            Runnable toTheHull,
+            boolean own,
+            String toTheOther,
+            Runnable other) {
+        this.toTheOther = toTheOther;
+        this.own = own;
+        this.other = other;
+        this.log = log;
+        this.job = job;
+        this.recent = recent;
+        readPlace = Pieces.button("Read another place", toTheHull);
+        write = Pieces.quietButton("Write today's readings into the log", log::writeReadings);
+        boats.getStyleClass().add("asked");
+        places.getStyleClass().add("asked");
+    }
+
+    public Region build() {
+        search.setId("boat-search");
+        search.setPromptText("name, place or note");
+        search.textProperty().addListener((property, before, after) -> log.search(after));
+        keys.getChildren().setAll(readPlace, write);
+        VBox inHand = Pieces.sheet("", title, none, places, keys);
+        VBox wide = own
+                ? new VBox(patches, inHand, bench("This is your own bench. The demo boat is as you left it."))
+                : new VBox(bench("An invented boat and shelf, to try everything on."), patches, inHand);
+        wide.getStyleClass().add("pictures");
+        lately.getStyleClass().add("asked");
+        VBox worked = Pieces.onlyWhen(
+                recent.shownProperty().map(lines -> !lines.isEmpty()), Pieces.sheet("Worked on lately", lately));
+        VBox side = new VBox(worked, Pieces.sheet("Boats", Pieces.asked("Search", search), boats), newBoat());
+        side.getStyleClass().addAll("column", "side");
+        log.shownProperty().addListener((property, before, after) -> show(after));
+        job.jobProperty().addListener((property, before, after) -> showPlaces());
+        recent.shownProperty().addListener((property, was, now) -> showLately(now));
+        show(log.shownProperty().get());
+        showLately(recent.shownProperty().get());
+        showPlaces();
+        return new Sides(wide, side, true, 62);
+    }
+
+    /** Which bench this is, and the way to the other one. */
+    private Node bench(String words) {
+        Button key = Pieces.button(toTheOther, other);
+        key.setId("other-bench");
+        FlowPane line = Pieces.flow(key, Pieces.plain(words));
+        line.setRowValignment(VPos.CENTER);
+        VBox sheet = Pieces.sheet("", line);
+        sheet.getStyleClass().add("slim");
+        return sheet;
+    }
+
+    private Node newBoat() {
+        name.setId("boat-name");
+        if (job.now().boat().isBlank()) {
+            name.getStyleClass().add("do-now");
+        }
+        type.setId("boat-type");
+        type.setPromptText("such as: open boat, 7 m");
+        year.setId("boat-year");
+        year.setPrefColumnCount(5);
+        for (TextField field : List.of(name, type, year)) {
+            field.setOnAction(event -> takeOn());
+            field.textProperty().addListener((property, before, after) -> log.boatMended());
+        }
+        Label wrong = Pieces.whenSaid(Pieces.bound(log.boatProblemProperty(), "caution"));
+        wrong.setId("boat-wrong");
+        // Below the button, which so stays where it is while something is said.
+        return Pieces.sheet(
+                "A new boat",
+                Pieces.asked("Name", name),
+                Pieces.asked("What she is", type),
+                Pieces.asked("Built", year),
+                Pieces.row(Pieces.mainButton("Take her on", this::takeOn)),
+                wrong);
+    }
+
+    private void takeOn() {
+        log.newBoat(name.getText(), type.getText(), year.getText(), () -> {
+            name.clear();
+            type.clear();
+            year.clear();
+        });
+    }
+
+    private void show(LogModel.Shown shown) {
+        boats.getChildren().clear();
+        for (LogModel.BoatLine boat : shown.boats()) {
+            ToggleButton key =
+                    new ToggleButton(boat.words().isEmpty() ? boat.name() : boat.name() + "\n" + boat.words());
+            key.getStyleClass().setAll("choice-key");
+            key.setMaxWidth(Double.MAX_VALUE);
+            key.setSelected(boat.inHand());
+            key.setOnAction(event -> {
+                if (!recent.open(boat.name())) {
+                    log.take(boat.id());
+                }
+            });
+            boats.getChildren().add(key);
+        }
+    }
+
+    private void showLately(List<RecentModel.Line> lines) {
+        lately.getChildren().clear();
+        for (int i = 0; i < lines.size(); i++) {
+            RecentModel.Line line = lines.get(i);
+            Button key = Pieces.button(line.boat() + "\n" + line.words(), () -> recent.open(line.boat()));
+            key.getStyleClass().setAll("choice-key");
+            key.setMaxWidth(Double.MAX_VALUE);
+            key.setId("recent-" + i);
+            if (i == 0) {
+                key.setTooltip(new Tooltip("Ctrl and B"));
+            }
+            lately.getChildren().add(key);
+        }
+    }
+
+    private void showPlaces() {
+        Job now = job.now();
+        title.setText(now.boat().isBlank() ? "No boat yet" : now.boat());
+        Pieces.show(none, now.boat().isBlank());
+        Pieces.show(places, !now.places().isEmpty());
+        places.getChildren().clear();
+        List<Patches.Patch> colours = new ArrayList<>();
+        StringBuilder words = new StringBuilder("Places of " + now.boat() + " as colours:");
+        for (int i = 0; i < now.places().size(); i++) {
+            int index = i;
+            String place = now.places().get(i).place();
+            int readings = now.places().get(i).readings().size();
+            now.places()
+                    .get(i)
+                    .readings()
+                    .get(0)
+                    .colour(Aim.judgedUnder(now.places().get(i)))
+                    .ifPresent(lab -> colours.add(new Patches.Patch(Shade.of(lab), place, true)));
+            words.append(' ').append(place).append('.');
+            ToggleButton key = new ToggleButton(place + "\n" + (readings == 1 ? "1 reading" : readings + " readings"));
+            key.getStyleClass().setAll("choice-key");
+            key.setMaxWidth(Double.MAX_VALUE);
+            key.setSelected(i == now.place());
+            key.setId("place-" + i);
+            key.setOnAction(event -> {
+                key.setSelected(true);
+                job.change(before -> before.at(index));
+                // The list is built anew; the focus stays on what was pressed.
+                Node again = places.lookup("#place-" + index);
+                if (again != null) {
+                    again.requestFocus();
+                }
+            });
+            HBox.setHgrow(key, Priority.ALWAYS);
+            places.getChildren().add(key);
+        }
+        Pieces.show(patches, !colours.isEmpty());
+        Pieces.show(keys, !now.boat().isBlank());
+        Pieces.show(write, now.place() >= 0);
+        readPlace.setText(now.places().isEmpty() ? "Read the first place" : "Read another place");
+        patches.show(colours, words.toString());
+    }
+}

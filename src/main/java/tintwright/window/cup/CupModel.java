@@ -1,0 +1,527 @@
+package tintwright.window.cup;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.bench.CupBench;
+import tintwright.bench.CupNames;
+import tintwright.colour.DifferenceWords;
+import tintwright.colour.Geometry;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.cup.Cup;
+import tintwright.cup.CupEntry;
+import tintwright.cup.CupSight;
+import tintwright.cup.CupState;
+import tintwright.cup.CupWords;
+import tintwright.cup.Deed;
+import tintwright.cup.Dose;
+import tintwright.cup.DosePlanner;
+import tintwright.cup.Outlook;
+import tintwright.cup.Plan;
+import tintwright.cup.Way;
+import tintwright.cup.WayWords;
+import tintwright.cup.Ways;
+import tintwright.files.LabRange;
+import tintwright.reading.ColourReading;
+import tintwright.reading.Covariance;
+import tintwright.reading.FilmState;
+import tintwright.reading.PlaceReadings;
+import tintwright.reading.Reading;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Parts;
+import tintwright.shelf.Shelf;
+import tintwright.shelf.Tint;
+import tintwright.window.frame.InOrder;
+import tintwright.window.frame.Latest;
+import tintwright.window.frame.Said;
+import tintwright.window.frame.ShellModel;
+import tintwright.window.job.DeedWords;
+import tintwright.window.job.Job;
+import tintwright.window.job.JobModel;
+import tintwright.window.picture.DepthState;
+import tintwright.window.picture.RoseState;
+import tintwright.window.picture.SwatchState;
+import tintwright.window.pieces.Figures;
+
+/** The cup in hand: what is in it, how near it is, and the next thing to put in or to do. */
+public final class CupModel {
+    private final JobModel job;
+    private final ShellModel shell;
+    private final Latest asking;
+    private final InOrder writing;
+    private final Clock clock;
+    private final Set<String> given = new HashSet<>();
+    private Supplier<Optional<Set<String>>> inTheLog = () -> Optional.of(Set.of());
+    private final Set<String> goneOn = new HashSet<>();
+    private boolean writingNow;
+    private final ReadOnlyObjectWrapper<Optional<InHand>> inHand = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper chipProblem = new ReadOnlyStringWrapper("");
+
+    /**
+     * What to do next, ready to be shown.
+     *
+     * @param sentence the deed in one short sentence
+     * @param button   what the button says
+     * @param figure   the large figure to weigh to, such as "0.42 g"; empty when nothing is weighed
+     * @param of       what is weighed
+     * @param how      how, when it is not weighed straight; may be empty
+     * @param after    how many doses follow, or what would make it surer; may be empty
+     * @param deed     what is written when it is done as advised; empty when there is nothing to write
+     * @param then     what is written with it and needs no doing; mostly empty
+     * @param more     the doses that follow from the same plan when this one is done exactly as advised
+     * @param finished true when nothing is left to be done to the cup
+     */
+    public record Next(
+            String sentence,
+            String button,
+            String figure,
+            String of,
+            String how,
+            String after,
+            Optional<Deed> deed,
+            Optional<Deed> then,
+            List<Deed> more,
+            boolean finished) {}
+
+    /** One line of the cup's story. */
+    public record Line(String id, String words, boolean weighing, boolean chip) {}
+
+    /** Everything shown of a cup, made in one piece off the screen's thread. */
+    public record InHand(
+            Cup cup,
+            Next next,
+            List<Line> story,
+            String contents,
+            SwatchState swatch,
+            DepthState depth,
+            RoseState rose,
+            String close,
+            String closeWords,
+            String sure,
+            String sureWords,
+            List<WayWords.Said> ways,
+            Optional<Dispute> dispute) {}
+
+    public CupModel(JobModel job, ShellModel shell, Latest asking, InOrder writing, Clock clock) {
+        this.writing = writing;
+        this.job = job;
+        this.shell = shell;
+        this.asking = asking;
+        this.clock = clock;
+        job.jobProperty().addListener((property, before, after) -> {
+            if (!before.cup().equals(after.cup())
+                    || !before.off().equals(after.off())
+                    || !before.ahead().equals(after.ahead())) {
+                look();
+            }
+        });
+        job.knowledgeProperty().addListener((property, before, after) -> look());
+        look();
+    }
+
+    private void look() {
+        Knowledge knowledge = job.knowledgeProperty().get();
+        Job now = job.now();
+        if (now.cup().isEmpty()) {
+            inHand.set(Optional.empty());
+            return;
+        }
+        if (knowledge == null || !knowledge.shelf().equals(now.shelf())) {
+            return;
+        }
+        asking.ask(
+                () -> see(knowledge, now),
+                seen -> {
+                    problem.set("");
+                    inHand.set(Optional.of(seen));
+                },
+                failure -> problem.set(Said.of(failure)));
+    }
+
+    private InHand see(Knowledge shelfKnown, Job now) {
+        Cup cup = now.cup().orElseThrow();
+        CupSight sight = CupSight.of(shelfKnown, cup);
+        Plan plan = DosePlanner.plan(sight);
+        Shelf shelf = now.shelf();
+        CupWords words = new CupWords(sight);
+        NextStep steps = new NextStep(shelf, cup);
+        Optional<Dispute> dispute = sight.contradiction().map(found -> Dispute.of(found, sight, shelf));
+        boolean unsettled = dispute.isPresent()
+                && !goneOn.contains(cup.name() + dispute.get().chip());
+        Next next = unsettled ? NextStep.settle() : now.ahead().isEmpty() ? steps.of(plan) : steps.ahead(now.ahead());
+        List<Way> ways =
+                plan instanceof Plan.WayBack && now.ahead().isEmpty() && !unsettled ? Ways.of(sight) : List.of();
+        Optional<Outlook> outlook = sight.outlook();
+        Drawn drawn = Drawn.of(sight);
+        List<String> today = shelf.tints().stream()
+                .map(Tint::id)
+                .filter(id -> !now.off().contains(id))
+                .toList();
+        // Before anything is in, the pictures show what goes in first: never bare grey, never an earlier cup.
+        boolean empty = sight.state().parts().isEmpty();
+        Parts all = sight.state().parts().orElseGet(() -> Parts.of(Map.of(cup.base(), 1.0)));
+        String name = empty ? "White" : "Cup";
+        Optional<Reading> chip = (dispute.isPresent()
+                        ? sight.state().samples().stream().reduce((a, b) -> b)
+                        : sight.state().unread().isEmpty()
+                                ? sight.state().lastSample()
+                                : Optional.<CupState.Sample>empty())
+                .map(sample -> sample.read().reading())
+                .filter(reading -> reading.film() == FilmState.CURED);
+        List<Deed> doses = !now.ahead().isEmpty()
+                ? now.ahead()
+                : plan instanceof Plan.Doses planned
+                        ? planned.doses().stream().map(Dose::deed).toList()
+                        : List.of();
+        String field = empty
+                ? "White, to go in first"
+                : chip.isEmpty() || dispute.isPresent() ? "Cup, as computed" : "Cup, by weights and chip";
+        String compared =
+                empty ? "Hull and white" : dispute.isPresent() ? "By the weights, hull and cup" : "Hull and cup";
+        return new InHand(
+                cup,
+                next,
+                story(cup, shelf),
+                contents(sight, shelf),
+                drawn.cup(field, compared, all, chip),
+                drawn.doses(name, all, cup.base(), doses),
+                drawn.rose(name, all, today, Drawn.parts(doses)),
+                outlook.map(seen -> close(seen, dispute)).orElse("not begun"),
+                dispute.isPresent() ? "By the weights, or by the chip." : words.verdict(),
+                outlook.map(seen -> dispute.isPresent() ? "not sure" : DifferenceWords.within(seen.within90()))
+                        .orElse("\u2013"),
+                dispute.isPresent()
+                        ? "chip and weights disagree"
+                        : outlook.isPresent() ? DifferenceWords.NINE_TIMES : "",
+                new WayWords(sight).all(ways),
+                dispute);
+    }
+
+    /** Two stories are two figures: neither is hidden behind the other. */
+    private static String close(Outlook seen, Optional<Dispute> dispute) {
+        return dispute.map(Dispute::byChip)
+                .filter(byChip -> !byChip.isEmpty())
+                .map(byChip -> DifferenceWords.size(seen.deltaE()) + " or " + byChip + " apart")
+                .orElse(DifferenceWords.apart(seen.deltaE()));
+    }
+
+    private static String contents(CupSight sight, Shelf shelf) {
+        List<String> words = new ArrayList<>();
+        sight.state().grams().forEach((id, grams) -> words.add(Figures.grams(grams) + " " + shelf.nameOf(id)));
+        String inside = words.isEmpty()
+                ? "Nothing is in it yet."
+                : say("%s in the cup: %s.", Figures.grams(sight.state().mass()), String.join(", ", words));
+        return sight.state().reserve() > 0
+                ? inside
+                        + say(
+                                " %s of white held back.",
+                                Figures.grams(sight.state().reserve()))
+                : inside;
+    }
+
+    private static List<Line> story(Cup cup, Shelf shelf) {
+        List<Line> lines = new ArrayList<>();
+        for (CupEntry entry : cup.standing()) {
+            lines.add(new Line(
+                    entry.id(),
+                    DeedWords.of(entry.deed(), shelf),
+                    entry.deed() instanceof Deed.Weighed || entry.deed() instanceof Deed.LetDown,
+                    entry.deed() instanceof Deed.Read));
+        }
+        return lines;
+    }
+
+    /** Begins a cup for the place in hand. */
+    public void begin() {
+        PlaceReadings place = job.place().orElseThrow();
+        Job now = job.now();
+        String base = now.shelf().bases().get(0).id();
+        job.change(before ->
+                before.mixing(Optional.of(Cup.empty(nameOf(place), place, now.grams(), now.scaleStep(), base))));
+    }
+
+    /** A name to write on the cup, and no second one like it: by its name the log knows the page of a cup. */
+    private String nameOf(PlaceReadings place) {
+        Optional<Set<String>> logged = inTheLog.get();
+        if (logged.isEmpty()) {
+            // The log is not open, and what it holds not known: the moment makes the name one of its kind.
+            return place.place() + ", "
+                    + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)
+                            .format(LocalDateTime.now(clock));
+        }
+        Set<String> used = new HashSet<>(logged.get());
+        used.addAll(given);
+        job.now().cup().ifPresent(cup -> used.add(cup.name()));
+        job.now().shelf().leftovers().forEach(left -> used.add(left.name()));
+        String name = CupNames.next(place.place(), used);
+        given.add(name);
+        return name;
+    }
+
+    /** @param names the names of cups and leftovers in the log; empty while it is not open */
+    public void namesInTheLog(Supplier<Optional<Set<String>>> names) {
+        inTheLog = names;
+    }
+
+    /** Puts the cup away; it comes back with undo. */
+    public void putAway() {
+        job.change(before -> before.mixing(Optional.empty()));
+    }
+
+    /** What was advised is in, exactly so. */
+    public void accept() {
+        inHand.get().flatMap(seen -> seen.next().deed()).ifPresent(deed -> write(deed, true));
+    }
+
+    /**
+     * It was really so much.
+     *
+     * @param typed grams as the scale showed them
+     * @return false when it cannot be a mass; {@link #problemProperty()} says why, there also when the can is too small
+     */
+    public boolean really(String typed) {
+        return tried(() -> {
+            Deed advised = inHand.get()
+                    .orElseThrow()
+                    .next()
+                    .deed()
+                    .orElseThrow(() -> new IllegalArgumentException("there is nothing to weigh now"));
+            write(NextStep.instead(advised, grams(typed)), true);
+        });
+    }
+
+    private static double grams(String typed) {
+        return Figures.number("grams", typed.replace("g", ""));
+    }
+
+    /** Something else went in than was advised. */
+    public boolean alsoWeighed(String part, String typed) {
+        return tried(() -> write(new Deed.Weighed(part, grams(typed), job.now().scaleStep()), false));
+    }
+
+    /** An earlier weighing was written down wrongly. */
+    public boolean correct(String entry, String typed) {
+        return tried(() -> {
+            double grams = grams(typed);
+            change(
+                    bench -> bench.correct(entry, grams, clock.instant()).cup(),
+                    job.now().ahead());
+        });
+    }
+
+    /** A weight was written wrongly, and the chip that showed it counts. */
+    void settle(Dispute dispute, Dispute.Mend mend) {
+        change(
+                bench -> {
+                    CupBench right = bench.correct(mend.entry(), mend.grams(), clock.instant());
+                    Deed.Read read = right.cup().standing().stream()
+                            .filter(entry -> entry.id().equals(dispute.chip()))
+                            .map(entry -> (Deed.Read) entry.deed())
+                            .findFirst()
+                            .orElseThrow();
+                    return read.counts()
+                            ? right.cup()
+                            : right.correct(
+                                            dispute.chip(),
+                                            new Deed.Read(read.reading(), read.hull(), true),
+                                            clock.instant())
+                                    .cup();
+                },
+                List.of());
+    }
+
+    /** A chip was read wrongly: it does not hold any more. */
+    void crossOut(String chip) {
+        change(bench -> bench.undo(chip, clock.instant()).cup(), job.now().ahead());
+    }
+
+    /** The person goes on although chip and weights disagree; what is not sure stays said. */
+    void goOn(String chip) {
+        goneOn.add(job.now().cup().orElseThrow().name() + chip);
+        look();
+    }
+
+    /** A chip of the cup was read, with the gloss taken as for the hull. */
+    public boolean read(String lightness, String a, String b, Viewing viewing, FilmState film) {
+        return read(
+                lightness,
+                a,
+                b,
+                viewing,
+                job.now().cup().orElseThrow().hull().readings().get(0).geometry(),
+                film);
+    }
+
+    /** A chip of the cup was read. */
+    public boolean read(String lightness, String a, String b, Viewing viewing, Geometry geometry, FilmState film) {
+        return tried(chipProblem, () -> {
+            double l = Figures.number("L*", lightness);
+            double red = Figures.number("a*", a);
+            double yellow = Figures.number("b*", b);
+            LabRange.check(l, red, yellow);
+            learn(
+                    new ColourReading(
+                            new Lab(l, red, yellow, viewing),
+                            Covariance.same(ColourReading.USUAL_NOISE),
+                            geometry,
+                            film,
+                            Optional.empty()),
+                    Optional.empty());
+        });
+    }
+
+    /** A chip of the cup was read in a photo, with the hull beside it or alone. */
+    public void read(ColourReading chip, Optional<ColourReading> hull) {
+        learn(chip, hull);
+    }
+
+    private void learn(Reading reading, Optional<ColourReading> hull) {
+        // One that cannot be this cup is kept and does not count; the dispute then asks what is wrong.
+        change(
+                bench -> bench.read(clock.instant(), reading, hull).bench().cup(),
+                job.now().ahead());
+    }
+
+    /** @param advised true when this was the next thing to do */
+    private void write(Deed deed, boolean advised) {
+        List<Deed> ahead = job.now().ahead();
+        // Weighed exactly, the doses of one plan follow one another; weighed otherwise, the rest is planned anew.
+        boolean exactly =
+                advised && inHand.get().flatMap(seen -> seen.next().deed()).equals(Optional.of(deed));
+        List<Deed> rest = !ahead.isEmpty()
+                ? advised ? ahead.subList(1, ahead.size()) : ahead
+                : exactly ? inHand.get().orElseThrow().next().more() : List.of();
+        Optional<Deed> then = advised ? inHand.get().flatMap(seen -> seen.next().then()) : Optional.empty();
+        CupBench.Added[] added = new CupBench.Added[1];
+        change(
+                bench -> {
+                    added[0] = bench.add(clock.instant(), deed);
+                    Cup after = added[0] instanceof CupBench.Added.Done done
+                            ? done.bench().cup()
+                            : ((CupBench.Added.SameAgain) added[0]).ifMeant().cup();
+                    return then.isPresent() ? after.add(clock.instant(), then.get()) : after;
+                },
+                rest,
+                () -> {
+                    if (added[0] instanceof CupBench.Added.SameAgain again) {
+                        shell.warn(again.question() + " If not, take it back with Undo.");
+                    }
+                });
+    }
+
+    private void change(Function<CupBench, Cup> edit, List<Deed> ahead) {
+        change(edit, ahead, () -> {});
+    }
+
+    /** Works the change out off the screen's thread; a second press before it is in is not taken for a second dose. */
+    private void change(Function<CupBench, Cup> edit, List<Deed> ahead, Runnable then) {
+        Knowledge knowledge = job.knowledgeProperty().get();
+        if (writingNow || knowledge == null || job.now().cup().isEmpty()) {
+            return;
+        }
+        writingNow = true;
+        Cup cup = job.now().cup().get();
+        writing.run(
+                () -> edit.apply(CupBench.open(knowledge, cup)),
+                changed -> {
+                    writingNow = false;
+                    problem.set("");
+                    job.change(before -> before.after(changed, ahead));
+                    then.run();
+                },
+                failure -> {
+                    writingNow = false;
+                    problem.set(Said.of(failure));
+                });
+    }
+
+    /** Follows one of the ways on; its steps then come one at a time. */
+    public void choose(int way) {
+        Knowledge knowledge = job.knowledgeProperty().get();
+        Job now = job.now();
+        writing.run(
+                () -> Ways.of(CupSight.of(knowledge, now.cup().orElseThrow())).get(way),
+                chosen -> job.change(before -> NextStep.following(
+                        before, chosen, () -> nameOf(before.cup().orElseThrow().hull()), LocalDate.now(clock))),
+                failure -> problem.set(Said.of(failure)));
+    }
+
+    private boolean tried(Runnable edit) {
+        return tried(problem, edit);
+    }
+
+    private static boolean tried(ReadOnlyStringWrapper said, Runnable edit) {
+        try {
+            edit.run();
+            said.set("");
+            return true;
+        } catch (IllegalArgumentException e) {
+            said.set(Said.of(e));
+            return false;
+        }
+    }
+
+    /** @return bases and tints that may go in, names by id */
+    Map<String, String> shelf() {
+        Map<String, String> names = new LinkedHashMap<>();
+        job.now().shelf().items().stream()
+                .filter(item -> item.kind().mixes())
+                .forEach(item -> names.put(item.id(), item.name()));
+        return names;
+    }
+
+    /** @return the cup's story as lines of text, for the clipboard */
+    public String asText() {
+        return inHand.get()
+                .map(seen -> {
+                    StringBuilder text = new StringBuilder(seen.cup().name()).append(System.lineSeparator());
+                    seen.story().forEach(line -> text.append(line.words()).append(System.lineSeparator()));
+                    return text.append(seen.contents())
+                            .append(System.lineSeparator())
+                            .append(seen.close())
+                            .append(": ")
+                            .append(seen.closeWords())
+                            .append(System.lineSeparator())
+                            .toString();
+                })
+                .orElse("");
+    }
+
+    private static String say(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+
+    public ReadOnlyObjectProperty<Optional<InHand>> inHandProperty() {
+        return inHand.getReadOnlyProperty();
+    }
+
+    /** What was wrong with the last chip that was typed. */
+    ReadOnlyStringProperty chipProblemProperty() {
+        return chipProblem.getReadOnlyProperty();
+    }
+
+    public ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    ShellModel shellModel() {
+        return shell;
+    }
+}

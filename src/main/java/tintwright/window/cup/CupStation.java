@@ -1,0 +1,65 @@
+package tintwright.window.cup;
+
+import java.util.function.Supplier;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import tintwright.window.pieces.Pieces;
+
+/** The plan before a cup is begun, the cup from then on, and in between the photo of a chip. */
+public final class CupStation extends StackPane {
+    private final PlanModel planModel;
+    private final CupModel cup;
+    private final Supplier<Region> photo;
+    private final Region plan;
+    private Region inHand;
+    private Region photoPage;
+
+    /** @param photo makes the view of a chip's photo, with the hull beside it; called at the first wish */
+    public CupStation(PlanModel planModel, CupModel cup, Supplier<Region> photo) {
+        this.planModel = planModel;
+        this.cup = cup;
+        this.photo = photo;
+        this.plan = new PlanPage(planModel, cup::begin).build();
+        Pieces.follow(this, cup.inHandProperty(), (before, after) -> {
+            // What was read of a photo is at once to be seen in the cup.
+            if (before.isPresent() != after.isPresent() || getChildren().contains(photoPage)) {
+                show();
+            }
+        });
+        Pieces.follow(this, planModel.job().jobProperty(), (before, after) -> {
+            // Taken back before it could be shown.
+            if (before.cup().isPresent() && after.cup().isEmpty()) {
+                show();
+            }
+        });
+        show();
+    }
+
+    private void show() {
+        if (cup.inHandProperty().get().isEmpty()) {
+            getChildren()
+                    .setAll(
+                            planModel.job().now().cup().isPresent()
+                                    ? Pieces.sheet("", Pieces.plain("Your cup comes back in a moment."))
+                                    : plan);
+            return;
+        }
+        if (inHand == null) {
+            inHand = new CupPage(cup, this::toThePhoto).build();
+        }
+        getChildren().setAll(inHand);
+    }
+
+    private void toThePhoto() {
+        if (photoPage == null) {
+            Region view = photo.get();
+            VBox.setVgrow(view, Priority.ALWAYS);
+            VBox page = new VBox(Pieces.row(Pieces.button("Back to the cup", this::show)), view);
+            page.getStyleClass().add("pictures");
+            photoPage = page;
+        }
+        getChildren().setAll(photoPage);
+    }
+}

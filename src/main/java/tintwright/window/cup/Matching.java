@@ -1,0 +1,15 @@
+package tintwright.window.cup;
+
+import tintwright.bench.MatchBench;
+import tintwright.match.Target;
+import tintwright.reading.PlaceReadings;
+import tintwright.shelf.Knowledge;
+
+/** What the plan needs of the engine. */
+public interface Matching {
+    /** @return what to hit, from all that was read at a place */
+    Target target(PlaceReadings place);
+
+    /** @return the bench for what is known of a shelf; kept while that stays the same */
+    MatchBench on(Knowledge knowledge);
+}

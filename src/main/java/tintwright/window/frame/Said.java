@@ -1,0 +1,28 @@
+package tintwright.window.frame;
+
+import java.lang.System.Logger.Level;
+import tintwright.files.FileProblem;
+import tintwright.logbook.LogFailure;
+
+/** What a failure says to a person. */
+public final class Said {
+    private static final System.Logger LOG = System.getLogger(Said.class.getName());
+
+    private Said() {}
+
+    /** @return one sentence; what is no slip of the person's goes to the program's log in full */
+    public static String of(Exception failure) {
+        if (failure instanceof FileProblem
+                || failure instanceof LogFailure
+                || failure instanceof IllegalArgumentException) {
+            String words = failure.getMessage();
+            // The names of two of the three figures of a colour are small letters and stay so.
+            String begun = words.startsWith("a*") || words.startsWith("b*")
+                    ? words
+                    : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+            return begun + (words.endsWith(".") ? "" : ".");
+        }
+        LOG.log(Level.ERROR, "in the window", failure);
+        return "That did not work, and nothing was changed. The details are in the program's log.";
+    }
+}

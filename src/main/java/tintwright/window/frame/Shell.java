@@ -1,0 +1,338 @@
+package tintwright.window.frame;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Supplier;
+import javafx.animation.PauseTransition;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.value.ChangeListener;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+import tintwright.units.UnitSystem;
+import tintwright.window.pieces.Pieces;
+
+/** The frame around every station: which job, the stations, the one in hand, and the strip. */
+public final class Shell extends BorderPane {
+    /** The usual text size in pixels; everything else is a multiple of it. */
+    static final double USUAL_TEXT = 15;
+
+    /** From this share of the usual text on, the frame gives its room to the work. */
+    private static final double LARGE = 1.5;
+
+    private static final Duration PATIENCE = Duration.millis(300);
+    private static final String KEYS = "Keys: Ctrl 1 to 6 go to a station. Ctrl Enter does what the strip at the "
+            + "foot says. Ctrl Z takes back, Ctrl Y does it again. Ctrl B goes back to the boat worked on before. Ctrl "
+            + "plus, minus and 0 set the text, Ctrl L light or dark, Ctrl U the units. Left and right "
+            + "change the light of the split swatch. F1 shows this.";
+
+    private final BooleanProperty slow = new SimpleBooleanProperty(false);
+    private final ShellModel model;
+    private final Map<Step, Supplier<Node>> stations;
+    private final Map<Step, Node> built = new EnumMap<>(Step.class);
+    private final ScrollPane middle = new ScrollPane();
+    private final VBox aside = new VBox();
+    private final HBox right = new HBox();
+    private final Journey journey;
+    private final ChangeListener<Node> focus = (property, was, now) -> keepOffTheTools(was, now);
+
+    /** @param stations the stations that can be worked, each built when it is first opened */
+    public Shell(ShellModel model, Map<Step, Supplier<Node>> stations) {
+        this.model = model;
+        this.stations = new EnumMap<>(stations);
+        middle.setFitToWidth(true);
+        middle.setFitToHeight(true);
+        middle.getStyleClass().add("middle");
+        journey = new Journey(model, this.stations.keySet());
+        setTop(new VBox(head(), journey, aside));
+        setCenter(middle);
+        setBottom(new VBox(noticeLine(), new Strip(model)));
+        model.stepProperty().addListener((property, before, after) -> {
+            open(after);
+            focusHere();
+        });
+        model.unitsProperty().addListener((property, before, after) -> {
+            built.keySet().removeIf(Step::showsUnits);
+            open(model.stepProperty().get());
+        });
+        model.pointedProperty().addListener((property, before, after) -> pointOut());
+        model.textShareProperty().addListener((property, before, after) -> size());
+        model.darkProperty().addListener((property, before, after) -> dress());
+        model.copyTo(text -> {
+            ClipboardContent content = new ClipboardContent();
+            content.putString(text);
+            Clipboard.getSystemClipboard().setContent(content);
+        });
+        addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        sceneProperty().addListener((property, before, after) -> {
+            if (before != null) {
+                before.focusOwnerProperty().removeListener(focus);
+            }
+            if (after != null) {
+                after.focusOwnerProperty().addListener(focus);
+            }
+        });
+        size();
+        dress();
+        open(model.stepProperty().get());
+    }
+
+    /** Puts something between the stations and the work, such as the first walk. */
+    public void aside(Node node) {
+        aside.getChildren().setAll(node);
+    }
+
+    private Node head() {
+        Label name = new Label("Tintwright");
+        name.getStyleClass().add("wordmark");
+        Label job = Pieces.bound(model.jobProperty(), "job");
+        job.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(job, Priority.ALWAYS);
+        right.setMinWidth(USE_PREF_SIZE);
+        Button units = tool("", this::units, null);
+        model.unitsProperty().addListener((property, before, after) -> nameUnits(units, after));
+        nameUnits(units, model.unitsProperty().get());
+        Button dark =
+                tool("", () -> model.darkProperty().set(!model.darkProperty().get()), null);
+        model.darkProperty().addListener((property, before, after) -> nameLight(dark, after));
+        nameLight(dark, model.darkProperty().get());
+        right.getChildren()
+                .setAll(
+                        named(
+                                tool("Undo", model::undo, model.canUndoProperty()),
+                                "Take back the last step (Ctrl and Z)"),
+                        named(tool("Redo", model::redo, model.canRedoProperty()), "Do it again after all (Ctrl and Y)"),
+                        named(tool("A\u2212", model::smallerText, null), "Smaller text (Ctrl and minus)"),
+                        named(tool("A+", model::largerText, null), "Larger text (Ctrl and plus)"),
+                        units,
+                        named(tool("Keys", () -> model.warn(KEYS), null), "What the keys do (F1)"),
+                        dark);
+        right.getChildren().forEach(each -> ((Button) each).setAlignment(Pos.CENTER));
+        right.getStyleClass().add("head-right");
+        HBox head = new HBox(name, job, right);
+        head.getStyleClass().add("head");
+        return head;
+    }
+
+    /** The key names the units in use; what it says it does is the change. */
+    private static void nameUnits(Button key, UnitSystem now) {
+        boolean metric = now == UnitSystem.METRIC;
+        key.setText(metric ? "g, mm, \u00b0C" : "oz, in, \u00b0F");
+        named(
+                key,
+                metric
+                        ? "Units: grams, millimetres, Celsius. Change to ounces, inches, Fahrenheit (Ctrl and U)"
+                        : "Units: ounces, inches, Fahrenheit. Change to grams, millimetres, Celsius (Ctrl and U)");
+    }
+
+    private static void nameLight(Button key, boolean dark) {
+        key.setText(dark ? "Light" : "Dark");
+        named(key, dark ? "Change to a light window (Ctrl and L)" : "Change to a dark window (Ctrl and L)");
+    }
+
+    private static Button named(Button button, String meaning) {
+        button.setAccessibleText(meaning);
+        button.setTooltip(new Tooltip(meaning));
+        return button;
+    }
+
+    private static Button tool(String words, Runnable action, BooleanProperty possible) {
+        Button button = Pieces.quietButton(words, action);
+        if (possible != null) {
+            button.disableProperty().bind(possible.not());
+        }
+        return button;
+    }
+
+    private Node noticeLine() {
+        Label words = Pieces.whenSaid(Pieces.bound(model.noticeProperty(), "notice"));
+        HBox.setHgrow(words, Priority.ALWAYS);
+        // The toolkit has no live region; a change of a text that can be focused is what it passes on.
+        words.setFocusTraversable(true);
+        Label doing = Pieces.bound(model.doingProperty(), "plain");
+        doing.setId("doing");
+        ProgressBar bar = new ProgressBar(ProgressBar.INDETERMINATE_PROGRESS);
+        bar.accessibleTextProperty().bind(model.doingProperty());
+        HBox busy = Pieces.onlyWhen(slow, new HBox(doing, bar, Pieces.quietButton("Cancel", model::cancel)));
+        busy.getStyleClass().add("row");
+        Button gone = Pieces.quietButton("Close", () -> model.say(""));
+        Pieces.onlyWhen(model.noticeProperty().isNotEmpty(), gone);
+        HBox line = new HBox(words, gone, busy);
+        line.getStyleClass().add("notice-line");
+        // What is done in the blink of an eye shows no bar.
+        PauseTransition patience = new PauseTransition(PATIENCE);
+        patience.setOnFinished(event -> slow.set(model.busyProperty().get()));
+        model.busyProperty().addListener((property, before, after) -> {
+            if (after) {
+                patience.playFromStart();
+            } else {
+                patience.stop();
+                slow.set(false);
+            }
+        });
+        if (model.busyProperty().get()) {
+            patience.playFromStart();
+        }
+        line.setId("notice-line");
+        letGo(line);
+        return Pieces.onlyWhen(model.noticeProperty().isNotEmpty().or(slow), line);
+    }
+
+    /** A notice goes by itself, but not from under somebody who is on it. */
+    private void letGo(HBox line) {
+        PauseTransition reading = new PauseTransition();
+        reading.setOnFinished(event -> {
+            if (!model.noticeStaysProperty().get() && !line.isHover() && !line.isFocusWithin()) {
+                model.say("");
+            }
+        });
+        Runnable again = () -> {
+            reading.stop();
+            if (!model.noticeStaysProperty().get()
+                    && !model.noticeProperty().get().isEmpty()) {
+                reading.setDuration(timeToRead(model.noticeProperty().get()));
+                reading.playFromStart();
+            }
+        };
+        model.noticeProperty().addListener((property, before, after) -> again.run());
+        model.noticeStaysProperty().addListener((property, before, after) -> again.run());
+        line.hoverProperty().addListener((property, before, after) -> again.run());
+        line.focusWithinProperty().addListener((property, before, after) -> again.run());
+    }
+
+    /** Eight seconds, more for what takes longer to read: a tenth of a second a letter. */
+    public static Duration timeToRead(String words) {
+        return Duration.millis(Math.max(8000, 100 * words.length()));
+    }
+
+    private void open(Step step) {
+        Supplier<Node> station = stations.get(step);
+        if (station == null) {
+            return;
+        }
+        middle.setContent(new StationPage(built.computeIfAbsent(step, key -> station.get())));
+        middle.setVvalue(0);
+    }
+
+    private void size() {
+        setStyle("-fx-font-size: " + USUAL_TEXT * model.textShareProperty().get() + "px;");
+        getStyleClass().remove("large");
+        if (model.textShareProperty().get() >= LARGE) {
+            getStyleClass().add("large");
+        }
+    }
+
+    private void dress() {
+        getStyleClass().remove("dark");
+        if (model.darkProperty().get()) {
+            getStyleClass().add("dark");
+        }
+    }
+
+    /** Puts the cursor where the thing to do now is done. */
+    private void pointOut() {
+        Node where = middle.getContent().lookup(".do-now");
+        if (where != null) {
+            where.requestFocus();
+        }
+    }
+
+    private void units() {
+        model.unitsProperty().set(model.unitsProperty().get() == UnitSystem.METRIC ? UnitSystem.US : UnitSystem.METRIC);
+    }
+
+    /**
+     * When what had the focus is gone, the toolkit gives it to the first button of the window or to the next one it
+     * finds. That may be Undo, and a further press of the same key would take back what was just done, or another
+     * station's key, and the press would lead away; the station in hand gets it instead.
+     */
+    private void keepOffTheTools(Node was, Node now) {
+        boolean tool = right.getChildren().contains(now);
+        boolean otherStation =
+                now instanceof ToggleButton key && journey.getChildren().contains(key) && !key.isSelected();
+        if (was == null && (tool || otherStation)) {
+            journey.focusChosen();
+        }
+    }
+
+    /** After a change of station the focus is where something is done there, else on the station's key. */
+    private void focusHere() {
+        Node owner = getScene() == null ? null : getScene().getFocusOwner();
+        if (getScene() == null
+                || owner != null && journey.getChildren().contains(owner) && ((ToggleButton) owner).isSelected()) {
+            return;
+        }
+        // What scrolls holds nothing that can be found before it is dressed; laid out without a size it would be
+        // arranged for the narrowest of windows.
+        if (middle.getWidth() > 0) {
+            middle.applyCss();
+            middle.layout();
+        }
+        Node useful = middle.getContent().lookup(".do-now");
+        if (useful != null) {
+            useful.requestFocus();
+        }
+        if (useful == null || !useful.isFocused()) {
+            journey.focusChosen();
+        }
+    }
+
+    private void key(KeyEvent event) {
+        if (event.getCode() == KeyCode.F1) {
+            model.warn(KEYS);
+        }
+        if (!event.isShortcutDown()) {
+            return;
+        }
+        boolean ownUndo = event.getTarget() instanceof TextInputControl field && field.isUndoable();
+        boolean ownRedo = event.getTarget() instanceof TextInputControl field && field.isRedoable();
+        KeyCode code = event.getCode();
+        if (code.isDigitKey() && digit(code) >= 1 && digit(code) <= Step.values().length) {
+            Step step = Step.values()[digit(code) - 1];
+            if (stations.containsKey(step)) {
+                model.stepProperty().set(step);
+            }
+        } else if (code == KeyCode.PLUS || code == KeyCode.EQUALS || code == KeyCode.ADD) {
+            model.largerText();
+        } else if (code == KeyCode.MINUS || code == KeyCode.SUBTRACT) {
+            model.smallerText();
+        } else if (code == KeyCode.DIGIT0 || code == KeyCode.NUMPAD0) {
+            model.setTextShare(1);
+        } else if (code == KeyCode.ENTER) {
+            model.doNow();
+        } else if (code == KeyCode.Z && !ownUndo && !event.isShiftDown()) {
+            model.undo();
+        } else if ((code == KeyCode.Y || code == KeyCode.Z && event.isShiftDown()) && !ownRedo) {
+            model.redo();
+        } else if (code == KeyCode.U) {
+            units();
+        } else if (code == KeyCode.B) {
+            model.lastBoat();
+        } else if (code == KeyCode.L) {
+            model.darkProperty().set(!model.darkProperty().get());
+        } else {
+            return;
+        }
+        event.consume();
+    }
+
+    private static int digit(KeyCode code) {
+        return code.getChar().charAt(0) - '0';
+    }
+}

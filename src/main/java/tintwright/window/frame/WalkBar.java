@@ -1,0 +1,40 @@
+package tintwright.window.frame;
+
+import javafx.beans.binding.Bindings;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import tintwright.window.pieces.Pieces;
+
+/** The first walk as a bar above the work; it blocks nothing. */
+public final class WalkBar extends HBox {
+    /**
+     * @param toOwn    what the way to the person's own bench is called
+     * @param startOwn goes there
+     */
+    public WalkBar(WalkModel walk, String toOwn, Runnable startOwn) {
+        getStyleClass().add("walk");
+        Label count = Pieces.bound(
+                Bindings.createStringBinding(
+                        () -> (walk.atProperty().get() + 1) + " of " + WalkModel.STOPS.size(), walk.atProperty()),
+                "walk-count");
+        count.setMinWidth(USE_PREF_SIZE);
+        Label words = Pieces.bound(
+                Bindings.createStringBinding(
+                        () -> WalkModel.STOPS.get(walk.atProperty().get()).words(), walk.atProperty()),
+                "walk-words");
+        words.setMaxWidth(Double.MAX_VALUE);
+        setHgrow(words, Priority.ALWAYS);
+        Button next = Pieces.mainButton("Next", walk::next);
+        next.setId("walk-next");
+        next.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> walk.atProperty().get() + 1 < WalkModel.STOPS.size() ? "Next" : "Try it",
+                        walk.atProperty()));
+        Button skip = Pieces.quietButton("Skip the walk", walk::skip);
+        skip.setId("walk-skip");
+        getChildren().addAll(count, words, next, skip, Pieces.quietButton(toOwn, startOwn));
+        Pieces.onlyWhen(walk.walkingProperty(), this);
+    }
+}

@@ -1,0 +1,153 @@
+package tintwright.window.holes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import tintwright.fill.GritLadder;
+import tintwright.units.UnitSystem;
+import tintwright.units.Units;
+import tintwright.window.job.FillDraft;
+import tintwright.window.job.FillFacts;
+import tintwright.window.pieces.Choices;
+import tintwright.window.pieces.Pieces;
+
+/** Weather and what else is known at the hull; taken when a field is left or Enter is pressed, if it was changed. */
+final class AtTheHullForm {
+    private final FillModel model;
+    private final UnitSystem units;
+    private final TextField temperature = new TextField();
+    private final TextField humidity = new TextField();
+    private final TextField hides = new TextField();
+    private final TextField oldFilm = new TextField();
+    private final TextField paste = new TextField();
+    private final TextField drops = new TextField();
+    private final ComboBox<Optional<GritLadder.Surface>> surface = new ComboBox<>();
+    private final ComboBox<CatalystTool> measured = new ComboBox<>();
+    private boolean showing;
+
+    AtTheHullForm(FillModel model, UnitSystem units) {
+        this.model = model;
+        this.units = units;
+    }
+
+    Node build() {
+        boolean metric = units == UnitSystem.METRIC;
+        String film = metric ? "mm" : "mil";
+        List<Optional<GritLadder.Surface>> surfaces = new ArrayList<>(List.of(Optional.empty()));
+        for (GritLadder.Surface one : GritLadder.Surface.values()) {
+            surfaces.add(Optional.of(one));
+        }
+        Choices.fill(
+                surface, surfaces, one -> one.map(GritLadder.Surface::words).orElse("as fills usually are"));
+        surface.valueProperty().addListener((property, before, after) -> know());
+        Choices.fill(measured, List.of(CatalystTool.values()), CatalystTool::words);
+        measured.setId("catalyst-measured");
+        measured.valueProperty().addListener((property, before, after) -> {
+            if (!showing) {
+                model.measureWith(after);
+            }
+        });
+        temperature.setId("temperature");
+        humidity.setId("humidity");
+        hides.setId("base-hides");
+        oldFilm.setId("old-film");
+        paste.setId("gel-paste");
+        drops.setId("drops");
+        FlowPane weather = fields(
+                asked(metric ? "Temperature, \u00b0C" : "Temperature, \u00b0F", temperature, this::weather),
+                asked("Humidity, %", humidity, this::weather));
+        FlowPane facts = fields(
+                asked("White hides from, " + film, hides, this::know),
+                asked("Old gel coat, " + film, oldFilm, this::know),
+                asked(metric ? "Gel paste there, g" : "Gel paste there, oz", paste, this::know),
+                asked("Drops in a ml", drops, this::know));
+        Pieces.follow(temperature, model.job().jobProperty(), (before, after) -> {
+            if (!before.fill().equals(after.fill())) {
+                show();
+            }
+        });
+        show();
+        return Pieces.sheet(
+                "At the hull",
+                weather,
+                Pieces.soft("The coldest of hull, gel coat and air. Written with C or F it is taken as such."),
+                facts,
+                Choices.asked("The catalyst is measured with", measured),
+                Choices.asked("Before sanding it is", surface),
+                Pieces.soft("Leave out what you do not know: it then stands among the cautions."),
+                Pieces.whenSaid(Pieces.bound(model.hullProblemProperty(), "caution")));
+    }
+
+    private static FlowPane fields(Node... asked) {
+        FlowPane pane = new FlowPane(asked);
+        pane.getStyleClass().add("fields");
+        return pane;
+    }
+
+    private VBox asked(String question, TextField field, Runnable take) {
+        field.setPrefColumnCount(7);
+        Runnable ifChanged = () -> {
+            if (!field.getText().equals(field.getUserData())) {
+                field.setUserData(field.getText());
+                take.run();
+            }
+        };
+        field.setOnAction(event -> ifChanged.run());
+        field.focusedProperty().addListener((property, before, after) -> {
+            if (!after) {
+                ifChanged.run();
+            }
+        });
+        return Pieces.asked(question, field);
+    }
+
+    private void weather() {
+        if (!showing) {
+            model.weather(temperature.getText(), humidity.getText(), units);
+        }
+    }
+
+    private void know() {
+        if (!showing) {
+            model.know(
+                    new FillModel.Known(
+                            hides.getText(), oldFilm.getText(), paste.getText(), surface.getValue(), drops.getText()),
+                    units);
+        }
+    }
+
+    /** Shows what is known, as after an undo. */
+    private void show() {
+        showing = true;
+        FillDraft draft = model.job().now().fill();
+        FillFacts facts = draft.facts();
+        boolean metric = units == UnitSystem.METRIC;
+        double degrees = metric ? draft.celsius() : Units.fahrenheit(draft.celsius());
+        put(temperature, OptionalDouble.of(Math.round(degrees * 10) / 10.0), 1);
+        put(humidity, draft.humidity(), 1);
+        put(hides, facts.baseHides(), metric ? 1 : Units.MM_PER_MIL);
+        put(oldFilm, facts.oldFilm(), metric ? 1 : Units.MM_PER_MIL);
+        put(paste, facts.paste(), metric ? 1 : Units.GRAMS_PER_OUNCE);
+        put(drops, OptionalDouble.of(facts.tools().dropsPerMl()), 1);
+        measured.setValue(CatalystTool.of(facts.tools()));
+        surface.setValue(facts.surface());
+        showing = false;
+    }
+
+    private static void put(TextField field, OptionalDouble value, double unit) {
+        String text = value.isEmpty()
+                ? ""
+                : String.format(Locale.ROOT, "%.3f", value.getAsDouble() / unit)
+                        .replaceAll("0+$", "")
+                        .replaceAll("\\.$", "");
+        field.setText(text);
+        field.setUserData(text);
+    }
+}

@@ -1,0 +1,254 @@
+package tintwright.window.holes;
+
+import java.io.File;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import tintwright.bench.CupStanding;
+import tintwright.bench.PlanFill;
+import tintwright.colour.DifferenceWords;
+import tintwright.fill.Batch;
+import tintwright.fill.Caution;
+import tintwright.fill.FillPlan;
+import tintwright.fill.GritLadder;
+import tintwright.fill.Warning;
+import tintwright.fill.WaxDose;
+import tintwright.units.UnitSystem;
+import tintwright.window.job.FillOrders;
+import tintwright.window.pieces.Pieces;
+
+/** Cup by cup what to mix, how long it can be worked, and what to do then. */
+final class FillAnswer {
+    private final FillModel model;
+    private final UnitSystem units;
+    private final VBox answer = new VBox();
+
+    FillAnswer(FillModel model, UnitSystem units) {
+        this.model = model;
+        this.units = units;
+        answer.getStyleClass().add("column");
+    }
+
+    Region build() {
+        Pieces.follow(answer, model.planProperty(), (before, after) -> show(after));
+        Pieces.follow(
+                answer,
+                model.refusedProperty(),
+                (before, after) -> show(model.planProperty().get()));
+        show(model.planProperty().get());
+        return answer;
+    }
+
+    private void show(Optional<PlanFill> plan) {
+        answer.getChildren().clear();
+        if (plan.isPresent()) {
+            show(plan.get());
+        } else if (model.refusedProperty().get().isEmpty()) {
+            answer.getChildren()
+                    .add(Pieces.sheet(
+                            "Nothing to fill yet",
+                            Pieces.plain(
+                                    "Put the holes, scratches and worn patches on the list. What to weigh, how much "
+                                            + "catalyst and how long it can be worked then stands here, cup by cup.")));
+        } else {
+            double celsius = model.job().now().fill().celsius();
+            answer.getChildren()
+                    .add(cautions(
+                            "Not like this",
+                            Pieces.plain(model.refusedProperty().get()),
+                            Pieces.soft("At the hull it is " + UnitSystem.METRIC.temperature(celsius) + " ("
+                                    + UnitSystem.US.temperature(celsius) + ").")));
+        }
+    }
+
+    private void show(PlanFill made) {
+        FillPlan plan = made.plan();
+        made.standing()
+                .filter(CupStanding::another)
+                .ifPresent(seen -> answer.getChildren().add(another(seen)));
+        answer.getChildren().add(total(made));
+        // Why more is mixed than the holes take stands beside the figure it raises.
+        List<Warning> warnings = plan.warnings().stream()
+                .filter(one -> one.kind() != Warning.Kind.TOPPED_UP)
+                .toList();
+        if (!warnings.isEmpty()) {
+            VBox before = cautions("Before the catalyst goes in");
+            for (Warning warning : warnings) {
+                before.getChildren().add(Pieces.plain(warning.words(units)));
+            }
+            answer.getChildren().add(before);
+        }
+        plan.batches().forEach(batch -> answer.getChildren().add(batch(batch)));
+        answer.getChildren().add(finish(plan));
+        VBox always = cautions("Cautions");
+        for (Caution caution : plan.cautions()) {
+            always.getChildren().add(Pieces.plain(caution.words()));
+        }
+        answer.getChildren().add(always);
+    }
+
+    private static VBox cautions(String title, Node... lines) {
+        VBox box = new VBox(Pieces.wrapped(title, "caution"));
+        box.getStyleClass().addAll("caution-sheet", "asked");
+        box.setMinHeight(Region.USE_PREF_SIZE);
+        box.getChildren().addAll(lines);
+        return box;
+    }
+
+    /** Before anything else: the cup is not the colour. To fill with it all the same is the second choice. */
+    private Node another(CupStanding seen) {
+        Button anyway = Pieces.quietButton("Fill with it all the same", model::fillAllTheSame);
+        VBox box = cautions(
+                "The cup is " + DifferenceWords.apart(seen.deltaE()) + " from the hull: it is not the " + "colour yet",
+                Pieces.plain(seen.first()),
+                Pieces.soft(seen.sentence()),
+                Pieces.flow(
+                        Pieces.button("To the cup", model::toTheCup),
+                        Pieces.onlyWhen(Bindings.not(model.acceptedProperty()), anyway)));
+        box.setId("another-colour");
+        return box;
+    }
+
+    private VBox total(PlanFill made) {
+        FillPlan plan = made.plan();
+        VBox total = Pieces.sheet(
+                "In all",
+                figures(
+                        figure(units.mass(plan.gelCoatGrams()), "coloured gel coat"),
+                        figure(units.mass(plan.pasteGrams()), "gel paste"),
+                        figure(plan.time().words(), "from catalyst in to gel"),
+                        figure(
+                                Integer.toString(plan.batches().size()),
+                                plan.batches().size() == 1 ? "cup" : "cups")));
+        plan.warnings().stream()
+                .filter(one -> one.kind() == Warning.Kind.TOPPED_UP)
+                .forEach(raised -> total.getChildren().add(raised(raised)));
+        // Grams say nothing of the colour: while it is another, they are not the good news.
+        boolean another = made.standing().filter(CupStanding::another).isPresent();
+        plan.enough()
+                .ifPresent(enough -> total.getChildren()
+                        .add(
+                                another
+                                        ? Pieces.plain("In grams alone: " + enough.words(units))
+                                        : Pieces.wrapped(enough.words(units), "strong")));
+        total.getChildren()
+                .addAll(
+                        Pieces.soft(FillOrders.reckonedWith(model.job().now(), units)),
+                        Pieces.soft("Catalyst from " + plan.origin() + "."));
+        FlowPane hand = figures(
+                Pieces.button("Job sheet to print", () -> write("PDF to print", "pdf")),
+                Pieces.button("Job sheet for the phone", () -> write("Page for the phone", "html")),
+                Pieces.quietButton("Copy as text", () -> model.copy(units)));
+        total.getChildren().add(hand);
+        return total;
+    }
+
+    /** Why there is more than the holes take, and the way out. */
+    private Node raised(Warning warning) {
+        VBox why = new VBox(Pieces.plain("Raised by " + units.volume(warning.value()) + " in all: for less, the "
+                + "catalyst would be too little to measure "
+                + model.measuredWith().inWords() + "."));
+        why.getStyleClass().add("asked");
+        if (model.measuredWith() != CatalystTool.FINE_SYRINGE) {
+            why.getChildren()
+                    .add(Pieces.button(
+                            "I have a syringe marked in 0.01 ml: mix less",
+                            () -> model.measureWith(CatalystTool.FINE_SYRINGE)));
+        }
+        return why;
+    }
+
+    private void write(String words, String ending) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle("Job sheet");
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(words, "*." + ending));
+        chooser.setInitialFileName(model.sheetName() + "." + ending);
+        File chosen = chooser.showSaveDialog(answer.getScene().getWindow());
+        if (chosen != null) {
+            model.writeSheet(chosen.toPath(), units);
+        }
+    }
+
+    private static FlowPane figures(Node... nodes) {
+        FlowPane pane = new FlowPane(nodes);
+        pane.getStyleClass().add("figures");
+        return pane;
+    }
+
+    private static Node figure(String figure, String words) {
+        return new VBox(Pieces.wrapped(figure, "figure"), Pieces.soft(words));
+    }
+
+    private Node batch(Batch batch) {
+        String parts =
+                String.join(", ", batch.parts().stream().map(Batch.Part::words).toList());
+        FlowPane weigh = figures(figure(FillModel.mass(batch.gelCoatGrams(), units), "coloured gel coat"));
+        if (batch.pasteGrams() > 0) {
+            weigh.getChildren().add(figure(FillModel.mass(batch.pasteGrams(), units), "gel paste"));
+        }
+        weigh.getChildren().add(figure(String.format(Locale.ROOT, "%.0f min", batch.minutes()), "needed to spread it"));
+        VBox before = Pieces.column(weigh);
+        batch.wax()
+                .ifPresent(wax -> before.getChildren()
+                        .add(Pieces.plain("Wax solution, stirred in before the " + "catalyst: " + wax.words(units)
+                                + ", " + WaxDose.shareWords() + ".")));
+        batch.styreneMl()
+                .ifPresent(range -> before.getChildren()
+                        .add(Pieces.plain(String.format(
+                                Locale.ROOT,
+                                "Only if the gun needs it: styrene, %.1f to " + "%.1f ml; never acetone.",
+                                range[0],
+                                range[1]))));
+        before.getChildren()
+                .addAll(
+                        Pieces.plain("Catalyst, last of all: "
+                                + batch.catalyst().words(units) + ". Stir " + "for two minutes."),
+                        begin(batch.number()));
+        // Once the catalyst is in, what was to be weighed is done with: only the running times count.
+        ObservableValue<Boolean> running = model.timers()
+                .runningProperty()
+                .map(cups -> cups.stream().anyMatch(cup -> cup.batch() == batch.number()));
+        return Pieces.sheet(
+                "Batch " + batch.number() + ": " + batch.stage().words(),
+                Pieces.onlyWhen(running.map(runs -> !runs), before),
+                Pieces.soft("For " + parts + "; " + batch.mix().words() + "."),
+                Pieces.onlyWhen(
+                        running, Pieces.wrapped("The catalyst is in; its times are running at the top.", "good")));
+    }
+
+    /** While a batch runs its key is gone: a second press would lose the moment the catalyst went in. */
+    private Node begin(int batch) {
+        ObservableValue<Boolean> right = Bindings.createBooleanBinding(
+                () -> model.notTheColour().isEmpty(), model.acceptedProperty(), model.planProperty());
+        return new VBox(
+                Pieces.onlyWhen(
+                        right, Pieces.mainButton("Catalysed now: start its times", () -> model.catalysed(batch))),
+                Pieces.onlyWhen(
+                        right.map(is -> !is), Pieces.soft("First see to the colour: what to do stands above.")));
+    }
+
+    private Node finish(FillPlan made) {
+        VBox sheet = Pieces.sheet("Then sand");
+        for (FillPlan.Sanding sanding : made.finish().sandings()) {
+            GritLadder ladder = sanding.ladder();
+            sheet.getChildren()
+                    .addAll(
+                            Pieces.plain(sanding.what().substring(0, 1).toUpperCase(Locale.ROOT)
+                                    + sanding.what().substring(1) + ": " + ladder.words() + "."),
+                            Pieces.soft("That takes " + units.film(ladder.takesLeastMm()) + " to "
+                                    + units.film(ladder.takesMostMm()) + " off the gel coat around."));
+        }
+        sheet.getChildren()
+                .add(Pieces.soft("Tape around every repair guards the rest: "
+                        + units.length(made.finish().tapeMm()) + " of it."));
+        return sheet;
+    }
+}

@@ -1,0 +1,427 @@
+package tintwright.window.holes;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.bench.CupStanding;
+import tintwright.bench.CureClock.Phase;
+import tintwright.bench.PlanFill;
+import tintwright.colour.DifferenceWords;
+import tintwright.cup.Cup;
+import tintwright.files.FileProblem;
+import tintwright.fill.Batch;
+import tintwright.fill.Conditions;
+import tintwright.fill.GritLadder;
+import tintwright.fill.Lie;
+import tintwright.fill.RepairKind;
+import tintwright.fill.RepairLine;
+import tintwright.fill.Tools;
+import tintwright.reading.PlaceReadings;
+import tintwright.shelf.Knowledge;
+import tintwright.units.Entry;
+import tintwright.units.UnitSystem;
+import tintwright.window.frame.InOrder;
+import tintwright.window.frame.Latest;
+import tintwright.window.frame.Said;
+import tintwright.window.frame.ShellModel;
+import tintwright.window.frame.Step;
+import tintwright.window.job.FillFacts;
+import tintwright.window.job.FillOrders;
+import tintwright.window.job.Job;
+import tintwright.window.job.JobModel;
+import tintwright.window.pieces.FileNames;
+
+/** The list of repairs and what follows from it: batches, catalyst, times, grits. */
+public final class FillModel {
+    private final JobModel job;
+    private final ShellModel shell;
+    private final Latest asking;
+    private final InOrder writing;
+    private final FillTimers timers;
+    private final Clock clock;
+    private final CatalystModel catalyst;
+    private final ReadOnlyObjectWrapper<Optional<PlanFill>> plan = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper hullProblem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper refused = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Next> next = new ReadOnlyObjectWrapper<>(Next.LIST);
+    private final Set<Integer> begun = new TreeSet<>();
+    private final ReadOnlyBooleanWrapper accepted = new ReadOnlyBooleanWrapper(false);
+    private Optional<Cup> allTheSame = Optional.empty();
+    private Runnable doNext = () -> {};
+
+    /**
+     * The next thing to do at the fill.
+     *
+     * @param sentence the whole of it
+     * @param button   what the button says; empty when there is nothing to press
+     * @param running  true when a cup with catalyst in it is waiting
+     * @param urgent   true when that must be in sight wherever one is
+     */
+    public record Next(String sentence, String button, boolean running, boolean urgent) {
+        static final Next LIST = new Next("Put on the list what is to be filled.", "", false, false);
+    }
+
+    /** What is typed beside the list; a blank text says nothing is known. */
+    public record Known(
+            String baseHides, String oldFilm, String paste, Optional<GritLadder.Surface> surface, String dropsPerMl) {}
+
+    public FillModel(JobModel job, ShellModel shell, Latest asking, InOrder writing, Clock clock) {
+        this.job = job;
+        this.shell = shell;
+        this.asking = asking;
+        this.writing = writing;
+        this.clock = clock;
+        timers = new FillTimers(shell, clock);
+        catalyst = new CatalystModel(job);
+        job.jobProperty().addListener((property, before, after) -> {
+            if (!before.fill().equals(after.fill())
+                    || before.grams() != after.grams()
+                    || !before.cup().equals(after.cup())
+                    || !before.shelf().equals(after.shelf())
+                    || before.place() != after.place()) {
+                work();
+            }
+        });
+        job.knowledgeProperty().addListener((property, before, after) -> work());
+        timers.runningProperty().addListener((property, before, after) -> point());
+        shell.unitsProperty().addListener((property, before, after) -> point());
+        work();
+    }
+
+    private void work() {
+        Job now = job.now();
+        if (now.fill().lines().isEmpty()) {
+            asking.cancel();
+            answer(Optional.empty(), "");
+            return;
+        }
+        Optional<Knowledge> known = known(now);
+        asking.ask(
+                () -> known.isPresent()
+                        ? PlanFill.of(
+                                FillOrders.of(now, known.get()),
+                                now.cup().flatMap(cup -> CupStanding.of(known.get(), cup)))
+                        : PlanFill.of(FillOrders.typed(now)),
+                made -> answer(Optional.of(made), ""),
+                failure -> answer(Optional.empty(), Said.of(failure)));
+    }
+
+    private Optional<Knowledge> known(Job now) {
+        return Optional.ofNullable(job.knowledgeProperty().get())
+                .filter(all -> all.shelf().equals(now.shelf()));
+    }
+
+    private void answer(Optional<PlanFill> made, String why) {
+        boolean sameCups = made.map(fill -> fill.plan().batches())
+                .equals(plan.get().map(fill -> fill.plan().batches()));
+        if (!sameCups) {
+            begun.removeIf(batch -> !timers.isRunning(batch));
+        }
+        refused.set(why);
+        accepted.set(job.now().cup().isPresent() && job.now().cup().equals(allTheSame));
+        plan.set(made);
+        point();
+    }
+
+    /** @return how the cup stands to the hull while it is plainly another colour and nobody has said to fill all the same */
+    Optional<CupStanding> notTheColour() {
+        return plan.get()
+                .flatMap(PlanFill::standing)
+                .filter(CupStanding::another)
+                .filter(seen -> !accepted.get());
+    }
+
+    /** The person fills from this cup although it is another colour; a change of the cup asks again. */
+    public void fillAllTheSame() {
+        allTheSame = job.now().cup();
+        accepted.set(true);
+        point();
+    }
+
+    /** Goes where the colour is seen to. */
+    public void toTheCup() {
+        shell.stepProperty().set(Step.CUP);
+    }
+
+    /** @return a name for the job sheet's file: boat, place and day */
+    String sheetName() {
+        Job now = job.now();
+        return FileNames.safe(now.boat() + " "
+                + job.place().map(PlaceReadings::place).orElse("") + " " + LocalDate.now(clock) + " fill");
+    }
+
+    /** Says what to do next here. */
+    private void point() {
+        Optional<FillTimers.Next> waiting = timers.next();
+        Optional<Batch> cup = plan.get()
+                .flatMap(made -> made.plan().batches().stream()
+                        .filter(batch -> !begun.contains(batch.number()))
+                        .findFirst());
+        int repairs = job.now().fill().lines().size();
+        shell.captionProperty(Step.FILL)
+                .set(
+                        waiting.isPresent()
+                                ? waiting.get().cue().inShort()
+                                : repairs == 0
+                                        ? Step.FILL.meaning()
+                                        : repairs == 1 ? "1 repair" : repairs + " repairs");
+        if (waiting.isPresent()) {
+            int batch = waiting.get().batch();
+            FillTimers.Cue cue = waiting.get().cue();
+            boolean due = cue.phase() != Phase.WAIT;
+            doNext = due ? () -> timers.done(batch, cue.cue()) : () -> {};
+            next.set(new Next(
+                    "Batch " + batch + ", " + cue.inOneLine() + ".",
+                    due ? "Done: " + cue.cue() : "",
+                    true,
+                    cue.urgent()));
+        } else if (notTheColour().isPresent()) {
+            CupStanding seen = notTheColour().get();
+            say(
+                    "The cup is " + DifferenceWords.apart(seen.deltaE()) + " from the hull. " + seen.first(),
+                    "To the cup",
+                    this::toTheCup);
+        } else if (cup.isPresent()) {
+            UnitSystem units = shell.unitsProperty().get();
+            say(
+                    "Batch " + cup.get().number() + ": weigh and stir "
+                            + mass(cup.get().gelCoatGrams(), units)
+                            + " of colour"
+                            + (cup.get().pasteGrams() > 0
+                                    ? " and " + mass(cup.get().pasteGrams(), units) + " of gel paste"
+                                    : "")
+                            + "; then the catalyst.",
+                    "Catalyst is in, batch " + cup.get().number(),
+                    () -> catalysed(cup.get().number()));
+        } else if (plan.get().isPresent()) {
+            say(
+                    "Every cup is used up: sand, polish, and write it down.",
+                    "On to the log",
+                    () -> shell.stepProperty().set(Step.LOG));
+        } else if (!refused.get().isEmpty()) {
+            say(refused.get(), "", () -> {});
+        } else {
+            say(Next.LIST.sentence(), "", () -> {});
+        }
+    }
+
+    private void say(String sentence, String button, Runnable action) {
+        doNext = action;
+        next.set(new Next(sentence, button, false, false));
+    }
+
+    /** Does what {@link #nextProperty()} says. */
+    public void doNext() {
+        doNext.run();
+    }
+
+    /** @return a mass to weigh to, always with the grams a scale shows */
+    static String mass(double grams, UnitSystem units) {
+        String scale = String.format(Locale.ROOT, "%.2f g", grams);
+        return units == UnitSystem.METRIC ? scale : units.mass(grams).replaceFirst(" \\(.*", "") + " (" + scale + ")";
+    }
+
+    /**
+     * Adds a line as typed.
+     *
+     * @param sizes the size fields by name as typed; a blank one is left out
+     * @return false when something typed cannot be; {@link #problemProperty()} says what
+     */
+    public boolean add(
+            String name, RepairKind kind, Map<String, String> sizes, Lie lie, String count, UnitSystem units) {
+        return tried(problem, () -> {
+            Job now = job.now();
+            RepairLine line = FillTyped.line(
+                    name,
+                    kind,
+                    sizes,
+                    lie,
+                    count,
+                    units,
+                    now.fill().lines(),
+                    () -> known(now).map(all -> FillOrders.hides(now, all)).orElse(OptionalDouble.empty()));
+            job.change(before -> before.filling(before.fill().plus(line)));
+        });
+    }
+
+    public void remove(int index) {
+        job.change(before -> before.filling(before.fill().without(index)));
+    }
+
+    /** Takes the weather as typed; a blank humidity is unknown. */
+    public boolean weather(String temperature, String humidity, UnitSystem units) {
+        return tried(hullProblem, () -> {
+            // Hundredths of a degree: finer than any thermometer, and short enough to be read back in a sentence.
+            double celsius = Math.round(Entry.celsius("the temperature", temperature, units) * 100) / 100.0;
+            Conditions typed = new Conditions(
+                    celsius,
+                    humidity.isBlank()
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(FillTyped.number("relative humidity", humidity, "0 to 100 %")));
+            job.change("weather", before -> before.filling(before.fill().at(celsius, typed.humidityPercent())));
+        });
+    }
+
+    /** Takes what else is known, as typed. */
+    public boolean know(Known typed, UnitSystem units) {
+        return tried(hullProblem, () -> {
+            Tools now = job.now().fill().facts().tools();
+            double drops = typed.dropsPerMl().isBlank()
+                    ? Tools.USUAL.dropsPerMl()
+                    : FillTyped.number("drops in a millilitre", typed.dropsPerMl(), "a number, such as 20");
+            FillFacts facts = new FillFacts(
+                    film("the film at which the base hides", typed.baseHides(), units),
+                    film("the old gel coat", typed.oldFilm(), units),
+                    typed.paste().isBlank()
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(Entry.grams("the gel paste", typed.paste(), units)),
+                    typed.surface(),
+                    measuredWith().with(now, drops));
+            job.change("known", before -> before.filling(before.fill().knowing(facts)));
+        });
+    }
+
+    /** @return what the catalyst is measured with */
+    CatalystTool measuredWith() {
+        return CatalystTool.of(job.now().fill().facts().tools());
+    }
+
+    /** A finer measure of the catalyst lets a cup be smaller. */
+    void measureWith(CatalystTool tool) {
+        Tools now = job.now().fill().facts().tools();
+        if (tool != measuredWith()) {
+            FillFacts facts = job.now().fill().facts().with(tool.with(now, now.dropsPerMl()));
+            job.change(before -> before.filling(before.fill().knowing(facts)));
+        }
+    }
+
+    private static OptionalDouble film(String what, String typed, UnitSystem units) {
+        return typed.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(Entry.filmMm(what, typed, units));
+    }
+
+    private static boolean tried(ReadOnlyStringWrapper where, Runnable edit) {
+        try {
+            edit.run();
+            where.set("");
+            return true;
+        } catch (IllegalArgumentException e) {
+            where.set(Said.of(e));
+            return false;
+        }
+    }
+
+    /** The catalyst of a batch goes in just now: its times begin to run. */
+    public void catalysed(int batch) {
+        plan.get()
+                .ifPresent(made -> made.plan().batches().stream()
+                        .filter(cup -> cup.number() == batch)
+                        .findFirst()
+                        .ifPresent(cup -> {
+                            begun.add(batch);
+                            timers.start(batch, cup.stage().words(), made.plan().timers());
+                        }));
+    }
+
+    /** The clock was started by mistake: the batch stands as not begun. */
+    public void stopTimers(int batch) {
+        begun.remove(batch);
+        timers.stop(batch);
+        point();
+    }
+
+    /** Takes up the times that ran when the window was closed, and keeps them from now on. */
+    public void keepTimers(KeptTimers kept) {
+        try {
+            var before = kept.fetch();
+            before.forEach(one -> begun.add(one.batch()));
+            timers.resume(
+                    before,
+                    list -> writing.run(
+                            () -> {
+                                kept.keep(list);
+                                return list;
+                            },
+                            done -> {},
+                            failure -> shell.warn(Said.of(failure))));
+        } catch (FileProblem e) {
+            shell.warn(Said.of(e));
+        }
+    }
+
+    /** Puts the job sheet on the clipboard as plain lines. */
+    public void copy(UnitSystem units) {
+        plan.get().ifPresent(made -> shell.copy(String.join(System.lineSeparator(), made.lines(units))));
+    }
+
+    /** Writes the job sheet: PDF when the name ends so, else one HTML page. */
+    public void writeSheet(Path file, UnitSystem units) {
+        PlanFill made = plan.get().orElseThrow();
+        writing.run(
+                () -> {
+                    if (file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+                        made.writePdf(
+                                file,
+                                units == UnitSystem.US ? PlanFill.PaperSize.LETTER : PlanFill.PaperSize.A4,
+                                units);
+                    } else {
+                        made.writeHtml(file, units);
+                    }
+                    return file;
+                },
+                written -> shell.say("The job sheet is in " + written + "."),
+                failure -> shell.warn(Said.of(failure)));
+    }
+
+    public FillTimers timers() {
+        return timers;
+    }
+
+    public CatalystModel catalyst() {
+        return catalyst;
+    }
+
+    JobModel job() {
+        return job;
+    }
+
+    public ReadOnlyObjectProperty<Optional<PlanFill>> planProperty() {
+        return plan.getReadOnlyProperty();
+    }
+
+    /** @return whether a colour that is plainly another is to be filled with all the same */
+    ReadOnlyBooleanProperty acceptedProperty() {
+        return accepted.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<Next> nextProperty() {
+        return next.getReadOnlyProperty();
+    }
+
+    /** @return what could not be put on the list, and why */
+    public ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    /** @return what was typed of the hull and cannot be */
+    ReadOnlyStringProperty hullProblemProperty() {
+        return hullProblem.getReadOnlyProperty();
+    }
+
+    /** @return why there is no plan although there is a list; empty when there is one */
+    ReadOnlyStringProperty refusedProperty() {
+        return refused.getReadOnlyProperty();
+    }
+}

@@ -1,0 +1,169 @@
+package tintwright.window.holes;
+
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import tintwright.fill.Lie;
+import tintwright.fill.RepairKind;
+import tintwright.fill.RepairLine;
+import tintwright.units.UnitSystem;
+import tintwright.window.pieces.Choices;
+import tintwright.window.pieces.Pieces;
+
+/** One repair typed in, and the list so far. */
+final class RepairForm {
+    private static final Map<RepairKind, String> KINDS = new EnumMap<>(Map.of(
+            RepairKind.COUNTERSUNK,
+            "countersunk screw hole",
+            RepairKind.HOLE,
+            "plain hole",
+            RepairKind.GOUGE,
+            "gouge",
+            RepairKind.SCRATCH,
+            "scratch",
+            RepairKind.WORN,
+            "worn patch",
+            RepairKind.SPRAY,
+            "area to spray"));
+    private static final Map<String, String> SIZES = Map.of(
+            "hole",
+            "Hole across",
+            "top",
+            "Top across",
+            "depth",
+            "Depth",
+            "countersink",
+            "Countersink deep",
+            "angle",
+            "or its angle, degrees",
+            "plug",
+            "Plug at the bottom",
+            "length",
+            "Length",
+            "width",
+            "Width",
+            "film",
+            "Film");
+
+    /** A countersunk hole needs one of these, so neither is a thing to leave out. */
+    private static final Set<String> ONE_OF_TWO = Set.of("countersink", RepairKind.ANGLE);
+
+    private final FillModel model;
+    private final UnitSystem units;
+    private final ComboBox<RepairKind> kind = new ComboBox<>();
+    private final ComboBox<Lie> lie = new ComboBox<>();
+    private final Label mix = Pieces.soft("");
+    private final TextField name = new TextField();
+    private final TextField count = new TextField("1");
+    private final FlowPane sizes = new FlowPane();
+    private final Map<String, TextField> sizeFields = new LinkedHashMap<>();
+    private final VBox list = new VBox();
+
+    RepairForm(FillModel model, UnitSystem units) {
+        this.model = model;
+        this.units = units;
+        sizes.getStyleClass().add("fields");
+        list.getStyleClass().add("lines");
+    }
+
+    Node build() {
+        Choices.fill(kind, List.of(RepairKind.values()), KINDS::get);
+        kind.setId("repair-kind");
+        kind.valueProperty().addListener((property, before, after) -> askSizes(after));
+        Choices.fill(lie, List.of(Lie.values()), Lie::words);
+        lie.setId("repair-lie");
+        lie.valueProperty().addListener((property, before, after) -> showMix());
+        name.setPromptText("such as: old cleat holes");
+        name.setId("repair-name");
+        count.setId("repair-count");
+        count.setPrefColumnCount(3);
+        count.setOnAction(event -> add());
+        name.setOnAction(event -> add());
+        VBox named = Pieces.asked("What", name);
+        HBox.setHgrow(named, Priority.ALWAYS);
+        lie.getSelectionModel().select(Lie.VERTICAL);
+        kind.getSelectionModel().select(RepairKind.COUNTERSUNK);
+        Pieces.follow(list, model.job().jobProperty(), (before, after) -> showList());
+        showList();
+        return Pieces.sheet(
+                "To fill",
+                Pieces.row(named, Pieces.asked("How many", count)),
+                Choices.asked("Kind", kind),
+                Choices.asked("The surface lies", lie),
+                sizes,
+                Pieces.mainButton("Put it on the list", this::add),
+                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
+                list,
+                mix);
+    }
+
+    private void askSizes(RepairKind wanted) {
+        showMix();
+        sizes.getChildren().clear();
+        sizeFields.clear();
+        Stream.concat(wanted.needed().stream(), wanted.optional().stream()).forEach(size -> {
+            TextField field = new TextField();
+            field.setPrefColumnCount(6);
+            field.setId("size-" + size);
+            field.setOnAction(event -> add());
+            sizeFields.put(size, field);
+            String unit = units == UnitSystem.METRIC ? "mm" : size.equals("film") ? "mil" : "in";
+            String asked = RepairKind.ANGLE.equals(size) ? SIZES.get(size) : SIZES.get(size) + ", " + unit;
+            sizes.getChildren()
+                    .add(Pieces.asked(
+                            wanted.needed().contains(size) || ONE_OF_TWO.contains(size) ? asked : asked + " (if any)",
+                            field));
+        });
+    }
+
+    private void showMix() {
+        boolean sprayed = kind.getValue() == RepairKind.SPRAY;
+        mix.setText(
+                sprayed
+                        ? "Sprayed neat, no paste. Without a film of its own it gets what hides, at least what "
+                                + "cures."
+                        : "Gel coat to gel paste: "
+                                + (lie.getValue() == null
+                                        ? ""
+                                        : lie.getValue().mix().words()) + " (common practice).");
+    }
+
+    private void add() {
+        Map<String, String> typed = new LinkedHashMap<>();
+        sizeFields.forEach((size, field) -> typed.put(size, field.getText()));
+        if (model.add(name.getText(), kind.getValue(), typed, lie.getValue(), count.getText(), units)) {
+            name.clear();
+            count.setText("1");
+            sizeFields.values().forEach(TextField::clear);
+            name.requestFocus();
+        }
+    }
+
+    private void showList() {
+        list.getChildren().clear();
+        List<RepairLine> lines = model.job().now().fill().lines();
+        for (int i = 0; i < lines.size(); i++) {
+            int index = i;
+            RepairLine line = lines.get(i);
+            Label words = Pieces.plain(line.count() + " \u00d7 " + line.name() + ", "
+                    + line.lie().words() + ": " + units.volume(line.netMl()));
+            HBox.setHgrow(words, Priority.ALWAYS);
+            words.setMaxWidth(Double.MAX_VALUE);
+            Button remove = Pieces.quietButton("Remove", () -> model.remove(index));
+            remove.setAccessibleText("Remove " + line.name());
+            list.getChildren().add(Pieces.row(words, remove));
+        }
+    }
+}

@@ -1,0 +1,98 @@
+package tintwright.window.holes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import tintwright.bench.CureClock.Phase;
+import tintwright.window.pieces.Pieces;
+
+/**
+ * The cups with catalyst in them, with a large countdown for each thing it will be time for. From second to second
+ * only the words change, so that a key in focus stays in focus.
+ */
+final class TimerBoard extends VBox {
+    private final FillModel model;
+    private final List<Label> texts = new ArrayList<>();
+    private List<String> built = List.of();
+    private List<Integer> shown = List.of();
+
+    TimerBoard(FillModel model) {
+        this.model = model;
+        getStyleClass().add("column");
+        Pieces.follow(this, model.timers().runningProperty(), (before, after) -> show(after));
+        setVisible(false);
+        setManaged(false);
+        show(model.timers().runningProperty().get());
+    }
+
+    private void show(List<FillTimers.Running> running) {
+        List<Integer> cups = running.stream().map(FillTimers.Running::batch).toList();
+        boolean more = cups.stream().anyMatch(cup -> !shown.contains(cup));
+        shown = cups;
+        List<String> wanted = running.stream()
+                .flatMap(cup -> Stream.concat(
+                        Stream.of(cup.batch() + cup.words()),
+                        cup.cues().stream().map(cue -> cue.cue() + cue.phase())))
+                .toList();
+        if (!wanted.equals(built)) {
+            build(running);
+            built = wanted;
+        }
+        if (more && getScene() != null) {
+            // The key that was pressed goes: the next one would catalyse another batch at a second press.
+            getChildren().get(cups.size() - 1).requestFocus();
+            Pieces.bringIntoSight(this);
+        }
+        int next = 0;
+        for (FillTimers.Running cup : running) {
+            for (FillTimers.Cue cue : cup.cues()) {
+                texts.get(next++).setText(cue.figure());
+                texts.get(next++).setText(cue.words());
+            }
+        }
+    }
+
+    private void build(List<FillTimers.Running> running) {
+        getChildren().clear();
+        texts.clear();
+        for (FillTimers.Running cup : running) {
+            VBox sheet = Pieces.sheet("Batch " + cup.batch() + " is curing", Pieces.soft(cup.words()));
+            sheet.setFocusTraversable(true);
+            sheet.setAccessibleRole(AccessibleRole.TEXT);
+            sheet.setAccessibleText("Batch " + cup.batch() + " is curing, " + cup.words());
+            for (FillTimers.Cue cue : cup.cues()) {
+                sheet.getChildren().add(line(cup.batch(), cue));
+            }
+            sheet.getChildren()
+                    .add(Pieces.quietButton("Stop: it was not catalysed", () -> model.stopTimers(cup.batch())));
+            getChildren().add(sheet);
+        }
+        setVisible(!running.isEmpty());
+        setManaged(!running.isEmpty());
+    }
+
+    private HBox line(int batch, FillTimers.Cue cue) {
+        boolean due = cue.phase() != Phase.WAIT;
+        Label figure = Pieces.wrapped(cue.figure(), due ? "caution" : "plain");
+        figure.getStyleClass().add("countdown");
+        VBox time = new VBox(figure);
+        if (!due) {
+            time.getChildren().add(Pieces.soft("until " + cue.until()));
+        }
+        Label words = Pieces.wrapped(cue.words(), due ? "caution" : "plain");
+        words.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        texts.add(figure);
+        texts.add(words);
+        HBox line = Pieces.row(time, words);
+        if (due) {
+            line.getChildren().add(Pieces.button("Done", () -> model.timers().done(batch, cue.cue())));
+        }
+        return line;
+    }
+}

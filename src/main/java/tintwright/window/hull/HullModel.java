@@ -1,0 +1,403 @@
+package tintwright.window.hull;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.colour.Ciede2000;
+import tintwright.colour.DifferenceWords;
+import tintwright.colour.Geometry;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.files.FileProblem;
+import tintwright.files.InstrumentFile;
+import tintwright.files.LabRange;
+import tintwright.files.TargetFile;
+import tintwright.match.Aim;
+import tintwright.reading.ColourReading;
+import tintwright.reading.Conditions;
+import tintwright.reading.Covariance;
+import tintwright.reading.FilmState;
+import tintwright.reading.NamedReading;
+import tintwright.reading.PlaceReadings;
+import tintwright.reading.Reading;
+import tintwright.reading.Repeats;
+import tintwright.reading.SpectralReading;
+import tintwright.window.frame.Latest;
+import tintwright.window.frame.Said;
+import tintwright.window.job.Job;
+import tintwright.window.job.JobModel;
+import tintwright.window.pieces.Figures;
+
+/** What was read on the hull at the place in hand: by typing, from an instrument's file, from a photo. */
+public final class HullModel {
+    private static final int MOST_SHOWN = 12;
+
+    private final JobModel job;
+    private final Latest reading;
+    private final ReadOnlyObjectWrapper<Hull> hull = new ReadOnlyObjectWrapper<>();
+    private final Map<Where, ReadOnlyStringWrapper> problems = new EnumMap<>(Where.class);
+    private Consumer<String> news = sentence -> {};
+
+    /** What went wrong is said where it was tried. */
+    public enum Where {
+        LINES,
+        TYPED,
+        FILE
+    }
+
+    /**
+     * One reading as shown.
+     *
+     * @param colour what it says under the light of the mean
+     * @param figures its three numbers
+     * @param from    where they come from and what they are stated for
+     * @param counts  false when it lies far from the others and is left out
+     */
+    public record Line(Lab colour, String figures, String from, boolean counts) {
+        /** @return all of it in one line */
+        public String words() {
+            return figures + ", " + from;
+        }
+    }
+
+    /**
+     * The place as shown.
+     *
+     * @param lines readings in the order they were taken
+     * @param mean  all that count together; empty when there are none or they cannot be combined
+     * @param sure  how sure the mean is, in words
+     * @param doubt what is odd about the readings; empty when nothing is
+     */
+    public record Hull(String place, List<Line> lines, Optional<Lab> mean, String sure, String doubt) {}
+
+    public HullModel(JobModel job, Latest reading) {
+        this.job = job;
+        this.reading = reading;
+        for (Where each : Where.values()) {
+            problems.put(each, new ReadOnlyStringWrapper(""));
+        }
+        job.jobProperty().addListener((property, before, after) -> {
+            if (before.place() != after.place() || !before.places().equals(after.places())) {
+                look();
+            }
+        });
+        look();
+    }
+
+    /** @param to told what was done where that is not plain to see */
+    public void tell(Consumer<String> to) {
+        news = to;
+    }
+
+    private void wrong(Where where, String sentence) {
+        problems.values().forEach(each -> each.set(""));
+        problems.get(where).set(sentence);
+    }
+
+    private void allRight() {
+        problems.values().forEach(each -> each.set(""));
+    }
+
+    private void look() {
+        if (job.place().isEmpty()) {
+            hull.set(new Hull("", List.of(), Optional.empty(), "", ""));
+            return;
+        }
+        PlaceReadings place = job.place().get();
+        try {
+            Repeats.Combined all = Aim.of(place).readings();
+            Viewing viewing = all.mean().viewing();
+            List<Line> lines = new ArrayList<>();
+            for (int i = 0; i < place.readings().size(); i++) {
+                Reading each = place.readings().get(i);
+                Lab lab = each.colour(viewing).orElseThrow();
+                lines.add(new Line(
+                        lab,
+                        Figures.lab(lab),
+                        from(each) + ", for " + viewing,
+                        !all.leftOut().contains(i)));
+            }
+            double size = Math.sqrt((all.covariance().ll()
+                            + all.covariance().aa()
+                            + all.covariance().bb())
+                    / 3);
+            String sure = say(
+                    "sure to about %.1f on each number, from %d %s",
+                    2 * size, all.kept().size(), all.kept().size() == 1 ? "reading" : "readings");
+            hull.set(new Hull(place.place(), lines, Optional.of(all.mean()), sure, doubt(all, lines)));
+        } catch (IllegalArgumentException e) {
+            hull.set(new Hull(place.place(), List.of(), Optional.empty(), "", Said.of(e)));
+        }
+    }
+
+    private static String doubt(Repeats.Combined all, List<Line> lines) {
+        if (all.torn()) {
+            return say(
+                    "The two readings are %s, further than they can be of one colour. Read the spot a third time to "
+                            + "know which one is wrong.",
+                    DifferenceWords.apart(Ciede2000.between(
+                            lines.get(0).colour(), lines.get(1).colour())));
+        }
+        if (all.leftOut().isEmpty()) {
+            return "";
+        }
+        List<String> said = new ArrayList<>();
+        for (int i : all.leftOut()) {
+            String how = DifferenceWords.of(lines.get(i).colour(), all.mean()).phrase();
+            said.add("Reading " + (i + 1) + " is " + how + " than the others and does not count.");
+        }
+        return String.join(" ", said) + " Read that spot again: clean, dry, flat.";
+    }
+
+    private static String from(Reading each) {
+        return each instanceof SpectralReading
+                ? "a meter's whole curve"
+                : ((ColourReading) each).photo().map(bias -> "from a photo").orElse("three numbers");
+    }
+
+    private static String say(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+
+    /**
+     * Takes a colour as typed.
+     *
+     * @return false when it cannot be; {@link #problemProperty()} says why
+     */
+    public boolean type(String lightness, String a, String b, Viewing viewing, Geometry geometry) {
+        try {
+            double l = Figures.number("L*", lightness);
+            double red = Figures.number("a*", a);
+            double yellow = Figures.number("b*", b);
+            LabRange.check(l, red, yellow);
+            add(List.of(new ColourReading(
+                    new Lab(l, red, yellow, viewing),
+                    Covariance.same(ColourReading.USUAL_NOISE),
+                    geometry,
+                    FilmState.CURED,
+                    Optional.empty())));
+            return true;
+        } catch (IllegalArgumentException e) {
+            wrong(Where.TYPED, Said.of(e));
+            return false;
+        }
+    }
+
+    /** Adds readings to the place in hand. */
+    public void add(List<? extends Reading> readings) {
+        allRight();
+        replace(more(
+                job.place().orElseThrow(() -> new IllegalArgumentException("there is no place yet: name one first")),
+                readings));
+    }
+
+    /** What cannot be combined never gets onto the place. */
+    private static PlaceReadings more(PlaceReadings place, List<? extends Reading> readings) {
+        List<Reading> all = new ArrayList<>(place.readings());
+        all.addAll(readings);
+        PlaceReadings more = new PlaceReadings(place.boat(), place.place(), all, place.note());
+        Aim.of(more);
+        return more;
+    }
+
+    /** Two names are of one place when they differ in capitals and spaces only. */
+    private static int placeOf(String name, List<PlaceReadings> places) {
+        for (int i = 0; i < places.size(); i++) {
+            if (alike(places.get(i).place()).equals(alike(name))) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static String alike(String name) {
+        return name.replaceAll("\\s+", "").toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * Takes readings to the place of that name, or begins it; the place is in hand then.
+     *
+     * @throws IllegalArgumentException when they cannot stand beside those that are there
+     */
+    private static Job with(Job before, String name, List<Reading> readings) {
+        List<PlaceReadings> places = new ArrayList<>(before.places());
+        int known = placeOf(name, places);
+        if (known < 0) {
+            places.add(more(new PlaceReadings(before.boat(), name.trim(), readings, ""), List.of()));
+        } else {
+            places.set(known, more(places.get(known), readings));
+        }
+        return before.withPlaces(before.boat(), places, known < 0 ? places.size() - 1 : known);
+    }
+
+    /**
+     * Takes what a photo gave. Readings that cannot stand beside those of the place in hand, such as a photo's beside
+     * an instrument's with gloss, become a place of their own.
+     */
+    public void fromPhoto(List<Reading> readings) {
+        try {
+            if (job.place().isPresent()) {
+                add(readings);
+                return;
+            }
+        } catch (IllegalArgumentException notTogether) {
+            wrong(Where.LINES, "The photo's readings stand as a place of their own: " + Said.of(notTogether));
+        }
+        job.change(before -> {
+            String beside = before.place() < 0
+                    ? "by photo"
+                    : before.places().get(before.place()).place() + ", by photo";
+            long taken = before.places().stream()
+                    .filter(place -> place.place().startsWith(beside))
+                    .count();
+            List<PlaceReadings> places = new ArrayList<>(before.places());
+            places.add(
+                    new PlaceReadings(before.boat(), taken == 0 ? beside : beside + " " + (taken + 1), readings, ""));
+            return before.withPlaces(before.boat(), places, places.size() - 1);
+        });
+    }
+
+    private void replace(PlaceReadings changed) {
+        job.change(before -> {
+            List<PlaceReadings> places = new ArrayList<>(before.places());
+            places.set(before.place(), changed);
+            return before.withPlaces(before.boat(), places, before.place());
+        });
+    }
+
+    /** Takes a reading away; the last one stays, a place without any is none. */
+    public void remove(int index) {
+        PlaceReadings place = job.place().orElseThrow();
+        if (place.readings().size() == 1) {
+            wrong(Where.LINES, "This is the only reading of the place. Add the better one first, then remove this.");
+            return;
+        }
+        List<Reading> fewer = new ArrayList<>(place.readings());
+        fewer.remove(index);
+        allRight();
+        replace(new PlaceReadings(place.boat(), place.place(), fewer, place.note()));
+    }
+
+    /**
+     * Reads an instrument's file, or a target of our own, off the screen's thread.
+     *
+     * @param viewing  light and observer of its colours, where the file does not say
+     * @param geometry with or without gloss, where the file does not say
+     */
+    public void open(Path file, Viewing viewing, Geometry geometry) {
+        Conditions unsaid = new Conditions(
+                Optional.of(viewing),
+                Optional.of(geometry),
+                FilmState.CURED,
+                SpectralReading.USUAL_NOISE,
+                ColourReading.USUAL_NOISE);
+        reading.ask(() -> read(file, unsaid), this::take, failure -> wrong(Where.FILE, Said.of(failure)));
+    }
+
+    private static Map<String, List<Reading>> read(Path file, Conditions unsaid) throws FileProblem {
+        Map<String, List<Reading>> named = new LinkedHashMap<>();
+        if (file.getFileName().toString().endsWith(".json")) {
+            PlaceReadings target = TargetFile.read(file);
+            named.put(target.place(), target.readings());
+            return named;
+        }
+        for (NamedReading each : InstrumentFile.read(file, unsaid)) {
+            named.computeIfAbsent(each.name(), name -> new ArrayList<>()).add(each.reading());
+        }
+        return named;
+    }
+
+    /** One sample belongs to the place in hand; several are places of their own. */
+    private void take(Map<String, List<Reading>> named) {
+        try {
+            if (named.size() == 1 && job.place().isPresent()) {
+                add(named.values().iterator().next());
+                return;
+            }
+            Job made = job.now();
+            Set<String> read = new LinkedHashSet<>();
+            for (Map.Entry<String, List<Reading>> each : named.entrySet()) {
+                made = with(made, each.getKey(), each.getValue());
+                read.add(made.places().get(made.place()).place());
+            }
+            Job all = made.at(placeOf(read.iterator().next(), made.places()));
+            allRight();
+            job.change(before -> all);
+            if (read.size() > 1) {
+                news.accept(say("%d places read: %s.", read.size(), String.join(", ", read)));
+            }
+        } catch (IllegalArgumentException e) {
+            wrong(Where.FILE, Said.of(e));
+        }
+    }
+
+    /** Begins a place with its first reading as typed; a place that is there already gets one more reading. */
+    public boolean newPlace(String name, String lightness, String a, String b, Viewing viewing, Geometry geometry) {
+        try {
+            Lab colour =
+                    new Lab(Figures.number("L*", lightness), Figures.number("a*", a), Figures.number("b*", b), viewing);
+            LabRange.check(colour.lightness(), colour.a(), colour.b());
+            boolean there = placeOf(name, job.now().places()) >= 0;
+            Job made = with(
+                    job.now(),
+                    name,
+                    List.of(new ColourReading(
+                            colour,
+                            Covariance.same(ColourReading.USUAL_NOISE),
+                            geometry,
+                            FilmState.CURED,
+                            Optional.empty())));
+            allRight();
+            job.change(before -> made);
+            if (there) {
+                PlaceReadings place = made.places().get(made.place());
+                news.accept(say(
+                        "There is a place of that name: now %d readings of %s.",
+                        place.readings().size(), place.place()));
+            }
+            return true;
+        } catch (IllegalArgumentException e) {
+            wrong(Where.TYPED, Said.of(e));
+            return false;
+        }
+    }
+
+    /** @return the names of the boat's places, in order */
+    List<String> places() {
+        return job.now().places().stream().map(PlaceReadings::place).toList();
+    }
+
+    /** @return which of the places is in hand; -1 for none */
+    int inHand() {
+        return job.now().place();
+    }
+
+    void take(int place) {
+        job.change(before -> before.at(place));
+    }
+
+    static int mostShown() {
+        return MOST_SHOWN;
+    }
+
+    ReadOnlyObjectProperty<Hull> hullProperty() {
+        return hull.getReadOnlyProperty();
+    }
+
+    /** @return what went wrong there; empty when nothing did */
+    ReadOnlyStringProperty problemProperty(Where where) {
+        return problems.get(where).getReadOnlyProperty();
+    }
+}

@@ -1,0 +1,73 @@
+package tintwright.window.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import tintwright.fill.CatalystChoice;
+import tintwright.fill.Conditions;
+import tintwright.fill.FillJob;
+import tintwright.fill.RepairLine;
+
+/**
+ * What was typed at the fill so far.
+ *
+ * @param lines    repairs in the order they will be done; may be empty
+ * @param weather  temperature and humidity at the hull
+ * @param catalyst where the share of catalyst comes from
+ * @param facts    what else is known there
+ */
+public record FillDraft(List<RepairLine> lines, Conditions weather, CatalystChoice catalyst, FillFacts facts) {
+    /** An ordinary day in a shed. */
+    public static final FillDraft NONE = new FillDraft(
+            List.of(), new Conditions(20, OptionalDouble.empty()), new CatalystChoice.General(), FillFacts.NONE);
+
+    public FillDraft {
+        lines = List.copyOf(lines);
+    }
+
+    /** @return what was typed for a job that was kept; {@code baseHides} mm stands beside the job, not in it */
+    static FillDraft of(FillJob job, OptionalDouble baseHides) {
+        return new FillDraft(
+                job.lines(),
+                job.conditions(),
+                job.catalyst(),
+                new FillFacts(
+                        baseHides,
+                        job.oldFilmMm(),
+                        job.supply().map(supply -> supply.paste()).orElse(OptionalDouble.empty()),
+                        job.surface(),
+                        job.tools()));
+    }
+
+    public FillDraft plus(RepairLine line) {
+        List<RepairLine> more = new ArrayList<>(lines);
+        more.add(line);
+        return new FillDraft(more, weather, catalyst, facts);
+    }
+
+    public FillDraft without(int index) {
+        List<RepairLine> fewer = new ArrayList<>(lines);
+        fewer.remove(index);
+        return new FillDraft(fewer, weather, catalyst, facts);
+    }
+
+    public FillDraft at(double otherCelsius, OptionalDouble otherHumidity) {
+        return new FillDraft(lines, new Conditions(otherCelsius, otherHumidity), catalyst, facts);
+    }
+
+    public FillDraft with(CatalystChoice other) {
+        return new FillDraft(lines, weather, other, facts);
+    }
+
+    public FillDraft knowing(FillFacts others) {
+        return new FillDraft(lines, weather, catalyst, others);
+    }
+
+    public double celsius() {
+        return weather.celsius();
+    }
+
+    public OptionalDouble humidity() {
+        return weather.humidityPercent();
+    }
+}

@@ -1,0 +1,200 @@
+package tintwright.window.log;
+
+import java.io.File;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.BiConsumer;
+import java.util.function.Predicate;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import tintwright.logbook.Page;
+import tintwright.window.job.Job;
+import tintwright.window.picture.Patches;
+import tintwright.window.pieces.FileNames;
+import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Sides;
+
+/** The log of the boat in hand: how its places moved, what was mixed, and what comes near. */
+public final class LogPage {
+    /** A name of fewer letters stands in one line. */
+    private static final int SHORT_NAME = 20;
+
+    private final LogModel model;
+    private final Patches patches = new Patches();
+    private final Label title = Pieces.heading("");
+    private final GridPane places = new GridPane();
+    private final VBox entries = new VBox();
+    private final VBox near = new VBox();
+    private final VBox again = new VBox();
+    private final Label trouble = Pieces.whenSaid(Pieces.wrapped("", "caution"));
+
+    public LogPage(LogModel model) {
+        this.model = model;
+        places.getStyleClass().add("table");
+        entries.getStyleClass().add("pictures");
+        near.getStyleClass().add("column");
+        again.getStyleClass().add("asked");
+    }
+
+    public Region build() {
+        VBox wide = new VBox(patches, Pieces.sheet("", title, trouble, places), entries);
+        wide.getStyleClass().add("pictures");
+        VBox againSheet =
+                Pieces.sheet("", Pieces.bound(model.againProperty().map(LogModel.Again::title), "heading"), again);
+        Pieces.onlyWhen(model.againProperty().map(made -> !made.lines().isEmpty()), againSheet);
+        VBox side = new VBox(
+                againSheet,
+                Pieces.sheet(
+                        "Write down",
+                        Pieces.soft("The cup in hand is written down dose by dose, by itself. "
+                                + "The rest when you say so."),
+                        when(job -> job.cup().isPresent(), "Done with this cup", model::doneWithCup),
+                        when(
+                                job -> !job.fill().lines().isEmpty() && job.place() >= 0,
+                                "These holes are filled",
+                                model::filled),
+                        when(job -> job.place() >= 0, "Today's readings of this place", model::writeReadings),
+                        Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution"))),
+                Pieces.sheet("Mixed before, near this hull", near));
+        side.getStyleClass().addAll("column", "side");
+        model.shownProperty().addListener((property, before, after) -> show(after));
+        model.againProperty().addListener((property, before, after) -> {
+            again.getChildren().setAll(after.lines().stream().map(Pieces::plain).toList());
+            Pieces.bringIntoSight(againSheet);
+        });
+        show(model.shownProperty().get());
+        return new Sides(wide, side, true, 62);
+    }
+
+    /** A key that is there only while there is something to write down. */
+    private Button when(Predicate<Job> there, String words, Runnable action) {
+        return Pieces.onlyWhen(model.job().jobProperty().map(there::test), Pieces.button(words, action));
+    }
+
+    private void show(LogModel.Shown shown) {
+        title.setText(shown.boat().isBlank() ? "No boat yet" : shown.boat());
+        trouble.setText(shown.trouble());
+        places.getChildren().clear();
+        StringBuilder words = new StringBuilder("Places of " + shown.boat() + " each time they were read:");
+        for (LogModel.PlaceLine place : shown.places()) {
+            int row = places.getRowCount();
+            Label name = Pieces.wrapped(place.name(), "strong");
+            GridPane.setValignment(name, VPos.TOP);
+            if (place.name().length() < SHORT_NAME) {
+                name.setMinWidth(Region.USE_PREF_SIZE);
+            }
+            Label read = Pieces.plain(place.read());
+            GridPane.setHgrow(read, Priority.ALWAYS);
+            places.addRow(row, name, new VBox(read, Pieces.whenSaid(Pieces.soft(place.moved()))));
+            words.append(' ')
+                    .append(place.name())
+                    .append(", ")
+                    .append(place.read())
+                    .append(", ")
+                    .append(place.moved())
+                    .append('.');
+        }
+        Pieces.show(
+                patches,
+                shown.places().stream().anyMatch(place -> !place.looks().isEmpty()));
+        patches.show(
+                shown.places().stream()
+                        .flatMap(place -> place.looks().stream()
+                                .map(look -> new Patches.Patch(look.shade(), place.name() + " " + look.day(), true)))
+                        .toList(),
+                words.toString());
+        near.getChildren().clear();
+        if (shown.near().isEmpty()) {
+            near.getChildren().add(Pieces.soft("No other cup yet."));
+        }
+        shown.near().forEach(line -> near.getChildren().add(near(line)));
+        entries.getChildren().clear();
+        List<LogModel.EntryLine> lines = shown.entries();
+        for (int i = lines.size() - 1; i >= 0; i--) {
+            entries.getChildren().add(entry(lines.get(i)));
+        }
+    }
+
+    /** Name and boat, how far and which way, how it came out, and the key to make it again. */
+    private Node near(LogModel.NearLine line) {
+        VBox said = new VBox(
+                Pieces.wrapped(line.name(), "strong"),
+                Pieces.whenSaid(Pieces.soft(line.boat())),
+                Pieces.plain(line.apart()),
+                Pieces.whenSaid(Pieces.soft(line.verdict())));
+        line.cup().ifPresent(cup -> {
+            Button key = Pieces.quietButton("Make it again", () -> model.again(cup, grams(line.grams())));
+            key.setAccessibleText("Make " + line.name() + " again");
+            said.getChildren().add(key);
+        });
+        said.getStyleClass().add("asked");
+        return said;
+    }
+
+    private static String grams(double grams) {
+        return String.format(Locale.ROOT, "%.0f", grams);
+    }
+
+    private Node entry(LogModel.EntryLine line) {
+        VBox sheet = Pieces.sheet(
+                "",
+                Pieces.row(Pieces.wrapped(line.title(), "strong"), Pieces.gap(), Pieces.soft(line.day())),
+                Pieces.whenSaid(Pieces.plain(line.words())));
+        ((HBox) sheet.getChildren().get(0)).getChildren().get(2).setStyle("-fx-min-width: 5.6em;");
+        if (!line.cup()) {
+            return sheet;
+        }
+        TextField grams = new TextField(grams(line.grams()));
+        grams.setPrefColumnCount(4);
+        grams.setAccessibleText("grams to make again");
+        grams.setOnAction(event -> model.again(line.id(), grams.getText()));
+        FlowPane row = Pieces.flow(
+                Pieces.button("Make it again,", () -> model.again(line.id(), grams.getText())),
+                grams,
+                Pieces.plain("g"),
+                Pieces.gap(),
+                Pieces.quietButton(
+                        "Label to print",
+                        () -> save(
+                                name(line, "label") + ".pdf", (name, file) -> model.label(line.id(), file.toPath()))),
+                Pieces.quietButton(
+                        "Recipe card",
+                        () -> save(
+                                name(line, "recipe") + ".pdf", (name, file) -> model.card(line.id(), file.toPath()))));
+        FlowPane came = Pieces.flow(Pieces.soft("It came out:"));
+        for (Page.Outcome outcome : Page.Outcome.values()) {
+            boolean so = line.verdict().filter(outcome::equals).isPresent();
+            Button key = Pieces.quietButton(
+                    (so ? "\u2713 " : "") + outcome.words(), () -> model.judge(line.id(), outcome, ""));
+            key.setAccessibleText(outcome.words() + (so ? ", written down" : ""));
+            came.getChildren().add(key);
+        }
+        List.of(row, came).forEach(flow -> flow.setRowValignment(VPos.CENTER));
+        sheet.getChildren().addAll(row, came);
+        return sheet;
+    }
+
+    /** A file's name that no other cup's takes, safe on every system. */
+    private static String name(LogModel.EntryLine line, String what) {
+        return FileNames.safe(line.title() + " " + line.day() + " " + what);
+    }
+
+    private void save(String name, BiConsumer<String, File> take) {
+        FileChooser chooser = new FileChooser();
+        chooser.setInitialFileName(name);
+        File chosen = chooser.showSaveDialog(patches.getScene().getWindow());
+        if (chosen != null) {
+            take.accept(name, chosen);
+        }
+    }
+}

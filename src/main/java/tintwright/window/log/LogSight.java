@@ -1,0 +1,254 @@
+package tintwright.window.log;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import tintwright.bench.BoatStory;
+import tintwright.bench.MixAgain;
+import tintwright.bench.NearIt;
+import tintwright.bench.ShopLog;
+import tintwright.colour.Lab;
+import tintwright.logbook.MeanColour;
+import tintwright.logbook.Noted;
+import tintwright.logbook.Page;
+import tintwright.match.Aim;
+import tintwright.shelf.Shelf;
+import tintwright.window.job.Job;
+import tintwright.window.picture.Shade;
+import tintwright.window.pieces.Figures;
+
+/** From the pages of the log to the lines the window shows, and from a cup to a page. */
+final class LogSight {
+    private static final int MOST_BOATS = 40;
+    private static final int MOST_NEAR = 5;
+    /** Several entries may belong to one cup. */
+    private static final int MOST_LOOKED_AT = 60;
+
+    private LogSight() {}
+
+    /** @return all that is in sight of the log: boats that hold these words, and the story of the one in hand */
+    static LogModel.Shown of(ShopLog log, String words, Job now) {
+        List<LogModel.BoatLine> boats = new ArrayList<>();
+        List<Noted<Page.Boat>> found =
+                words.isBlank() ? log.book().boats() : log.book().search(words, MOST_BOATS);
+        Optional<Noted<Page.Boat>> inHand =
+                log.book().boatsNamed(now.boat()).stream().findFirst();
+        for (Noted<Page.Boat> boat : found.subList(0, Math.min(MOST_BOATS, found.size()))) {
+            boats.add(new LogModel.BoatLine(
+                    boat.id(),
+                    boat.page().name(),
+                    about(boat.page()),
+                    inHand.isPresent() && inHand.get().id().equals(boat.id())));
+        }
+        List<LogModel.PlaceLine> places = new ArrayList<>();
+        List<LogModel.EntryLine> entries = new ArrayList<>();
+        inHand.ifPresent(boat -> {
+            BoatStory story = BoatStory.of(log, boat);
+            story.places().forEach(place -> places.add(line(place, now)));
+            story.entries().forEach(entry -> line(log, entry).ifPresent(entries::add));
+        });
+        String trouble = String.join(
+                " ", log.book().troubles().stream().map(each -> each.sentence()).toList());
+        return new LogModel.Shown(boats, now.boat(), places, entries, near(log, now), trouble);
+    }
+
+    private static String about(Page.Boat boat) {
+        List<String> words = new ArrayList<>();
+        if (!boat.type().isBlank()) {
+            words.add(boat.type());
+        }
+        boat.year().ifPresent(year -> words.add(Integer.toString(year)));
+        return String.join(", ", words);
+    }
+
+    private static LogModel.PlaceLine line(BoatStory.PlaceStory story, Job now) {
+        int unwritten = now.places().stream()
+                .filter(place ->
+                        place.place().equalsIgnoreCase(story.place().page().name()))
+                .mapToInt(place -> place.readings().size())
+                .sum();
+        String read = story.latest()
+                .map(seen -> say("%s, read %s", Figures.lab(seen.lab()), seen.day()))
+                .orElse(
+                        unwritten == 0
+                                ? "not read yet"
+                                : say(
+                                        "%d %s, not written down here yet",
+                                        unwritten, unwritten == 1 ? "reading" : "readings"));
+        String moved = story.moved()
+                .map(way -> say("since %s: %s (%.1f apart)", way.from(), way.words(), way.deltaE()))
+                .orElse("");
+        return new LogModel.PlaceLine(
+                story.place().page().name(),
+                story.seen().stream()
+                        .map(seen -> new LogModel.Look(seen.day().toString(), Shade.of(seen.lab())))
+                        .toList(),
+                read,
+                moved);
+    }
+
+    private static Optional<LogModel.EntryLine> line(ShopLog log, Noted<Page> noted) {
+        Page page = noted.page();
+        if (page instanceof Page.Cup cup) {
+            List<String> parts = new ArrayList<>();
+            cup.parts().grams().forEach((id, grams) -> parts.add(Figures.grams(grams) + " " + cup.nameOf(id)));
+            return Optional.of(new LogModel.EntryLine(
+                    noted.id(),
+                    cup.day().toString(),
+                    "Cup " + named(cup.name()),
+                    String.join(", ", parts),
+                    true,
+                    cup.parts().total(),
+                    verdict(log, noted)));
+        }
+        if (page instanceof Page.Filled filled) {
+            return done(
+                    noted,
+                    "Filled" + filled.cup().map(id -> " from " + what(log, id)).orElse(""),
+                    String.join("; ", filled.steps()));
+        }
+        if (page instanceof Page.Verdict verdict) {
+            String of = what(log, verdict.of());
+            return done(
+                    noted,
+                    Character.toUpperCase(of.charAt(0)) + of.substring(1) + " came out "
+                            + verdict.outcome().words(),
+                    verdict.note());
+        }
+        if (page instanceof Page.LeftOver left) {
+            return done(
+                    noted,
+                    "Left over" + left.cup().map(id -> " from " + what(log, id)).orElse(""),
+                    say(
+                            "%s, %s%s",
+                            left.leftover().name(),
+                            Figures.grams(left.leftover().parts().total()),
+                            left.used() ? ", used up" : ""));
+        }
+        if (page instanceof Page.ChipMade made) {
+            return done(
+                    noted, "Chip" + made.cup().map(id -> " of " + what(log, id)).orElse(""), chip(made));
+        }
+        if (page instanceof Page.Remark remark) {
+            return done(noted, remark.of().map(id -> "About " + what(log, id)).orElse("Note"), remark.text());
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<LogModel.EntryLine> done(Noted<Page> noted, String title, String words) {
+        return Optional.of(new LogModel.EntryLine(
+                noted.id(), noted.at().toString().substring(0, 10), title, words, false, 0, Optional.empty()));
+    }
+
+    private static String chip(Page.ChipMade made) {
+        String read = MeanColour.of(made.chip().readings())
+                .map(mean -> Figures.lab(mean.lab()))
+                .orElse("not read");
+        return made.cured().isBlank() ? read : read + ", " + made.cured();
+    }
+
+    /** @return what an entry is about, such as: the cup "bow 2" */
+    private static String what(ShopLog log, UUID id) {
+        Optional<Page> page = log.book().find(id).map(Noted::page);
+        if (page.isPresent() && page.get() instanceof Page.Cup cup) {
+            return "the cup " + named(cup.name());
+        }
+        if (page.isPresent() && page.get() instanceof Page.ChipMade made) {
+            return "a chip" + made.cup().map(cup -> " of " + what(log, cup)).orElse("");
+        }
+        return page.isPresent() && page.get() instanceof Page.Filled ? "the fill" : "an earlier entry";
+    }
+
+    static String named(String name) {
+        return "\u201c" + name + "\u201d";
+    }
+
+    private static Optional<Page.Outcome> verdict(ShopLog log, Noted<Page> cup) {
+        return cup.boat().stream()
+                .flatMap(boat -> log.book().of(boat, Page.Verdict.class).stream())
+                .filter(judged -> judged.page().of().equals(cup.id()))
+                .map(judged -> judged.page().outcome())
+                .reduce((first, last) -> last);
+    }
+
+    /** The nearest cups, each once however many of its chips and leftovers come near, and never the one in hand. */
+    private static List<LogModel.NearLine> near(ShopLog log, Job now) {
+        if (now.place() < 0) {
+            return List.of();
+        }
+        Lab hull = Aim.of(now.places().get(now.place())).target().colour();
+        Map<UUID, LogModel.NearLine> lines = new LinkedHashMap<>();
+        for (NearIt.Start start : NearIt.of(log, hull, MOST_LOOKED_AT).starts()) {
+            Optional<Noted<Page>> cup =
+                    cupOf(start.page()).flatMap(log.book()::find).filter(noted -> noted.page() instanceof Page.Cup);
+            if (cup.isPresent() && inHand(cup.get(), now)) {
+                continue;
+            }
+            lines.putIfAbsent(cup.map(Noted::id).orElse(start.page().id()), line(log, start, cup));
+            if (lines.size() == MOST_NEAR) {
+                break;
+            }
+        }
+        return List.copyOf(lines.values());
+    }
+
+    private static LogModel.NearLine line(ShopLog log, NearIt.Start start, Optional<Noted<Page>> noted) {
+        Optional<Page.Cup> cup = noted.map(page -> (Page.Cup) page.page());
+        String name = cup.map(page -> "Cup " + named(page.name()))
+                .orElse(start.page().page() instanceof Page.LeftOver ? "Left over " + named(start.name()) : "A chip");
+        Optional<Page.Outcome> verdict =
+                noted.flatMap(page -> verdict(log, page)).or(start::verdict);
+        return new LogModel.NearLine(
+                name,
+                start.boat().orElse(""),
+                say(
+                        "%.1f apart%s",
+                        start.deltaE(), start.words().isBlank() ? "" : ": " + start.words() + " than the hull"),
+                verdict.map(outcome -> "came out " + outcome.words()).orElse(""),
+                noted.map(Noted::id),
+                cup.map(page -> page.parts().total()).orElse(0.0));
+    }
+
+    private static Optional<UUID> cupOf(Noted<Page> noted) {
+        Page page = noted.page();
+        return page instanceof Page.Cup
+                ? Optional.of(noted.id())
+                : page instanceof Page.ChipMade made
+                        ? made.cup()
+                        : page instanceof Page.LeftOver left ? left.cup() : Optional.empty();
+    }
+
+    private static boolean inHand(Noted<Page> cup, Job now) {
+        return now.cup()
+                .map(held -> held.name().equals(((Page.Cup) cup.page()).name()))
+                .orElse(false);
+    }
+
+    /** @return what to weigh to make a cup again, and what to know about it */
+    static List<String> lines(MixAgain.Answer answer, Job now) {
+        List<String> lines = new ArrayList<>();
+        Shelf shelf = now.shelf();
+        if (answer instanceof MixAgain.SameParts same) {
+            same.parts()
+                    .grams()
+                    .forEach((id, grams) -> lines.add(Figures.scale(grams, now.scaleStep()) + "  " + shelf.nameOf(id)));
+        } else if (answer instanceof MixAgain.Matched matched) {
+            matched.bench()
+                    .order(matched.match().best(), now.scaleStep())
+                    .forEach(part -> lines.add(Figures.scale(part.grams(), now.scaleStep()) + "  " + part.name()));
+        }
+        answer.moved()
+                .ifPresent(
+                        way -> lines.add(say("The hull has moved since: %s (%.1f apart).", way.words(), way.deltaE())));
+        lines.addAll(answer.remarks());
+        return lines;
+    }
+
+    private static String say(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+}

@@ -1,0 +1,382 @@
+package tintwright.window.holes;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tintwright.HandClock;
+import tintwright.bench.CureClock;
+import tintwright.bench.FillColour;
+import tintwright.cup.CupState;
+import tintwright.fill.Basis;
+import tintwright.fill.CatalystChoice;
+import tintwright.fill.CatalystShare;
+import tintwright.fill.CureTimer;
+import tintwright.fill.FillOrder;
+import tintwright.fill.GritLadder;
+import tintwright.fill.Lie;
+import tintwright.fill.RepairKind;
+import tintwright.fill.Warning;
+import tintwright.units.UnitSystem;
+import tintwright.window.Desk;
+import tintwright.window.Desks;
+import tintwright.window.frame.Step;
+import tintwright.window.job.FillDraft;
+import tintwright.window.job.KeptJob;
+
+/** The fill without a window. */
+class FillModelTest {
+    private final HandClock clock = HandClock.standing("2026-05-04T09:00:00Z");
+    private final Desk desk = Desks.demo(clock);
+    private final FillModel fill = desk.fill();
+
+    private boolean addHoles() {
+        return fill.add(
+                "cleat holes",
+                RepairKind.COUNTERSUNK,
+                Map.of("hole", "5", "top", "9", "countersink", "2", "depth", "6", "angle", " "),
+                Lie.VERTICAL,
+                "8",
+                UnitSystem.METRIC);
+    }
+
+    @Test
+    void aLineOfRepairsGivesBatchesAndUndoTakesItBack() {
+        assertTrue(fill.planProperty().get().isEmpty());
+        assertTrue(addHoles(), fill.problemProperty().get());
+        assertTrue(fill.planProperty().get().orElseThrow().plan().gelCoatGrams() > 1);
+        desk.shell().undo();
+        assertTrue(fill.planProperty().get().isEmpty());
+    }
+
+    @Test
+    void twoRepairsOfOneNameAreRefused() {
+        assertTrue(addHoles());
+        assertFalse(addHoles());
+        assertTrue(
+                fill.problemProperty().get().contains("own name"),
+                fill.problemProperty().get());
+    }
+
+    @Test
+    void whatCannotBeASizeIsRefusedInOneSentence() {
+        assertFalse(fill.add(
+                "x",
+                RepairKind.GOUGE,
+                Map.of("length", "long", "width", "2", "depth", "1"),
+                Lie.VERTICAL,
+                "1",
+                UnitSystem.METRIC));
+        assertTrue(
+                fill.problemProperty().get().contains("Length"),
+                fill.problemProperty().get());
+        assertFalse(fill.add(
+                "x",
+                RepairKind.GOUGE,
+                Map.of("length", "9", "width", "2", "depth", "1"),
+                Lie.VERTICAL,
+                "a few",
+                UnitSystem.METRIC));
+    }
+
+    @Test
+    void coldWeatherIsNamedInsteadOfAPlan() {
+        assertTrue(addHoles());
+        fill.weather("2 C", "60", UnitSystem.METRIC);
+        assertTrue(fill.planProperty().get().isEmpty());
+        assertTrue(
+                fill.refusedProperty().get().contains("2 \u00b0C"),
+                fill.refusedProperty().get());
+        assertEquals(fill.refusedProperty().get(), fill.nextProperty().get().sentence());
+        fill.weather("22", "60", UnitSystem.METRIC);
+        assertTrue(fill.planProperty().get().isPresent(), fill.refusedProperty().get());
+    }
+
+    @Test
+    void theWeatherIsTakenInCelsiusAndFahrenheit() {
+        assertTrue(fill.weather("68", "55 %", UnitSystem.US));
+        assertEquals(20, desk.job().now().fill().celsius(), 1e-9);
+        assertEquals(55, desk.job().now().fill().humidity().orElseThrow(), 1e-9);
+        assertTrue(fill.weather("77 F", "", UnitSystem.METRIC));
+        assertEquals(25, desk.job().now().fill().celsius(), 1e-9);
+        assertTrue(desk.job().now().fill().humidity().isEmpty());
+        assertFalse(fill.weather("20", "130", UnitSystem.METRIC));
+        assertTrue(
+                fill.hullProblemProperty().get().contains("130"),
+                fill.hullProblemProperty().get());
+        assertEquals(25, desk.job().now().fill().celsius(), 1e-9);
+    }
+
+    @Test
+    void theCupInHandIsTheRecipeAndItsReserveCounts() {
+        desk.cup().begin();
+        desk.cup().accept();
+        desk.cup().alsoWeighed("soot-black", "0.4");
+        assertTrue(addHoles());
+        CupState cup = desk.job().now().cup().orElseThrow().state();
+        FillOrder order = fill.planProperty().get().orElseThrow().order();
+        assertEquals(
+                cup.mass(),
+                order.recipe().stream().mapToDouble(FillOrder.Ingredient::grams).sum(),
+                1e-9);
+        assertEquals(cup.mass(), order.job().supply().orElseThrow().cup(), 1e-9);
+        assertEquals(cup.reserve(), order.job().supply().orElseThrow().reserve(), 1e-9);
+        FillColour same =
+                FillColour.of(desk.job().knowledgeProperty().get(), cup.parts().orElseThrow());
+        assertEquals(
+                same.materials(OptionalDouble.empty()).densities(),
+                order.job().materials().densities());
+        assertEquals(
+                order.recipe().size(),
+                fill.planProperty().get().orElseThrow().order().recipe().size());
+        desk.cup().alsoWeighed("soot-black", "0.2");
+        assertEquals(
+                cup.mass() + 0.2,
+                fill.planProperty()
+                        .get()
+                        .orElseThrow()
+                        .order()
+                        .job()
+                        .supply()
+                        .orElseThrow()
+                        .cup(),
+                1e-9);
+    }
+
+    @Test
+    void theFilmThatHidesComesFromTheBaseAndTheOptics() {
+        desk.cup().begin();
+        desk.cup().accept();
+        desk.cup().alsoWeighed("soot-black", "0.4");
+        assertTrue(addHoles());
+        assertTrue(kinds().contains(Warning.Kind.HIDING_UNKNOWN));
+        assertTrue(fill.know(new FillModel.Known("0.5", "", "", Optional.empty(), ""), UnitSystem.METRIC));
+        assertFalse(kinds().contains(Warning.Kind.HIDING_UNKNOWN));
+        double hides = fill.planProperty()
+                .get()
+                .orElseThrow()
+                .order()
+                .job()
+                .materials()
+                .hidingFilmMm()
+                .orElseThrow();
+        assertTrue(hides > 0 && hides < 0.5, "black in the white hides in a thinner film, was " + hides);
+        assertFalse(fill.know(new FillModel.Known("none", "", "", Optional.empty(), ""), UnitSystem.METRIC));
+        assertTrue(
+                fill.hullProblemProperty().get().contains("none"),
+                fill.hullProblemProperty().get());
+    }
+
+    private List<Warning.Kind> kinds() {
+        return fill.planProperty().get().orElseThrow().plan().warnings().stream()
+                .map(Warning::kind)
+                .toList();
+    }
+
+    @Test
+    void aTypedShareOutsideTheLimitIsRefusedWithTheReason() {
+        assertTrue(addHoles());
+        assertFalse(fill.catalyst().share("3.1", Basis.MASS));
+        String why = fill.catalyst().problemProperty().get();
+        assertTrue(
+                why.contains("1.2 to 3 %")
+                        && why.contains("3.1 % by mass")
+                        && why.contains("brittle")
+                        && why.contains(CatalystShare.CAUTION),
+                why);
+        assertFalse(fill.catalyst().share("1.1", Basis.VOLUME));
+        assertFalse(fill.catalyst().share("much", Basis.VOLUME));
+        assertEquals(new CatalystChoice.General(), fill.catalyst().choice());
+        assertTrue(fill.catalyst().share("2", Basis.VOLUME));
+        assertEquals("", fill.catalyst().problemProperty().get());
+        assertEquals(
+                new CatalystShare(2, Basis.VOLUME),
+                fill.planProperty().get().orElseThrow().plan().share());
+        desk.shell().undo();
+        assertEquals(new CatalystChoice.General(), fill.catalyst().choice());
+    }
+
+    @Test
+    void theProductsOwnTableIsReadBetweenItsRowsAndNotBeyond() {
+        assertTrue(addHoles());
+        assertFalse(fill.catalyst().row("", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC));
+        assertTrue(fill.catalyst().row("Grey tin", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC));
+        assertTrue(fill.catalyst().row("", "71.6", "1.6", Basis.MASS, "14", "", UnitSystem.US));
+        assertFalse(fill.catalyst().row("", "24", "3.5", Basis.MASS, "14", "", UnitSystem.METRIC));
+        var plan = fill.planProperty().get().orElseThrow().plan();
+        assertEquals(1.8, plan.share().percent(), 1e-9);
+        assertEquals(16, plan.time().leastMinutes(), 1e-9);
+        assertTrue(plan.origin().contains("Grey tin"), plan.origin());
+        fill.weather("23", "", UnitSystem.METRIC);
+        assertTrue(
+                fill.refusedProperty().get().contains("Grey tin"),
+                fill.refusedProperty().get());
+        fill.catalyst().general();
+        assertTrue(fill.planProperty().get().isPresent());
+        fill.catalyst().own();
+        assertEquals(2, fill.catalyst().table().orElseThrow().rows().size());
+        fill.catalyst().removeRow(0);
+        fill.catalyst().removeRow(0);
+        assertEquals(new CatalystChoice.General(), fill.catalyst().choice());
+    }
+
+    @Test
+    void theTimesRunFromTheCatalystAndAreSaidWhereverOneIs() {
+        assertTrue(addHoles());
+        fill.catalysed(1);
+        desk.shell().stepProperty().set(Step.LOG);
+        CureTimer first =
+                fill.planProperty().get().orElseThrow().plan().timers().get(0);
+        assertEquals("stop spreading", cue(0).cue());
+        assertEquals(CureClock.Phase.WAIT, cue(0).phase());
+        String caption = desk.shell().captionProperty(Step.FILL).get();
+        assertTrue(caption.matches("\\d+ min left"), caption);
+        assertTrue(cue(0).figure().matches("\\d+ min \\d+ s left"), cue(0).figure());
+        clock.move(Duration.ofMillis((long) (first.fromMinutes() * 60_000) - 90_000));
+        fill.timers().tick();
+        assertEquals("1 min 30 s left", cue(0).figure());
+        assertEquals("", desk.shell().noticeProperty().get());
+        clock.move(Duration.ofMinutes(2));
+        fill.timers().tick();
+        assertEquals("now", cue(0).figure());
+        assertTrue(
+                desk.shell().noticeProperty().get().contains("stop spreading"),
+                desk.shell().noticeProperty().get());
+        assertEquals("Done: stop spreading", fill.nextProperty().get().button());
+        fill.doNext();
+        assertEquals("tape off", cue(0).cue());
+        fill.stopTimers(1);
+        assertTrue(fill.timers().runningProperty().get().isEmpty());
+        assertTrue(fill.nextProperty().get().button().contains("batch 1"));
+    }
+
+    /** While somebody is busy with another cup, what is about to gel stands in the strip, and says when. */
+    @Test
+    void aCupThatIsAboutToGelIsInTheStripAtEveryStation() {
+        assertTrue(addHoles());
+        fill.catalysed(1);
+        CureTimer first =
+                fill.planProperty().get().orElseThrow().plan().timers().get(0);
+        clock.move(Duration.ofMillis((long) (first.fromMinutes() * 60_000) - 270_000));
+        fill.timers().tick();
+        String at = clock.instant().plusSeconds(270).toString().substring(11, 16);
+        for (Step step : Step.values()) {
+            desk.shell().stepProperty().set(step);
+            String strip = desk.shell().nowProperty().get();
+            assertTrue(
+                    strip.contains("stop spreading: 4 min 30 s left") && strip.contains("until " + at),
+                    step + ": " + strip);
+        }
+        desk.shell().stepProperty().set(Step.SHELF);
+        desk.shell().doNow();
+        assertEquals(Step.FILL, desk.shell().stepProperty().get());
+        desk.shell().stepProperty().set(Step.CUP);
+        clock.move(Duration.ofMinutes(5));
+        fill.timers().tick();
+        assertEquals("To the fill", desk.shell().nowButtonProperty().get());
+        desk.shell().say("Copied as text.");
+        assertTrue(
+                desk.shell().noticeProperty().get().contains("stop spreading: look now"),
+                desk.shell().noticeProperty().get());
+        assertTrue(desk.shell().noticeStaysProperty().get());
+        desk.shell().say("");
+        assertEquals("", desk.shell().noticeProperty().get());
+        clock.move(Duration.ofHours(1));
+        fill.timers().tick();
+        assertTrue(
+                desk.shell().noticeProperty().get().contains("tape off"),
+                desk.shell().noticeProperty().get());
+        fill.timers().done(1, "tape off");
+        assertFalse(desk.shell().noticeProperty().get().contains("tape off"), "what is done is no longer warned of");
+    }
+
+    private FillTimers.Cue cue(int index) {
+        return fill.timers().runningProperty().get().get(0).cues().get(index);
+    }
+
+    @Test
+    void whatWasCatalysedStillRunsWhenTheWindowIsOpenedAgain(@TempDir Path folder) throws Exception {
+        KeptTimers kept = new KeptTimers(folder.resolve("bench").resolve("cure.properties"));
+        fill.keepTimers(kept);
+        assertTrue(addHoles());
+        fill.catalysed(1);
+        clock.move(Duration.ofMinutes(5));
+        Desk again = Desks.demo(clock);
+        again.fill().keepTimers(kept);
+        fill.timers().tick();
+        assertEquals(
+                fill.timers().runningProperty().get(),
+                again.fill().timers().runningProperty().get());
+        assertTrue(again.fill().nextProperty().get().running());
+        again.fill().stopTimers(1);
+        assertTrue(kept.fetch().isEmpty());
+        Files.writeString(folder.resolve("bench").resolve("cure.properties"), "clocks=two");
+        Desk broken = Desks.demo(clock);
+        broken.fill().keepTimers(kept);
+        assertTrue(broken.shell().noticeProperty().get().contains("cure.properties"));
+    }
+
+    @Test
+    void cupAfterCupIsAskedForAndThenTheLog() {
+        assertTrue(addHoles());
+        var batches = fill.planProperty().get().orElseThrow().plan().batches();
+        for (var batch : batches) {
+            assertTrue(fill.nextProperty().get().button().endsWith("batch " + batch.number()));
+            fill.doNext();
+            while (fill.nextProperty().get().running()) {
+                clock.move(Duration.ofDays(4));
+                fill.timers().tick();
+                fill.doNext();
+            }
+        }
+        assertEquals("On to the log", fill.nextProperty().get().button());
+    }
+
+    @Test
+    void massesToWeighToAlwaysShowTheGramsOfAScale() {
+        assertEquals("12.35 g", FillModel.mass(12.346, UnitSystem.METRIC));
+        assertEquals("0.435 oz (12.35 g)", FillModel.mass(12.346, UnitSystem.US));
+    }
+
+    @Test
+    void whatWasTypedIsKeptWithTheJob(@TempDir Path folder) throws Exception {
+        assertTrue(addHoles());
+        fill.weather("68", "55", UnitSystem.US);
+        assertTrue(fill.know(
+                new FillModel.Known("20", "25", "3", Optional.of(GritLadder.Surface.NEARLY_LEVEL), "24"),
+                UnitSystem.US));
+        assertTrue(fill.catalyst().row("Grey tin", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC));
+        new KeptJob(folder).keep(desk.job().now());
+        FillDraft before = desk.job().now().fill();
+        FillDraft after = new KeptJob(folder).fetch().orElseThrow().fill();
+        assertEquals(before.lines(), after.lines());
+        assertEquals(before.weather(), after.weather());
+        assertEquals(before.catalyst(), after.catalyst());
+        assertEquals(before.facts(), after.facts());
+    }
+
+    @Test
+    void theJobSheetIsWrittenForPaperAndPhone(@TempDir Path folder) throws Exception {
+        assertTrue(addHoles());
+        fill.writeSheet(folder.resolve("a.pdf"), UnitSystem.US);
+        fill.writeSheet(folder.resolve("a.html"), UnitSystem.US);
+        assertEquals("%PDF", new String(Files.readAllBytes(folder.resolve("a.pdf")), 0, 4));
+        String page = Files.readString(folder.resolve("a.html"));
+        assertTrue(page.contains("cleat holes") && page.contains("\u00b0F"), page);
+        assertTrue(desk.shell().noticeProperty().get().contains("a.html"));
+        fill.writeSheet(folder.resolve("no such folder").resolve("a.pdf"), UnitSystem.METRIC);
+        assertFalse(Files.exists(folder.resolve("no such folder").resolve("a.pdf")));
+        assertFalse(
+                desk.shell().noticeProperty().get().contains("is in"),
+                desk.shell().noticeProperty().get());
+    }
+}
