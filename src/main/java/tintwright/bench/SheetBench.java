@@ -1,14 +1,34 @@
 package tintwright.bench;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tintwright.colour.Viewing;
 import tintwright.files.FileProblem;
+import tintwright.files.SheetFile;
 import tintwright.files.TextFile;
 import tintwright.paper.HullSheet;
+import tintwright.reading.photo.Flag;
+import tintwright.reading.photo.PhotoReadings;
+import tintwright.reading.photo.SheetReader;
+import tintwright.reading.photo.SheetReadings;
+import tintwright.reading.photo.SpotReading;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.PhotoFile;
+import tintwright.reading.photo.file.Progress;
 import tintwright.reading.photo.sheet.CornerCode;
+import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.reading.photo.sheet.SheetLayout;
+import tintwright.reading.photo.sheet.SheetSearch;
+import tintwright.shelf.Chip;
+import tintwright.shelf.Doubt;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
 
-/** Print the sheet that lies on the hull while the photo is taken. */
+/** The sheet that lies on the hull while the photo is taken: print it, and read a photo by it. */
 public final class SheetBench {
     private SheetBench() {}
 
@@ -26,5 +46,91 @@ public final class SheetBench {
     public static void writePdf(Path file, PlanFill.PaperSize size, Shelf shelf) throws FileProblem {
         SheetLayout layout = size == PlanFill.PaperSize.A4 ? SheetLayout.A4 : SheetLayout.LETTER;
         TextFile.write(file, HullSheet.pdf(layout, signOf(shelf)));
+    }
+
+    /** @return what lies on the sheet, from its file */
+    public static SheetContents contents(Path file) throws FileProblem {
+        return SheetFile.read(file);
+    }
+
+    /**
+     * A photo read by the sheet in it.
+     *
+     * @param readings the hull and what lies on the sheet; the hull as the chips have corrected it
+     * @param found    where the sheet lies
+     * @param chips    of known parts, as the shelf would take them in: they carry what the photo showed
+     */
+    public record Read(PhotoReadings readings, SheetSearch.Found found, List<Chip> chips) {}
+
+    /**
+     * Reads a photo by the sheet in it. Chips of known parts teach the camera, and the camera teaches the chips, in one
+     * estimate with everything the shelf knows. Decodes; not for the thread that draws.
+     *
+     * @param contents what lies on the sheet
+     * @param shelf    whose chips they are; empty when only the paper shall count
+     * @throws PhotoException           when it is no photo, no sheet is found or the hull cannot be read; the message
+     *                                  says what to do
+     * @throws IllegalArgumentException when a chip holds what is not on the shelf
+     */
+    public static Read read(
+            Path photo, SheetContents contents, Optional<Shelf> shelf, Viewing viewing, Progress progress)
+            throws PhotoException {
+        PhotoFile file = PhotoFile.open(photo);
+        SheetReadings sheet = SheetReader.read(file, shelf.map(SheetBench::signOf), contents, viewing, progress);
+        List<Flag> flags = new ArrayList<>(sheet.readings().flags());
+        String sign = sheet.found().shop();
+        boolean ours = shelf.isEmpty() || signOf(shelf.get()).equals(sign);
+        if (!ours) {
+            flags.add(new Flag(
+                    Flag.Kind.ANOTHER_SHOP,
+                    "sheet",
+                    "The sheet carries the sign " + sign + ", yours is " + signOf(shelf.get())
+                            + ", so only its paper was used and not the chips on it."));
+        }
+        List<Chip> chips = shelf.isPresent() && ours ? chips(sheet.readings()) : List.of();
+        if (chips.isEmpty()) {
+            return new Read(with(sheet.readings(), sheet.readings().spots(), flags), sheet.found(), chips);
+        }
+        List<Chip> all = new ArrayList<>(shelf.get().chips());
+        all.addAll(chips);
+        Knowledge knowledge = Knowledge.of(shelf.get().withChips(all));
+        for (Doubt doubt : knowledge.doubts()) {
+            flags.add(new Flag(Flag.Kind.DOES_NOT_FIT, "chips", doubt.words()));
+        }
+        List<SpotReading> spots = sheet.readings().spots().stream()
+                .map(one -> one.spot().parts().isEmpty()
+                        ? new SpotReading(one.spot(), knowledge.throughChips(one.reading()))
+                        : one)
+                .toList();
+        return new Read(with(sheet.readings(), spots, flags), sheet.found(), chips);
+    }
+
+    /** The chips of known parts in a photo, named after it. */
+    private static List<Chip> chips(PhotoReadings readings) {
+        List<Chip> chips = new ArrayList<>();
+        for (SpotReading one : readings.spots()) {
+            if (one.spot().purpose() == Spot.Purpose.CHIP && !one.spot().parts().isEmpty()) {
+                chips.add(new Chip(
+                        one.spot().name() + " in " + readings.photo(),
+                        Parts.of(one.spot().parts()),
+                        List.of(one.reading()),
+                        Optional.empty(),
+                        ""));
+            }
+        }
+        return chips;
+    }
+
+    private static PhotoReadings with(PhotoReadings readings, List<SpotReading> spots, List<Flag> flags) {
+        boolean taught = spots.stream()
+                .anyMatch(one -> one.spot().purpose() == Spot.Purpose.HULL
+                        && readings.spot(one.spot().name()).filter(one::equals).isEmpty());
+        return new PhotoReadings(
+                readings.photo(),
+                spots,
+                flags,
+                readings.references(),
+                readings.correction() + (taught ? " and your chips" : ""),
+                readings.leaveOneOut());
     }
 }

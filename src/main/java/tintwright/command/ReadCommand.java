@@ -12,11 +12,14 @@ import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tintwright.bench.PhotoBench;
+import tintwright.bench.SheetBench;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.files.CardFile;
+import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.files.MarksFile;
+import tintwright.files.ShelfFile;
 import tintwright.files.TargetFile;
 import tintwright.match.Aim;
 import tintwright.reading.Covariance;
@@ -30,18 +33,23 @@ import tintwright.reading.photo.card.Marks;
 import tintwright.reading.photo.card.ReferenceCard;
 import tintwright.reading.photo.file.PhotoException;
 import tintwright.reading.photo.file.Progress;
+import tintwright.reading.photo.sheet.SheetContents;
+import tintwright.shelf.Shelf;
 
 /** A photo, or several of one place, read through its reference patches. */
 @CommandLine.Command(
         name = "read",
         sortOptions = false,
         description = {
-            "Reads colours in a photo through the reference patches in it, and says how sure they are.",
+            "Reads colours in a photo through the printed sheet (see: tintwright sheet) or marked patches in it, and",
+            "says how sure they are. The sheet needs no marks.",
             "Several photos of one place are taken together."
         },
         footer = {
             "",
             "Examples:",
+            "  tintwright read bow.jpg",
+            "  tintwright read bow.jpg --on-sheet chips.json --shelf my-shelf.json",
             "  tintwright read bow.jpg --marks bow-marks.json",
             "  tintwright read bow-1.jpg bow-2.jpg bow-3.jpg --out bow-target.json --place \"port bow\""
         })
@@ -53,7 +61,7 @@ final class ReadCommand extends Command {
             names = "--marks",
             paramLabel = "FILE",
             description = "What is where in the photo (docs/formats.md);"
-                    + " PHOTO.marks.json beside the photo when not said.")
+                    + " PHOTO.marks.json beside the photo when not said; without one the sheet is looked for.")
     private Path marks;
 
     @Option(
@@ -62,6 +70,19 @@ final class ReadCommand extends Command {
             description = "Find this card in the photo instead of the marked"
                     + " ones: five-by-five, grey-six, white-and-grey, or a card file.")
     private String card;
+
+    @Option(
+            names = "--on-sheet",
+            paramLabel = "FILE",
+            description = "Which chips lie on the sheet, and how many layers of tape (docs/formats.md);"
+                    + " nothing when not said.")
+    private Path onSheet;
+
+    @Option(
+            names = "--shelf",
+            paramLabel = "FILE",
+            description = "For --on-sheet: the shelf the chips are mixed from; the demo shelf when not said.")
+    private Path shelfFile;
 
     @Option(
             names = "--light",
@@ -96,8 +117,7 @@ final class ReadCommand extends Command {
         List<PhotoReadings> all = new ArrayList<>();
         List<Object> fields = new ArrayList<>();
         for (Path photo : photos) {
-            PhotoBench bench = PhotoBench.open(photo);
-            PhotoReadings one = bench.read(marksOf(bench), viewing, Progress.NONE);
+            PhotoReadings one = read(photo, viewing);
             all.add(one);
             say(one);
             fields.add(fields(one));
@@ -108,10 +128,26 @@ final class ReadCommand extends Command {
         return new Answer(lines, tree);
     }
 
+    private PhotoReadings read(Path photo, Viewing viewing) throws FileProblem, PhotoException {
+        PhotoBench bench = PhotoBench.open(photo);
+        if (marks != null || card != null || onSheet == null && Files.exists(MarksFile.beside(photo))) {
+            return bench.read(marksOf(bench), viewing, Progress.NONE);
+        }
+        SheetContents contents = onSheet == null ? SheetContents.PAPER_ALONE : SheetBench.contents(onSheet);
+        Optional<Shelf> shelf = Optional.empty();
+        if (shelfFile != null || onSheet != null) {
+            shelf = Optional.of(shelfFile == null ? Demo.shelf() : ShelfFile.read(shelfFile));
+        }
+        SheetBench.Read sheet = SheetBench.read(photo, contents, shelf, viewing, Progress.NONE);
+        lines.add(
+                "Sheet:     sign " + sheet.found().shop() + ", " + sheet.found().codes() + " of 4 corner codes");
+        return sheet.readings();
+    }
+
     private Marks marksOf(PhotoBench bench) throws FileProblem, PhotoException {
         Path file = marks == null ? MarksFile.beside(bench.path()) : marks;
         if (marks == null && !Files.exists(file)) {
-            throw new IllegalArgumentException("nothing says where the card and the spots are in "
+            throw new IllegalArgumentException("nothing says where the spots are in "
                     + bench.path().getFileName() + "; give --marks FILE, or mark them in the window");
         }
         Marks read = MarksFile.read(file);

@@ -42,7 +42,15 @@ public final class ReadingShape {
             colour.photo().ifPresent(photo -> {
                 Map<String, Object> shared = new LinkedHashMap<>();
                 shared.put("name", photo.photo());
-                shared.put("covariance", sixOf(photo.covariance()));
+                if (photo.directions().isEmpty()) {
+                    shared.put("covariance", sixOf(photo.covariance()));
+                } else {
+                    shared.put(
+                            "directions",
+                            photo.directions().stream()
+                                    .map(one -> new double[] {one.lightness(), one.a(), one.b()})
+                                    .toList());
+                }
                 tree.put("photo", shared);
             });
         }
@@ -94,8 +102,12 @@ public final class ReadingShape {
         Optional<ColourReading.PhotoBias> photo = Optional.empty();
         if (place.has("photo")) {
             JsonPlace shared = place.at("photo");
-            shared.only("name", "sigma", "covariance");
-            photo = Optional.of(new ColourReading.PhotoBias(shared.at("name").text(), covariance(shared)));
+            shared.only("name", "sigma", "covariance", "directions");
+            String name = shared.at("name").text();
+            photo = Optional.of(
+                    shared.has("directions")
+                            ? ColourReading.PhotoBias.along(name, directions(shared.at("directions")))
+                            : new ColourReading.PhotoBias(name, covariance(shared)));
         }
         return new ColourReading(
                 lab,
@@ -103,6 +115,21 @@ public final class ReadingShape {
                 choice(place.at("geometry"), Geometry.values()),
                 choice(place.at("film"), FilmState.values()),
                 photo);
+    }
+
+    private static List<ColourReading.Direction> directions(JsonPlace list) throws FileProblem {
+        List<ColourReading.Direction> out = new ArrayList<>();
+        for (JsonPlace one : list.list()) {
+            double[] axes = one.numbers();
+            if (axes.length != 3) {
+                throw one.problem("must be three numbers: the change of L*, a* and b*");
+            }
+            out.add(new ColourReading.Direction(axes[0], axes[1], axes[2]));
+        }
+        if (out.isEmpty()) {
+            throw list.problem("needs at least one direction; leave it out when the photo shares no error");
+        }
+        return out;
     }
 
     private static Lab lab(JsonPlace place) throws FileProblem {

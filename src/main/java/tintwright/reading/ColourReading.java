@@ -1,5 +1,6 @@
 package tintwright.reading;
 
+import java.util.List;
 import java.util.Optional;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
@@ -25,8 +26,42 @@ public record ColourReading(
      *
      * @param photo      name of the photo
      * @param covariance how wide the shared error is, in Lab units
+     * @param directions of the shared error, each to be taken times one unit normal that all readings of the photo have
+     *                   in common: what is learned of one tells of the others. Empty when the error is taken to be the
+     *                   same for all of them
      */
-    public record PhotoBias(String photo, Covariance covariance) {}
+    public record PhotoBias(String photo, Covariance covariance, List<Direction> directions) {
+        public PhotoBias {
+            directions = List.copyOf(directions);
+        }
+
+        /** An error that is the same for all readings of the photo. */
+        public PhotoBias(String photo, Covariance covariance) {
+            this(photo, covariance, List.of());
+        }
+
+        /** @return an error along these directions */
+        public static PhotoBias along(String photo, List<Direction> directions) {
+            Covariance sum = Covariance.same(0);
+            for (Direction one : directions) {
+                sum = sum.plus(one.covariance());
+            }
+            return new PhotoBias(photo, sum, directions);
+        }
+    }
+
+    /**
+     * One way in which the readings of a photo are off together.
+     *
+     * @param lightness change of L* for one standard deviation
+     * @param a         change of a*
+     * @param b         change of b*
+     */
+    public record Direction(double lightness, double a, double b) {
+        Covariance covariance() {
+            return new Covariance(lightness * lightness, lightness * a, lightness * b, a * a, a * b, b * b);
+        }
+    }
 
     @Override
     public Optional<Lab> colour(Viewing viewing) {

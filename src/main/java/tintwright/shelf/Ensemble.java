@@ -81,17 +81,16 @@ public final class Ensemble {
      * @return a row of L*, a*, b* for every version
      */
     public double[][] bias(ColourReading.PhotoBias photo) {
-        Factor factor = Factor.of(Observation.positive(photo.covariance()));
-        double[][] known = photos.get(photo.photo());
+        SharedError shared = SharedError.of(photo);
+        double[][] known = photos.get(shared.name());
         Random random = new Random(photo.photo().hashCode());
         double[][] out = new double[size()][];
-        double[] draw = new double[3];
+        double[] draw = new double[shared.size()];
         for (int version = 0; version < out.length; version++) {
-            for (int axis = 0; axis < 3; axis++) {
-                draw[axis] =
-                        known != null ? known[version][axis] : version % 2 == 1 ? -draw[axis] : random.nextGaussian();
+            for (int k = 0; k < draw.length; k++) {
+                draw[k] = known != null ? known[version][k] : version % 2 == 1 ? -draw[k] : random.nextGaussian();
             }
-            out[version] = factor.times(draw);
+            out[version] = shared.times(draw);
         }
         return out;
     }

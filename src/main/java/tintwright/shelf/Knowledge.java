@@ -1,13 +1,14 @@
 package tintwright.shelf;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
@@ -102,16 +103,43 @@ public final class Knowledge {
         return new Knowledge(shelf, all, both, null);
     }
 
-    private static Set<String> photos(List<Chip> chips) {
-        Set<String> names = new LinkedHashSet<>();
+    private static Collection<SharedError> photos(List<Chip> chips) {
+        Map<String, SharedError> named = new LinkedHashMap<>();
         for (Chip chip : chips) {
             for (Reading reading : chip.readings()) {
-                if (reading instanceof ColourReading colour) {
-                    colour.photo().ifPresent(bias -> names.add(bias.photo()));
-                }
+                SharedError.of(reading).ifPresent(one -> named.putIfAbsent(one.name(), one));
             }
         }
-        return names;
+        return named.values();
+    }
+
+    /**
+     * A reading of something else in a photo whose chips have been learned from: what they taught of the camera is
+     * taken out of it, and what is still unsure of the camera is stated.
+     *
+     * @return the reading as it came when none of the chips stood in its photo
+     */
+    public ColourReading throughChips(ColourReading reading) {
+        Optional<SharedError> photo = SharedError.of(reading).filter(unknowns::knows);
+        if (photo.isEmpty()) {
+            return reading;
+        }
+        SharedError shared = photo.get();
+        int from = unknowns.photo(shared);
+        double[] bias = shared.times(Arrays.copyOfRange(learning.best(), from, from + shared.size()));
+        double[][] left = new double[3][unknowns.count()];
+        for (int axis = 0; axis < 3; axis++) {
+            System.arraycopy(shared.loadings()[axis], 0, left[axis], from, shared.size());
+            learning.curvature().forward(left[axis]);
+        }
+        Lab lab = reading.lab();
+        return new ColourReading(
+                new Lab(lab.lightness() - bias[0], lab.a() - bias[1], lab.b() - bias[2], lab.viewing()),
+                reading.covariance(),
+                reading.geometry(),
+                reading.film(),
+                Optional.of(new ColourReading.PhotoBias(
+                        reading.photo().orElseThrow().photo(), Covariance.of(products(left, left)))));
     }
 
     private List<Observation> observations(List<Chip> chips) {

@@ -37,7 +37,8 @@ final class Observation {
     private final double[][] labCovariance;
     private final LabBatch projection;
     private final int[] columns;
-    private final Factor photoBias;
+    /** Null for a reading that shares nothing. */
+    private final SharedError photoBias;
 
     private final double[][] labSlope = new double[3][N];
     /** Filled by {@link #evaluate}: residual and slope, both whitened. */
@@ -86,10 +87,8 @@ final class Observation {
             variance = null;
         }
         int m = target.length;
+        photoBias = SharedError.of(reading).orElse(null);
         columns = columns(unknowns);
-        photoBias = reading.photo()
-                .map(photo -> Factor.of(positive(photo.covariance())))
-                .orElse(null);
         residual = new double[m];
         slope = new double[m][columns.length];
     }
@@ -105,14 +104,14 @@ final class Observation {
     private int[] columns(Unknowns unknowns) {
         int[] own = film.columns();
         boolean wet = reading.film() == FilmState.WET;
-        boolean photo = reading.photo().isPresent();
-        int[] all = java.util.Arrays.copyOf(own, own.length + (wet ? 3 : 0) + (photo ? 3 : 0));
+        int shared = photoBias == null ? 0 : photoBias.size();
+        int[] all = java.util.Arrays.copyOf(own, own.length + (wet ? 3 : 0) + shared);
         int next = own.length;
         for (int axis = 0; wet && axis < 3; axis++) {
             all[next++] = unknowns.wetShift() + axis;
         }
-        for (int axis = 0; photo && axis < 3; axis++) {
-            all[next++] = unknowns.photo(reading.photo().get().photo()) + axis;
+        for (int k = 0; k < shared; k++) {
+            all[next++] = unknowns.photo(photoBias) + k;
         }
         return all;
     }
@@ -167,8 +166,8 @@ final class Observation {
                 lab[axis] += unknowns.wetShift(axis, z);
                 next += 3;
             }
-            for (int j = 0; photoBias != null && j < 3; j++) {
-                row[next + j] = photoBias.at(axis, j);
+            for (int j = 0; photoBias != null && j < photoBias.size(); j++) {
+                row[next + j] = photoBias.loadings()[axis][j];
                 lab[axis] += row[next + j] * z[columns[next + j]];
             }
             residual[axis] = target[axis] - lab[axis];

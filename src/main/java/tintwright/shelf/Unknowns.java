@@ -24,10 +24,11 @@ final class Unknowns {
     private final int[] start;
     private final int sharedStrength;
     private final int wetShift;
-    private final Map<String, Integer> photoStart = new LinkedHashMap<>();
+    private final Map<String, Place> photoStart = new LinkedHashMap<>();
     private final int count;
 
-    Unknowns(Shelf shelf, Iterable<String> photos) {
+    /** @param photos one for each that shares an error, by the name it has here */
+    Unknowns(Shelf shelf, Iterable<SharedError> photos) {
         for (Base base : shelf.bases()) {
             add(base.id(), PartPrior.base(ids.isEmpty()));
         }
@@ -44,9 +45,9 @@ final class Unknowns {
         sharedStrength = next++;
         wetShift = next;
         next += 3;
-        for (String photo : photos) {
-            photoStart.put(photo, next);
-            next += 3;
+        for (SharedError photo : photos) {
+            photoStart.put(photo.name(), new Place(next, photo.size()));
+            next += photo.size();
         }
         count = next;
     }
@@ -91,17 +92,25 @@ final class Unknowns {
         return (axis == 0 ? WET_IS_LIGHTER : 0) + WET_SHIFT[axis] * z[wetShift + axis];
     }
 
-    int photo(String name) {
-        return photoStart.get(name);
+    /** Where the unknowns of a photo begin, and how many there are. */
+    private record Place(int from, int size) {}
+
+    int photo(SharedError photo) {
+        return photoStart.get(photo.name()).from();
     }
 
-    /** @return for every photo its three unknowns in each of these drawings */
+    /** @return true when chips of that photo have taught something of its error */
+    boolean knows(SharedError photo) {
+        return photoStart.containsKey(photo.name());
+    }
+
+    /** @return for every photo its unknowns in each of these drawings */
     Map<String, double[][]> photos(double[][] drawn) {
         Map<String, double[][]> out = new LinkedHashMap<>();
-        photoStart.forEach((name, from) -> {
+        photoStart.forEach((name, place) -> {
             double[][] rows = new double[drawn.length][];
             for (int version = 0; version < drawn.length; version++) {
-                rows[version] = java.util.Arrays.copyOfRange(drawn[version], from, from + 3);
+                rows[version] = java.util.Arrays.copyOfRange(drawn[version], place.from(), place.from() + place.size());
             }
             out.put(name, rows);
         });

@@ -26,6 +26,7 @@ class FormatsDocumentTest {
                 case "fill-job" -> FillJobFile.from(example);
                 case "cup" -> CupFile.from(example);
                 case "chips" -> ChipsFile.from(example);
+                case "sheet" -> SheetFile.from(example);
                 case "reading" -> ReadingShape.from(example);
                 default -> {
                     continue;
@@ -33,6 +34,6 @@ class FormatsDocumentTest {
             }
             read.add(kind);
         }
-        assertEquals(Set.of("chips", "cup", "fill-job", "reading", "shelf", "target"), read);
+        assertEquals(Set.of("chips", "cup", "fill-job", "reading", "sheet", "shelf", "target"), read);
     }
 }

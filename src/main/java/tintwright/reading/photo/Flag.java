@@ -27,6 +27,9 @@ public record Flag(Kind kind, String where, String message) {
         NO_REFERENCE("Hold a white card, or better a chip of the base, flat beside the hull, and mark it."),
         PROFILE_BROKEN("Take the file straight from the phone, not from a program that changed it."),
         LINEAR_CODES("If the photo looks much too dark on the screen this is right; else mark the card again."),
+        SECOND_SHEET(""),
+        ANOTHER_SHOP("Print your own with the command sheet, or name the shelf that it belongs to."),
+        NOTHING_THERE("Lay the chip there and take the photo again, or say which chips lie on the sheet."),
         NOT_ONE_COLOUR("Move the mark so that it holds one colour only, or make it smaller.");
 
         private final String advice;
@@ -43,6 +46,6 @@ public record Flag(Kind kind, String where, String message) {
 
     /** @return the message and what to do */
     public String sentence() {
-        return message + " " + kind.advice();
+        return (message + " " + kind.advice()).strip();
     }
 }

@@ -52,18 +52,7 @@ final class PhotoChecks {
                     "Nothing in the photo has a known colour, so the "
                             + "answer is only as good as the phone's own guess."));
         }
-        if (photo.flash()) {
-            flags.add(new Flag(
-                    Flag.Kind.FLASH,
-                    "photo",
-                    "The flash fired, which lights the middle more than the " + "rest and makes gloss shine."));
-        }
-        if (photo.profileBroken()) {
-            flags.add(new Flag(
-                    Flag.Kind.PROFILE_BROKEN,
-                    "photo",
-                    "The colour profile in the file cannot be used; " + "sRGB stands in for it."));
-        }
+        file(flags, photo);
         if (foundLinear) {
             flags.add(new Flag(
                     Flag.Kind.LINEAR_CODES,
@@ -95,7 +84,23 @@ final class PhotoChecks {
         return flags;
     }
 
-    private static void spot(List<Flag> flags, String name, PatchRecord record) {
+    /** What the file itself says of how it was taken. */
+    static void file(List<Flag> flags, PhotoFile photo) {
+        if (photo.flash()) {
+            flags.add(new Flag(
+                    Flag.Kind.FLASH,
+                    "photo",
+                    "The flash fired, which lights the middle more than the " + "rest and makes gloss shine."));
+        }
+        if (photo.profileBroken()) {
+            flags.add(new Flag(
+                    Flag.Kind.PROFILE_BROKEN,
+                    "photo",
+                    "The colour profile in the file cannot be used; " + "sRGB stands in for it."));
+        }
+    }
+
+    static void spot(List<Flag> flags, String name, PatchRecord record) {
         if (record.isClipped()) {
             flags.add(new Flag(
                     Flag.Kind.CLIPPED,
@@ -107,6 +112,13 @@ final class PhotoChecks {
                             100 * record.clipped(),
                             name)));
             return;
+        }
+        if (record.cut() > 0) {
+            flags.add(new Flag(
+                    Flag.Kind.CLIPPED,
+                    name,
+                    "One of three channels of \"" + name + "\" is burnt out and was left out. Take it once more, a"
+                            + " little darker."));
         }
         if (record.isBlack() || brightness(record) < DARK) {
             flags.add(new Flag(Flag.Kind.TOO_DARK, name, "\"" + name + "\" is nearly black in the photo."));

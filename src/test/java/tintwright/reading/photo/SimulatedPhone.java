@@ -194,6 +194,15 @@ final class SimulatedPhone {
 
     /** The codes of the photo, 0 to 1 before rounding, three for each pixel. */
     double[] shoot(int width, int height, List<Spectrum> surfaces, Scene scene) {
+        return shoot(width, height, surfaces, scene, (x, y) -> 1);
+    }
+
+    /** How much light falls on what a pixel sees, beside the usual unevenness; asked after the surface. */
+    interface Light {
+        double at(int x, int y);
+    }
+
+    double[] shoot(int width, int height, List<Spectrum> surfaces, Scene scene, Light light) {
         double[][] balanced = new double[surfaces.size()][3];
         for (int n = 0; n < balanced.length; n++) {
             for (int k = 0; k < 3; k++) {
@@ -208,6 +217,7 @@ final class SimulatedPhone {
                 double v = 2.0 * y / height - 1;
                 double shade = 1 + gradient[0] * u + gradient[1] * v + gradient[2] * (u * u + v * v) / 2;
                 double[] surface = balanced[scene.surface(x, y)];
+                shade *= light.at(x, y);
                 for (int k = 0; k < 3; k++) {
                     double signal = surface[k] * shade;
                     sensed[k] = signal + noise * Math.sqrt(Math.max(signal, 0) + 0.02) * random.nextGaussian();

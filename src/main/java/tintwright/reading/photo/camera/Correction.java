@@ -123,7 +123,7 @@ public final class Correction {
             double[] plain = firstGains(model, kept);
             Scatter aboutPlain = new Scatter(model, kept, plain);
             for (Flexibility stiffer : Flexibility.values()) {
-                if (stiffer != chosen) {
+                if (stiffer != chosen && stiffer != Flexibility.PAPER) {
                     CorrectionFit fit = stiffer == Flexibility.CURVES_AND_MIX
                             ? fit(model, kept, stiffer, freest.unknowns)
                             : new CorrectionFit(aboutPlain, stiffer, LEARNED_GAIN[0], LEARNED_GAIN[1], plain, plain);
@@ -169,7 +169,7 @@ public final class Correction {
     }
 
     /** Plain sRGB but for the gains, which follow from the middle one of the references. */
-    private static double[] firstGains(CameraModel model, List<KnownSample> known) {
+    static double[] firstGains(CameraModel model, List<KnownSample> known) {
         double[][] toLight = Matrix3.inverse(model.matrixToXyz());
         double[] start = new double[CameraModel.UNKNOWNS];
         Flexibility.expectColourful(start);

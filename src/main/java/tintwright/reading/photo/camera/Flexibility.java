@@ -24,6 +24,8 @@ import org.ejml.dense.row.CommonOps_DDRM;
 public enum Flexibility {
     /** What phones usually do: all of it, but little of it. */
     PHONE("gains, tone curves and little else", 0.34, 0.007, 0.004, 0.033, 0.07, 0.04, 0.45),
+    /** What is left of a phone's ways once paper in the same photo has set its gains. */
+    PAPER("gains by the paper, the phone's usual curves and mix", 0.10, 0.007, 0.004, 0.02, 0.05, 0.03, 0.15),
     /** A gain on each channel. */
     GAIN("gain on each channel", 0.02, 0.005, 0.001, 0.01, 0.03, 0.01, 0.02),
     /** Gains and tone curves, from the greys. */

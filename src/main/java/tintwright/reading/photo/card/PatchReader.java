@@ -28,6 +28,8 @@ public final class PatchReader {
 
     /** A channel cut off at 0 may have stood this far below: a colour outside what the file can hold. */
     private static final double BELOW_BLACK = 0.03;
+    /** A channel cut off at the top may have stood anywhere above, as a share: it says next to nothing. A judgement. */
+    private static final double ABOVE_WHITE = 0.5;
 
     private final Pixels pixels;
     private final RgbProfile profile;
@@ -60,6 +62,7 @@ public final class PatchReader {
         int clipped = 0;
         int black = 0;
         int[] none = new int[3];
+        int[] full = new int[3];
         for (int y = box.y; y < box.y + box.height; y += stride) {
             for (int x = box.x; x < box.x + box.width; x += stride) {
                 if (!region.contains(x, y) || !pixels.codes(x, y, code)) {
@@ -70,6 +73,7 @@ public final class PatchReader {
                 for (int k = 0; k < 3; k++) {
                     channel[k][count] = light[k][code[k]];
                     none[k] += code[k] == 0 ? 1 : 0;
+                    full[k] += code[k] >= top ? 1 : 0;
                 }
                 bright[count] = 0.3 * channel[0][count] + 0.6 * channel[1][count] + 0.1 * channel[2][count];
                 count++;
@@ -87,7 +91,7 @@ public final class PatchReader {
             off[i] = Math.abs(bright[i] - middle);
         }
         double spread = Math.max(1.4826 * Middle.of(off, count), slope(middle) / 2);
-        return summary(region, channel, bright, count, inPhoto, middle, spread, clipped, black, none);
+        return summary(region, channel, bright, count, inPhoto, middle, spread, clipped, black, none, full);
     }
 
     private PatchRecord summary(
@@ -100,7 +104,8 @@ public final class PatchReader {
             double spread,
             int clipped,
             int black,
-            int[] none) {
+            int[] none,
+            int[] full) {
         double[] sum = new double[3];
         double[] square = new double[3];
         int kept = 0;
@@ -118,13 +123,17 @@ public final class PatchReader {
         }
         double[] mean = new double[3];
         double[] sigma = new double[3];
+        int cut = 0;
         for (int k = 0; k < 3; k++) {
             mean[k] = sum[k] / kept;
             double variance = Math.max(0, square[k] / kept - mean[k] * mean[k]);
             double rounding = ROUNDING * slope(mean[k]);
             double pattern = PATTERN * mean[k];
             double below = BELOW_BLACK * none[k] / count;
+            double above = full[k] > PatchRecord.CLIPPED * count ? ABOVE_WHITE * mean[k] : 0;
+            cut += above > 0 ? 1 : 0;
             sigma[k] = Math.sqrt(below * below
+                    + above * above
                     + variance * Math.min(1, SHARE_NOISE / kept)
                     + rounding * rounding
                     + pattern * pattern);
@@ -141,7 +150,8 @@ public final class PatchReader {
                 clipped / (double) count,
                 black / (double) count,
                 glare / (double) count,
-                spread / Math.max(middle, 1e-4));
+                spread / Math.max(middle, 1e-4),
+                cut);
     }
 
     /** Light of one code step near some light. */

@@ -9,15 +9,18 @@ package tintwright.reading.photo.card;
  * @param black   share of pixels with a channel at 0
  * @param glare   share of pixels much brighter than the rest
  * @param uneven  spread of the brightness within the region, over the brightness
+ * @param cut     channels cut off at the top in more than a few of its pixels: left out by their wide noise
  */
-public record PatchRecord(Sample sample, int pixels, double clipped, double black, double glare, double uneven) {
-    /** A region with more clipped pixels than this says nothing about its colour. */
+public record PatchRecord(
+        Sample sample, int pixels, double clipped, double black, double glare, double uneven, int cut) {
+    /** A channel with more clipped pixels than this says nothing about the colour. */
     static final double CLIPPED = 0.05;
 
     private static final double BLACK = 0.3;
 
+    /** @return true when at most one channel is left: then nothing is read */
     public boolean isClipped() {
-        return clipped > CLIPPED;
+        return cut > 1;
     }
 
     public boolean isBlack() {

@@ -91,23 +91,26 @@ public final class Pixels {
         if (column < 0 || row < 0 || column / step >= raster.getWidth() || row / step >= raster.getHeight()) {
             return false;
         }
+        stored(column / step, row / step, code);
+        return true;
+    }
+
+    /** Codes of a kept pixel by its stored place. */
+    private void stored(int column, int row, int[] code) {
         if (bytes != null) {
-            int at = row / step * rowLength + column / step * pixelLength;
+            int at = row * rowLength + column * pixelLength;
             code[0] = bytes[at + band[0]] & 255;
             code[1] = bytes[at + band[1]] & 255;
             code[2] = bytes[at + band[2]] & 255;
-            return true;
-        }
-        if (palette != null) {
-            int rgb = palette.getRGB(column / step, row / step);
+        } else if (palette != null) {
+            int rgb = palette.getRGB(column, row);
             code[0] = rgb >> 16 & 255;
             code[1] = rgb >> 8 & 255;
             code[2] = rgb & 255;
-            return true;
+        } else {
+            raster.getPixel(column, row, pixel);
+            System.arraycopy(pixel, 0, code, 0, 3);
         }
-        raster.getPixel(column / step, row / step, pixel);
-        System.arraycopy(pixel, 0, code, 0, 3);
-        return true;
     }
 
     /** Takes the codes of one stored row: red, green, blue of each kept pixel in turn. */
@@ -149,5 +152,50 @@ public final class Pixels {
     /** @return upright row of the whole photo, of a kept pixel by its place in the stored part */
     int uprightY(int column, int row) {
         return orientation.uprightY(left + column * step, top + row * step, width, height);
+    }
+
+    /**
+     * The green codes of every so many pixels, upright: what shapes are looked for in. Only for a whole photo.
+     *
+     * @param every 1 for all kept pixels, 2 for every second along each side
+     * @return row after row, {@link #greyWidth} times {@link #greyHeight} bytes, 0 to 255
+     */
+    public byte[] greys(int every) {
+        int across = greyWidth(every);
+        int down = greyHeight(every);
+        byte[] out = new byte[across * down];
+        int columns = raster.getWidth() / every;
+        int rows = raster.getHeight() / every;
+        int shift = Math.max(0, 32 - Integer.numberOfLeadingZeros(largest) - 8);
+        int[] code = new int[3];
+        for (int row = 0; row < rows; row++) {
+            int from = row * every * rowLength + band[1];
+            // The upright place of a stored pixel, and how it moves along the stored row.
+            int at = orientation.uprightY(0, row, across, down) * across + orientation.uprightX(0, row, across, down);
+            int along = columns < 2
+                    ? 0
+                    : orientation.uprightY(1, row, across, down) * across
+                            + orientation.uprightX(1, row, across, down)
+                            - at;
+            for (int column = 0; column < columns; column++, at += along) {
+                if (bytes != null) {
+                    out[at] = bytes[from + column * every * pixelLength];
+                } else {
+                    stored(column * every, row * every, code);
+                    out[at] = (byte) (code[1] >> shift);
+                }
+            }
+        }
+        return out;
+    }
+
+    /** @return columns of {@link #greys} */
+    public int greyWidth(int every) {
+        return (orientation.swapped() ? raster.getHeight() : raster.getWidth()) / every;
+    }
+
+    /** @return rows of {@link #greys} */
+    public int greyHeight(int every) {
+        return (orientation.swapped() ? raster.getWidth() : raster.getHeight()) / every;
     }
 }

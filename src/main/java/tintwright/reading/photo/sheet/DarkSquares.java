@@ -2,7 +2,7 @@ package tintwright.reading.photo.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import tintwright.reading.photo.PixelPoint;
+import tintwright.reading.photo.card.PixelPoint;
 
 /** Finds the sheet's black squares near where a plane sheet would have them: how far off they are is its bend. */
 final class DarkSquares {
@@ -36,8 +36,8 @@ final class DarkSquares {
         double top = Double.POSITIVE_INFINITY;
         double bottom = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < 4; i++) {
-            PixelPoint p = pose.at(
-                    dot.middleX() + (i % 2 == 0 ? -REACH : REACH), dot.middleY() + (i < 2 ? -REACH : REACH));
+            PixelPoint p =
+                    pose.at(dot.middleX() + (i % 2 == 0 ? -REACH : REACH), dot.middleY() + (i < 2 ? -REACH : REACH));
             left = Math.min(left, p.x() / picture.scale());
             right = Math.max(right, p.x() / picture.scale());
             top = Math.min(top, p.y() / picture.scale());

@@ -2,6 +2,7 @@ package tintwright.reading.photo.sheet;
 
 import boofcv.struct.image.GrayU8;
 import java.util.Arrays;
+import tintwright.reading.photo.file.Pixels;
 
 /**
  * A photo in greys, upright, one byte for each pixel; what codes are looked for in.
@@ -11,12 +12,18 @@ import java.util.Arrays;
  * @param values row after row, 0 to 255 as bytes
  * @param scale  pixels of the photo to one of this picture along each side
  */
-public record GreyPicture(int width, int height, byte[] values, double scale) {
-    public GreyPicture {
+record GreyPicture(int width, int height, byte[] values, double scale) {
+    GreyPicture {
         if (values.length != (long) width * height) {
             throw new IllegalArgumentException(
                     "expected " + (long) width * height + " grey values, got " + values.length);
         }
+    }
+
+    /** @param every 1 for all pixels, 2 for every second along each side */
+    static GreyPicture of(Pixels photo, int every) {
+        return new GreyPicture(
+                photo.greyWidth(every), photo.greyHeight(every), photo.greys(every), every * photo.step());
     }
 
     GrayU8 image() {

@@ -13,7 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import tintwright.reading.photo.PixelPoint;
+import tintwright.reading.photo.card.PixelPoint;
+import tintwright.reading.photo.file.Pixels;
 import tintwright.reading.photo.sheet.SheetSearch.Why;
 
 /**
@@ -53,10 +54,24 @@ public final class SheetFinder {
     private record Together(SheetPose pose, List<Read> codes, double off) {}
 
     /**
-     * @param picture the whole photo
-     * @param wanted  the sign of the sheet to prefer when there are several; empty for any
+     * @param photo  the whole photo, decoded
+     * @param wanted the sign of the sheet to prefer when there are several; empty for any
      */
-    public static SheetSearch find(GreyPicture picture, Optional<String> wanted) {
+    public static SheetSearch find(Pixels photo, Optional<String> wanted) {
+        int every = 1;
+        while (Math.max(photo.greyWidth(every), photo.greyHeight(every)) > FIRST_LOOK) {
+            every *= 2;
+        }
+        SheetSearch coarse = find(GreyPicture.of(photo, every), wanted);
+        if (every == 1 || coarse instanceof SheetSearch.Found found && found.codes() == 4) {
+            return coarse;
+        }
+        SheetSearch full = find(GreyPicture.of(photo, 1), wanted);
+        return full instanceof SheetSearch.Missed && coarse instanceof SheetSearch.Found ? coarse : full;
+    }
+
+    /** As {@link #find(Pixels, Optional)}, in a picture that is grey already. */
+    static SheetSearch find(GreyPicture picture, Optional<String> wanted) {
         return new SheetFinder().search(picture, wanted);
     }
 
@@ -202,8 +217,8 @@ public final class SheetFinder {
 
     private static Together choose(List<Together> sheets, Optional<String> wanted) {
         return sheets.stream()
-                .filter(one -> wanted.isPresent()
-                        && one.codes().get(0).code().shop().equals(wanted.get()))
+                .filter(one ->
+                        wanted.isPresent() && one.codes().get(0).code().shop().equals(wanted.get()))
                 .findFirst()
                 .orElse(sheets.get(0));
     }

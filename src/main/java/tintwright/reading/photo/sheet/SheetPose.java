@@ -7,7 +7,7 @@ import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
-import tintwright.reading.photo.PixelPoint;
+import tintwright.reading.photo.card.PixelPoint;
 
 /**
  * Where a sheet lies in a photo: from millimetres on the sheet to pixels of the upright photo. A homography (the sheet
@@ -44,7 +44,8 @@ public final class SheetPose {
     static SheetPose plane(SheetLayout layout, List<Seen> seen) {
         List<AssociatedPair> pairs = new ArrayList<>();
         for (Seen one : seen) {
-            pairs.add(new AssociatedPair(one.x(), one.y(), one.pixel().x(), one.pixel().y()));
+            pairs.add(new AssociatedPair(
+                    one.x(), one.y(), one.pixel().x(), one.pixel().y()));
         }
         DMatrixRMaj found = new DMatrixRMaj(3, 3);
         if (!new HomographyDirectLinearTransform(true).process(pairs, found)) {
@@ -154,11 +155,7 @@ public final class SheetPose {
 
     /** @return the paper's four corners in the photo: upper left, upper right, lower right, lower left */
     public List<PixelPoint> corners() {
-        return List.of(
-                at(0, 0),
-                at(layout.width(), 0),
-                at(layout.width(), layout.height()),
-                at(0, layout.height()));
+        return List.of(at(0, 0), at(layout.width(), 0), at(layout.width(), layout.height()), at(0, layout.height()));
     }
 
     /** @return true when the photo shows the sheet as in a mirror */

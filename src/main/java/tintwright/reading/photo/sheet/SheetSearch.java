@@ -27,16 +27,19 @@ public sealed interface SheetSearch {
 
     /** Why a sheet cannot be read. */
     enum Why {
-        NOT_SEEN("No sheet was found in the picture. Lay the printed sheet on the hull with all four corner codes in the"
-                + " picture, or place the marks by hand."),
-        CUT_OFF("Fewer than three of the sheet's corner codes can be read: it is cut off, covered or out of focus there."
-                + " Take the photo again with all four corners in the picture and nothing on the codes."),
+        NOT_SEEN(
+                "No sheet was found in the picture. Lay the printed sheet on the hull with all four corner codes in the"
+                        + " picture, go nearer if it is small there, or place the marks by hand."),
+        CUT_OFF(
+                "Fewer than three of the sheet's corner codes can be read: it is cut off, covered or out of focus there."
+                        + " Take the photo again with all four corners in the picture and nothing on the codes."),
         MIRRORED("The picture is mirrored, as some phones save pictures of the front camera. Take it with the back"
                 + " camera, or switch mirroring off."),
         TOO_SMALL("The sheet is too small in the picture to read. Go nearer until it fills a third of the picture, and"
                 + " send the photo in its full size."),
-        BLURRED("The picture is blurred, so the sheet's corner codes cannot be read. Hold the phone still, tap the sheet"
-                + " to focus, and take it again."),
+        BLURRED(
+                "The picture is blurred, so the sheet's corner codes cannot be read. Hold the phone still, tap the sheet"
+                        + " to focus, and take it again."),
         BURNT_OUT("The paper is burnt out to plain white. Take it once more, a little darker: tap the paper, or step"
                 + " the exposure down."),
         TOO_DARK("The picture is too dark to find the sheet in. Take it again in brighter shade, or step the exposure"

@@ -19,10 +19,18 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import tintwright.paper.HullSheet;
 
 /** The sheet's own PDF, drawn, laid into made-up grey scenes and taken with a made-up camera. */
-final class MadeUpGreys {
+public final class MadeUpGreys {
     private static final double DPI = 200;
     private static final double DOTS = DPI / 25.4;
     private static final Map<String, BufferedImage> PAGES = new ConcurrentHashMap<>();
+
+    private static final byte[] CODES = new byte[4096];
+
+    static {
+        for (int i = 0; i < CODES.length; i++) {
+            CODES[i] = (byte) Math.round(255 * Math.pow(i / 4095.0, 1 / 2.2));
+        }
+    }
 
     /** How the scene is lit and taken. */
     record Taken(double exposure, double slope, double shadow, double noise, double blur, float quality, int longest) {
@@ -31,7 +39,7 @@ final class MadeUpGreys {
 
     private MadeUpGreys() {}
 
-    static BufferedImage page(SheetLayout layout, String shop) {
+    public static BufferedImage page(SheetLayout layout, String shop) {
         return PAGES.computeIfAbsent(layout.code() + shop, key -> {
             try (PDDocument document = Loader.loadPDF(HullSheet.pdf(layout, shop))) {
                 BufferedImage drawn = new PDFRenderer(document).renderImageWithDPI(0, (float) DPI);
@@ -61,7 +69,7 @@ final class MadeUpGreys {
         double[] chips = random.doubles(layout.places().size(), 0.03, 0.9).toArray();
         float[] light = background(view.width, view.height, background, hull, random);
         double[] at = new double[2];
-        int half = 3;
+        int half = 2;
         for (int y = 0; y < view.height; y++) {
             for (int x = 0; x < view.width; x++) {
                 if (!view.sees(x + 0.5, y + 0.5, at) || outside(layout, at)) {
@@ -75,20 +83,25 @@ final class MadeUpGreys {
                 light[y * view.width + x] = (float) (sum / (half * half));
             }
         }
+        double[] bell = new double[1 << 16];
+        for (int i = 0; i < bell.length; i++) {
+            bell[i] = random.nextGaussian();
+        }
+        int next = 0;
         double angle = 2 * Math.PI * random.nextDouble();
         double edge = 0.3 * random.nextGaussian();
         float[] seen = blurred(light, view.width, view.height, taken.blur());
         byte[] out = new byte[seen.length];
         for (int y = 0; y < view.height; y++) {
             double v = 2.0 * y / view.height - 1;
+            next = random.nextInt(bell.length);
             for (int x = 0; x < view.width; x++) {
                 double u = 2.0 * x / view.width - 1;
                 double along = u * Math.cos(angle) + v * Math.sin(angle);
                 double lit = 1 + taken.slope() * along - (along > edge ? taken.shadow() : 0) - 0.1 * (u * u + v * v);
                 double signal = seen[y * view.width + x] * lit * taken.exposure();
-                signal += taken.noise() * Math.sqrt(Math.max(signal, 0) + 0.02) * random.nextGaussian();
-                out[y * view.width + x] =
-                        (byte) Math.round(255 * Math.pow(Math.max(0, Math.min(1, signal)), 1 / 2.2));
+                signal += taken.noise() * Math.sqrt(Math.max(signal, 0) + 0.02) * bell[next++ & bell.length - 1];
+                out[y * view.width + x] = CODES[(int) (4095 * Math.max(0, Math.min(1, signal)))];
             }
         }
         return saved(out, view.width, view.height, taken);

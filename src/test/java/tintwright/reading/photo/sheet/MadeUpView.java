@@ -4,12 +4,12 @@ package tintwright.reading.photo.sheet;
  * Where a made-up camera stands before a made-up sheet, by its own ray casting: for every pixel the place on the sheet
  * that it sees. The sheet is plane or bent round a cylinder. Shares no code with what finds it.
  */
-final class MadeUpView {
+public final class MadeUpView {
     /** A phone's main camera: focal length of 26 mm on a picture 36 mm wide; common practice, no source. */
     private static final double FOCAL = 26.0 / 36.0;
 
-    final int width;
-    final int height;
+    public final int width;
+    public final int height;
     private final SheetLayout layout;
     private final double focal;
     private final double[][] toSheet;
@@ -28,7 +28,7 @@ final class MadeUpView {
      * @param radius    of the cylinder it is bent round, mm; infinite for a plane
      * @param axis      direction of the cylinder's axis on the sheet, radians
      */
-    MadeUpView(
+    public MadeUpView(
             SheetLayout layout,
             int width,
             int height,
@@ -71,7 +71,9 @@ final class MadeUpView {
     }
 
     private double area() {
-        double[][] c = {pixel(0, 0), pixel(layout.width(), 0), pixel(layout.width(), layout.height()), pixel(0, layout.height())};
+        double[][] c = {
+            pixel(0, 0), pixel(layout.width(), 0), pixel(layout.width(), layout.height()), pixel(0, layout.height())
+        };
         double sum = 0;
         for (int i = 0; i < 4; i++) {
             double[] a = c[i];
@@ -85,7 +87,7 @@ final class MadeUpView {
     }
 
     /** @return pixel of a place on the sheet, mm; null when it lies behind the camera */
-    double[] pixel(double x, double y) {
+    public double[] pixel(double x, double y) {
         double u = x - layout.width() / 2;
         double v = y - layout.height() / 2;
         double along = u * Math.cos(axis) + v * Math.sin(axis);
@@ -120,7 +122,7 @@ final class MadeUpView {
      * @param at mm on the sheet come here
      * @return false when the pixel sees past the sheet's surface
      */
-    boolean sees(double px, double py, double[] at) {
+    public boolean sees(double px, double py, double[] at) {
         double[] d = times(toSheet, new double[] {(px - width / 2.0) / focal, (py - height / 2.0) / focal, 1});
         double c = Math.cos(axis);
         double s = Math.sin(axis);

@@ -17,7 +17,14 @@ import tintwright.AccuracySection;
 class SheetFinderStudy {
     private static final int SCENES = Integer.getInteger("scenes", 48);
 
-    private record Kind(String name, double leastFill, double mostFill, double tilt, double radius, MadeUpGreys.Taken taken) {}
+    private record Kind(
+            String name,
+            double leastFill,
+            double mostFill,
+            double tilt,
+            double radius,
+            int size,
+            MadeUpGreys.Taken taken) {}
 
     @Test
     void findsTheSheet() throws IOException {
@@ -26,14 +33,21 @@ class SheetFinderStudy {
         MadeUpGreys.Taken edge = new MadeUpGreys.Taken(0.9, 0.1, 0.6, 0.012, 0.8, 0.85f, Integer.MAX_VALUE);
         MadeUpGreys.Taken chat = new MadeUpGreys.Taken(0.8, 0.15, 0, 0.012, 1.0, 0.6f, 640);
         List<Kind> kinds = List.of(
-                new Kind("plane, to 20 degrees", 0.10, 0.5, 20, Double.POSITIVE_INFINITY, well),
-                new Kind("plane, to 40 degrees", 0.10, 0.4, 40, Double.POSITIVE_INFINITY, well),
-                new Kind("a tenth of the picture, 40 degrees", 0.10, 0.10, 40, Double.POSITIVE_INFINITY, well),
-                new Kind("bent round 0.5 to 3 m, to 30 degrees", 0.10, 0.4, 30, 500, well),
-                new Kind("deep shade", 0.10, 0.4, 30, Double.POSITIVE_INFINITY, shade),
-                new Kind("a shadow's edge over it", 0.10, 0.4, 30, Double.POSITIVE_INFINITY, edge),
-                new Kind("640-pixel copy, a quarter to half of it", 0.25, 0.5, 25, 1500, chat),
-                new Kind("640-pixel copy, a tenth to a quarter of it", 0.10, 0.25, 25, 1500, chat));
+                new Kind("plane, to 20 degrees", 0.10, 0.5, 20, Double.POSITIVE_INFINITY, 2400, well),
+                new Kind("plane, to 40 degrees", 0.10, 0.4, 40, Double.POSITIVE_INFINITY, 2400, well),
+                new Kind(
+                        "12 megapixels, a tenth of the picture, 40 degrees",
+                        0.10,
+                        0.10,
+                        40,
+                        Double.POSITIVE_INFINITY,
+                        4000,
+                        well),
+                new Kind("bent round 0.5 to 3 m, to 30 degrees", 0.10, 0.4, 30, 500, 2400, well),
+                new Kind("deep shade", 0.10, 0.4, 30, Double.POSITIVE_INFINITY, 2400, shade),
+                new Kind("a shadow's edge over it", 0.10, 0.4, 30, Double.POSITIVE_INFINITY, 2400, edge),
+                new Kind("640-pixel copy, a quarter to half of it", 0.25, 0.5, 25, 1500, 2400, chat),
+                new Kind("640-pixel copy, a tenth to a quarter of it", 0.10, 0.25, 25, 1500, 2400, chat));
         List<String> rows = new ArrayList<>();
         int whole = 0;
         int found = 0;
@@ -78,7 +92,7 @@ class SheetFinderStudy {
         }
         if (SCENES >= 48) {
             List<String> lines = new ArrayList<>(List.of(
-                    "The sheet's own PDF, drawn and laid into made-up 12-megapixel scenes (own ray casting; smooth hull,"
+                    "The sheet's own PDF, drawn and laid into made-up scenes of 4 megapixels and more (own ray casting; smooth hull,"
                             + " planks, clutter; any turn; uneven light, noise, blur, JPEG), where it lies wholly in the picture."
                             + " \"Off\" is how far the worst place on the sheet is from where it truly is, mm; a chip is 30"
                             + " mm wide and read in its middle 18.",
@@ -103,8 +117,8 @@ class SheetFinderStudy {
         double roam = 0.5 * Math.max(0, 1 - Math.sqrt(fill) * 1.6);
         return new MadeUpView(
                 layout,
-                tall ? 3000 : 4000,
-                tall ? 4000 : 3000,
+                tall ? kind.size() * 3 / 4 : kind.size(),
+                tall ? kind.size() : kind.size() * 3 / 4,
                 fill,
                 2 * Math.PI * random.nextDouble(),
                 Math.toRadians(tilt),

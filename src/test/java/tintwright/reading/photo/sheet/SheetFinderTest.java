@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import tintwright.reading.photo.PixelPoint;
+import tintwright.reading.photo.card.PixelPoint;
 
 /** The printed page laid into made-up scenes and found again; each place is compared with the ray that made it. */
 class SheetFinderTest {
@@ -15,8 +15,8 @@ class SheetFinderTest {
     private static MadeUpView view(double fill, double turn, double tilt, double direction, double radius) {
         return new MadeUpView(
                 SheetLayout.A4,
-                2000,
-                1500,
+                1600,
+                1200,
                 fill,
                 Math.toRadians(turn),
                 Math.toRadians(tilt),
@@ -65,5 +65,92 @@ class SheetFinderTest {
         SheetSearch.Found found = assertInstanceOf(SheetSearch.Found.class, SheetFinder.find(photo, Optional.empty()));
         double off = missed(found.pose(), view, 1);
         assertTrue(off < 4, "places missed by " + off + " mm");
+    }
+
+    private static SheetSearch.Why missed(GreyPicture photo) {
+        return assertInstanceOf(SheetSearch.Missed.class, SheetFinder.find(photo, Optional.empty()))
+                .why();
+    }
+
+    private static GreyPicture photo(MadeUpView view, MadeUpGreys.Taken taken) {
+        return MadeUpGreys.photo(view, SheetLayout.A4, SHOP, 2, taken, 11);
+    }
+
+    @Test
+    void threeCodesAreEnough() {
+        GreyPicture photo = photo(view(0.3, 10, 15, 60, Double.POSITIVE_INFINITY), MadeUpGreys.Taken.WELL);
+        MadeUpView view = view(0.3, 10, 15, 60, Double.POSITIVE_INFINITY);
+        cover(photo, view, SheetLayout.A4.code(3));
+        SheetSearch.Found found = assertInstanceOf(SheetSearch.Found.class, SheetFinder.find(photo, Optional.empty()));
+        assertEquals(3, found.codes());
+        double off = missed(found.pose(), view, 1);
+        assertTrue(off < 1.5, "places missed by " + off + " mm");
+        cover(photo, view, SheetLayout.A4.code(1));
+        assertEquals(SheetSearch.Why.CUT_OFF, missed(photo));
+    }
+
+    /** Puts a thumb on it. */
+    private static void cover(GreyPicture photo, MadeUpView view, Area area) {
+        double[] middle = view.pixel(area.middleX(), area.middleY());
+        for (int y = -40; y <= 40; y++) {
+            for (int x = -40; x <= 40; x++) {
+                int column = (int) middle[0] + x;
+                int row = (int) middle[1] + y;
+                if (x * x + y * y < 1600 && column >= 0 && row >= 0 && column < photo.width() && row < photo.height()) {
+                    photo.values()[row * photo.width() + column] = 110;
+                }
+            }
+        }
+    }
+
+    @Test
+    void aMirroredPictureIsSaid() {
+        GreyPicture photo = photo(view(0.3, 0, 10, 0, Double.POSITIVE_INFINITY), MadeUpGreys.Taken.WELL);
+        byte[] turned = new byte[photo.values().length];
+        for (int y = 0; y < photo.height(); y++) {
+            for (int x = 0; x < photo.width(); x++) {
+                turned[y * photo.width() + x] = photo.values()[y * photo.width() + photo.width() - 1 - x];
+            }
+        }
+        assertEquals(SheetSearch.Why.MIRRORED, missed(new GreyPicture(photo.width(), photo.height(), turned, 1)));
+    }
+
+    @Test
+    void eachObstacleIsNamed() {
+        MadeUpView near = view(0.3, 5, 10, 0, Double.POSITIVE_INFINITY);
+        MadeUpGreys.Taken shaken = new MadeUpGreys.Taken(0.8, 0.1, 0, 0.005, 14, 0.9f, Integer.MAX_VALUE);
+        assertEquals(SheetSearch.Why.BLURRED, missed(photo(near, shaken)));
+        MadeUpGreys.Taken night = new MadeUpGreys.Taken(0.0001, 0.1, 0, 0.00001, 0.6, 0.9f, Integer.MAX_VALUE);
+        assertEquals(SheetSearch.Why.TOO_DARK, missed(photo(near, night)));
+        MadeUpGreys.Taken burnt = new MadeUpGreys.Taken(40, 0.1, 0, 0.005, 0.6, 0.9f, Integer.MAX_VALUE);
+        assertEquals(SheetSearch.Why.BURNT_OUT, missed(photo(near, burnt)));
+        MadeUpView far = view(0.012, 5, 10, 0, Double.POSITIVE_INFINITY);
+        String small = missed(photo(far, MadeUpGreys.Taken.WELL)).sentence();
+        assertTrue(small.contains("nearer"), small);
+        GreyPicture empty = new GreyPicture(800, 600, new byte[800 * 600], 1);
+        for (int i = 0; i < empty.values().length; i++) {
+            empty.values()[i] = (byte) ((i / 40 + i / 32000) % 2 == 0 ? 60 : 190);
+        }
+        assertEquals(SheetSearch.Why.NOT_SEEN, missed(empty));
+    }
+
+    @Test
+    void aSecondSheetIsNamed() {
+        MadeUpView left = sideways(-0.45);
+        MadeUpView right = sideways(0.45);
+        GreyPicture one = MadeUpGreys.photo(left, SheetLayout.A4, SHOP, 0, MadeUpGreys.Taken.WELL, 3);
+        GreyPicture two = MadeUpGreys.photo(right, SheetLayout.A4, "Q3TW", 0, MadeUpGreys.Taken.WELL, 3);
+        for (int y = 0; y < one.height(); y++) {
+            System.arraycopy(
+                    two.values(), y * two.width() + 800, one.values(), y * one.width() + 800, one.width() - 800);
+        }
+        SheetSearch.Found found = assertInstanceOf(SheetSearch.Found.class, SheetFinder.find(one, Optional.of("Q3TW")));
+        assertEquals("Q3TW", found.shop());
+        assertEquals(1, found.remarks().size());
+        assertTrue(found.remarks().get(0).contains(SHOP), found.remarks().get(0));
+    }
+
+    private static MadeUpView sideways(double offX) {
+        return new MadeUpView(SheetLayout.A4, 1600, 1200, 0.25, 0.1, 0.1, 0, offX, 0, Double.POSITIVE_INFINITY, 0);
     }
 }

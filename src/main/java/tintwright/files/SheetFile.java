@@ -1,0 +1,87 @@
+package tintwright.files;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tintwright.reading.FilmState;
+import tintwright.reading.photo.sheet.SheetContents;
+
+/** What lies on the sheet, on disk. The shape is written down in docs/formats.md. */
+public final class SheetFile {
+    private static final String KIND = "sheet";
+    private static final int VERSION = 1;
+
+    private SheetFile() {}
+
+    /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
+    public static SheetContents read(Path file) throws FileProblem {
+        return from(JsonPlace.read(file));
+    }
+
+    static SheetContents from(JsonPlace root) throws FileProblem {
+        root.version(KIND, VERSION);
+        root.only("formatVersion", "kind", "chips", "tapeLayers", "dab");
+        List<SheetContents.Chip> chips = new ArrayList<>();
+        for (JsonPlace one : root.list("chips")) {
+            one.only("place", "name", "parts", "film");
+            chips.add(chip(one, one.at("place").whole()));
+        }
+        int layers = root.has("tapeLayers") ? root.at("tapeLayers").whole() : 0;
+        Optional<SheetContents.Chip> dab = Optional.empty();
+        if (root.has("dab")) {
+            root.at("dab").only("name", "parts", "film");
+            dab = Optional.of(chip(root.at("dab"), 0));
+        }
+        Optional<SheetContents.Chip> lying = dab;
+        return root.make(() -> new SheetContents(chips, layers, lying));
+    }
+
+    /** @throws FileProblem when it cannot be written; what stood there still stands */
+    public static void write(Path file, SheetContents contents) throws FileProblem {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("formatVersion", VERSION);
+        tree.put("kind", KIND);
+        List<Object> chips = new ArrayList<>();
+        for (SheetContents.Chip chip : contents.chips()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("place", chip.place());
+            one.putAll(fields(chip));
+            chips.add(one);
+        }
+        tree.put("chips", chips);
+        tree.put("tapeLayers", contents.tapeLayers());
+        contents.dab().ifPresent(dab -> tree.put("dab", fields(dab)));
+        TextFile.write(file, JsonText.of(tree));
+    }
+
+    private static Map<String, Object> fields(SheetContents.Chip chip) {
+        Map<String, Object> fields = new LinkedHashMap<>();
+        fields.put("name", chip.name());
+        fields.put("film", chip.film() == FilmState.WET ? "wet" : "cured");
+        fields.put("parts", chip.parts());
+        return fields;
+    }
+
+    private static SheetContents.Chip chip(JsonPlace one, int place) throws FileProblem {
+        Map<String, Double> parts = new LinkedHashMap<>();
+        if (one.has("parts")) {
+            for (Map.Entry<String, JsonPlace> part : one.at("parts").fields().entrySet()) {
+                double grams = part.getValue().number();
+                if (!(grams >= 0)) {
+                    throw part.getValue().problem("must be 0 g or more, was " + grams);
+                }
+                parts.put(part.getKey(), grams);
+            }
+        }
+        String name = one.at("name").text();
+        String film = one.text("film", "cured");
+        if (!film.equals("cured") && !film.equals("wet")) {
+            throw one.at("film").problem("must be \"wet\" or \"cured\", was \"" + film + "\"");
+        }
+        return one.make(
+                () -> new SheetContents.Chip(place, name, parts, film.equals("wet") ? FilmState.WET : FilmState.CURED));
+    }
+}
