@@ -64,8 +64,7 @@ public final class Stagehand {
     /** Dresses a view as the program does and lays it out at a size. */
     public static Scene dressed(Parent view, double width, double height, double textShare, boolean dark) {
         Scene scene = new Scene(view, width, height);
-        scene.getStylesheets()
-                .add(Stagehand.class.getResource("/tintwright/window/bench.css").toExternalForm());
+        Look.dress(scene);
         view.setStyle("-fx-font-size: " + 15 * textShare + "px;");
         if (dark) {
             view.getStyleClass().add("dark");

@@ -3,70 +3,86 @@ package tintwright.window.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.paint.CycleMethod;
+import javafx.scene.paint.LinearGradient;
+import javafx.scene.paint.Stop;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.LineTo;
 import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
+import javafx.scene.shape.PathElement;
 import javafx.scene.shape.Polygon;
 import javafx.scene.shape.QuadCurveTo;
 import javafx.scene.shape.Rectangle;
-import tintwright.window.picture.Room.Box;
 
 /**
- * Lightness as depth. The tank is filled with the greys it stands for; the hull is a mark with a pennant on the left,
- * the cup a float, doses are stairs from it to the right, and white is an arrow back up.
+ * Lightness as depth: white is the water's surface, the hull a line at its depth, the cup a bucket that sinks with
+ * each tint and rises with white. What is still to go in is a dashed way down from it. The tank is divided into a
+ * left, a middle and a right part, one for each of the three names, so that no name can lie on another.
  */
 public final class DepthGauge extends Picture {
-    /** Half the height of the float, text sizes. */
-    private static final double FLOAT = 0.95;
+    /** Half the height of the bucket, text sizes. */
+    private static final double BUCKET = 1.0;
+    /** Height that stays free below the deepest mark, text sizes: the name of the way's end stands there. */
+    private static final double GROUND = 3.2;
+    /** The least depth that is shown, L*: noise is not blown up to fill the tank. */
+    private static final double LEAST_DEPTH = 6;
 
     private DepthState state;
-    private DepthScale scale;
     private double left;
     private double right;
+    private double top;
+    private double bottom;
+    private double deepest;
 
     private final Rectangle well = styled(new Rectangle(), "well");
-    private final Path tear = styled(new Path(), "tear");
     private final Path surface = styled(new Path(), "surface");
     private final Rectangle band = styled(new Rectangle(), "band");
-    private final Line bandTop = styled(new Line(), "band-edge");
-    private final Line bandBottom = styled(new Line(), "band-edge");
     private final Line mark = styled(new Line(), "mark");
-    private final Line markHalo = styled(new Line(), "mark-halo");
-    private final Polygon pennant = styled(new Polygon(), "outlined");
-    private final Polygon cupFloat = styled(new Polygon(), "outlined");
-    private final List<Polygon> pointers = List.of(styled(new Polygon(), "pointer"), styled(new Polygon(), "pointer"));
-    private final DepthStairs stairs = new DepthStairs();
-    private final Line climbShaft = styled(new Line(), "climb");
-    private final Polygon climbHead = styled(new Polygon(), "climb-head");
-    private final Label whiteName = text("");
-    private final Label hullName = text("", "picture-name");
-    private final Label climbName = text("", "picture-name");
-    private final Label darker = text("darker");
+    private final Path way = styled(new Path(), "stairs");
+    private final Polygon arrow = styled(new Polygon(), "sign");
+    private final Polygon bucket = styled(new Polygon(), "outlined");
+    private final Label whiteName = text("white", "picture-small");
+    private final Label hullName = text("hull", "picture-pill", "picture-hull");
+    private final Label cupName = text("", "picture-pill", "picture-name");
+    private final Label goal = text("", "picture-pill", "picture-small");
 
     public DepthGauge() {
         super("depth-gauge");
     }
 
+    /** Shows a state; the way is drawn when doses are to come, or white would lift the cup. */
     public void show(DepthState next) {
         state = next;
-        whiteName.setText(say("White %.0f", next.white()));
-        hullName.setText(say("Hull %.1f", next.hull()));
-        pennant.setFill(paint(next.hullShade()));
-        cupFloat.setFill(paint(next.cupShade()));
-        List<Node> nodes = new ArrayList<>(List.of(
-                well, tear, band, bandTop, bandBottom, surface, markHalo, mark, pennant, whiteName, hullName, darker));
-        nodes.addAll(stairs.show(next));
-        next.climb().ifPresent(climb -> {
-            climbName.setText(climb.words());
-            nodes.addAll(List.of(climbShaft, climbHead, climbName));
-        });
-        nodes.addAll(pointers);
-        nodes.add(cupFloat);
+        cupName.setText(next.cupName().toLowerCase(Locale.ROOT));
+        bucket.setFill(paint(next.cupShade()));
+        goal.setText(goalWords());
+        List<Node> nodes = new ArrayList<>(List.of(well, band, surface, mark, way, arrow, bucket));
+        nodes.addAll(List.of(whiteName, hullName, cupName, goal));
         draw(nodes, words());
+    }
+
+    private boolean whole() {
+        return state.stepsFrom() > state.cup() + 0.05;
+    }
+
+    private boolean lifting() {
+        return state.steps().isEmpty()
+                && state.cup() < state.hull()
+                && state.climb().isPresent();
+    }
+
+    private String goalWords() {
+        if (lifting()) {
+            return state.climb().orElseThrow().words().replace('\n', ' ');
+        }
+        int count = state.steps().size();
+        if (whole() || count == 0) {
+            return "";
+        }
+        return count == 1 ? "after " + state.steps().get(0).words() : say("after %d more doses", count);
     }
 
     private String words() {
@@ -101,215 +117,184 @@ public final class DepthGauge extends Picture {
         return said.toString();
     }
 
+    private double y(double lightness) {
+        double share = (state.white() - lightness) / (state.white() - deepest);
+        return top + Math.max(0, Math.min(1, share)) * (bottom - top);
+    }
+
+    private void measure(double em) {
+        left = Math.round(0.8 * em);
+        right = Math.round(getWidth() - 0.8 * em);
+        top = Math.round(2.2 * em);
+        bottom = Math.round(getHeight() - 0.8 * em);
+        double low = Math.min(state.hull(), state.cup() - state.unsure());
+        for (DepthState.Step step : state.steps()) {
+            low = Math.min(low, step.cup());
+        }
+        double depth = Math.max(LEAST_DEPTH, state.white() - low);
+        deepest = state.white() - depth * (1 + GROUND * em / Math.max(em, bottom - top - GROUND * em));
+    }
+
     @Override
     protected void layoutChildren() {
         if (state == null) {
             return;
         }
         double em = em();
-        double top = Math.round(1.9 * em);
-        double bottom = getHeight() - 1.6 * em;
-        scale = new DepthScale(state, top, bottom);
-        if (scale.y(state.cup()) - FLOAT * em < top - 0.45 * em) {
-            // A cup that still floats in the surface needs room below the white's name.
-            top = Math.round(2.8 * em);
-            scale = new DepthScale(state, top, bottom);
-        }
+        measure(em);
+        SplitSwatch.box(well, left, top, right - left, bottom - top);
+        double hullShare = (y(state.hull()) - top) / (bottom - top);
+        well.setFill(new LinearGradient(
+                0,
+                0,
+                0,
+                1,
+                true,
+                CycleMethod.NO_CYCLE,
+                new Stop(0, paint(Shade.grey(state.white()))),
+                new Stop(hullShare, paint(state.hullShade())),
+                new Stop(1, paint(state.hullShade()).deriveColor(0, 1, 0.8, 1))));
+        surface.getElements().setAll(waves(top, left, right, 0.3 * em));
+        leftAt(whiteName, left, 0.8 * em);
+        double level = Math.round(y(state.hull()));
+        mark.setStartX(left);
+        mark.setEndX(right);
+        mark.setStartY(level);
+        mark.setEndY(level);
         size(hullName);
-        boolean beside = divide(em);
-        layoutWell(top, bottom, em);
-        layoutMark(em);
-        layoutFloat(em);
-        layoutLeft(beside, em);
-        stairs.layout(
-                state,
-                scale,
-                new Box(left, top, right - left, bottom - top),
-                floatMiddle(em),
-                getWidth(),
-                getHeight(),
-                em);
+        double tall = hullName.getHeight();
+        boolean under = level - tall - 0.2 * em < top + 0.5 * em && level + tall + 0.3 * em < getHeight();
+        hullName.relocate(left + 0.4 * em, under ? level + 0.25 * em : level - tall - 0.25 * em);
+        layoutBucket(em, level);
+        layoutWay(em, level);
     }
 
-    /**
-     * Divides the width between the names on the left, the tank and the names on the right.
-     *
-     * @return true when the hull's name has room beside its pennant
-     */
-    private boolean divide(double em) {
-        boolean stepped = !state.steps().isEmpty();
-        double least = (stepped ? 6 : 4.4) * em;
-        double usual = (stepped ? 8.5 : 6) * em;
-        double most = (stepped ? 15 : 9) * em;
-        double names = stairs.wantedWidth() + DepthStairs.AWAY * em + 0.5 * em;
-        double bare = 0.6 * em + Math.max(2.3 * em, hullName.getWidth()) + 1.9 * em;
-        climbName.applyCss();
-        double climb = state.climb().isPresent() ? Math.min(7 * em, climbName.prefWidth(-1) + 0.4 * em) : 0;
-        // The climb's words may stand in more lines; those of the doses come first.
-        double slim = Math.max(bare, Math.min(climb + 2.5 * em, getWidth() - least - Math.min(names, 11 * em)));
-        double ample = Math.max(slim, hullName.getWidth() + 4.9 * em);
-        boolean beside = ample + usual + names <= getWidth();
-        double side = beside ? ample : slim;
-        double tank = Math.max(least, Math.min(most, getWidth() - side - names));
-        double spare = Math.max(0, getWidth() - side - names - tank);
-        left = Math.round(side + spare / 2);
-        right = left + Math.round(tank);
-        return beside;
+    private double middle() {
+        return left + (whole() ? 0.62 : 0.5) * (right - left);
     }
 
-    private void layoutWell(double top, double bottom, double em) {
-        well.setX(left);
-        well.setY(top);
-        well.setWidth(right - left);
-        well.setHeight(bottom - top);
-        well.setFill(scale.greys());
-        surface.getElements().setAll(waves(scale.y(state.white()), left - 1.2 * em, right + 1.2 * em, 0.35 * em));
-        tear.setVisible(scale.folds());
-        double fold = scale.foldY() - 0.7 * em;
-        tear.getElements().setAll(waves(fold, left - 0.2 * em, right + 0.2 * em, 0.5 * em));
-        List<javafx.scene.shape.PathElement> back =
-                waves(fold + 0.45 * em, left - 0.2 * em, right + 0.2 * em, 0.5 * em);
-        tear.getElements().add(new LineTo(right + 0.2 * em, fold + 0.45 * em));
-        for (int i = back.size() - 1; i > 0; i--) {
-            QuadCurveTo curve = (QuadCurveTo) back.get(i);
-            MoveTo start = (MoveTo) back.get(0);
-            double toX = i == 1 ? start.getX() : ((QuadCurveTo) back.get(i - 1)).getX();
-            tear.getElements().add(new QuadCurveTo(curve.getControlX(), curve.getControlY(), toX, start.getY()));
+    private void layoutBucket(double em, double hullLevel) {
+        double x = middle();
+        double level = y(state.cup());
+        double rim = 1.25 * em;
+        double foot = 0.95 * em;
+        double tall = BUCKET * em;
+        bucket.getPoints()
+                .setAll(x - rim, level - tall, x + rim, level - tall, x + foot, level + tall, x - foot, level + tall);
+        boolean unsure = state.unsure() > 0;
+        band.setVisible(unsure);
+        if (unsure) {
+            double over = y(state.cup() + state.unsure());
+            SplitSwatch.box(band, x - 2.4 * em, over, 4.8 * em, y(state.cup() - state.unsure()) - over);
         }
-        middleAt(whiteName, (left + right) / 2, Math.min(top - 1.05 * em, 0.9 * em));
-        middleAt(darker, (left + right) / 2, bottom + 0.8 * em);
+        if (whole()) {
+            size(cupName);
+            double room = right - x - rim - 0.5 * em;
+            fit(cupName, room);
+            offLine(cupName, x + rim + 0.4 * em, level, hullLevel, em);
+        } else {
+            double room = x - rim - 0.4 * em - (hullName.getLayoutX() + hullName.getWidth() + 0.3 * em);
+            fit(cupName, room);
+            offLine(cupName, x - rim - 0.4 * em - cupName.getWidth(), level, hullLevel, em);
+        }
     }
 
-    private static List<javafx.scene.shape.PathElement> waves(double level, double from, double to, double lift) {
-        List<javafx.scene.shape.PathElement> elements = new ArrayList<>(List.of(new MoveTo(from, level)));
-        double wave = (to - from) / 6;
-        for (int i = 0; i < 6; i++) {
+    /** A name beside its mark, moved up or down just enough that the hull's line stays to be seen. */
+    private void offLine(Label name, double x, double wanted, double hullLevel, double em) {
+        double tall = name.getHeight();
+        double y = wanted - tall / 2;
+        double gap = 0.25 * em;
+        if (y < hullLevel + gap && y + tall > hullLevel - gap) {
+            boolean above = wanted <= hullLevel && hullLevel - gap - tall > 0 || hullLevel + gap + tall > getHeight();
+            y = above ? hullLevel - gap - tall : hullLevel + gap;
+        }
+        name.relocate(x, Math.max(0.2 * em, Math.min(getHeight() - tall - 0.2 * em, y)));
+    }
+
+    /** The way the cup came or will go: down with tints, up with white. */
+    private void layoutWay(double em, double hullLevel) {
+        boolean moves = lifting() || !state.steps().isEmpty();
+        way.setVisible(moves);
+        arrow.setVisible(moves);
+        goal.setVisible(moves && !goal.getText().isEmpty());
+        if (!moves) {
+            return;
+        }
+        List<Double> depths = new ArrayList<>();
+        if (lifting()) {
+            depths.add(state.climb().orElseThrow().to());
+        } else {
+            state.steps().forEach(step -> depths.add(step.cup()));
+        }
+        double from = whole() ? left + 0.28 * (right - left) : middle() + 1.7 * em;
+        double to = whole() ? middle() - 1.7 * em : right - 1.6 * em;
+        double x = from;
+        double y = y(whole() ? state.stepsFrom() : state.cup());
+        List<PathElement> drawn = new ArrayList<>(List.of(new MoveTo(x, y)));
+        for (double depth : depths) {
+            if (!whole()) {
+                x += (to - from) / depths.size();
+                drawn.add(new LineTo(x, y));
+            }
+            y = y(depth);
+            drawn.add(new LineTo(x, y));
+            if (whole()) {
+                x += (to - from) / depths.size();
+                drawn.add(new LineTo(x, y));
+            }
+        }
+        way.getElements().setAll(drawn);
+        double head = 0.45 * em;
+        if (whole()) {
+            arrow.getPoints().setAll(x, y - head, x, y + head, x + 1.6 * head, y);
+        } else {
+            double before = y(depths.size() == 1 ? state.cup() : depths.get(depths.size() - 2));
+            double tip = y >= before ? 1.6 * head : -1.6 * head;
+            arrow.getPoints().setAll(x - head, y, x + head, y, x, y + tip);
+        }
+        if (goal.isVisible()) {
+            fit(goal, Math.max(4 * em, right - middle() - 1.9 * em));
+            // Beyond all of the way, so that it never lies on a part of it.
+            double start = y(state.cup());
+            double lowest =
+                    Math.max(start, depths.stream().mapToDouble(this::y).max().orElseThrow());
+            double highest =
+                    Math.min(start, depths.stream().mapToDouble(this::y).min().orElseThrow());
+            double half = goal.getHeight() / 2;
+            double under = lowest + half + em;
+            double over = highest - half - em;
+            boolean down = over - half < 0.2 * em || y >= start && under + half < getHeight() - 0.2 * em;
+            offLine(goal, right - goal.getWidth() - 0.3 * em, down ? under : over, hullLevel, em);
+        }
+    }
+
+    private static List<PathElement> waves(double level, double from, double to, double lift) {
+        List<PathElement> elements = new ArrayList<>(List.of(new MoveTo(from, level)));
+        double wave = (to - from) / 8;
+        for (int i = 0; i < 8; i++) {
             elements.add(new QuadCurveTo(
                     from + (i + 0.5) * wave, level + (i % 2 == 0 ? -lift : lift), from + (i + 1) * wave, level));
         }
         return elements;
     }
 
-    private void layoutMark(double em) {
-        double level = Math.round(scale.y(state.hull()));
-        for (Line line : List.of(markHalo, mark)) {
-            line.setStartX(0.6 * em);
-            line.setEndX(right);
-            line.setStartY(level);
-            line.setEndY(level);
-        }
-        double pole = 0.6 * em;
-        pennant.getPoints().setAll(pole, level - 1.7 * em, pole + 2.1 * em, level - 0.9 * em, pole, level - 0.1 * em);
-    }
-
-    /** The float stands where the stairs start, or in the middle when there are none. */
-    private double floatMiddle(double em) {
-        return state.steps().isEmpty() ? (left + right) / 2 : left + 2.2 * em;
-    }
-
-    private void layoutFloat(double em) {
-        double middle = floatMiddle(em);
-        double level = scale.y(state.cup());
-        double rim = 1.35 * em;
-        double foot = 0.95 * em;
-        double tall = FLOAT * em;
-        // A cup seen from the side; its middle stands at its lightness, where the two pointers are.
-        cupFloat.getPoints()
-                .setAll(
-                        middle - rim,
-                        level - tall,
-                        middle + rim,
-                        level - tall,
-                        middle + foot,
-                        level + tall,
-                        middle - foot,
-                        level + tall);
-        pointers.get(0).getPoints().setAll(left, level - 0.5 * em, left + 0.8 * em, level, left, level + 0.5 * em);
-        pointers.get(1).getPoints().setAll(right, level - 0.5 * em, right - 0.8 * em, level, right, level + 0.5 * em);
-        double over = scale.y(state.cup() + state.unsure());
-        double under = scale.y(state.cup() - state.unsure());
-        band.setX(left);
-        band.setWidth(right - left);
-        band.setY(over);
-        band.setHeight(Math.max(0, under - over));
-        edge(bandTop, over);
-        edge(bandBottom, under);
-        boolean unsure = state.unsure() > 0;
-        band.setVisible(unsure);
-        bandTop.setVisible(unsure);
-        bandBottom.setVisible(unsure);
-    }
-
-    private void edge(Line line, double level) {
-        line.setStartX(left);
-        line.setEndX(right);
-        line.setStartY(level);
-        line.setEndY(level);
-    }
-
-    /** The hull's name by its pennant, and the words of the climb where they are free of it. */
-    private void layoutLeft(boolean beside, double em) {
-        double level = mark.getStartY();
-        double edge = 0.3 * em;
-        double climbX = left - 0.9 * em;
-        Room room = new Room(new Box(edge, edge, climbX - 0.6 * em - edge, getHeight() - 2 * edge));
-        room.take(new Box(0, level - 0.25 * em, left, 0.5 * em));
-        room.take(new Box(0.4 * em, level - 1.85 * em, 2.5 * em, 1.8 * em));
-        double wide = hullName.getWidth();
-        double tall = hullName.getHeight();
-        List<Box> places = new ArrayList<>();
-        if (beside) {
-            places.add(new Box(3.1 * em, level - 0.3 * em - tall, wide, tall));
-        }
-        places.add(new Box(0.6 * em, level + 0.3 * em, wide, tall));
-        places.add(new Box(0.6 * em, level - 1.9 * em - tall, wide, tall));
-        put(hullName, room.first(places));
-        state.climb().ifPresent(climb -> layoutClimb(climb, climbX, room, em));
-    }
-
-    private void layoutClimb(DepthState.Climb climb, double x, Room room, double em) {
-        double from = scale.y(climb.from());
-        // A short climb still needs an arrow that can be seen.
-        double to = Math.min(scale.y(climb.to()), from - 1.4 * em);
-        climbShaft.setStartX(x);
-        climbShaft.setEndX(x);
-        climbShaft.setStartY(from);
-        climbShaft.setEndY(to + 0.6 * em);
-        climbHead.getPoints().setAll(x, to, x - 0.5 * em, to + 0.9 * em, x + 0.5 * em, to + 0.9 * em);
-        fit(climbName, x - 1.2 * em);
-        double wide = climbName.getWidth();
-        double tall = climbName.getHeight();
-        List<Box> places = new ArrayList<>();
-        for (double away = 0; away < getHeight(); away += 0.3 * em) {
-            for (int side : new int[] {1, -1}) {
-                places.add(new Box(x - 0.7 * em - wide, (from + to) / 2 + side * away - tall / 2, wide, tall));
-            }
-        }
-        put(climbName, room.first(places));
-    }
-
-    private static void put(Label label, Optional<Box> box) {
-        label.setVisible(box.isPresent());
-        box.ifPresent(found -> label.relocate(found.x(), found.y()));
-    }
-
     @Override
     protected double computePrefWidth(double height) {
-        return 30 * em();
+        return 26 * em();
     }
 
     @Override
     protected double computePrefHeight(double width) {
-        return 16 * em();
+        return 14 * em();
     }
 
     @Override
     protected double computeMinHeight(double width) {
-        return 15 * em();
+        return 9 * em();
     }
 
     @Override
     protected double computeMinWidth(double height) {
-        return 20 * em();
+        return 16 * em();
     }
 }

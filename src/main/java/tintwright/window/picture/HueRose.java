@@ -1,82 +1,79 @@
 package tintwright.window.picture;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
-import javafx.scene.shape.Path;
 import javafx.scene.shape.Polygon;
-import tintwright.window.picture.Room.Box;
 
 /**
- * Which way the cup must swing: the cup in the middle, the hull a diamond where it lies from there, an arrow for the
- * pull of each tint and a dashed outline around what today's tints reach. The scale fits the way from cup to hull.
- * The rim carries the hues it points to, and words.
+ * Which way the cup must swing: the cup in the middle, the hull where it lies from there, an arrow between them. At
+ * the rim stand the tints of the plan, each where it pulls to. The scale fits the way from cup to hull.
  */
 public final class HueRose extends Picture {
-    private static final double[] RING_STEPS = {1, 2, 5, 10, 20, 50, 100};
     /** The rose never shows less than this far around the cup, a*, b* units: noise is not blown up. */
-    private static final double LEAST_FAR = 4;
+    private static final double LEAST_FAR = 3;
 
     private RoseState state;
+    private double x;
+    private double y;
+    private double radius;
 
-    private final List<Path> rim = Rim.pieces();
-    private final Circle[] rings = {
-        styled(new Circle(), "ring"), styled(new Circle(), "ring"), styled(new Circle(), "ring")
-    };
-    private final Label[] ringNames = {
-        text("", "picture-small", "picture-clear"),
-        text("", "picture-small", "picture-clear"),
-        text("", "picture-small", "picture-clear")
-    };
-    private final Polygon reach = styled(new Polygon(), "reach");
-    private final Circle reachClip = new Circle();
+    private final Circle round = styled(new Circle(), "rose");
     private final Circle unsure = styled(new Circle(), "band-round");
     private final Line swing = styled(new Line(), "swing");
-    private final Polygon swingHead = styled(new Polygon(), "climb-head");
-    private final Polygon hull = styled(new Polygon(), "outlined");
+    private final Polygon head = styled(new Polygon(), "sign");
+    private final Circle hull = styled(new Circle(), "hull-mark");
     private final Circle cup = styled(new Circle(), "outlined");
-    private final Line[] threads = {styled(new Line(), "mark-thread"), styled(new Line(), "mark-thread")};
-    private final Label hullName = text("Hull", "picture-name", "picture-clear");
-    private final Label cupName = text("", "picture-name", "picture-clear");
-    private final Label yellower = text("yellower", "picture-small");
-    private final Label bluer = text("bluer", "picture-small");
-    private final Label reachName = text("", "picture-small");
-    private final Label planName = text("", "picture-small");
-    private final Label beyond = text("", "picture-small", "picture-name");
-    private final Label scale = text("", "picture-small");
-    private final Line reachSample = styled(new Line(), "reach");
-    private final Line planSample = styled(new Line(), "pull-planned", "pull");
-    private final Polygon planHead = styled(new Polygon(), "pull-head");
-    private final RosePulls pulls = new RosePulls();
+    private final Label hullName = text("hull", "picture-pill", "picture-hull");
+    private final Label cupName = text("", "picture-pill", "picture-name");
+    private final Label beyond = text("", "picture-small");
+    private final List<Label> hues = List.of(
+            text("yellower", "picture-small"),
+            text("bluer", "picture-small"),
+            text("greener", "picture-small"),
+            text("redder", "picture-small"));
+    private final List<Pulled> pulls = new ArrayList<>();
+
+    /** A tint of the plan at the rim. */
+    private record Pulled(RoseState.Pull pull, Label name, Line tick, Line leader) {
+        double angle() {
+            return Math.atan2(pull.b(), pull.a());
+        }
+    }
 
     public HueRose() {
         super("hue-rose");
-        reach.setClip(reachClip);
     }
 
+    /** Shows a state; only tints in the plan are named. */
     public void show(RoseState next) {
         state = next;
-        List<Node> nodes = new ArrayList<>(rim);
-        nodes.addAll(List.of(rings));
-        if (next.reach().size() > 2) {
-            nodes.addAll(List.of(reach, reachSample, reachName));
-        }
-        if (next.unsure() > 0) {
-            nodes.add(unsure);
-        }
-        nodes.addAll(List.of(threads));
-        nodes.addAll(List.of(swing, swingHead));
-        nodes.addAll(pulls.show(next));
-        nodes.addAll(List.of(cup, hull, yellower, bluer, planSample, planHead, planName, beyond, scale));
-        nodes.addAll(List.of(ringNames));
-        nodes.addAll(List.of(hullName, cupName));
         hull.setFill(paint(next.hullShade()));
         cup.setFill(paint(next.cupShade()));
-        cupName.setText(next.cupName());
+        cupName.setText(next.cupName().toLowerCase(Locale.ROOT));
+        beyond.setText(next.hullInReach() ? "" : "the hull lies outside the reach");
+        pulls.clear();
+        double strongest =
+                next.pulls().stream().mapToDouble(RoseState.Pull::size).max().orElse(0);
+        List<Node> nodes = new ArrayList<>(List.of(round));
+        for (RoseState.Pull pull : next.pulls()) {
+            if (pull.planned() && pull.size() > RoseWords.HARDLY * strongest) {
+                Pulled planned = new Pulled(
+                        pull,
+                        text(pull.tint(), "picture-small"),
+                        styled(new Line(), "pull"),
+                        styled(new Line(), "leader"));
+                pulls.add(planned);
+                nodes.addAll(List.of(planned.leader(), planned.tick(), planned.name()));
+            }
+        }
+        nodes.addAll(hues);
+        nodes.addAll(List.of(unsure, swing, head, hull, cup, hullName, cupName, beyond));
         draw(nodes, RoseWords.of(next));
     }
 
@@ -86,255 +83,182 @@ public final class HueRose extends Picture {
             return;
         }
         double em = em();
-        double outer = getHeight() / 2 - 1.9 * em;
-        double names = pulls.longestName() + 0.9 * em;
-        outer = Math.max(Math.min(outer, 5 * em), Math.min(outer, getWidth() / 2 - names));
-        Rim round = new Rim(Math.round(getWidth() / 2), Math.round(getHeight() / 2), outer - 0.8 * em, outer, em);
-        double far = Math.max(LEAST_FAR, Math.max(1.55 * state.apart(), 1.15 * state.unsure()));
-        double unit = round.inner() / far;
-        round.layout(rim);
-        layoutReach(round, unit);
-        boolean all = false;
-        for (int most = pulls.count(); most >= 0 && !all; most--) {
-            Room room = new Room(new Box(0, 0, getWidth(), getHeight()));
-            room.round(round.x(), round.y(), round.inner());
-            layoutMarks(round, unit, room);
-            all = pulls.layout(round, near(round, unit), most, getWidth(), room);
-            pulls.keepLeaders(room);
-            all &= nameMarks(round, unit, room);
-            layoutRings(round, unit, far, room);
+        double longest = 0;
+        for (Pulled each : pulls) {
+            size(each.name());
+            longest = Math.max(longest, each.name().getWidth() + 1.2 * em);
         }
-        layoutStrips(round);
+        size(beyond);
+        double foot = beyond.getText().isEmpty() ? 0 : beyond.getHeight() + 0.2 * em;
+        x = Math.round(getWidth() / 2);
+        y = Math.round((getHeight() - foot) / 2);
+        radius = Math.min(y - 0.5 * em, getWidth() / 2 - Math.max(longest, 0.5 * em));
+        radius = Math.max(radius, Math.min(5.6 * em, y - 0.5 * em));
+        circle(round, x, y, radius);
+        double far = Math.max(LEAST_FAR, Math.max(2.5 * state.apart(), 1.1 * state.unsure()));
+        double unit = (radius - 1.2 * em) / far;
+        circle(unsure, x, y, state.unsure() * unit);
+        unsure.setVisible(state.unsure() > 0);
+        layoutPulls(getHeight() - foot, em);
+        layoutMarks(unit, em);
+        beyond.relocate(Math.max(0, x - beyond.getWidth() / 2), getHeight() - foot);
     }
 
-    private void layoutReach(Rim round, double unit) {
-        List<Double> corners = new ArrayList<>();
-        for (RoseState.Point point : state.reach()) {
-            corners.add(round.x() + (point.a() - state.cup().a()) * unit);
-            corners.add(round.y() - (point.b() - state.cup().b()) * unit);
-        }
-        reach.getPoints().setAll(corners);
-        reachClip.setCenterX(round.x());
-        reachClip.setCenterY(round.y());
-        reachClip.setRadius(round.inner());
+    private static void circle(Circle circle, double x, double y, double radius) {
+        circle.setCenterX(x);
+        circle.setCenterY(y);
+        circle.setRadius(radius);
     }
 
-    private void layoutMarks(Rim round, double unit, Room room) {
-        double em = round.em();
-        double hullX = hullX(round, unit);
-        double hullY = hullY(round, unit);
-        double apart = state.apart() * unit;
-        // Near each other the cup is a wide ring around the hull, so that both are seen.
-        double size = (near(round, unit) ? 0.6 : 0.85) * em;
-        cup.setRadius((near(round, unit) ? 1.25 : 0.7) * em);
-        hull.getPoints().setAll(hullX, hullY - size, hullX + size, hullY, hullX, hullY + size, hullX - size, hullY);
-        cup.setCenterX(round.x());
-        cup.setCenterY(round.y());
-        unsure.setCenterX(round.x());
-        unsure.setCenterY(round.y());
-        unsure.setRadius(state.unsure() * unit);
-        double wide = cup.getRadius() + 0.15 * em;
-        room.take(Box.around(round.x(), round.y(), 2 * wide, 2 * wide));
-        room.take(Box.around(hullX, hullY, 2 * size + 0.3 * em, 2 * size + 0.3 * em));
-        boolean far = apart > 2.6 * em;
+    private void layoutMarks(double unit, double em) {
+        double dx = (state.hull().a() - state.cup().a()) * unit;
+        double dy = -(state.hull().b() - state.cup().b()) * unit;
+        double apart = Math.hypot(dx, dy);
+        boolean near = apart < 2.2 * em;
+        circle(hull, x + dx, y + dy, (near ? 1.15 : 0.8) * em);
+        circle(cup, x, y, (near ? 0.6 : 0.75) * em);
+        double ux = apart > 0.1 * em ? dx / apart : 1;
+        double uy = apart > 0.1 * em ? dy / apart : 0;
+        boolean far = apart > 2.8 * em;
         swing.setVisible(far);
-        swingHead.setVisible(far);
+        head.setVisible(far);
         if (far) {
-            double ux = (hullX - round.x()) / apart;
-            double uy = (hullY - round.y()) / apart;
-            RosePulls.set(
-                    swing,
-                    round.x() + ux * 0.8 * em,
-                    round.y() + uy * 0.8 * em,
-                    hullX - ux * 1.7 * em,
-                    hullY - uy * 1.7 * em);
-            Rim.head(swingHead, hullX - ux * 0.95 * em, hullY - uy * 0.95 * em, ux, uy, 0.7 * em);
-            room.line(round.x(), round.y(), hullX, hullY);
-            room.take(Box.around(hullX - ux * 1.5 * em, hullY - uy * 1.5 * em, 1.2 * em, 1.2 * em));
+            double to = apart - hull.getRadius() - 0.8 * em;
+            swing.setStartX(x + ux * (cup.getRadius() + 0.2 * em));
+            swing.setStartY(y + uy * (cup.getRadius() + 0.2 * em));
+            swing.setEndX(x + ux * to);
+            swing.setEndY(y + uy * to);
+            double tip = to + 0.7 * em;
+            head.getPoints()
+                    .setAll(
+                            x + ux * tip,
+                            y + uy * tip,
+                            x + ux * to - uy * 0.4 * em,
+                            y + uy * to + ux * 0.4 * em,
+                            x + ux * to + uy * 0.4 * em,
+                            y + uy * to - ux * 0.4 * em);
+        }
+        // Each name above or below its mark, on the side that looks away from the other mark.
+        boolean hullUp = uy <= 0;
+        name(
+                hullName,
+                hull.getCenterX(),
+                hullUp ? hull.getCenterY() - hull.getRadius() : hull.getCenterY() + hull.getRadius(),
+                hullUp,
+                em);
+        double edge = near ? Math.max(cup.getRadius(), hull.getRadius() - (hullUp ? dy : -dy)) : cup.getRadius();
+        name(cupName, x, hullUp ? y + edge : y - edge, !hullUp, em);
+        double[][] at = {
+            {x, y - radius + 1.1 * em},
+            {x, y + radius - 1.1 * em},
+            {x - radius + 0.6 * em, y},
+            {x + radius - 0.6 * em, y}
+        };
+        for (int i = 0; i < 4; i++) {
+            Label hue = hues.get(i);
+            size(hue);
+            double at0 = i == 2 ? at[i][0] : i == 3 ? at[i][0] - hue.getWidth() : at[i][0] - hue.getWidth() / 2;
+            hue.relocate(at0, at[i][1] - hue.getHeight() / 2);
+            hue.setVisible(free(hue));
         }
     }
 
-    private boolean near(Rim round, double unit) {
-        return state.apart() * unit < 1.8 * round.em();
-    }
-
-    private boolean nameMarks(Rim round, double unit, Room room) {
-        double em = round.em();
-        double hullX = hullX(round, unit);
-        double hullY = hullY(round, unit);
-        double away = Math.atan2(round.y() - hullY, hullX - round.x());
-        Optional<Box> hullBox = name(hullName, threads[0], hullX, hullY, 0.9 * em, away, round, room, Optional.empty());
-        Optional<Box> cupBox = name(
-                cupName,
-                threads[1],
-                round.x(),
-                round.y(),
-                cup.getRadius() + 0.1 * em,
-                away + Math.PI,
-                round,
-                room,
-                hullBox);
-        return hullBox.isPresent() && cupBox.isPresent();
-    }
-
-    /** @param other words that a line from the mark to its name must not cross */
-    private static Optional<Box> name(
-            Label label,
-            Line thread,
-            double x,
-            double y,
-            double from,
-            double prefer,
-            Rim round,
-            Room room,
-            Optional<Box> other) {
-        size(label);
-        Optional<Box> found = room.near(x, y, label.getWidth(), label.getHeight(), from, 2 * round.inner(), prefer);
-        put(label, found);
-        thread.setVisible(false);
-        found.ifPresent(box -> {
-            double toX = Math.max(box.x(), Math.min(box.x() + box.width(), x));
-            double toY = Math.max(box.y(), Math.min(box.y() + box.height(), y));
-            double length = Math.hypot(toX - x, toY - y);
-            boolean crosses = other.isPresent() && other.get().crossedBy(x, y, toX, toY);
-            if (length > from + 0.7 * round.em() && !crosses) {
-                double share = from / length;
-                RosePulls.set(
-                        thread,
-                        x + (toX - x) * share,
-                        y + (toY - y) * share,
-                        x + (toX - x) * 0.97,
-                        y + (toY - y) * 0.97);
-                thread.setVisible(true);
-                room.line(x, y, x + (toX - x) * 0.97, y + (toY - y) * 0.97);
-            }
-        });
-        return found;
-    }
-
-    /** Rings at round distances from the cup; each number stands on its ring where that is free. */
-    private void layoutRings(Rim round, double unit, double far, Room room) {
-        double step = RING_STEPS[RING_STEPS.length - 1];
-        for (int i = RING_STEPS.length - 1; i >= 0 && RING_STEPS[i] * 3.2 >= far; i--) {
-            step = RING_STEPS[i];
+    /** A word of the hue gives way to marks, their names and the arrow. */
+    private boolean free(Label hue) {
+        if (swing.isVisible() && hue.getBoundsInParent().intersects(swing.getBoundsInParent())) {
+            return false;
         }
-        for (int i = 0; i < rings.length; i++) {
-            double radius = step * (i + 1) * unit;
-            rings[i].setCenterX(round.x());
-            rings[i].setCenterY(round.y());
-            rings[i].setRadius(radius);
-            rings[i].setVisible(radius < round.inner());
-            ringNames[i].setText(say("%.0f", step * (i + 1)));
-            size(ringNames[i]);
-            List<Box> places = new ArrayList<>();
-            for (int k = 0; k < 32 && rings[i].isVisible(); k++) {
-                double angle = Math.PI / 4 + 2 * Math.PI * k / 32;
-                places.add(Box.around(
-                        round.x() + radius * Math.cos(angle),
-                        round.y() + radius * Math.sin(angle),
-                        ringNames[i].getWidth(),
-                        ringNames[i].getHeight()));
-            }
-            put(ringNames[i], room.first(places));
-        }
-        scale.setText(say("rings %.0f steps apart", step));
+        List<Node> taken = new ArrayList<>(List.of(hull, cup, hullName, cupName));
+        pulls.forEach(each -> taken.add(each.tick()));
+        return taken.stream().noneMatch(node -> hue.getBoundsInParent().intersects(node.getBoundsInParent()));
     }
 
-    /** Above and below the round: two directions in the middle, and what the lines mean in the corners. */
-    private void layoutStrips(Rim round) {
-        double em = round.em();
-        double above = round.y() - round.outer() - 0.85 * em;
-        double below = round.y() + round.outer() + 0.85 * em;
-        middleAt(yellower, round.x(), above);
-        middleAt(bluer, round.x(), below);
-        double side = round.x() - yellower.getWidth() / 2 - 1.2 * em;
-        // An outline that lies all around what is shown is said, not drawn.
-        boolean drawn = outlineInSight(round);
-        boolean reaches = drawn
-                ? words(reachName, side - 2.2 * em, "reach of today's tints", "today's reach", "reach")
-                : state.hullInReach() && words(reachName, side, "all within today's reach", "all in reach");
-        reachName.setVisible(reaches);
-        leftAt(reachName, (drawn ? 2.6 : 0.6) * em, below);
-        reachSample.setVisible(reaches && drawn);
-        RosePulls.set(reachSample, 0.6 * em, below, 2.2 * em, below);
-        boolean planned = state.pulls().stream().anyMatch(RoseState.Pull::planned)
-                && words(planName, side - 2.2 * em, "tint in the plan", "in the plan", "plan");
-        planName.setVisible(planned);
-        planSample.setVisible(planned);
-        planHead.setVisible(planned);
-        rightAt(planName, getWidth() - 0.6 * em, below);
-        double start = planName.getLayoutX() - 2.1 * em;
-        RosePulls.set(planSample, start, below, start + 1.1 * em, below);
-        Rim.head(planHead, start + 1.8 * em, below, 1, 0, 0.6 * em);
-        boolean outside = !state.hullInReach();
-        beyond.setVisible(
-                outside && words(beyond, side, "the hull lies outside the reach", "hull out of reach", "out of reach"));
-        leftAt(beyond, 0.6 * em, above);
-        scale.setVisible(words(scale, side, scale.getText()));
-        rightAt(scale, getWidth() - 0.6 * em, above);
+    private static void name(Label name, double middle, double edge, boolean above, double em) {
+        size(name);
+        double gap = 0.25 * em;
+        name.relocate(middle - name.getWidth() / 2, above ? edge - gap - name.getHeight() : edge + gap);
     }
 
-    private boolean outlineInSight(Rim round) {
-        List<Double> corners = reach.getPoints();
-        for (int i = 0; i < corners.size(); i += 2) {
-            int next = (i + 2) % corners.size();
-            double x = corners.get(i) - round.x();
-            double y = corners.get(i + 1) - round.y();
-            double dx = corners.get(next) - round.x() - x;
-            double dy = corners.get(next + 1) - round.y() - y;
-            double square = dx * dx + dy * dy;
-            double at = square == 0 ? 0 : Math.max(0, Math.min(1, -(x * dx + y * dy) / square));
-            if (Math.hypot(x + at * dx, y + at * dy) < round.inner()) {
-                return true;
+    /** The names of the plan's tints in two columns beside the round, moved apart as little as needed. */
+    private void layoutPulls(double under, double em) {
+        for (boolean rightSide : new boolean[] {true, false}) {
+            List<Pulled> side = pulls.stream()
+                    .filter(each -> each.pull().a() >= 0 == rightSide)
+                    .sorted(Comparator.comparingDouble(each -> -Math.sin(each.angle())))
+                    .toList();
+            double[] middles = side.stream()
+                    .mapToDouble(each -> y - Math.sin(each.angle()) * radius)
+                    .toArray();
+            double gap = 1.35 * em;
+            boolean fits = stack(middles, gap, 0.7 * em, under - 0.7 * em);
+            for (int i = 0; i < side.size(); i++) {
+                place(side.get(i), middles[i], rightSide, fits, em);
             }
         }
-        return false;
     }
 
-    /** Gives a label the first words that fit; none when none do. */
-    private static boolean words(Label label, double width, String... choices) {
-        for (String choice : choices) {
-            label.setText(choice);
-            size(label);
-            if (label.getWidth() <= width) {
-                label.setVisible(true);
-                return true;
-            }
+    private void place(Pulled each, double middle, boolean rightSide, boolean fits, double em) {
+        double cos = Math.cos(each.angle());
+        double sin = Math.sin(each.angle());
+        line(
+                each.tick(),
+                x + cos * (radius - 0.8 * em),
+                y - sin * (radius - 0.8 * em),
+                x + cos * radius,
+                y - sin * radius);
+        // The round is widest where the name comes nearest to its middle.
+        double dy = Math.max(0, Math.abs(middle - y) - each.name().getHeight() / 2);
+        double edge = Math.sqrt(Math.max(0, (radius + 0.7 * em) * (radius + 0.7 * em) - dy * dy));
+        double room = (rightSide ? getWidth() - x : x) - edge - 0.4 * em;
+        double wide = Math.min(each.name().getWidth(), Math.max(em, room));
+        double startX = rightSide ? x + edge + 0.2 * em : x - edge - 0.2 * em - wide;
+        each.name()
+                .resizeRelocate(
+                        startX,
+                        middle - each.name().getHeight() / 2,
+                        wide,
+                        each.name().getHeight());
+        each.name().setVisible(fits);
+        each.leader().setVisible(fits && Math.abs(middle - (y - sin * radius)) > 0.7 * em);
+        line(each.leader(), x + cos * radius, y - sin * radius, rightSide ? startX : startX + wide, middle);
+    }
+
+    /**
+     * Moves sorted middles apart as little as needed, between two ends.
+     *
+     * @return false when there is too little room for all
+     */
+    static boolean stack(double[] middles, double gap, double from, double to) {
+        int count = middles.length;
+        if ((count - 1) * gap > to - from) {
+            return false;
         }
-        label.setVisible(false);
-        return false;
-    }
-
-    private static void put(Label label, Optional<Box> box) {
-        label.setVisible(box.isPresent());
-        box.ifPresent(found -> label.relocate(found.x(), found.y()));
-    }
-
-    private double hullX(Rim round, double unit) {
-        return round.x() + (state.hull().a() - state.cup().a()) * unit;
-    }
-
-    private double hullY(Rim round, double unit) {
-        return round.y() - (state.hull().b() - state.cup().b()) * unit;
+        for (int i = 0; i < count; i++) {
+            middles[i] = Math.max(middles[i], i == 0 ? from : middles[i - 1] + gap);
+        }
+        for (int i = count - 1; i >= 0; i--) {
+            middles[i] = Math.min(middles[i], i == count - 1 ? to : middles[i + 1] - gap);
+        }
+        return true;
     }
 
     @Override
     protected double computePrefWidth(double height) {
-        return 28 * em();
+        return 26 * em();
     }
 
     @Override
     protected double computePrefHeight(double width) {
-        return 16 * em();
+        return 14 * em();
     }
 
     @Override
     protected double computeMinHeight(double width) {
-        return 15 * em();
+        return 9 * em();
     }
 
     @Override
     protected double computeMinWidth(double height) {
-        return 20 * em();
+        return 16 * em();
     }
 }

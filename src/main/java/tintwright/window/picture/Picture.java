@@ -7,11 +7,12 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.Line;
 import javafx.scene.shape.Shape;
 import javafx.scene.text.Text;
 
 /**
- * A drawing made of shapes and labels on a neutral grey ground. All lengths follow the text size, so it is as sharp
+ * A drawing made of shapes and labels. All lengths follow the text size, so it is as sharp
  * at 200 % as at 100 %.
  */
 abstract class Picture extends Region {
@@ -55,6 +56,13 @@ abstract class Picture extends Region {
 
     static Color paint(Shade shade) {
         return Color.color(shade.red(), shade.green(), shade.blue());
+    }
+
+    static void line(Line line, double x1, double y1, double x2, double y2) {
+        line.setStartX(x1);
+        line.setStartY(y1);
+        line.setEndX(x2);
+        line.setEndY(y2);
     }
 
     static void size(Label label) {

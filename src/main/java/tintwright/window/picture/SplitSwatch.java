@@ -13,15 +13,14 @@ import tintwright.colour.DifferenceWords;
 import tintwright.colour.JudgedLight;
 
 /**
- * Hull and mix edge to edge, large, under one light; the other lights wait below as smaller pairs to press. Between
- * them a ruler says what the number means. A colour the screen cannot show carries a barred strip and says so.
+ * Hull and mix edge to edge, large, under one light; the other lights wait below as smaller pairs to press. A colour
+ * the screen cannot show carries a barred strip and says so.
  */
 public final class SplitSwatch extends Picture {
     /** How to judge by eye; common practice, no source. */
     static final String HOW_TO_LOOK = "A screen is no swatch. Judge the cured chip itself: hold it on the hull edge to "
             + "edge, in daylight but not in the sun's glare, at arm's length, then turn the two round and look again. "
-            + "Wet gelcoat looks other than cured. A strip of slanted bars marks a colour this screen cannot show. The "
-            + "ruler is common practice, no standard: it tells what most eyes find.";
+            + "Wet gelcoat looks other than cured. A strip of slanted bars marks a colour this screen cannot show.";
 
     private static final String OPEN = "How to look";
     private static final String CLOSE = "Close";
@@ -38,7 +37,6 @@ public final class SplitSwatch extends Picture {
     private final Label verdict = text("", "picture-figure");
     private final Label note = text(HOW_TO_LOOK, "picture-note");
     private final Button look = new Button(OPEN);
-    private final NearnessRuler ruler = new NearnessRuler();
     private final List<UnshownMark> unshown = new ArrayList<>();
     private final List<LightKey> keys = new ArrayList<>();
 
@@ -116,7 +114,6 @@ public final class SplitSwatch extends Picture {
             mark(read, chip);
         });
         unshown.forEach(bar -> nodes.addAll(bar.nodes()));
-        nodes.addAll(ruler.show(now.apart()));
         nodes.add(verdict);
         keys.clear();
         Map<JudgedLight, SwatchState.UnderLight> toChoose = state.lights().size() > 1 ? state.lights() : Map.of();
@@ -173,13 +170,7 @@ public final class SplitSwatch extends Picture {
         double top = nameFields(left, width, em);
         double keysTop = layoutKeys(left, right, em);
         double words = layoutVerdict(right - left, em);
-        boolean ruled = keysTop - words - NearnessRuler.TALL * em - top >= 3.5 * em;
-        double rulerTop = keysTop - (ruled ? NearnessRuler.TALL * em : 0.3 * em);
-        ruler.visible(false);
-        if (ruled) {
-            ruler.layout(left + 0.5 * em, rulerTop, right - left - em, em);
-        }
-        double bottom = rulerTop - words;
+        double bottom = keysTop - 0.3 * em - words;
         verdict.relocate(left, bottom + (words - verdict.getHeight()) / 2);
         look.relocate(right - look.getWidth(), bottom + (words - look.getHeight()) / 2);
         double height = Math.max(em, Math.floor(bottom - top));

@@ -46,7 +46,7 @@ final class UnshownMark {
             double at = (i + 0.5) * step - height;
             double before = Math.max(0, -at);
             double after = Math.max(0, at + height - width);
-            RosePulls.set(
+            Picture.line(
                     slants.get(i),
                     field.getX() + at + before,
                     y + height - before,
