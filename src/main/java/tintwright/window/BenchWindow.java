@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
@@ -16,6 +18,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.ToggleButton;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 import tintwright.bench.ShopLog;
 import tintwright.logbook.DemoLog;
 import tintwright.logbook.LogFailure;
@@ -24,11 +27,18 @@ import tintwright.units.UnitSystem;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.Step;
 import tintwright.window.frame.WindowMemory;
+import tintwright.window.pieces.Look;
 
 /** The program's one window. */
 public final class BenchWindow extends Application {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
+    /** Below this the work has no room; a window manager that does not keep the size asked for keeps this one. */
+    private static final double LEAST_WIDTH = 900;
+
+    private static final double LEAST_HEIGHT = 600;
+    /** Height that a window manager's own title may take on top. */
+    private static final double TITLE = 36;
 
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "engine");
@@ -47,7 +57,7 @@ public final class BenchWindow extends Application {
         Path home = ShopLog.usualHome();
         memory = new WindowMemory(home.resolve("window.properties"));
         Scene scene = new Scene(new Group());
-        scene.getStylesheets().add(BenchWindow.class.getResource("bench.css").toExternalForm());
+        Look.dress(scene);
         open(
                 scene,
                 prepared == null ? Opening.fetch(home, Opening.lastOwn(home, memory), Knowledge::of) : prepared.join());
@@ -59,7 +69,10 @@ public final class BenchWindow extends Application {
             worker.execute(desk.log()::close);
             worker.shutdown();
         });
+        double wide = stage.getWidth();
+        double tall = stage.getHeight();
         stage.show();
+        insist(stage, wide, tall);
         scene.getRoot().lookupAll(".station-key").stream()
                 .filter(key -> ((ToggleButton) key).isSelected())
                 .findFirst()
@@ -136,13 +149,31 @@ public final class BenchWindow extends Application {
         double x = memory.number("x", Double.NaN);
         double y = memory.number("y", Double.NaN);
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        stage.setMinWidth(Math.min(LEAST_WIDTH, screen.getWidth()));
+        stage.setMinHeight(Math.min(LEAST_HEIGHT, screen.getHeight()));
         stage.setWidth(Math.min(width, screen.getWidth()));
-        stage.setHeight(Math.min(height, screen.getHeight()));
+        stage.setHeight(Math.min(height, screen.getHeight() - TITLE));
         // A screen that was there last time may be gone.
         if (!Screen.getScreensForRectangle(x, y, width, height).isEmpty()) {
             stage.setX(x);
             stage.setY(y);
         }
+    }
+
+    /**
+     * A plain window manager may answer the first show with a size of its own, as small as 200 by 200, and once more
+     * after that; the wanted size is asked for again until it has held for a moment.
+     */
+    private static void insist(Stage stage, double wide, double tall) {
+        Timeline again = new Timeline(new KeyFrame(Duration.millis(100), event -> {
+            if (!stage.isMaximized()
+                    && (Math.abs(stage.getWidth() - wide) > 2 || Math.abs(stage.getHeight() - tall) > 2)) {
+                stage.setWidth(wide);
+                stage.setHeight(tall);
+            }
+        }));
+        again.setCycleCount(10);
+        again.play();
     }
 
     private void remember(Stage stage) {

@@ -179,6 +179,10 @@ public final class Desk {
         int tints = now.shelf().tints().size();
         shell.captionProperty(Step.SHELF).set(tints == 1 ? "1 tint" : tints + " tints");
         shell.captionProperty(Step.BOAT).set(now.boat().isBlank() ? Step.BOAT.meaning() : now.boat());
+        shell.doneProperty(Step.BOAT).set(!now.boat().isBlank());
+        shell.doneProperty(Step.HULL).set(now.place() >= 0);
+        shell.doneProperty(Step.SHELF).set(tints > 0);
+        shell.doneProperty(Step.FILL).set(!now.fill().equals(FillDraft.NONE));
         shell.captionProperty(Step.HULL)
                 .set(job.place().map(PlaceReadings::place).orElse(Step.HULL.meaning()));
     }

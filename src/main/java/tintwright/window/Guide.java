@@ -14,7 +14,7 @@ import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
 import tintwright.window.pieces.Figures;
 
-/** Answers the strip's three questions from wherever the job stands: how close, how sure, and what to do now. */
+/** Answers from wherever the job stands: how close, how sure, and what to do now. */
 final class Guide {
     /** So many typed readings of a spot: with three, the one that is wrong can be told. */
     private static final int ENOUGH = 3;
@@ -57,7 +57,7 @@ final class Guide {
         } else if (now.place() < 0) {
             nothingYet("Read the hull: a clean, flat spot, three times.", "To the hull", Step.HULL);
         } else if (now.cup().isPresent() && planned) {
-            // Begun this moment: until it is reckoned the strip, and a focus on its button, stay as they are.
+            // Begun this moment: until it is reckoned the sentence, and a focus on its button, stay as they are.
             return;
         } else if (now.cup().isPresent()) {
             shell.answer("\u2013", "", "\u2013", "");
@@ -78,8 +78,8 @@ final class Guide {
         FillModel.Next next = fill.nextProperty().get();
         if (next.running() && next.urgent()) {
             // The key only goes there: under a hand that is about to press "It is in" nothing else may be written.
-            shell.next(
-                    next.sentence(), "To the fill", () -> shell.stepProperty().set(Step.FILL));
+            shell.nextElsewhere(
+                    next.sentence(), "To the holes", () -> shell.stepProperty().set(Step.FILL));
         }
     }
 
@@ -102,10 +102,11 @@ final class Guide {
 
     /** One button that goes to a station; where one is there already it is not needed. */
     private void go(String sentence, String button, Step where) {
-        shell.next(
-                sentence,
-                shell.stepProperty().get() == where ? "" : button,
-                () -> shell.stepProperty().set(where));
+        if (shell.stepProperty().get() == where) {
+            shell.next(sentence, "", () -> {});
+        } else {
+            shell.nextElsewhere(sentence, button, () -> shell.stepProperty().set(where));
+        }
     }
 
     private void beforeTheCup(Job now) {

@@ -24,9 +24,9 @@ import tintwright.HandClock;
 import tintwright.fill.CountersunkHole;
 import tintwright.fill.Lie;
 import tintwright.fill.RepairLine;
-import tintwright.window.frame.Shell;
 import tintwright.window.frame.Step;
 import tintwright.window.pieces.Cards;
+import tintwright.window.pieces.Look;
 
 /** Every station at every size a person may choose: no words cut, nothing on top of another, nothing out of reach. */
 class FitTest {
@@ -134,8 +134,7 @@ class FitTest {
 
     private static Scene scene(Desk desk, Size size) {
         Scene scene = new Scene(desk.view(), size.width(), size.height());
-        scene.getStylesheets()
-                .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
+        Look.dress(scene);
         return scene;
     }
 

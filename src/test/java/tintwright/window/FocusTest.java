@@ -18,8 +18,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import tintwright.colour.Geometry;
 import tintwright.colour.Viewing;
-import tintwright.window.frame.Shell;
 import tintwright.window.frame.Step;
+import tintwright.window.pieces.Look;
 
 /** The focus never falls on another station's key or on a tool, whatever is done and wherever. */
 class FocusTest {
@@ -32,8 +32,7 @@ class FocusTest {
         stage = Stagehand.onScreen(() -> {
             Stage shown = new Stage();
             Scene scene = new Scene(desk.view(), 1280, 800);
-            scene.getStylesheets()
-                    .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
+            Look.dress(scene);
             shown.setScene(scene);
             shown.show();
             return shown;

@@ -33,14 +33,14 @@ import tintwright.window.frame.Shell;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.StationPage;
 import tintwright.window.frame.Step;
+import tintwright.window.pieces.Look;
 import tintwright.window.pieces.Pieces;
 
 /** The real scene without a display. */
 class ShellTest {
     private static Scene open(Desk desk) {
         Scene scene = new Scene(desk.view(), 1280, 800);
-        scene.getStylesheets()
-                .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
+        Look.dress(scene);
         scene.getRoot().applyCss();
         scene.getRoot().layout();
         return scene;
@@ -55,11 +55,9 @@ class ShellTest {
     }
 
     @Test
-    void theStripAnswersThreeQuestionsWithoutAClick() {
+    void whatToDoNextIsSaidWithOneLargeKey() {
         Stagehand.onScreen(() -> {
             Scene scene = open(desk());
-            assertTrue(scene.getRoot().lookupAll(".strip-figure").stream()
-                    .allMatch(node -> !((Label) node).getText().isBlank()));
             Button button = (Button) scene.getRoot().lookup("#now-button");
             assertTrue(button.isVisible() && !button.getText().isBlank());
             assertTrue(button.getHeight() >= 40, "large enough for a glove: " + button.getHeight());
@@ -198,8 +196,14 @@ class ShellTest {
             {"-ink", "-press"},
             {"-on-deep", "-deep"},
             {"-on-deep", "-deep-hover"},
-            {"-on-strip", "-strip"},
-            {"-soft-on-strip", "-strip"},
+            {"-on-signal", "-signal"},
+            {"-on-signal", "-signal-hover"},
+            {"-signal-text", "-sheet"},
+            {"-signal-text", "-signal-sheet"},
+            {"-link", "-sheet"},
+            {"-link", "-paper"},
+            {"-link", "-press"},
+            {"-good", "-good-sheet"},
             {"-caution", "-caution-sheet"},
             {"-caution", "-sheet"},
             {"-ink", "-caution-sheet"},
@@ -223,7 +227,7 @@ class ShellTest {
         Map<String, double[]> dark = new HashMap<>(light);
         dark.putAll(colours(css.substring(css.indexOf(".root.dark {"), css.indexOf("/* pictures"))));
         for (Map<String, double[]> theme : java.util.List.of(light, dark)) {
-            for (String line : new String[] {"-edge", "-focus", "-deep"}) {
+            for (String line : new String[] {"-edge", "-focus", "-link"}) {
                 for (String ground : new String[] {"-paper", "-sheet", "-press", "-caution-sheet"}) {
                     double contrast = contrast(theme.get(line), theme.get(ground));
                     assertTrue(contrast >= 3, line + " on " + ground + " is " + contrast);
@@ -232,7 +236,10 @@ class ShellTest {
         }
     }
 
-    /** Every button that can be seen has an outline or a ground of its own. */
+    /**
+     * Every button that can be seen has an outline of its own, or is bold in the colour of what can be pressed; a tool
+     * is a sign that says in words what it does.
+     */
     @Test
     void everyButtonLooksLikeOne() {
         Stagehand.onScreen(() -> {
@@ -250,9 +257,13 @@ class ShellTest {
                                 && button.getBorder().getStrokes().stream()
                                         .anyMatch(stroke -> stroke.getTopStroke() instanceof Color colour
                                                 && colour.getOpacity() == 1);
-                        assertTrue(
-                                outlined || button.getStyleClass().contains("now-button"),
-                                step + ": " + button.getText());
+                        boolean link = button.getStyleClass().contains("quiet-button")
+                                && button.getFont().getStyle().contains("Bold");
+                        boolean tool = button.getStyleClass().contains("tool")
+                                && button.getGraphic() != null
+                                && button.getTooltip() != null
+                                && !button.getAccessibleText().isBlank();
+                        assertTrue(outlined || link || tool, step + ": " + button.getText());
                     }
                 }
             }

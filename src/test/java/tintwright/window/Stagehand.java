@@ -14,6 +14,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
 import javax.imageio.ImageIO;
+import tintwright.window.pieces.Look;
 
 /** Starts the toolkit once, does things on its thread with a limit, and takes pictures of views. */
 public final class Stagehand {

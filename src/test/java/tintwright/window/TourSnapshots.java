@@ -20,9 +20,9 @@ import tintwright.logbook.DemoLog;
 import tintwright.reading.FilmState;
 import tintwright.units.UnitSystem;
 import tintwright.window.cup.CupModel;
-import tintwright.window.frame.Shell;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.Step;
+import tintwright.window.pieces.Look;
 
 /**
  * One whole job of the invented boat in pictures, written by the program itself:
@@ -100,8 +100,7 @@ class TourSnapshots {
                     Desks::learn);
             ShellModel shell = desk.shell();
             Scene scene = new Scene(desk.view(), 1280, 800);
-            scene.getStylesheets()
-                    .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
+            Look.dress(scene);
             shell.stepProperty().set(Step.BOAT);
             picture(scene, "The boat", "Which boat, and which place on her: each has faded in its own way.");
             shell.stepProperty().set(Step.HULL);

@@ -20,11 +20,11 @@ import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
 import tintwright.logbook.DemoLog;
 import tintwright.window.cup.CupModel;
-import tintwright.window.frame.Shell;
 import tintwright.window.frame.Step;
 import tintwright.window.frame.WalkModel;
 import tintwright.window.job.Job;
 import tintwright.window.job.KeptJob;
+import tintwright.window.pieces.Look;
 
 /** One whole job of the invented boat, through the real scene without a display. */
 class WholeJobTest {
@@ -50,8 +50,7 @@ class WholeJobTest {
 
     private static Scene scene(Desk desk) {
         Scene scene = new Scene(desk.view(), 1280, 800);
-        scene.getStylesheets()
-                .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
+        Look.dress(scene);
         lay(scene);
         return scene;
     }

@@ -8,9 +8,9 @@ import tintwright.fill.CountersunkHole;
 import tintwright.fill.Lie;
 import tintwright.fill.RepairLine;
 import tintwright.fill.ScratchGroove;
-import tintwright.window.frame.Shell;
 import tintwright.window.frame.Step;
 import tintwright.window.hull.HullModel;
+import tintwright.window.pieces.Look;
 
 /**
  * Pictures of every station, to be looked at, in target/snapshots:
@@ -45,10 +45,7 @@ class WindowSnapshots {
                     }
                     desk.shell().stepProperty().set(step);
                     Scene scene = new Scene(desk.view(), size.width(), size.height());
-                    scene.getStylesheets()
-                            .add(Shell.class
-                                    .getResource("/tintwright/window/bench.css")
-                                    .toExternalForm());
+                    Look.dress(scene);
                     Stagehand.snapshot(scene, step.name().toLowerCase() + "-" + size.name());
                 }
             }
@@ -64,10 +61,7 @@ class WindowSnapshots {
                 desk.shell().setTextShare(size.text());
                 desk.shell().darkProperty().set(size.dark());
                 Scene scene = new Scene(desk.view(), size.width(), size.height());
-                scene.getStylesheets()
-                        .add(Shell.class
-                                .getResource("/tintwright/window/bench.css")
-                                .toExternalForm());
+                Look.dress(scene);
                 desk.cup().begin();
                 Stagehand.snapshot(scene, "cup-begun-" + size.name());
                 desk.cup().accept();
@@ -116,8 +110,7 @@ class WindowSnapshots {
                     () -> tintwright.bench.ShopLog.demo(clock),
                     Desks::learn);
             Scene scene = new Scene(desk.view(true, true, () -> {}), 1280, 800);
-            scene.getStylesheets()
-                    .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
+            Look.dress(scene);
             for (Step step : desk.stations()) {
                 desk.shell().stepProperty().set(step);
                 Stagehand.snapshot(scene, "own-" + step.name().toLowerCase() + "-1280");
@@ -156,8 +149,7 @@ class WindowSnapshots {
             }
             desk.shell().stepProperty().set(Step.HULL);
             Scene scene = new Scene(desk.view(), 1280, 800);
-            scene.getStylesheets()
-                    .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
+            Look.dress(scene);
             Stagehand.snapshot(scene, "hull-outlier-1280");
             return null;
         });
@@ -169,8 +161,7 @@ class WindowSnapshots {
             Desk desk = Desks.demo(Clock.systemUTC());
             desk.shell().stepProperty().set(Step.HULL);
             Scene scene = new Scene(desk.view(), 1280, 800);
-            scene.getStylesheets()
-                    .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
+            Look.dress(scene);
             scene.getRoot().applyCss();
             ((javafx.scene.control.ToggleButton) scene.getRoot().lookup("#way-to-read-1")).fire();
             Stagehand.snapshot(scene, "hull-file-1280");

@@ -12,7 +12,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -36,6 +36,7 @@ final class PlanPage {
     private final DepthGauge depth = new DepthGauge();
     private final HueRose rose = new HueRose();
     private final GridPane recipe = new GridPane();
+    private final FlowPane choices = Pieces.flow();
     private final VBox ways = new VBox();
     private final Label reach = Pieces.whenSaid(Pieces.wrapped("", "caution"));
     private final Label verdict = Pieces.plain("");
@@ -62,7 +63,7 @@ final class PlanPage {
         pictures.getStyleClass().add("pictures");
         VBox.setVgrow(swatch, Priority.ALWAYS);
         VBox.setVgrow(lower, Priority.ALWAYS);
-        VBox side = new VBox(asks(), answer());
+        VBox side = new VBox(answer(), asks());
         side.getStyleClass().addAll("column", "side");
         Pieces.follow(side, model.planProperty(), (before, after) -> show(after));
         Pieces.follow(side, model.job().jobProperty(), (before, after) -> fill(after));
@@ -116,9 +117,12 @@ final class PlanPage {
 
     private Node answer() {
         beginKey = Pieces.mainButton("Begin the cup", begin);
+        choices.setVisible(false);
+        choices.managedProperty().bind(choices.visibleProperty());
+        Button choose = Pieces.quietButton("Which tints may be used", () -> choices.setVisible(!choices.isVisible()));
+        choose.setId("choose-tints");
         HBox tools = Pieces.row(beginKey, Pieces.quietButton("Copy as text", model::copy));
-        VBox sheet = Pieces.sheet("Weigh", reach, recipe, tools, verdict, ways);
-        return sheet;
+        return Pieces.sheet("Weigh", reach, recipe, tools, verdict, ways, choose, choices);
     }
 
     private void fill(Job job) {
@@ -150,39 +154,37 @@ final class PlanPage {
         showWays(plan);
     }
 
+    /** What goes in, large; which tints may be used at all stands below, out of the way. */
     private void showLines(List<PlanModel.Line> lines) {
-        // The same tints as before: only the figures change, and whoever stood on a switch still stands on it.
-        if (recipe.getChildren().size() != lines.size() * 3) {
-            recipe.getChildren().clear();
-            recipe.getColumnConstraints()
-                    .setAll(new ColumnConstraints(), new ColumnConstraints(), new ColumnConstraints());
-            recipe.getColumnConstraints().get(0).setHgrow(Priority.ALWAYS);
-            recipe.getColumnConstraints().get(1).setHalignment(HPos.RIGHT);
-            recipe.getColumnConstraints().get(2).setHalignment(HPos.RIGHT);
-            for (int i = 0; i < lines.size(); i++) {
-                Label grams = new Label();
-                grams.getStyleClass().add("recipe-grams");
-                grams.setMinWidth(Region.USE_PREF_SIZE);
-                Label share = new Label();
-                share.getStyleClass().add("soft");
-                share.setMinWidth(Region.USE_PREF_SIZE);
-                recipe.addRow(i, lines.get(i).isTint() ? new CheckBox() : new Label(), grams, share);
-            }
+        List<PlanModel.Line> planned =
+                lines.stream().filter(line -> !line.grams().isEmpty()).toList();
+        recipe.getChildren().clear();
+        for (int i = 0; i < planned.size(); i++) {
+            Label name = new Label(planned.get(i).name());
+            name.setMaxWidth(Double.MAX_VALUE);
+            GridPane.setHgrow(name, Priority.ALWAYS);
+            Label grams = new Label(planned.get(i).grams());
+            grams.getStyleClass().add("recipe-grams");
+            grams.setMinWidth(Region.USE_PREF_SIZE);
+            GridPane.setHalignment(grams, HPos.RIGHT);
+            recipe.addRow(i, name, grams);
         }
-        for (int i = 0; i < lines.size(); i++) {
-            PlanModel.Line line = lines.get(i);
-            if (recipe.getChildren().get(3 * i) instanceof CheckBox box) {
-                box.setText(line.name());
-                box.setId("use-" + line.id());
-                box.setSelected(line.used());
-                box.setOnAction(event -> model.use(line.id(), box.isSelected()));
-                box.setAccessibleText(line.name() + (line.grams().isEmpty() ? ", not in this mix" : ", " + line.grams())
-                        + ", may be used");
-            } else {
-                ((Label) recipe.getChildren().get(3 * i)).setText(line.name());
-            }
-            ((Label) recipe.getChildren().get(3 * i + 1)).setText(line.grams());
-            ((Label) recipe.getChildren().get(3 * i + 2)).setText(line.used() ? line.share() : "left out");
+        List<PlanModel.Line> tints =
+                lines.stream().filter(PlanModel.Line::isTint).toList();
+        // The same tints as before: whoever stood on a switch still stands on it.
+        if (choices.getChildren().size() != tints.size()) {
+            choices.getChildren()
+                    .setAll(tints.stream().map(line -> new CheckBox()).toList());
+        }
+        for (int i = 0; i < tints.size(); i++) {
+            PlanModel.Line line = tints.get(i);
+            CheckBox box = (CheckBox) choices.getChildren().get(i);
+            box.setText(line.name());
+            box.setId("use-" + line.id());
+            box.setSelected(line.used());
+            box.setOnAction(event -> model.use(line.id(), box.isSelected()));
+            box.setAccessibleText(line.name() + (line.grams().isEmpty() ? ", not in this mix" : ", " + line.grams())
+                    + ", may be used");
         }
     }
 

@@ -7,10 +7,14 @@ import javafx.animation.PauseTransition;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ChangeListener;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
@@ -23,12 +27,15 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.scene.shape.SVGPath;
 import javafx.util.Duration;
 import tintwright.units.UnitSystem;
 import tintwright.window.pieces.Pieces;
 
-/** The frame around every station: which job, the stations, the one in hand, and the strip. */
+/** The frame around every station: which job, the stations, the one in hand, and what to do next. */
 public final class Shell extends BorderPane {
     /** The usual text size in pixels; everything else is a multiple of it. */
     static final double USUAL_TEXT = 15;
@@ -37,8 +44,11 @@ public final class Shell extends BorderPane {
     private static final double LARGE = 1.5;
 
     private static final Duration PATIENCE = Duration.millis(300);
-    private static final String KEYS = "Keys: Ctrl 1 to 6 go to a station. Ctrl Enter does what the strip at the "
-            + "foot says. Ctrl Z takes back, Ctrl Y does it again. Ctrl B goes back to the boat worked on before. Ctrl "
+    private static final String UNDO = "M9 4v-4l-8 7 8 7v-4c5 0 8 2 10 5 0-7-4-11-10-11z";
+    private static final String REDO = "M11 4v-4l8 7-8 7v-4c-5 0-8 2-10 5 0-7 4-11 10-11z";
+    private static final String MENU = "M0 0h18v2.200h-18z M0 6.500h18v2.200h-18z M0 13h18v2.200h-18z";
+    private static final String KEYS = "Keys: Ctrl 1 to 6 go to a station. Ctrl Enter does what the sentence at "
+            + "the foot says. Ctrl Z takes back, Ctrl Y does it again. Ctrl B goes back to the boat worked on before. Ctrl "
             + "plus, minus and 0 set the text, Ctrl L light or dark, Ctrl U the units. Left and right "
             + "change the light of the split swatch. F1 shows this.";
 
@@ -60,9 +70,11 @@ public final class Shell extends BorderPane {
         middle.setFitToHeight(true);
         middle.getStyleClass().add("middle");
         journey = new Journey(model, this.stations.keySet());
-        setTop(new VBox(head(), journey, aside));
-        setCenter(middle);
-        setBottom(new VBox(noticeLine(), new Strip(model)));
+        setTop(new VBox(head(), aside));
+        // What is said floats over the work: it never moves what a hand is about to press.
+        StackPane work = new StackPane(middle, noticeLine());
+        setCenter(work);
+        setBottom(new NowBar(model));
         model.stepProperty().addListener((property, before, after) -> {
             open(after);
             focusHere();
@@ -99,64 +111,84 @@ public final class Shell extends BorderPane {
     }
 
     private Node head() {
-        Label name = new Label("Tintwright");
-        name.getStyleClass().add("wordmark");
         Label job = Pieces.bound(model.jobProperty(), "job");
-        job.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(job, Priority.ALWAYS);
-        right.setMinWidth(USE_PREF_SIZE);
-        Button units = tool("", this::units, null);
-        model.unitsProperty().addListener((property, before, after) -> nameUnits(units, after));
-        nameUnits(units, model.unitsProperty().get());
-        Button dark =
-                tool("", () -> model.darkProperty().set(!model.darkProperty().get()), null);
-        model.darkProperty().addListener((property, before, after) -> nameLight(dark, after));
-        nameLight(dark, model.darkProperty().get());
+        job.setMinWidth(0);
+        HBox left = new HBox(job);
+        left.setAlignment(Pos.CENTER_LEFT);
+        left.setMinWidth(0);
+        left.setPrefWidth(0);
+        HBox.setHgrow(left, Priority.ALWAYS);
         right.getChildren()
                 .setAll(
-                        named(
-                                tool("Undo", model::undo, model.canUndoProperty()),
-                                "Take back the last step (Ctrl and Z)"),
-                        named(tool("Redo", model::redo, model.canRedoProperty()), "Do it again after all (Ctrl and Y)"),
-                        named(tool("A\u2212", model::smallerText, null), "Smaller text (Ctrl and minus)"),
-                        named(tool("A+", model::largerText, null), "Larger text (Ctrl and plus)"),
-                        units,
-                        named(tool("Keys", () -> model.warn(KEYS), null), "What the keys do (F1)"),
-                        dark);
-        right.getChildren().forEach(each -> ((Button) each).setAlignment(Pos.CENTER));
+                        tool("Take back the last step (Ctrl and Z)", UNDO, model::undo, model.canUndoProperty()),
+                        tool("Do it again after all (Ctrl and Y)", REDO, model::redo, model.canRedoProperty()),
+                        menu());
         right.getStyleClass().add("head-right");
-        HBox head = new HBox(name, job, right);
+        right.setMinWidth(USE_PREF_SIZE);
+        HBox tools = new HBox(right);
+        tools.setAlignment(Pos.CENTER_RIGHT);
+        tools.setMinWidth(USE_PREF_SIZE);
+        tools.setPrefWidth(0);
+        HBox.setHgrow(tools, Priority.ALWAYS);
+        journey.setMinWidth(USE_PREF_SIZE);
+        HBox head = new HBox(left, journey, tools);
         head.getStyleClass().add("head");
         return head;
     }
 
-    /** The key names the units in use; what it says it does is the change. */
-    private static void nameUnits(Button key, UnitSystem now) {
-        boolean metric = now == UnitSystem.METRIC;
-        key.setText(metric ? "g, mm, \u00b0C" : "oz, in, \u00b0F");
-        named(
-                key,
-                metric
-                        ? "Units: grams, millimetres, Celsius. Change to ounces, inches, Fahrenheit (Ctrl and U)"
-                        : "Units: ounces, inches, Fahrenheit. Change to grams, millimetres, Celsius (Ctrl and U)");
+    /** All that is set and seldom: text, light, units, keys. */
+    private MenuButton menu() {
+        MenuButton menu = new MenuButton();
+        menu.setGraphic(sign(MENU));
+        menu.getStyleClass().setAll("tool");
+        menu.setId("menu");
+        named(menu, "More: text size, light or dark, units, keys");
+        MenuItem units = item("", this::units);
+        MenuItem dark =
+                item("", () -> model.darkProperty().set(!model.darkProperty().get()));
+        menu.getItems()
+                .setAll(
+                        item("Larger text   Ctrl +", model::largerText),
+                        item("Smaller text   Ctrl \u2212", model::smallerText),
+                        item("Usual text   Ctrl 0", () -> model.setTextShare(1)),
+                        dark,
+                        units,
+                        item("What the keys do   F1", () -> model.warn(KEYS)));
+        menu.setOnShowing(event -> {
+            boolean metric = model.unitsProperty().get() == UnitSystem.METRIC;
+            units.setText(metric ? "Ounces, inches, Fahrenheit   Ctrl U" : "Grams, millimetres, Celsius   Ctrl U");
+            dark.setText(model.darkProperty().get() ? "Light window   Ctrl L" : "Dark window   Ctrl L");
+        });
+        return menu;
     }
 
-    private static void nameLight(Button key, boolean dark) {
-        key.setText(dark ? "Light" : "Dark");
-        named(key, dark ? "Change to a light window (Ctrl and L)" : "Change to a dark window (Ctrl and L)");
+    private static MenuItem item(String words, Runnable action) {
+        MenuItem item = new MenuItem(words);
+        item.setMnemonicParsing(false);
+        item.setOnAction(event -> action.run());
+        return item;
     }
 
-    private static Button named(Button button, String meaning) {
+    private static Region sign(String path) {
+        SVGPath outline = new SVGPath();
+        outline.setContent(path);
+        Region sign = new Region();
+        sign.setShape(outline);
+        sign.getStyleClass().add("tool-sign");
+        return sign;
+    }
+
+    private static void named(ButtonBase button, String meaning) {
         button.setAccessibleText(meaning);
         button.setTooltip(new Tooltip(meaning));
-        return button;
     }
 
-    private static Button tool(String words, Runnable action, BooleanProperty possible) {
-        Button button = Pieces.quietButton(words, action);
-        if (possible != null) {
-            button.disableProperty().bind(possible.not());
-        }
+    private static Button tool(String meaning, String path, Runnable action, BooleanProperty possible) {
+        Button button = Pieces.button("", action);
+        button.setGraphic(sign(path));
+        button.getStyleClass().add("tool");
+        button.disableProperty().bind(possible.not());
+        named(button, meaning);
         return button;
     }
 
@@ -190,6 +222,10 @@ public final class Shell extends BorderPane {
             patience.playFromStart();
         }
         line.setId("notice-line");
+        line.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
+        line.maxWidthProperty().bind(widthProperty().multiply(0.9));
+        StackPane.setAlignment(line, Pos.BOTTOM_CENTER);
+        StackPane.setMargin(line, new Insets(0, 0, 14, 0));
         letGo(line);
         return Pieces.onlyWhen(model.noticeProperty().isNotEmpty().or(slow), line);
     }

@@ -20,7 +20,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import tintwright.units.UnitSystem;
 
-/** What is always in sight: the job's stations, the three answers of the strip, and the settings of the window. */
+/** What is always in sight: the job's stations, what to do now and how near it is, and the settings of the window. */
 public final class ShellModel {
     /** Smallest and largest share of the usual text size. */
     public static final double LEAST_TEXT = 0.8;
@@ -31,12 +31,14 @@ public final class ShellModel {
     private final ObjectProperty<Step> step = new SimpleObjectProperty<>(Step.CUP);
     private final StringProperty job = new SimpleStringProperty("");
     private final Map<Step, StringProperty> captions = new EnumMap<>(Step.class);
+    private final Map<Step, BooleanProperty> done = new EnumMap<>(Step.class);
     private final StringProperty close = new SimpleStringProperty("\u2013");
     private final StringProperty closeWords = new SimpleStringProperty("");
     private final StringProperty sure = new SimpleStringProperty("\u2013");
     private final StringProperty sureWords = new SimpleStringProperty("");
     private final StringProperty now = new SimpleStringProperty("");
     private final StringProperty nowButton = new SimpleStringProperty("");
+    private final BooleanProperty elsewhere = new SimpleBooleanProperty(false);
     private final StringProperty notice = new SimpleStringProperty("");
     private final Map<String, String> warnings = new LinkedHashMap<>();
     private final BooleanProperty noticeStays = new SimpleBooleanProperty(false);
@@ -58,6 +60,7 @@ public final class ShellModel {
     public ShellModel() {
         for (Step each : Step.values()) {
             captions.put(each, new SimpleStringProperty(each.meaning()));
+            done.put(each, new SimpleBooleanProperty(false));
         }
     }
 
@@ -66,6 +69,23 @@ public final class ShellModel {
         now.set(sentence);
         nowButton.set(button);
         nowAction = action;
+        elsewhere.set(false);
+    }
+
+    /** Says what to do now, where that is done at another station than the one in hand. */
+    public void nextElsewhere(String sentence, String button, Runnable action) {
+        next(sentence, button, action);
+        elsewhere.set(true);
+    }
+
+    /** @return true when what to do now is done at another station than the one in hand */
+    BooleanProperty elsewhereProperty() {
+        return elsewhere;
+    }
+
+    /** @return true when there is a hull and a mix to compare */
+    boolean comparing() {
+        return !closeWords.get().isEmpty() && !sureWords.get().isEmpty();
     }
 
     /** Says how near the cup is and how sure that is. */
@@ -76,7 +96,7 @@ public final class ShellModel {
         sureWords.set(sureInWords);
     }
 
-    /** Does what the strip's button says. */
+    /** Does what the button beside the sentence says. */
     public void doNow() {
         nowAction.run();
     }
@@ -212,6 +232,11 @@ public final class ShellModel {
 
     public StringProperty captionProperty(Step of) {
         return captions.get(of);
+    }
+
+    /** @return true when all that the job needs from this station is there */
+    public BooleanProperty doneProperty(Step of) {
+        return done.get(of);
     }
 
     public StringProperty closeProperty() {

@@ -5,8 +5,8 @@ public enum Step {
     BOAT("Boat", "boat and place"),
     HULL("Hull", "its colour now"),
     SHELF("Shelf", "white and tints"),
+    FILL("Holes", "how much"),
     CUP("Cup", "weigh, read, correct"),
-    FILL("Fill", "how much"),
     LOG("Log", "to make it again");
 
     private final String title;

@@ -73,7 +73,10 @@ public final class HueRose extends Picture {
             }
         }
         nodes.addAll(hues);
-        nodes.addAll(List.of(unsure, swing, head, hull, cup, hullName, cupName, beyond));
+        nodes.addAll(List.of(unsure, swing, head, hull, cup, hullName, cupName));
+        if (!beyond.getText().isEmpty()) {
+            nodes.add(beyond);
+        }
         draw(nodes, RoseWords.of(next));
     }
 

@@ -16,8 +16,8 @@ import tintwright.bench.ShopLog;
 import tintwright.window.Desk;
 import tintwright.window.Desks;
 import tintwright.window.Stagehand;
-import tintwright.window.frame.Shell;
 import tintwright.window.frame.Step;
+import tintwright.window.pieces.Look;
 
 /** The boat's station in the real scene, without a display. */
 class BoatPageTest {
@@ -25,8 +25,7 @@ class BoatPageTest {
 
     private Scene scene(Desk desk) {
         Scene scene = new Scene(desk.view(true, true, () -> {}), 1280, 800);
-        scene.getStylesheets()
-                .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
+        Look.dress(scene);
         desk.shell().stepProperty().set(Step.BOAT);
         laidOut(scene);
         return scene;

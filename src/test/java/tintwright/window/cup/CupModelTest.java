@@ -12,8 +12,8 @@ import tintwright.colour.Geometry;
 import tintwright.window.Desk;
 import tintwright.window.Desks;
 import tintwright.window.Stagehand;
-import tintwright.window.frame.Shell;
 import tintwright.window.frame.Step;
+import tintwright.window.pieces.Look;
 
 /** The cup in hand: what it says next, and what its page takes for granted. */
 class CupModelTest {
@@ -40,8 +40,7 @@ class CupModelTest {
             Desk desk = Desks.demo(Clock.systemUTC());
             desk.cup().begin();
             Scene scene = new Scene(desk.view(), 1280, 800);
-            scene.getStylesheets()
-                    .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
+            Look.dress(scene);
             desk.shell().stepProperty().set(Step.CUP);
             scene.getRoot().applyCss();
             scene.getRoot().layout();

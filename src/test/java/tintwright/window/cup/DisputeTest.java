@@ -22,8 +22,8 @@ import tintwright.shelf.Parts;
 import tintwright.window.Desk;
 import tintwright.window.Desks;
 import tintwright.window.Stagehand;
-import tintwright.window.frame.Shell;
 import tintwright.window.frame.Step;
+import tintwright.window.pieces.Look;
 
 /** A chip that the weights cannot explain is never passed over in silence. */
 class DisputeTest {
@@ -118,8 +118,7 @@ class DisputeTest {
         Stagehand.onScreen(() -> {
             desk.shell().stepProperty().set(Step.CUP);
             Scene scene = new Scene(desk.view(), 1280, 800);
-            scene.getStylesheets()
-                    .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
+            Look.dress(scene);
             dosed();
             read(withBlack(0.8));
             Stagehand.snapshot(scene, "cup-dispute-1280");

@@ -282,7 +282,7 @@ class FillModelTest {
         desk.shell().stepProperty().set(Step.CUP);
         clock.move(Duration.ofMinutes(5));
         fill.timers().tick();
-        assertEquals("To the fill", desk.shell().nowButtonProperty().get());
+        assertEquals("To the holes", desk.shell().nowButtonProperty().get());
         desk.shell().say("Copied as text.");
         assertTrue(
                 desk.shell().noticeProperty().get().contains("stop spreading: look now"),

@@ -25,8 +25,8 @@ import tintwright.units.UnitSystem;
 import tintwright.window.Desk;
 import tintwright.window.Desks;
 import tintwright.window.Stagehand;
-import tintwright.window.frame.Shell;
 import tintwright.window.frame.Step;
+import tintwright.window.pieces.Look;
 
 /** The fill as it is drawn. */
 class FillPageTest {
@@ -192,8 +192,7 @@ class FillPageTest {
         desk.shell().setTextShare(2);
         desk.shell().stepProperty().set(Step.FILL);
         Scene scene = new Scene(desk.view(), 1280, 800);
-        scene.getStylesheets()
-                .add(Shell.class.getResource("/tintwright/window/bench.css").toExternalForm());
+        Look.dress(scene);
         // The sides are put one below the other once it is known how little room they have.
         words(scene);
         scene.snapshot(null);

@@ -14,8 +14,8 @@ import tintwright.units.UnitSystem;
 import tintwright.window.Desk;
 import tintwright.window.Desks;
 import tintwright.window.Stagehand;
-import tintwright.window.frame.Shell;
 import tintwright.window.frame.Step;
+import tintwright.window.pieces.Look;
 
 /**
  * Pictures of the fill at work, to be looked at, in target/snapshots: {@code mvn test -Dtest=FillSnapshots}. The name
@@ -56,10 +56,7 @@ class FillSnapshots {
                 desk.shell().setTextShare(text);
                 desk.shell().stepProperty().set(Step.FILL);
                 Scene scene = new Scene(desk.view(), 1280, 800);
-                scene.getStylesheets()
-                        .add(Shell.class
-                                .getResource("/tintwright/window/bench.css")
-                                .toExternalForm());
+                Look.dress(scene);
                 String name = "fill-" + (int) (text * 100) + "-";
                 pictures(scene, name + "list");
                 fill.weather("19", "82", UnitSystem.METRIC);

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.reading.photo.card.PixelPoint;
 import tintwright.window.Stagehand;
+import tintwright.window.pieces.Look;
 
 /**
  * Pictures of the photo station at work, to be looked at, in target/snapshots:
@@ -31,10 +32,7 @@ class PhotoViewSnapshots {
                 StackPane root = new StackPane(view);
                 root.getStyleClass().add("root");
                 Scene scene = new Scene(root, now == 2 ? 1000 : 1280, now == 2 ? 640 : 800);
-                scene.getStylesheets()
-                        .add(Stagehand.class
-                                .getResource("/tintwright/window/bench.css")
-                                .toExternalForm());
+                Look.dress(scene);
                 model.open(photo);
                 model.findCard();
                 if (now > 0) {

@@ -1,4 +1,4 @@
-package tintwright.window;
+package tintwright.window.pieces;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -16,7 +16,8 @@ public final class Look {
     /** Gives a scene the program's typeface and style sheet; call on the screen's thread. */
     public static void dress(Scene scene) {
         loadTypeface();
-        scene.getStylesheets().add(Look.class.getResource("bench.css").toExternalForm());
+        scene.getStylesheets()
+                .add(Look.class.getResource("/tintwright/window/bench.css").toExternalForm());
     }
 
     private static void loadTypeface() {

@@ -1,0 +1,54 @@
+package tintwright.window.frame;
+
+import javafx.beans.binding.Bindings;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import tintwright.window.pieces.Pieces;
+
+/**
+ * What to do next, in one sentence with one button, at the foot of every station that has no large deed of its own.
+ * Below it stands how near the colour is, while there is something to compare.
+ */
+final class NowBar extends HBox {
+    /** Letters that have room in one line of the larger size. */
+    private static final int SHORT = 62;
+
+    NowBar(ShellModel model) {
+        getStyleClass().add("now-bar");
+        Label sentence = Pieces.bound(model.nowProperty(), "now-sentence");
+        Tooltip whole = new Tooltip();
+        whole.textProperty().bind(model.nowProperty());
+        sentence.setTooltip(whole);
+        javafx.css.PseudoClass wordy = javafx.css.PseudoClass.getPseudoClass("long");
+        model.nowProperty()
+                .addListener(
+                        (property, before, after) -> sentence.pseudoClassStateChanged(wordy, after.length() > SHORT));
+        sentence.pseudoClassStateChanged(wordy, model.nowProperty().get().length() > SHORT);
+        Label answer = new Label();
+        answer.getStyleClass().add("now-answer");
+        answer.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> model.comparing()
+                                ? model.closeProperty().get() + ", "
+                                        + model.closeWordsProperty().get() + " \u00b7 "
+                                        + model.sureProperty().get()
+                                : "",
+                        model.closeProperty(),
+                        model.closeWordsProperty(),
+                        model.sureProperty()));
+        Pieces.whenSaid(answer);
+        VBox words = new VBox(sentence, answer);
+        words.getStyleClass().add("now-words");
+        HBox.setHgrow(words, Priority.ALWAYS);
+        Button button = Pieces.mainButton("", model::doNow);
+        button.setId("now-button");
+        button.textProperty().bind(model.nowButtonProperty());
+        Pieces.onlyWhen(model.nowButtonProperty().isNotEmpty(), button);
+        getChildren().addAll(words, button);
+        Pieces.onlyWhen(model.stepProperty().isNotEqualTo(Step.CUP).or(model.elsewhereProperty()), this);
+    }
+}
