@@ -231,8 +231,6 @@ public final class Ciede2000Batch {
         double[] q = this.q;
         double[] c1 = this.c1;
         double[] c2 = this.c2;
-        double[] hue = this.hue;
-        double[] mean = this.mean;
         double[] cosHue = this.cosHue;
         double[] sinHue = this.sinHue;
         double[] sound = this.sound;

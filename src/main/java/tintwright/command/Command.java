@@ -24,6 +24,7 @@ public abstract class Command implements Callable<Integer> {
             names = {"-h", "--help"},
             usageHelp = true,
             description = "Show this help.")
+    @SuppressWarnings("unused") // picocli acts on it by itself
     private boolean help;
 
     @Spec

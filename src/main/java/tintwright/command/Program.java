@@ -5,6 +5,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import tintwright.bench.Version;
 
 /** The program without a command word: only its help and its version. */
 @CommandLine.Command(
@@ -24,6 +25,7 @@ final class Program implements Callable<Integer> {
             names = {"-h", "--help"},
             usageHelp = true,
             description = "Show this help.")
+    @SuppressWarnings("unused") // picocli acts on it by itself
     private boolean help;
 
     @Option(names = "--version", description = "Show the version.")
@@ -35,8 +37,7 @@ final class Program implements Callable<Integer> {
     @Override
     public Integer call() {
         if (version) {
-            String number = Program.class.getPackage().getImplementationVersion();
-            spec.commandLine().getOut().print("tintwright " + (number == null ? "(not packaged)" : number) + "\n");
+            spec.commandLine().getOut().print("tintwright " + Version.number() + "\n");
             return Commands.DONE;
         }
         throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do with a command word");

@@ -124,7 +124,7 @@ final class ReadCommand extends Command {
         }
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("photos", fields);
-        together(all, viewing, tree);
+        together(all, tree);
         return new Answer(lines, tree);
     }
 
@@ -181,7 +181,7 @@ final class ReadCommand extends Command {
         }
     }
 
-    private void together(List<PhotoReadings> all, Viewing viewing, Map<String, Object> tree) throws FileProblem {
+    private void together(List<PhotoReadings> all, Map<String, Object> tree) throws FileProblem {
         if (all.stream().allMatch(one -> one.spots().isEmpty())) {
             return;
         }

@@ -2,6 +2,7 @@ package tintwright.command;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,7 +41,7 @@ final class ShelfCommand extends Command {
     @Override
     protected Answer answer() throws FileProblem {
         Shelf shelf = file == null ? Demo.shelf() : ShelfFile.read(file);
-        LocalDate day = today == null ? LocalDate.now() : Figures.date("--today", today);
+        LocalDate day = today == null ? LocalDate.now(ZoneId.systemDefault()) : Figures.date("--today", today);
         List<ShelfBench.Wanted> wanted = ShelfBench.toBuy(shelf, day);
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("shelf", shelf.name());

@@ -152,8 +152,8 @@ final class WaitingRoom implements Closeable {
         for (Left one : left) {
             try {
                 one.claim().close();
-            } catch (IOException theProcessEndsAnyway) {
-                continue;
+            } catch (IOException ignored) {
+                // The claim goes with the process anyway.
             }
         }
         left.clear();

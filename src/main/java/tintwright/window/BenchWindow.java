@@ -3,6 +3,7 @@ package tintwright.window;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
@@ -48,7 +49,7 @@ public final class BenchWindow extends Application {
 
     private static CompletableFuture<Opening> prepared;
 
-    private final Clock clock = Clock.systemDefaultZone();
+    private final Clock clock = Clock.system(ZoneId.systemDefault());
     private WindowMemory memory;
     private Desk desk;
 

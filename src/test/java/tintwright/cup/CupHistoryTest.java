@@ -62,7 +62,6 @@ class CupHistoryTest {
         for (int h = 0; h < HISTORIES; h++) {
             List<Deed> meant = new ArrayList<>();
             Cup cup = empty();
-            List<String> ids = new ArrayList<>();
             List<String> wrong = new ArrayList<>();
             List<Deed> right = new ArrayList<>();
             List<String> surplus = new ArrayList<>();
@@ -72,7 +71,6 @@ class CupHistoryTest {
                 int slip = random.nextInt(4);
                 cup = cup.add(NOW.plusSeconds(60L * i), slip == 0 ? anyDeed(random) : deed);
                 String id = cup.entries().get(cup.entries().size() - 1).id();
-                ids.add(id);
                 if (slip == 1) {
                     surplus.add(id);
                 } else {

@@ -132,7 +132,7 @@ class WorkedCupTest {
             say("## Chip " + round + "\n");
             say("It reads " + lab(again) + ".\n");
             quote(cup.planWords());
-            if (!(cup.plan() instanceof Plan.Doses more)) {
+            if (!(cup.plan() instanceof Plan.Doses)) {
                 break;
             }
             cup = cup.asPlanned(next());

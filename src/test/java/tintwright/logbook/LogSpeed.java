@@ -8,6 +8,7 @@ import java.net.URI;
 import java.net.URLClassLoader;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -64,7 +65,7 @@ final class LogSpeed {
                     BOATS * BigLog.ENTRIES_A_BOAT,
                     size(log) / 1e6,
                     files(log).size());
-            coldStarts(log, tmp);
+            coldStarts(log);
             inOneProcess(log, tmp);
         } finally {
             try (Stream<Path> all = Files.walk(tmp)) {
@@ -91,7 +92,7 @@ final class LogSpeed {
         return ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class).getProcessCpuTime();
     }
 
-    private static void coldStarts(Path log, Path tmp) throws IOException, InterruptedException {
+    private static void coldStarts(Path log) throws IOException, InterruptedException {
         double[] seconds = new double[RUNS];
         double[] processor = new double[RUNS];
         for (int run = 0; run < RUNS; run++) {
@@ -107,7 +108,7 @@ final class LogSpeed {
                             log.toString())
                     .redirectErrorStream(true)
                     .start();
-            String said = new String(process.getInputStream().readAllBytes()).strip();
+            String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
             process.waitFor();
             seconds[run] = (System.nanoTime() - start) / 1e9;
             if (!said.startsWith(BOATS + " boats, 0 troubles ")) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.ref.WeakReference;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -184,7 +185,7 @@ class ShellTest {
     @Test
     void textStandsOutFromItsGroundInBothThemes() throws Exception {
         String css = new String(
-                Shell.class.getResourceAsStream("/tintwright/window/bench.css").readAllBytes());
+                Shell.class.getResourceAsStream("/tintwright/window/bench.css").readAllBytes(), StandardCharsets.UTF_8);
         Map<String, double[]> light = colours(css.substring(css.indexOf(".root {"), css.indexOf(".root.dark {")));
         Map<String, double[]> dark = new HashMap<>(light);
         dark.putAll(colours(css.substring(css.indexOf(".root.dark {"), css.indexOf("/* pictures"))));
@@ -222,7 +223,7 @@ class ShellTest {
     @Test
     void outlinesStandOutFromTheirGroundInBothThemes() throws Exception {
         String css = new String(
-                Shell.class.getResourceAsStream("/tintwright/window/bench.css").readAllBytes());
+                Shell.class.getResourceAsStream("/tintwright/window/bench.css").readAllBytes(), StandardCharsets.UTF_8);
         Map<String, double[]> light = colours(css.substring(css.indexOf(".root {"), css.indexOf(".root.dark {")));
         Map<String, double[]> dark = new HashMap<>(light);
         dark.putAll(colours(css.substring(css.indexOf(".root.dark {"), css.indexOf("/* pictures"))));

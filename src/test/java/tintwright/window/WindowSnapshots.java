@@ -2,6 +2,7 @@ package tintwright.window;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Locale;
 import javafx.scene.Scene;
 import org.junit.jupiter.api.Test;
 import tintwright.fill.CountersunkHole;
@@ -46,7 +47,7 @@ class WindowSnapshots {
                     desk.shell().stepProperty().set(step);
                     Scene scene = new Scene(desk.view(), size.width(), size.height());
                     Look.dress(scene);
-                    Stagehand.snapshot(scene, step.name().toLowerCase() + "-" + size.name());
+                    Stagehand.snapshot(scene, step.name().toLowerCase(Locale.ROOT) + "-" + size.name());
                 }
             }
             return null;
@@ -113,7 +114,7 @@ class WindowSnapshots {
             Look.dress(scene);
             for (Step step : desk.stations()) {
                 desk.shell().stepProperty().set(step);
-                Stagehand.snapshot(scene, "own-" + step.name().toLowerCase() + "-1280");
+                Stagehand.snapshot(scene, "own-" + step.name().toLowerCase(Locale.ROOT) + "-1280");
             }
             desk.shelf()
                     .addTint(

@@ -1,6 +1,7 @@
 package tintwright.window.frame;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import javafx.animation.PauseTransition;
@@ -340,7 +341,7 @@ public final class Shell extends BorderPane {
         boolean ownRedo = event.getTarget() instanceof TextInputControl field && field.isRedoable();
         KeyCode code = event.getCode();
         if (code.isDigitKey() && digit(code) >= 1 && digit(code) <= Step.values().length) {
-            Step step = Step.values()[digit(code) - 1];
+            Step step = List.of(Step.values()).get(digit(code) - 1);
             if (stations.containsKey(step)) {
                 model.stepProperty().set(step);
             }

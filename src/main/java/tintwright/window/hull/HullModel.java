@@ -174,7 +174,7 @@ public final class HullModel {
     /**
      * Takes a colour as typed.
      *
-     * @return false when it cannot be; {@link #problemProperty()} says why
+     * @return false when it cannot be; the problem beside the form says why
      */
     public boolean type(String lightness, String a, String b, Viewing viewing, Geometry geometry) {
         try {

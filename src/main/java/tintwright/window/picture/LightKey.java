@@ -52,8 +52,9 @@ final class LightKey extends Region {
         boolean beside = getWidth() >= WIDE * em;
         double half = Math.floor(beside ? (getWidth() - 7.6 * em) / 2 : (getWidth() - 2 * edge) / 2);
         double tall = Math.floor(beside ? getHeight() - 2 * edge : 1.4 * em);
-        SplitSwatch.box(hull, Math.round(edge), Math.round(edge), half, tall);
-        SplitSwatch.box(mix, Math.round(edge) + half, Math.round(edge), half, tall);
+        double corner = Math.round(edge);
+        SplitSwatch.box(hull, corner, corner, half, tall);
+        SplitSwatch.box(mix, corner + half, corner, half, tall);
         double scale = 1.2 * em / 24;
         sign.setScaleX(scale);
         sign.setScaleY(scale);

@@ -230,7 +230,12 @@ public final class SplitSwatch extends Picture {
         double tall = Math.round((each - 0.6 * em >= LightKey.WIDE * em ? 2.2 : 3.7) * em);
         double top = getHeight() - tall - 0.6 * em;
         for (int i = 0; i < keys.size(); i++) {
-            keys.get(i).resizeRelocate(Math.round(left + i * each), Math.round(top), Math.floor(each - 0.6 * em), tall);
+            keys.get(i)
+                    .resizeRelocate(
+                            (double) Math.round(left + i * each),
+                            (double) Math.round(top),
+                            Math.floor(each - 0.6 * em),
+                            tall);
         }
         return top - 0.3 * em;
     }

@@ -122,7 +122,7 @@ public final class Pieces {
     public static <T> void follow(Node node, ObservableValue<T> value, BiConsumer<T, T> then) {
         ChangeListener<T> listener = (property, before, after) -> then.accept(before, after);
         // The node holds the listener, the model only knows of it.
-        node.getProperties().put(listener, Boolean.TRUE);
+        node.getProperties().put(listener, true);
         value.addListener(new WeakChangeListener<>(listener));
     }
 

@@ -21,7 +21,6 @@ import tintwright.window.pieces.Figures;
  */
 record ChipLine(Map<String, Double> grams, double lightness, double a, double b) {
     private static final double WHITE_GRAMS = 20;
-    private static final String EXAMPLE = "write it like: 0.2 %s in 19.8: 61.2 -0.4 -1.1";
     private static final Pattern SHAPE = Pattern.compile("(.+)\\bin\\s+([0-9.,]+)\\s*g?\\s*([^:]*):(.+)");
     /** The white with nothing in it; how much of it was drawn down says nothing and may be left out. */
     private static final Pattern WHITE =
@@ -34,7 +33,7 @@ record ChipLine(Map<String, Double> grams, double lightness, double a, double b)
     static ChipLine read(String line, Shelf shelf) {
         String example = String.format(
                 Locale.ROOT,
-                EXAMPLE,
+                "write it like: 0.2 %s in 19.8: 61.2 -0.4 -1.1",
                 shelf.tints().isEmpty() ? "black" : shelf.tints().get(0).name());
         Matcher white = WHITE.matcher(line.trim());
         if (white.matches() && base(white.group(1).trim(), shelf).isPresent()) {

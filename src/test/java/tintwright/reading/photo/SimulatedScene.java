@@ -56,7 +56,7 @@ final class SimulatedScene {
     /** What came of one photo. */
     record Outcome(List<Double> errors, List<Boolean> within, PhotoReadings readings) {}
 
-    /** @param rows first and last row of the card that is shown: 0 to 3 for all, 3 to 3 for the greys */
+    /** Reads a photo that shows the card from the first to the last row: 0 to 3 for all, 3 to 3 for the greys. */
     Outcome read(long seed, int firstRow, int lastRow, Path folder) throws IOException, PhotoException {
         Random random = new Random(seed * 31 + 7);
         SimulatedPhone phone = new SimulatedPhone(seed, chart);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -369,7 +370,7 @@ class FillModelTest {
         assertTrue(addHoles());
         fill.writeSheet(folder.resolve("a.pdf"), UnitSystem.US);
         fill.writeSheet(folder.resolve("a.html"), UnitSystem.US);
-        assertEquals("%PDF", new String(Files.readAllBytes(folder.resolve("a.pdf")), 0, 4));
+        assertEquals("%PDF", new String(Files.readAllBytes(folder.resolve("a.pdf")), 0, 4, StandardCharsets.US_ASCII));
         String page = Files.readString(folder.resolve("a.html"));
         assertTrue(page.contains("cleat holes") && page.contains("\u00b0F"), page);
         assertTrue(desk.shell().noticeProperty().get().contains("a.html"));

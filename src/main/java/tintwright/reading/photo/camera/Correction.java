@@ -41,7 +41,6 @@ public final class Correction {
     /** References with this weight stand for the stated spread being right. */
     private static final double TRUST = 4;
 
-    private final CameraModel model;
     private final Viewing viewing;
     /** The fit that predicts best; its covariance counts. */
     private final CorrectionFit fit;
@@ -59,14 +58,12 @@ public final class Correction {
     private record Voice(CorrectionFit fit, Flexibility flexibility, double error, double share) {}
 
     private Correction(
-            CameraModel model,
             Viewing viewing,
             List<Voice> voices,
             double widened,
             double leaveOneOut,
             List<String> setAside,
             double[] gainWidth) {
-        this.model = model;
         this.viewing = viewing;
         this.voices = voices;
         this.fit = voices.get(0).fit();
@@ -94,13 +91,7 @@ public final class Correction {
             CorrectionFit fit =
                     new CorrectionFit(model, known, Flexibility.PHONE, UNKNOWN_GAIN[0], UNKNOWN_GAIN[1], plain, plain);
             return new Correction(
-                    model,
-                    viewing,
-                    List.of(new Voice(fit, Flexibility.PHONE, 0, 1)),
-                    1,
-                    Double.NaN,
-                    List.of(),
-                    UNKNOWN_GAIN);
+                    viewing, List.of(new Voice(fit, Flexibility.PHONE, 0, 1)), 1, Double.NaN, List.of(), UNKNOWN_GAIN);
         }
         List<KnownSample> kept = new ArrayList<>(known);
         List<String> aside = new ArrayList<>();
@@ -134,13 +125,7 @@ public final class Correction {
         List<Voice> shared = shared(voices);
         Voice best = shared.get(0);
         return new Correction(
-                model,
-                viewing,
-                shared,
-                widening(best.fit().leaveOneOut()),
-                best.error(),
-                List.copyOf(aside),
-                LEARNED_GAIN);
+                viewing, shared, widening(best.fit().leaveOneOut()), best.error(), List.copyOf(aside), LEARNED_GAIN);
     }
 
     /** The best first; the share falls off with the error, so that no hair's breadth decides. */
