@@ -52,7 +52,7 @@ class ArchitectureTest {
             Map.entry("reading.photo.sheet", Set.of("colour", "reading", "reading.photo.file", "reading.photo.card")),
             Map.entry("shelf", Set.of("colour", "optics", "reading")),
             Map.entry("match", Set.of("colour", "optics", "reading", "shelf")),
-            Map.entry("cup", Set.of("colour", "optics", "reading", "shelf", "match")),
+            Map.entry("cup", Set.of("colour", "units", "optics", "reading", "shelf", "match")),
             Map.entry("fill", Set.of("units")),
             Map.entry("files", RECORDS),
             Map.entry("logbook", plus(RECORDS, "files")),
@@ -144,9 +144,35 @@ class ArchitectureTest {
         assertEquals(Set.of(), trespasses, "rooms that look where they may not");
     }
 
+    /**
+     * A face may hold values of the cup's room - records, enums and sealed interfaces, such as {@code Cup}, {@code
+     * Deed}, {@code Plan}, {@code CupDeeds} - and calls no class there that works: whoever asks a cup something asks
+     * {@code CupBench}, which looks at it once for all that show it.
+     */
+    @ArchTest
+    static void facesHoldValuesOfTheCupAndWorkThroughTheBench(JavaClasses classes) {
+        Set<String> walkedRound = new TreeSet<>();
+        for (JavaClass type : classes) {
+            String room = roomOf(type.getPackageName());
+            if (room.equals("window") || room.equals("command")) {
+                type.getDirectDependenciesFromSelf().forEach(dependency -> {
+                    JavaClass other = dependency.getTargetClass();
+                    if (roomOf(other.getPackageName()).equals("cup") && !isValue(other)) {
+                        walkedRound.add(type.getName() + " -> " + other.getName());
+                    }
+                });
+            }
+        }
+        assertEquals(Set.of(), walkedRound, "faces that walk round the bench");
+    }
+
+    private static boolean isValue(JavaClass type) {
+        return type.isRecord() || type.isEnum() || type.isInterface();
+    }
+
     /** The room a package belongs to: the longest room name it starts with; empty for the root package. */
     private static String roomOf(String packageName) {
-        if (packageName.equals("tintwright")) {
+        if (!packageName.startsWith("tintwright.")) {
             return "";
         }
         String path = packageName.substring("tintwright.".length());

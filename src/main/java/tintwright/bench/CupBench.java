@@ -3,12 +3,13 @@ package tintwright.bench;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import tintwright.colour.Lab;
 import tintwright.cup.Contradiction;
 import tintwright.cup.Cup;
+import tintwright.cup.CupDeeds;
 import tintwright.cup.CupEntry;
 import tintwright.cup.CupSight;
 import tintwright.cup.CupState;
@@ -23,6 +24,7 @@ import tintwright.cup.UnknownCup;
 import tintwright.cup.Way;
 import tintwright.cup.WayWords;
 import tintwright.cup.Ways;
+import tintwright.match.Target;
 import tintwright.reading.ColourReading;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
@@ -30,6 +32,7 @@ import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Tint;
+import tintwright.units.Grams;
 
 /**
  * Working at a cup: start it, weigh in, read, take back, put right, ask what to do. Immutable: every step gives
@@ -41,13 +44,15 @@ public final class CupBench {
 
     private final Knowledge shelf;
     private final Cup cup;
+    private final BiFunction<Knowledge, Cup, CupSight> look;
     private CupSight sight;
     private Plan plan;
     private List<Way> ways;
 
-    private CupBench(Knowledge shelf, Cup cup) {
+    private CupBench(Knowledge shelf, Cup cup, BiFunction<Knowledge, Cup, CupSight> look) {
         this.shelf = shelf;
         this.cup = cup;
+        this.look = look;
     }
 
     /**
@@ -90,7 +95,7 @@ public final class CupBench {
         UnknownCup.Contents best = likely.get(0);
         Cup found = cup.add(at, new Deed.Found(best.parts(), best.off()))
                 .add(at, new Deed.Read(reading, Optional.empty(), true));
-        return new Unknown(likely, open(shelf, found));
+        return new Unknown(likely, after(found));
     }
 
     /** @return the bench after doing what the plan says, weighed exactly so; the same for a plan without doses */
@@ -102,16 +107,16 @@ public final class CupBench {
         } else if (plan() instanceof Plan.Doses doses) {
             done = all(doses.doses(), at);
         }
-        return done == cup ? this : open(shelf, done);
+        return done == cup ? this : after(done);
     }
 
     /** @return the bench after doing this way in this cup; the same for one that leaves the cup as it is */
     public CupBench follow(Way way, Instant at) {
         if (way instanceof Way.Climb climb) {
-            return open(shelf, all(climb.doses(), at));
+            return after(all(climb.doses(), at));
         } else if (way instanceof Way.Split split) {
-            CupBench small = open(shelf, cup.add(at, new Deed.SetAside(split.setAside(), split.name())));
-            return open(shelf, small.all(split.doses(), at));
+            CupBench small = after(cup.add(at, new Deed.SetAside(split.setAside(), split.name())));
+            return after(small.all(split.doses(), at));
         }
         return this;
     }
@@ -126,9 +131,17 @@ public final class CupBench {
 
     /** @throws IllegalArgumentException when the cup holds something that is not on this shelf */
     public static CupBench open(Knowledge shelf, Cup cup) {
-        CupBench bench = new CupBench(shelf, cup);
-        bench.sight();
-        return bench;
+        return open(shelf, cup, CupSight::of);
+    }
+
+    static CupBench open(Knowledge shelf, Cup cup, BiFunction<Knowledge, Cup, CupSight> look) {
+        CupSight.mustFit(shelf, cup);
+        return new CupBench(shelf, cup, look);
+    }
+
+    /** The bench after a change: looked at only when somebody asks. */
+    private CupBench after(Cup changed) {
+        return open(shelf, changed, look);
     }
 
     public Cup cup() {
@@ -137,7 +150,7 @@ public final class CupBench {
 
     /** @return what is in the cup, the reserve, the readings and what was set aside */
     public CupState state() {
-        return sight().state();
+        return cup.state();
     }
 
     public Shelf shelf() {
@@ -146,7 +159,7 @@ public final class CupBench {
 
     private synchronized CupSight sight() {
         if (sight == null) {
-            sight = CupSight.of(shelf, cup);
+            sight = look.apply(shelf, cup);
         }
         return sight;
     }
@@ -193,50 +206,28 @@ public final class CupBench {
      */
     public Added add(Instant at, Deed deed) {
         check(deed);
-        CupBench after = open(shelf, cup.add(at, deed));
+        CupBench after = after(cup.add(at, deed));
         List<CupEntry> standing = cup.standing();
         if (!standing.isEmpty() && goesIn(deed)) {
             CupEntry last = standing.get(standing.size() - 1);
             if (last.deed().equals(deed)
                     && Duration.between(last.at(), at).abs().compareTo(AGAIN) <= 0) {
                 return new Added.SameAgain(
-                        words(deed) + " was written a moment ago already: did it go in twice?", after);
+                        CupDeeds.words(deed, shelf()) + " was written a moment ago already: did it go in twice?",
+                        after);
             }
         }
         return new Added.Done(after);
     }
 
+    /** @return the bench after a deed that goes with the one before it, such as white held back with white weighed in */
+    public CupBench also(Instant at, Deed deed) {
+        check(deed);
+        return after(cup.add(at, deed));
+    }
+
     private static boolean goesIn(Deed deed) {
         return deed instanceof Deed.Weighed || deed instanceof Deed.LetDown || deed instanceof Deed.Dropped;
-    }
-
-    /** @return a deed in few words, such as "0.31 g soot black" */
-    public String words(Deed deed) {
-        if (deed instanceof Deed.Weighed w) {
-            return grams(w.grams()) + " " + shelf().nameOf(w.part());
-        } else if (deed instanceof Deed.LetDown l) {
-            return grams(l.grams()) + " letdown 1 in " + l.oneIn() + " of " + shelf().nameOf(l.part());
-        } else if (deed instanceof Deed.Dropped d) {
-            return d.count() + " drops " + shelf().nameOf(d.part());
-        } else if (deed instanceof Deed.Held h) {
-            return grams(h.grams()) + " of white held back";
-        } else if (deed instanceof Deed.SetAside s) {
-            return grams(s.grams()) + " set aside as \"" + s.name() + "\"";
-        } else if (deed instanceof Deed.Read r) {
-            return (r.reading().film() == tintwright.reading.FilmState.WET ? "wet" : "cured") + " chip read"
-                    + (r.counts() ? "" : ", not this cup");
-        } else if (deed instanceof Deed.Found f) {
-            return "contents worked out, " + grams(f.parts().total());
-        } else if (deed instanceof Deed.Undone u) {
-            return "took back " + u.entry();
-        }
-        Deed.Corrected c = (Deed.Corrected) deed;
-        return "put right " + c.entry() + ": " + words(c.deed());
-    }
-
-    private static String grams(double grams) {
-        String text = String.format(Locale.ROOT, "%.4f", grams);
-        return text.replaceAll("0+$", "").replaceAll("\\.$", "") + " g";
     }
 
     private void check(Deed deed) {
@@ -249,8 +240,8 @@ public final class CupBench {
             mustBeTint(d.part());
             mustFit(d.part(), d.count() * d.dropGrams());
         } else if (deed instanceof Deed.SetAside s && s.grams() > state().mass() + 1e-9) {
-            throw new IllegalArgumentException("the cup holds " + grams(state().mass()) + ", so " + grams(s.grams())
-                    + " cannot be set aside: check the number");
+            throw new IllegalArgumentException("the cup holds " + Grams.written(state().mass()) + ", so "
+                    + Grams.written(s.grams()) + " cannot be set aside: check the number");
         }
     }
 
@@ -268,8 +259,9 @@ public final class CupBench {
                 .orElseThrow(() -> new IllegalArgumentException(
                         "there is no \"" + id + "\" on the shelf: add it as a" + " base or tint, or correct the name"));
         if (can.isPresent() && grams > can.getAsDouble() + 1e-9) {
-            throw new IllegalArgumentException("the can of " + shelf().nameOf(id) + " holds " + grams(can.getAsDouble())
-                    + ", so " + grams(grams) + " cannot have come from it: check the decimal point, or the shelf");
+            throw new IllegalArgumentException("the can of " + shelf().nameOf(id) + " holds "
+                    + Grams.written(can.getAsDouble()) + ", so " + Grams.written(grams)
+                    + " cannot have come from it: check the decimal point, or the shelf");
         }
     }
 
@@ -282,35 +274,35 @@ public final class CupBench {
         Deed.Read counts = new Deed.Read(reading, hull, true);
         Optional<String> why = ReadingCheck.cannotBe(sight(), counts);
         if (why.isEmpty()) {
-            return new Learned.Done(open(shelf, cup.add(at, counts)));
+            return new Learned.Done(after(cup.add(at, counts)));
         }
-        return new Learned.NotThisCup(open(shelf, cup.add(at, new Deed.Read(reading, hull, false))), why.get());
+        return new Learned.NotThisCup(after(cup.add(at, new Deed.Read(reading, hull, false))), why.get());
     }
 
     /** Writes a reading that seemed impossible and learns from it all the same: the person is sure. */
     public CupBench readAnyway(Instant at, Reading reading, Optional<ColourReading> hull) {
-        return open(shelf, cup.add(at, new Deed.Read(reading, hull, true)));
+        return after(cup.add(at, new Deed.Read(reading, hull, true)));
     }
 
     /** @return the bench after taking the last entry back; empty when there is none */
     public Optional<CupBench> undo(Instant at) {
-        return cup.lastToUndo().map(last -> open(shelf, cup.undo(at)));
+        return cup.lastToUndo().map(last -> after(cup.undo(at)));
     }
 
     /** @return the bench after taking one entry back, however old */
     public CupBench undo(String entry, Instant at) {
-        return open(shelf, cup.undo(entry, at));
+        return after(cup.undo(entry, at));
     }
 
     /** @return the bench after undoing the last undoing; empty when something was done since */
     public Optional<CupBench> redo(Instant at) {
-        return cup.lastToRedo().map(last -> open(shelf, cup.redo(at)));
+        return cup.lastToRedo().map(last -> after(cup.redo(at)));
     }
 
     /** Puts an entry right, however old: "that was 0.31, not 0.13"; everything after it follows. */
     public CupBench correct(String entry, Deed really, Instant at) {
         check(really);
-        return open(shelf, cup.correct(entry, really, at));
+        return after(cup.correct(entry, really, at));
     }
 
     /** @return the bench after putting only the grams of an entry right */
@@ -330,8 +322,8 @@ public final class CupBench {
         } else if (old instanceof Deed.SetAside s) {
             return correct(entry, new Deed.SetAside(grams, s.name()), at);
         }
-        throw new IllegalArgumentException(
-                "entry \"" + entry + "\" (" + words(old) + ") has no grams to correct: undo it and write it anew");
+        throw new IllegalArgumentException("entry \"" + entry + "\" (" + CupDeeds.words(old, shelf())
+                + ") has no grams to correct: undo it and write it anew");
     }
 
     /** @return what to do next */
@@ -355,9 +347,17 @@ public final class CupBench {
         return new CupWords(sight()).verdict();
     }
 
-    /** @return {@link #plan()} in words */
-    public List<String> planWords() {
-        return new CupWords(sight()).plan(plan());
+    /** @return all that is to be done to the cup and was done, as every face says it */
+    public CupDeeds deeds() {
+        return deeds(List.of(), contradiction().isPresent());
+    }
+
+    /**
+     * @param ahead     steps of a way that was chosen, or of a plan that was begun: they come first
+     * @param unsettled false when the person goes on although chip and weights disagree
+     */
+    public CupDeeds deeds(List<Deed> ahead, boolean unsettled) {
+        return sight().deeds(plan(), ahead, unsettled && contradiction().isPresent());
     }
 
     /** @return {@link #ways()} in words, in the same order */
@@ -415,5 +415,30 @@ public final class CupBench {
     /** @return true when the cup was only read wet and the shift to cured is not known: ask for a cured chip */
     public boolean needsCuredChip() {
         return !sight().wetShiftKnown();
+    }
+
+    /** @return what the shelf alone teaches, as the bench was opened with it */
+    Knowledge knows() {
+        return shelf;
+    }
+
+    /** @return what shelf and cup teach together */
+    public Knowledge knowledge() {
+        return sight().knowledge();
+    }
+
+    /** @return what is aimed at, as it was read */
+    public Target target() {
+        return sight().target();
+    }
+
+    /** @return a colour foretold of this cup, or of what it becomes, with what its last chip showed of it */
+    public Lab corrected(Lab foretold) {
+        return sight().corrected(foretold);
+    }
+
+    /** @return how this cup stands to its hull when somebody is about to fill from it; empty for an empty cup */
+    public Optional<CupStanding> standing() {
+        return outlook().map(seen -> CupStanding.of(this, seen));
     }
 }

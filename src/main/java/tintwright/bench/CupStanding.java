@@ -4,9 +4,6 @@ import java.util.Locale;
 import java.util.Optional;
 import tintwright.colour.DifferenceWords;
 import tintwright.cup.Cup;
-import tintwright.cup.CupSight;
-import tintwright.cup.CupWords;
-import tintwright.cup.DosePlanner;
 import tintwright.cup.Outlook;
 import tintwright.cup.Plan;
 import tintwright.shelf.Knowledge;
@@ -31,27 +28,26 @@ public record CupStanding(double deltaE, double within, String words, boolean re
      * @throws IllegalArgumentException when the cup holds something that is not on the shelf
      */
     public static Optional<CupStanding> of(Knowledge knowledge, Cup cup) {
-        CupSight sight = CupSight.of(knowledge, cup);
-        return sight.outlook().map(seen -> of(sight, seen));
+        return CupBench.open(knowledge, cup).standing();
     }
 
-    private static CupStanding of(CupSight sight, Outlook seen) {
-        String verdict = new CupWords(sight).verdict();
+    static CupStanding of(CupBench bench, Outlook seen) {
+        String verdict = bench.verdict();
         String words = verdict.substring(0, 1).toLowerCase(Locale.ROOT) + verdict.substring(1, verdict.length() - 1);
         return new CupStanding(
                 seen.deltaE(),
                 seen.within90(),
                 words,
-                sight.state().unread().isEmpty() && sight.state().lastSample().isPresent(),
-                first(sight, seen.deltaE()));
+                bench.state().unread().isEmpty() && bench.state().lastSample().isPresent(),
+                first(bench, seen.deltaE()));
     }
 
-    private static String first(CupSight sight, double deltaE) {
-        if (sight.contradiction().isPresent()) {
+    private static String first(CupBench bench, double deltaE) {
+        if (bench.contradiction().isPresent()) {
             return "Its last chip does not fit what was weighed in: read one again, or correct the weight that was "
                     + "written down wrongly, first.";
         }
-        Plan plan = DosePlanner.plan(sight);
+        Plan plan = bench.plan();
         if (plan instanceof Plan.WayBack) {
             return "Bring it back first.";
         }

@@ -19,6 +19,7 @@ import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
+import tintwright.units.Grams;
 
 /** {@code again}: a recorded cup once more, with today's shelf. */
 @CommandLine.Command(
@@ -92,7 +93,7 @@ final class AgainCommand extends Command {
 
     private void weigh(MixAgain.SameParts same, List<String> lines) {
         lines.add("Everything in it stands on the shelf under the same name. Weigh:");
-        int decimals = Figures.decimalsOf(scale);
+        int decimals = Grams.decimals(scale);
         Parts parts = same.parts();
         int number = 1;
         for (Map.Entry<String, Double> part : parts.grams().entrySet()) {

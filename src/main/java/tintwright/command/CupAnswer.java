@@ -8,6 +8,7 @@ import tintwright.bench.CupBench;
 import tintwright.colour.Lab;
 import tintwright.cup.Contradiction;
 import tintwright.cup.Cup;
+import tintwright.cup.CupDeeds;
 import tintwright.cup.CupEntry;
 import tintwright.cup.Deed;
 import tintwright.cup.Dose;
@@ -119,12 +120,12 @@ final class CupAnswer {
         for (CupEntry entry : bench.cup().entries()) {
             boolean about = entry.deed() instanceof Deed.Undone || entry.deed() instanceof Deed.Corrected;
             boolean gone = !about && !holds.contains(entry.id());
-            lines.add("  " + entry.id() + "  " + entry.at() + "  " + bench.words(entry.deed())
+            lines.add("  " + entry.id() + "  " + entry.at() + "  " + CupDeeds.words(entry.deed(), bench.shelf())
                     + (gone ? "  (taken back)" : ""));
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("id", entry.id());
             one.put("at", entry.at().toString());
-            one.put("words", bench.words(entry.deed()));
+            one.put("words", CupDeeds.words(entry.deed(), bench.shelf()));
             one.put("holds", !gone);
             list.add(one);
         }
@@ -135,7 +136,7 @@ final class CupAnswer {
     CupAnswer plan() {
         fields.put(
                 "contradiction", bench.contradiction().map(this::contradiction).orElse(null));
-        lines.addAll(bench.planWords());
+        lines.addAll(bench.deeds().lines());
         Plan plan = bench.plan();
         Map<String, Object> tree = new LinkedHashMap<>();
         if (plan instanceof Plan.Start start) {
@@ -158,7 +159,7 @@ final class CupAnswer {
         } else {
             tree.put("next", "white");
         }
-        tree.put("words", bench.planWords());
+        tree.put("words", bench.deeds().lines());
         fields.put("plan", tree);
         return this;
     }

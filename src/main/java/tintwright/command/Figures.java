@@ -50,17 +50,6 @@ final class Figures {
         return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
     }
 
-    /** @return how many decimals show a multiple of this step, 0 to 4 */
-    static int decimalsOf(double step) {
-        int decimals = 0;
-        double scaled = step;
-        while (decimals < 4 && Math.abs(scaled - Math.rint(scaled)) > 1e-6) {
-            scaled *= 10;
-            decimals++;
-        }
-        return decimals;
-    }
-
     /** @return six decimals: beyond that there is only the noise of arithmetic */
     static double six(double value) {
         return Math.rint(value * 1e6) / 1e6;

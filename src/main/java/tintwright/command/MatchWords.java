@@ -19,6 +19,7 @@ import tintwright.match.Recipe;
 import tintwright.match.UnderLight;
 import tintwright.match.Wish;
 import tintwright.shelf.Doubt;
+import tintwright.units.Grams;
 
 /** A match in words for someone at the scale, and in fields for machines. */
 final class MatchWords {
@@ -36,7 +37,7 @@ final class MatchWords {
         this.wish = wish;
         this.match = match;
         this.next = NextChip.of(bench.knowledge(), match.best(), aim.target(), wish.scaleStep());
-        this.decimals = Figures.decimalsOf(wish.scaleStep());
+        this.decimals = Grams.decimals(wish.scaleStep());
     }
 
     Answer answer() {

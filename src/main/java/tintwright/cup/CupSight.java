@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
+import tintwright.match.Aim;
 import tintwright.match.Target;
 import tintwright.reading.FilmState;
 import tintwright.shelf.Chip;
@@ -42,6 +43,13 @@ public final class CupSight {
      * @throws IllegalArgumentException when the cup holds something that is not on the shelf
      */
     public static CupSight of(Knowledge shelf, Cup cup) {
+        mustFit(shelf, cup);
+        return new CupSight(shelf, cup);
+    }
+
+    /** @throws IllegalArgumentException for a cup that cannot be looked at: quickly said, before that is done */
+    public static void mustFit(Knowledge shelf, Cup cup) {
+        Aim.of(cup.hull());
         if (shelf.shelf().base(cup.base()).isEmpty()) {
             throw new IllegalArgumentException("the cup \"" + cup.name() + "\" is mixed in \"" + cup.base()
                     + "\", which is no base of this shelf: add it, or name the right shelf");
@@ -49,7 +57,6 @@ public final class CupSight {
         for (String id : cup.state().grams().keySet()) {
             mustStand(shelf, cup, id);
         }
-        return new CupSight(shelf, cup);
     }
 
     private static void mustStand(Knowledge shelf, Cup cup, String id) {
@@ -139,6 +146,11 @@ public final class CupSight {
     /** @return a colour of this cup, or of what it becomes, with what the last chip showed the model to miss of it */
     public Lab corrected(Lab model) {
         return stray.added(model);
+    }
+
+    /** @return all that is to be done and was done; see {@link CupDeeds} */
+    public CupDeeds deeds(Plan plan, List<Deed> ahead, boolean unsettled) {
+        return CupDeeds.of(this, plan, ahead, unsettled);
     }
 
     Stray stray() {

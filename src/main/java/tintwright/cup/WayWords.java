@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import tintwright.colour.DifferenceWords;
+import tintwright.units.Grams;
 
 /** The ways on from a cup, each said alike, so that they can be compared line by line. */
 public final class WayWords {
@@ -106,7 +107,7 @@ public final class WayWords {
                     : "Makes what you want from a part of the cup.";
             deeds.add(new Deed("Pour off", pour(split.setAside()), "and write \u201c" + split.name() + "\u201d on it"));
             doses = split.doses();
-            surplus = CupWords.whole(split.setAside()) + " dark, kept";
+            surplus = Grams.about(split.setAside()) + " dark, kept";
         } else if (way instanceof Way.Fresh fresh) {
             title = "Start again from white";
             purpose = "This cup tints fresh white, bit by bit.";
@@ -117,7 +118,7 @@ public final class WayWords {
                 deeds.add(new Deed("Go on to about", pour(fresh.dark()), "of this cup"));
             }
             doses = fresh.doses();
-            surplus = CupWords.whole(Math.max(0, sight.state().mass() - fresh.dark())) + " dark, kept";
+            surplus = Grams.about(Math.max(0, sight.state().mass() - fresh.dark())) + " dark, kept";
         } else {
             title = "Stop here";
             purpose = way.after().expected() <= 1
@@ -139,7 +140,7 @@ public final class WayWords {
             if (dose.part().equals(sight.cup().base())) {
                 deeds.add(new Deed("Add", pour(dose.grams()), words.name(dose.part())));
             } else {
-                tints.add((dose.letDown().isPresent() ? CupWords.fine(dose.grams()) : words.grams(dose.grams())) + " "
+                tints.add((dose.letDown().isPresent() ? Grams.fine(dose.grams()) : words.grams(dose.grams())) + " "
                         + words.name(dose.part()));
             }
         }
@@ -152,7 +153,7 @@ public final class WayWords {
     private List<Row> rows(Way way, String surplus) {
         double wanted = sight.cup().wantedGrams();
         return List.of(
-                new Row("Makes", CupWords.whole(way.finalMass()) + " of " + CupWords.whole(wanted)),
+                new Row("Makes", Grams.about(way.finalMass()) + " of " + Grams.about(wanted)),
                 new Row("How close", DifferenceWords.apart(way.after().expected())),
                 new Row("How sure", DifferenceWords.within(way.after().within90()) + ", " + DifferenceWords.NINE_TIMES),
                 new Row("White", white(way)),
@@ -168,15 +169,15 @@ public final class WayWords {
         if (way.white() == 0) {
             return "none needed";
         }
-        return CupWords.whole(way.white())
+        return Grams.about(way.white())
                 + (way.beyondReserve() > 0
-                        ? ", " + CupWords.whole(way.beyondReserve()) + " short"
-                        : " of " + CupWords.whole(sight.state().reserve()) + " held back");
+                        ? ", " + Grams.about(way.beyondReserve()) + " short"
+                        : " of " + Grams.about(sight.state().reserve()) + " held back");
     }
 
     private String over(Way way) {
         return way.beyondNeed() > 0.03 * sight.cup().wantedGrams()
-                ? CupWords.whole(way.beyondNeed()) + " more than you need"
+                ? Grams.about(way.beyondNeed()) + " more than you need"
                 : "nothing";
     }
 }

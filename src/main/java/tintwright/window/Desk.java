@@ -11,6 +11,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.Node;
+import tintwright.bench.Cups;
 import tintwright.bench.MatchBench;
 import tintwright.bench.ShopLog;
 import tintwright.files.Demo;
@@ -85,11 +86,24 @@ public final class Desk {
             Clock clock,
             Callable<ShopLog> openLog,
             Function<Shelf, Knowledge> teacher) {
+        this(first, worker, screen, clock, openLog, teacher, new Cups());
+    }
+
+    /** @param cups the cup that all stations show */
+    Desk(
+            Job first,
+            Executor worker,
+            Executor screen,
+            Clock clock,
+            Callable<ShopLog> openLog,
+            Function<Shelf, Knowledge> teacher,
+            Cups cups) {
         job = new JobModel(first, teacher, new Latest(worker, screen, shell, "Learning the shelf\u2026"), shell, clock);
         plan = new PlanModel(job, shell, engine(), new Latest(worker, screen, shell, "Working out the mix\u2026"));
         cup = new CupModel(
                 job,
                 shell,
+                cups,
                 new Latest(worker, screen, shell, "Working out the next step\u2026"),
                 new InOrder(worker, screen),
                 clock);
@@ -106,6 +120,7 @@ public final class Desk {
         fill = new FillModel(
                 job,
                 shell,
+                cups,
                 new Latest(worker, screen, shell, "Working out the cups\u2026"),
                 new InOrder(worker, screen),
                 clock);

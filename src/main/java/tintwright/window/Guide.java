@@ -3,16 +3,18 @@ package tintwright.window;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import tintwright.cup.CupDeeds;
 import tintwright.reading.ColourReading;
 import tintwright.reading.PlaceReadings;
+import tintwright.units.Grams;
 import tintwright.window.cup.CupModel;
+import tintwright.window.cup.CupStation;
 import tintwright.window.cup.PlanModel;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.Step;
 import tintwright.window.holes.FillModel;
 import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
-import tintwright.window.pieces.Figures;
 
 /** Answers from wherever the job stands: how close, how sure, and what to do now. */
 final class Guide {
@@ -87,7 +89,7 @@ final class Guide {
     private void filling(Job now, Optional<CupModel.InHand> mixing) {
         boolean mixed = now.cup().isPresent()
                 && mixing.isPresent()
-                && mixing.get().next().finished();
+                && mixing.get().deeds().now().kind() == CupDeeds.Kind.STOP;
         FillModel.Next next = fill.nextProperty().get();
         if (mixed || next.running()) {
             shell.next(next.sentence(), next.button(), fill::doNext);
@@ -158,7 +160,7 @@ final class Guide {
         shell.answer(now.close(), now.closeWords(), now.sure(), now.sureWords());
         now.recipe()
                 .ifPresent(recipe -> shell.captionProperty(Step.CUP)
-                        .set(Figures.grams(recipe.weighed().total()) + " planned"));
+                        .set(Grams.about(recipe.weighed().total()) + " planned"));
         if (now.recipe().isEmpty() && plan.problemProperty().get().isEmpty()) {
             shell.next("The mix is being worked out.", "", () -> {});
         } else if (now.outOfReach()) {
@@ -191,17 +193,17 @@ final class Guide {
     private void mixing(CupModel.InHand seen) {
         shell.answer(seen.close(), seen.closeWords(), seen.sure(), seen.sureWords());
         double mass = seen.cup().state().mass();
-        shell.captionProperty(Step.CUP).set(mass == 0 ? "begun" : Figures.grams(mass) + " in it");
-        CupModel.Next next = seen.next();
+        shell.captionProperty(Step.CUP).set(mass == 0 ? "begun" : Grams.about(mass) + " in it");
+        CupDeeds.Todo next = seen.deeds().now();
         boolean atTheCup = shell.stepProperty().get() == Step.CUP;
-        if (next.finished()) {
-            go(next.sentence(), next.button(), Step.FILL);
+        if (next.kind() == CupDeeds.Kind.STOP) {
+            go(next.sentence(), CupStation.button(next.kind()), Step.FILL);
         } else if (!atTheCup) {
             go(next.sentence(), "To the cup", Step.CUP);
         } else if (next.deed().isPresent()) {
-            shell.next(next.sentence(), next.button(), cup::accept);
+            shell.next(next.sentence(), CupStation.button(next.kind()), cup::accept);
         } else {
-            shell.next(next.sentence(), next.button(), shell::pointOut);
+            shell.next(next.sentence(), CupStation.button(next.kind()), shell::pointOut);
         }
     }
 }

@@ -272,8 +272,10 @@ class DosePlannerTest {
         Cup dark = full.add(NOW, weighed(BLACK, 5 * full.state().grams().get(BLACK)));
         CupSight sight = CupSight.of(KNOWN, dark);
         assertInstanceOf(Plan.TakeChip.class, DosePlanner.plan(sight));
-        List<String> words = new CupWords(sight).plan(DosePlanner.plan(sight));
-        assertTrue(words.get(0).contains("Look whether each weight was written as it was"), words.toString());
+        List<String> words =
+                sight.deeds(DosePlanner.plan(sight), List.of(), false).lines();
+        assertTrue(
+                String.join(" ", words).contains("look whether each weight was written as it was"), words.toString());
         Cup read = dark.add(NOW, read(sight, 0));
         assertInstanceOf(Plan.WayBack.class, DosePlanner.plan(CupSight.of(KNOWN, read)));
     }
@@ -408,7 +410,8 @@ class DosePlannerTest {
         assertFalse(CupSight.of(KNOWN, well).wetShiftKnown(), "however often it is read wet, no pair was read");
         double[][] unread = KNOWN.wetShift();
         assertTrue(unread[0][0] > 0.5, "wet gel coat looks lighter than cured: " + unread[0][0]);
-        List<String> words = new CupWords(sight).plan(DosePlanner.plan(sight));
+        List<String> words =
+                sight.deeds(DosePlanner.plan(sight), List.of(), false).lines();
         assertTrue(words.get(words.size() - 1).contains("read a cured chip before filling"), words.toString());
         // The wet chip and its cured pair of the same cup teach the shift.
         Cup pair = sight.cup()

@@ -22,6 +22,7 @@ import tintwright.colour.Grid;
 import tintwright.colour.Lab;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
+import tintwright.cup.CupDeeds;
 import tintwright.cup.CupEntry;
 import tintwright.cup.Deed;
 import tintwright.cup.Dose;
@@ -76,7 +77,7 @@ class WorkedCupTest {
         say("The port bow reads " + lab(cup.hull()) + ". Wanted: 100 g, on a scale that shows 0.01 g.\n");
 
         say("## White, and white held back\n");
-        quote(cup.planWords());
+        quote(cup.deeds().lines());
         Plan.Start start = (Plan.Start) cup.plan();
         cup = cup.asPlanned(next());
         say("So " + grams(start.white()) + " goes into the cup and " + grams(start.reserve())
@@ -87,7 +88,7 @@ class WorkedCupTest {
                 + one(cup.depth().hull()) + ".\n");
 
         say("## The first doses, and a slip\n");
-        quote(cup.planWords());
+        quote(cup.deeds().lines());
         Plan.Doses doses = (Plan.Doses) cup.plan();
         Dose black = doses.doses().get(0);
         assertEquals("soot-black", black.part(), "value first");
@@ -131,7 +132,7 @@ class WorkedCupTest {
             cup = read(again);
             say("## Chip " + round + "\n");
             say("It reads " + lab(again) + ".\n");
-            quote(cup.planWords());
+            quote(cup.deeds().lines());
             if (!(cup.plan() instanceof Plan.Doses)) {
                 break;
             }
@@ -213,7 +214,7 @@ class WorkedCupTest {
         say("| entry | what was done |\n|---|---|");
         for (CupEntry entry : standing.subList(written, standing.size())) {
             if (!(entry.deed() instanceof Deed.Read)) {
-                say("| " + entry.id() + " | " + cup.words(entry.deed()) + " |");
+                say("| " + entry.id() + " | " + CupDeeds.words(entry.deed(), cup.shelf()) + " |");
             }
         }
         written = standing.size();

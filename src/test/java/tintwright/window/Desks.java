@@ -3,6 +3,7 @@ package tintwright.window;
 import java.time.Clock;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import tintwright.bench.Cups;
 import tintwright.bench.ShopLog;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
@@ -16,6 +17,12 @@ public final class Desks {
     /** Learning is the same whenever it is done: what one test has learned serves the next. */
     public static Knowledge learn(Shelf shelf) {
         return LEARNED.computeIfAbsent(shelf, Knowledge::of);
+    }
+
+    /** @return the same, with a cup that is looked at through this */
+    static Desk demo(Clock clock, Cups cups) {
+        return new Desk(
+                Desk.demo(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn, cups);
     }
 
     /** @return a desk on the demo boat, shelf and log */

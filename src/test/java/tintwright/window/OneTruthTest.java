@@ -49,7 +49,7 @@ class OneTruthTest {
         desk.cup().begin();
         desk.cup().accept();
         theyAgree("white");
-        for (int i = 0; i < 6 && now().next().deed().isPresent(); i++) {
+        for (int i = 0; i < 6 && now().deeds().now().deed().isPresent(); i++) {
             desk.cup().accept();
             theyAgree("dose " + i);
         }

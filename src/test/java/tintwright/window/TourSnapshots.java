@@ -121,9 +121,10 @@ class TourSnapshots {
                     scene,
                     "The first dose",
                     "White is in, some is held back. The strip says the one thing to weigh now.");
-            double advised = Double.parseDouble(cup(desk).next().figure().replace(" g", ""));
+            double advised = Double.parseDouble(
+                    cup(desk).deeds().now().amount().orElseThrow().shown().replace(" g", ""));
             desk.cup().really(String.format(Locale.ROOT, "%.2f", 5 * advised));
-            while (cup(desk).next().deed().isPresent()) {
+            while (cup(desk).deeds().now().deed().isPresent()) {
                 desk.cup().accept();
             }
             chip(desk);
@@ -132,8 +133,8 @@ class TourSnapshots {
                     "Too dark",
                     "A slip of the hand: too much black went in. What was really weighed was typed, a chip"
                             + " was read, and the ways back stand side by side.");
-            for (int i = 0; i < 40 && !cup(desk).next().finished(); i++) {
-                if (cup(desk).next().deed().isPresent()) {
+            for (int i = 0; i < 40 && !cup(desk).deeds().now().kind().equals(tintwright.cup.CupDeeds.Kind.STOP); i++) {
+                if (cup(desk).deeds().now().deed().isPresent()) {
                     desk.cup().accept();
                 } else if (!cup(desk).ways().isEmpty()) {
                     desk.cup().choose(0);

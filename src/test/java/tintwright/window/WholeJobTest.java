@@ -18,8 +18,8 @@ import tintwright.HandClock;
 import tintwright.bench.ShopLog;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
+import tintwright.cup.CupDeeds;
 import tintwright.logbook.DemoLog;
-import tintwright.window.cup.CupModel;
 import tintwright.window.frame.Step;
 import tintwright.window.frame.WalkModel;
 import tintwright.window.job.Job;
@@ -105,13 +105,13 @@ class WholeJobTest {
         return desk.job().place().orElseThrow().readings().get(0).geometry();
     }
 
-    private static CupModel.Next next(Desk desk) {
-        return desk.cup().inHandProperty().get().orElseThrow().next();
+    private static CupDeeds.Todo next(Desk desk) {
+        return desk.cup().inHandProperty().get().orElseThrow().deeds().now();
     }
 
     /** Does what the strip says until it says stop. */
     private static void follow(Scene scene, Desk desk) {
-        for (int i = 0; i < 40 && !next(desk).finished(); i++) {
+        for (int i = 0; i < 40 && next(desk).kind() != CupDeeds.Kind.STOP; i++) {
             if (next(desk).deed().isPresent()) {
                 press(scene, "now-button");
             } else if (!desk.cup().inHandProperty().get().orElseThrow().ways().isEmpty()) {
@@ -120,7 +120,10 @@ class WholeJobTest {
                 readChip(scene, desk);
             }
         }
-        assertTrue(next(desk).finished(), "never done: " + next(desk).sentence());
+        assertEquals(
+                CupDeeds.Kind.STOP,
+                next(desk).kind(),
+                "never done: " + next(desk).sentence());
     }
 
     @Test
@@ -137,7 +140,8 @@ class WholeJobTest {
             double white = desk.job().now().cup().orElseThrow().state().white();
             assertTrue(white > 50, "the white is in: " + white);
 
-            double advised = Double.parseDouble(next(desk).figure().replace(" g", ""));
+            double advised =
+                    Double.parseDouble(next(desk).amount().orElseThrow().shown().replace(" g", ""));
             type(scene, "really", String.format(Locale.ROOT, "%.2f", 5 * advised));
             pressWords(scene, "Write that");
             while (next(desk).deed().isPresent()) {
@@ -187,7 +191,7 @@ class WholeJobTest {
             lay(reopened);
             assertEquals(mass, again.job().now().cup().orElseThrow().state().mass(), 1e-9);
             assertEquals(1, again.job().now().fill().lines().size());
-            assertTrue(next(again).finished(), next(again).sentence());
+            assertEquals(CupDeeds.Kind.STOP, next(again).kind(), next(again).sentence());
             assertEquals(1, cupsNamed(again, name));
             again.log().close();
             return null;
@@ -233,9 +237,10 @@ class WholeJobTest {
                     .inHandProperty()
                     .get()
                     .orElseThrow()
-                    .story()
+                    .deeds()
+                    .done()
                     .get(0)
-                    .id();
+                    .entry();
             assertTrue(desk.cup().correct(first, "90"));
             assertEquals(90, desk.job().now().cup().orElseThrow().state().white(), 1e-9);
             desk.log().close();

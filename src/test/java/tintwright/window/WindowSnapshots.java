@@ -73,7 +73,8 @@ class WindowSnapshots {
                                         .inHandProperty()
                                         .get()
                                         .orElseThrow()
-                                        .next()
+                                        .deeds()
+                                        .now()
                                         .deed()
                                         .isPresent();
                         i++) {

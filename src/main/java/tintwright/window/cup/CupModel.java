@@ -20,23 +20,19 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.CupBench;
 import tintwright.bench.CupNames;
+import tintwright.bench.Cups;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.cup.Cup;
-import tintwright.cup.CupEntry;
-import tintwright.cup.CupSight;
+import tintwright.cup.CupDeeds;
 import tintwright.cup.CupState;
-import tintwright.cup.CupWords;
 import tintwright.cup.Deed;
 import tintwright.cup.Dose;
-import tintwright.cup.DosePlanner;
 import tintwright.cup.Outlook;
 import tintwright.cup.Plan;
-import tintwright.cup.Way;
 import tintwright.cup.WayWords;
-import tintwright.cup.Ways;
 import tintwright.files.LabRange;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
@@ -47,11 +43,11 @@ import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Tint;
+import tintwright.units.Grams;
 import tintwright.window.frame.InOrder;
 import tintwright.window.frame.Latest;
 import tintwright.window.frame.Said;
 import tintwright.window.frame.ShellModel;
-import tintwright.window.job.DeedWords;
 import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
 import tintwright.window.picture.DepthState;
@@ -63,6 +59,7 @@ import tintwright.window.pieces.Figures;
 public final class CupModel {
     private final JobModel job;
     private final ShellModel shell;
+    private final Cups cups;
     private final Latest asking;
     private final InOrder writing;
     private final Clock clock;
@@ -74,40 +71,10 @@ public final class CupModel {
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper chipProblem = new ReadOnlyStringWrapper("");
 
-    /**
-     * What to do next, ready to be shown.
-     *
-     * @param sentence the deed in one short sentence
-     * @param button   what the button says
-     * @param figure   the large figure to weigh to, such as "0.42 g"; empty when nothing is weighed
-     * @param of       what is weighed
-     * @param how      how, when it is not weighed straight; may be empty
-     * @param after    how many doses follow, or what would make it surer; may be empty
-     * @param deed     what is written when it is done as advised; empty when there is nothing to write
-     * @param then     what is written with it and needs no doing; mostly empty
-     * @param more     the doses that follow from the same plan when this one is done exactly as advised
-     * @param finished true when nothing is left to be done to the cup
-     */
-    public record Next(
-            String sentence,
-            String button,
-            String figure,
-            String of,
-            String how,
-            String after,
-            Optional<Deed> deed,
-            Optional<Deed> then,
-            List<Deed> more,
-            boolean finished) {}
-
-    /** One line of the cup's story. */
-    public record Line(String id, String words, boolean weighing, boolean chip) {}
-
     /** Everything shown of a cup, made in one piece off the screen's thread. */
     public record InHand(
             Cup cup,
-            Next next,
-            List<Line> story,
+            CupDeeds deeds,
             String contents,
             SwatchState swatch,
             DepthState depth,
@@ -119,7 +86,8 @@ public final class CupModel {
             List<WayWords.Said> ways,
             Optional<Dispute> dispute) {}
 
-    public CupModel(JobModel job, ShellModel shell, Latest asking, InOrder writing, Clock clock) {
+    public CupModel(JobModel job, ShellModel shell, Cups cups, Latest asking, InOrder writing, Clock clock) {
+        this.cups = cups;
         this.writing = writing;
         this.job = job;
         this.shell = shell;
@@ -157,31 +125,29 @@ public final class CupModel {
 
     private InHand see(Knowledge shelfKnown, Job now) {
         Cup cup = now.cup().orElseThrow();
-        CupSight sight = CupSight.of(shelfKnown, cup);
-        Plan plan = DosePlanner.plan(sight);
+        CupBench bench = cups.at(shelfKnown, cup);
+        Plan plan = bench.plan();
         Shelf shelf = now.shelf();
-        CupWords words = new CupWords(sight);
-        NextStep steps = new NextStep(shelf, cup);
-        Optional<Dispute> dispute = sight.contradiction().map(found -> Dispute.of(found, sight, shelf));
+        Optional<Dispute> dispute = bench.contradiction().map(found -> Dispute.of(found, bench));
         boolean unsettled = dispute.isPresent()
                 && !goneOn.contains(cup.name() + dispute.get().chip());
-        Next next = unsettled ? NextStep.settle() : now.ahead().isEmpty() ? steps.of(plan) : steps.ahead(now.ahead());
-        List<Way> ways =
-                plan instanceof Plan.WayBack && now.ahead().isEmpty() && !unsettled ? Ways.of(sight) : List.of();
-        Optional<Outlook> outlook = sight.outlook();
-        Drawn drawn = Drawn.of(sight);
+        CupDeeds deeds = bench.deeds(now.ahead(), unsettled);
+        List<WayWords.Said> ways =
+                plan instanceof Plan.WayBack && now.ahead().isEmpty() && !unsettled ? bench.waysSaid() : List.of();
+        Optional<Outlook> outlook = bench.outlook();
+        Drawn drawn = Drawn.of(bench);
         List<String> today = shelf.tints().stream()
                 .map(Tint::id)
                 .filter(id -> !now.off().contains(id))
                 .toList();
         // Before anything is in, the pictures show what goes in first: never bare grey, never an earlier cup.
-        boolean empty = sight.state().parts().isEmpty();
-        Parts all = sight.state().parts().orElseGet(() -> Parts.of(Map.of(cup.base(), 1.0)));
+        boolean empty = bench.state().parts().isEmpty();
+        Parts all = bench.state().parts().orElseGet(() -> Parts.of(Map.of(cup.base(), 1.0)));
         String name = empty ? "White" : "Cup";
         Optional<Reading> chip = (dispute.isPresent()
-                        ? sight.state().samples().stream().reduce((a, b) -> b)
-                        : sight.state().unread().isEmpty()
-                                ? sight.state().lastSample()
+                        ? bench.state().samples().stream().reduce((a, b) -> b)
+                        : bench.state().unread().isEmpty()
+                                ? bench.state().lastSample()
                                 : Optional.<CupState.Sample>empty())
                 .map(sample -> sample.read().reading())
                 .filter(reading -> reading.film() == FilmState.CURED);
@@ -197,20 +163,19 @@ public final class CupModel {
                 empty ? "Hull and white" : dispute.isPresent() ? "By the weights, hull and cup" : "Hull and cup";
         return new InHand(
                 cup,
-                next,
-                story(cup, shelf),
-                contents(sight, shelf),
+                deeds,
+                contents(bench, shelf),
                 drawn.cup(field, compared, all, chip),
                 drawn.doses(name, all, cup.base(), doses),
                 drawn.rose(name, all, today, Drawn.parts(doses)),
                 outlook.map(seen -> close(seen, dispute)).orElse("not begun"),
-                dispute.isPresent() ? "By the weights, or by the chip." : words.verdict(),
+                dispute.isPresent() ? "By the weights, or by the chip." : deeds.verdict(),
                 outlook.map(seen -> dispute.isPresent() ? "not sure" : DifferenceWords.within(seen.within90()))
                         .orElse("\u2013"),
                 dispute.isPresent()
                         ? "chip and weights disagree"
                         : outlook.isPresent() ? DifferenceWords.NINE_TIMES : "",
-                new WayWords(sight).all(ways),
+                ways,
                 dispute);
     }
 
@@ -222,30 +187,18 @@ public final class CupModel {
                 .orElse(DifferenceWords.apart(seen.deltaE()));
     }
 
-    private static String contents(CupSight sight, Shelf shelf) {
+    private static String contents(CupBench bench, Shelf shelf) {
         List<String> words = new ArrayList<>();
-        sight.state().grams().forEach((id, grams) -> words.add(Figures.grams(grams) + " " + shelf.nameOf(id)));
+        bench.state().grams().forEach((id, grams) -> words.add(Grams.about(grams) + " " + shelf.nameOf(id)));
         String inside = words.isEmpty()
                 ? "Nothing is in it yet."
-                : say("%s in the cup: %s.", Figures.grams(sight.state().mass()), String.join(", ", words));
-        return sight.state().reserve() > 0
+                : say("%s in the cup: %s.", Grams.about(bench.state().mass()), String.join(", ", words));
+        return bench.state().reserve() > 0
                 ? inside
                         + say(
                                 " %s of white held back.",
-                                Figures.grams(sight.state().reserve()))
+                                Grams.about(bench.state().reserve()))
                 : inside;
-    }
-
-    private static List<Line> story(Cup cup, Shelf shelf) {
-        List<Line> lines = new ArrayList<>();
-        for (CupEntry entry : cup.standing()) {
-            lines.add(new Line(
-                    entry.id(),
-                    DeedWords.of(entry.deed(), shelf),
-                    entry.deed() instanceof Deed.Weighed || entry.deed() instanceof Deed.LetDown,
-                    entry.deed() instanceof Deed.Read));
-        }
-        return lines;
     }
 
     /** Begins a cup for the place in hand. */
@@ -287,7 +240,7 @@ public final class CupModel {
 
     /** What was advised is in, exactly so. */
     public void accept() {
-        inHand.get().flatMap(seen -> seen.next().deed()).ifPresent(deed -> write(deed, true));
+        inHand.get().flatMap(seen -> seen.deeds().now().deed()).ifPresent(deed -> write(deed, true));
     }
 
     /**
@@ -300,10 +253,11 @@ public final class CupModel {
         return tried(() -> {
             Deed advised = inHand.get()
                     .orElseThrow()
-                    .next()
+                    .deeds()
+                    .now()
                     .deed()
                     .orElseThrow(() -> new IllegalArgumentException("there is nothing to weigh now"));
-            write(NextStep.instead(advised, grams(typed)), true);
+            write(CupDeeds.instead(advised, grams(typed)), true);
         });
     }
 
@@ -321,7 +275,7 @@ public final class CupModel {
         return tried(() -> {
             double grams = grams(typed);
             change(
-                    bench -> bench.correct(entry, grams, clock.instant()).cup(),
+                    bench -> bench.correct(entry, grams, clock.instant()),
                     job.now().ahead());
         });
     }
@@ -337,19 +291,16 @@ public final class CupModel {
                             .findFirst()
                             .orElseThrow();
                     return read.counts()
-                            ? right.cup()
+                            ? right
                             : right.correct(
-                                            dispute.chip(),
-                                            new Deed.Read(read.reading(), read.hull(), true),
-                                            clock.instant())
-                                    .cup();
+                                    dispute.chip(), new Deed.Read(read.reading(), read.hull(), true), clock.instant());
                 },
                 List.of());
     }
 
     /** A chip was read wrongly: it does not hold any more. */
     void crossOut(String chip) {
-        change(bench -> bench.undo(chip, clock.instant()).cup(), job.now().ahead());
+        change(bench -> bench.undo(chip, clock.instant()), job.now().ahead());
     }
 
     /** The person goes on although chip and weights disagree; what is not sure stays said. */
@@ -395,7 +346,7 @@ public final class CupModel {
     private void learn(Reading reading, Optional<ColourReading> hull) {
         // One that cannot be this cup is kept and does not count; the dispute then asks what is wrong.
         change(
-                bench -> bench.read(clock.instant(), reading, hull).bench().cup(),
+                bench -> bench.read(clock.instant(), reading, hull).bench(),
                 job.now().ahead());
     }
 
@@ -403,20 +354,23 @@ public final class CupModel {
     private void write(Deed deed, boolean advised) {
         List<Deed> ahead = job.now().ahead();
         // Weighed exactly, the doses of one plan follow one another; weighed otherwise, the rest is planned anew.
-        boolean exactly =
-                advised && inHand.get().flatMap(seen -> seen.next().deed()).equals(Optional.of(deed));
-        List<Deed> rest = !ahead.isEmpty()
-                ? advised ? ahead.subList(1, ahead.size()) : ahead
-                : exactly ? inHand.get().orElseThrow().next().more() : List.of();
-        Optional<Deed> then = advised ? inHand.get().flatMap(seen -> seen.next().then()) : Optional.empty();
+        boolean exactly = advised
+                && inHand.get().flatMap(seen -> seen.deeds().now().deed()).equals(Optional.of(deed));
+        List<Deed> rest =
+                !ahead.isEmpty() ? advised ? ahead.subList(1, ahead.size()) : ahead : exactly ? more() : List.of();
+        Optional<Deed> then = advised
+                ? inHand.get()
+                        .flatMap(seen ->
+                                seen.deeds().now().writes().stream().skip(1).findFirst())
+                : Optional.empty();
         CupBench.Added[] added = new CupBench.Added[1];
         change(
                 bench -> {
                     added[0] = bench.add(clock.instant(), deed);
-                    Cup after = added[0] instanceof CupBench.Added.Done done
-                            ? done.bench().cup()
-                            : ((CupBench.Added.SameAgain) added[0]).ifMeant().cup();
-                    return then.isPresent() ? after.add(clock.instant(), then.get()) : after;
+                    CupBench after = added[0] instanceof CupBench.Added.Done done
+                            ? done.bench()
+                            : ((CupBench.Added.SameAgain) added[0]).ifMeant();
+                    return then.map(with -> after.also(clock.instant(), with)).orElse(after);
                 },
                 rest,
                 () -> {
@@ -426,12 +380,19 @@ public final class CupModel {
                 });
     }
 
-    private void change(Function<CupBench, Cup> edit, List<Deed> ahead) {
+    /** The doses of the plan that follow when this one is done exactly as advised. */
+    private List<Deed> more() {
+        return inHand.get().orElseThrow().deeds().next().stream()
+                .flatMap(todo -> todo.deed().stream())
+                .toList();
+    }
+
+    private void change(Function<CupBench, CupBench> edit, List<Deed> ahead) {
         change(edit, ahead, () -> {});
     }
 
     /** Works the change out off the screen's thread; a second press before it is in is not taken for a second dose. */
-    private void change(Function<CupBench, Cup> edit, List<Deed> ahead, Runnable then) {
+    private void change(Function<CupBench, CupBench> edit, List<Deed> ahead, Runnable then) {
         Knowledge knowledge = job.knowledgeProperty().get();
         if (writingNow || knowledge == null || job.now().cup().isEmpty()) {
             return;
@@ -439,11 +400,12 @@ public final class CupModel {
         writingNow = true;
         Cup cup = job.now().cup().get();
         writing.run(
-                () -> edit.apply(CupBench.open(knowledge, cup)),
+                () -> edit.apply(cups.at(knowledge, cup)),
                 changed -> {
                     writingNow = false;
                     problem.set("");
-                    job.change(before -> before.after(changed, ahead));
+                    cups.now(changed);
+                    job.change(before -> before.after(changed.cup(), ahead));
                     then.run();
                 },
                 failure -> {
@@ -457,8 +419,8 @@ public final class CupModel {
         Knowledge knowledge = job.knowledgeProperty().get();
         Job now = job.now();
         writing.run(
-                () -> Ways.of(CupSight.of(knowledge, now.cup().orElseThrow())).get(way),
-                chosen -> job.change(before -> NextStep.following(
+                () -> cups.at(knowledge, now.cup().orElseThrow()).ways().get(way),
+                chosen -> job.change(before -> FollowWay.following(
                         before, chosen, () -> nameOf(before.cup().orElseThrow().hull()), LocalDate.now(clock))),
                 failure -> problem.set(Said.of(failure)));
     }
@@ -492,7 +454,9 @@ public final class CupModel {
         return inHand.get()
                 .map(seen -> {
                     StringBuilder text = new StringBuilder(seen.cup().name()).append(System.lineSeparator());
-                    seen.story().forEach(line -> text.append(line.words()).append(System.lineSeparator()));
+                    seen.deeds()
+                            .done()
+                            .forEach(line -> text.append(line.words()).append(System.lineSeparator()));
                     return text.append(seen.contents())
                             .append(System.lineSeparator())
                             .append(seen.close())

@@ -14,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.cup.Cup;
+import tintwright.cup.CupDeeds;
 import tintwright.cup.Deed;
 import tintwright.cup.WayWords;
 import tintwright.match.Aim;
@@ -204,28 +205,29 @@ final class CupPage {
     }
 
     private void show(CupModel.InHand seen) {
+        CupDeeds.Todo now = seen.deeds().now();
         dispute.show(seen);
-        if (!seen.next().deed().equals(advised)) {
+        if (!now.deed().equals(advised)) {
             // What was half typed for another dose must not be written for this one.
             really.clear();
-            advised = seen.next().deed();
+            advised = now.deed();
         }
         swatch.show(seen.swatch());
         depth.show(seen.depth());
         rose.show(seen.rose());
-        sentence.setText(seen.next().sentence()
-                + (seen.next().after().isEmpty() ? "" : "\n" + seen.next().after()));
-        boolean weighing = !seen.next().figure().isEmpty();
+        String more = (now.why() + "\n" + seen.deeds().after()).strip();
+        sentence.setText((now.sentence() + "\n" + more).strip());
+        boolean weighing = now.amount().isPresent();
         sentence.setVisible(!weighing);
         sentence.setManaged(!weighing);
-        after.setText(seen.next().after());
+        after.setText(more);
         setMeter(seen.cup());
         weigh.setVisible(weighing);
         weigh.setManaged(weighing);
-        accept.setText(seen.next().button());
-        figure.setText(seen.next().figure());
-        of.setText(seen.next().of());
-        how.setText(seen.next().how());
+        accept.setText(CupStation.button(now.kind()));
+        figure.setText(now.amount().map(CupDeeds.Amount::shown).orElse(""));
+        of.setText(now.amount().map(CupDeeds.Amount::of).orElse(""));
+        how.setText(now.how());
         showWays(seen.ways());
         contents.setText(seen.contents());
         List<String> names = new ArrayList<>(model.shelf().values());
@@ -234,16 +236,16 @@ final class CupPage {
             partIds = List.copyOf(model.shelf().keySet());
         }
         story.getChildren().clear();
-        for (CupModel.Line line : seen.story()) {
+        for (CupDeeds.Done line : seen.deeds().done()) {
             Label words = Pieces.plain(line.words());
             words.setMaxWidth(Double.MAX_VALUE);
             HBox.setHgrow(words, Priority.ALWAYS);
             HBox row = Pieces.row(words);
-            if (line.weighing()) {
+            if (line.weighed()) {
                 row.getChildren().add(Pieces.quietButton("Put right", () -> putRight(row, line)));
             }
             if (line.chip()) {
-                row.getChildren().add(Pieces.quietButton("Cross out", () -> model.crossOut(line.id())));
+                row.getChildren().add(Pieces.quietButton("Cross out", () -> model.crossOut(line.entry())));
             }
             story.getChildren().add(row);
         }
@@ -276,13 +278,13 @@ final class CupPage {
     }
 
     /** Asks in place what it really was: no dialog comes up. */
-    private void putRight(HBox row, CupModel.Line line) {
+    private void putRight(HBox row, CupDeeds.Done line) {
         TextField field = new TextField();
         field.setPrefColumnCount(5);
         field.setAccessibleText("what it really was, grams");
-        field.setOnAction(event -> model.correct(line.id(), field.getText()));
+        field.setOnAction(event -> model.correct(line.entry(), field.getText()));
         row.getChildren().set(1, field);
-        row.getChildren().add(Pieces.button("Write", () -> model.correct(line.id(), field.getText())));
+        row.getChildren().add(Pieces.button("Write", () -> model.correct(line.entry(), field.getText())));
         field.requestFocus();
     }
 }

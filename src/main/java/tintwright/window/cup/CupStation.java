@@ -5,6 +5,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import tintwright.cup.CupDeeds;
 import tintwright.window.pieces.Pieces;
 
 /** The plan before a cup is begun, the cup from then on, and in between the photo of a chip. */
@@ -61,5 +62,18 @@ public final class CupStation extends StackPane {
             photoPage = page;
         }
         getChildren().setAll(photoPage);
+    }
+
+    /** @return what the button says that does it */
+    public static String button(CupDeeds.Kind kind) {
+        return switch (kind) {
+            case WEIGH -> "It is in";
+            case POUR_OFF -> "It is poured off";
+            case READ_CHIP -> "Read a chip";
+            case CHOOSE_WAY -> "Show the ways";
+            case SETTLE -> "Show me";
+            case STOP -> "On to the fill";
+            case WHITE_FIRST -> "";
+        };
     }
 }

@@ -3,15 +3,14 @@ package tintwright.window.cup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import tintwright.bench.CupBench;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.Lab;
 import tintwright.cup.Contradiction;
 import tintwright.cup.CupEntry;
-import tintwright.cup.CupSight;
 import tintwright.cup.Deed;
-import tintwright.shelf.Shelf;
-import tintwright.window.pieces.Figures;
+import tintwright.units.Grams;
 
 /**
  * The last chip and the weights that cannot both be right, as the person is asked about it.
@@ -35,24 +34,24 @@ public record Dispute(String chip, String words, List<Mend> mends, String byChip
         mends = List.copyOf(mends);
     }
 
-    static Dispute of(Contradiction found, CupSight sight, Shelf shelf) {
+    static Dispute of(Contradiction found, CupBench bench) {
         List<Mend> mends = new ArrayList<>();
         for (Contradiction.Slip slip : found.slips()) {
-            CupEntry entry = sight.cup().entry(slip.entry()).orElseThrow();
+            CupEntry entry = bench.cup().entry(slip.entry()).orElseThrow();
             String form = entry.deed() instanceof Deed.LetDown down ? " letdown, 1 in " + down.oneIn() + "," : "";
-            double step = sight.cup().scaleStep();
+            double step = bench.cup().scaleStep();
             mends.add(new Mend(
                     slip.entry(),
                     slip.really(),
                     String.format(
                             Locale.ROOT,
                             "%s %s%s went in, not %s",
-                            Figures.scale(slip.really(), step),
-                            shelf.nameOf(slip.part()),
+                            Grams.onScale(slip.really(), step),
+                            bench.shelf().nameOf(slip.part()),
                             form,
-                            Figures.scale(slip.written(), step))));
+                            Grams.onScale(slip.written(), step))));
         }
-        Lab hull = sight.hull();
+        Lab hull = bench.hull();
         String byChip = hull.viewing().equals(found.read().viewing())
                 ? DifferenceWords.size(Ciede2000.between(found.read(), hull))
                 : "";

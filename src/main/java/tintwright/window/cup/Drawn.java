@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import tintwright.bench.CupBench;
 import tintwright.bench.Weighing;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.DifferenceWords;
@@ -17,8 +18,7 @@ import tintwright.colour.Lab;
 import tintwright.colour.SmoothReflectance;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
-import tintwright.cup.CupSight;
-import tintwright.cup.CupWords;
+import tintwright.cup.CupDeeds;
 import tintwright.cup.Deed;
 import tintwright.match.Recipe;
 import tintwright.match.Target;
@@ -28,11 +28,11 @@ import tintwright.reading.Reading;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Prediction;
+import tintwright.units.Grams;
 import tintwright.window.picture.DepthState;
 import tintwright.window.picture.RoseState;
 import tintwright.window.picture.Shade;
 import tintwright.window.picture.SwatchState;
-import tintwright.window.pieces.Figures;
 
 /** From what the engine knows to what the three pictures show. */
 final class Drawn {
@@ -64,8 +64,8 @@ final class Drawn {
     }
 
     /** @return pictures of a cup: the same hull and the same cup as in all that is said of it */
-    static Drawn of(CupSight sight) {
-        return new Drawn(sight.knowledge(), sight.target(), sight.hull(), sight::corrected);
+    static Drawn of(CupBench bench) {
+        return new Drawn(bench.knowledge(), bench.target(), bench.hull(), bench::corrected);
     }
 
     /** @param recipe under each of its lights */
@@ -104,7 +104,7 @@ final class Drawn {
                     chip.<Lab>flatMap(reading -> asRead(reading, light, viewing))
                             .map(Shade::of),
                     Ciede2000.between(mixed, wanted),
-                    CupWords.difference(DifferenceWords.of(mixed, wanted)));
+                    CupDeeds.difference(DifferenceWords.of(mixed, wanted)));
         }));
     }
 
@@ -138,7 +138,7 @@ final class Drawn {
             sofar.put(part.id(), part.grams());
             double lightness = colour(Parts.of(sofar)).lightness();
             if (part.tint()) {
-                steps.add(new DepthState.Step(Figures.grams(part.grams()) + " " + part.name(), lightness));
+                steps.add(new DepthState.Step(Grams.about(part.grams()) + " " + part.name(), lightness));
             } else {
                 white = lightness;
             }
@@ -181,7 +181,7 @@ final class Drawn {
     /** @param grams what the scale shows; of a let-down the whole of it, not the speck of tint inside */
     private DepthState.Step step(double grams, String part, String form, Parts after) {
         return new DepthState.Step(
-                Figures.grams(grams) + " " + knowledge.shelf().nameOf(part) + form,
+                Grams.about(grams) + " " + knowledge.shelf().nameOf(part) + form,
                 cupColour(after).lightness());
     }
 
@@ -214,10 +214,10 @@ final class Drawn {
         double wanted = hull.lightness();
         if (from < wanted - 0.3) {
             return whiteFor(cup, wanted)
-                    .map(grams -> new DepthState.Climb(from, wanted, Figures.grams(grams) + " white\nlifts it back"));
+                    .map(grams -> new DepthState.Climb(from, wanted, Grams.about(grams) + " white\nlifts it back"));
         }
         return whiteFor(cup, from + 1)
-                .map(grams -> new DepthState.Climb(from, from + 1, Figures.grams(grams) + " white\nlifts it by 1"));
+                .map(grams -> new DepthState.Climb(from, from + 1, Grams.about(grams) + " white\nlifts it by 1"));
     }
 
     /** @return grams of the first base in the cup, or on the shelf, that lift it to a lightness; empty if none do */
@@ -322,6 +322,4 @@ final class Drawn {
     private static double turn(RoseState.Point from, RoseState.Point over, RoseState.Point to) {
         return (over.a() - from.a()) * (to.b() - from.b()) - (over.b() - from.b()) * (to.a() - from.a());
     }
-
-    /** @return grams as a scale shows them: two decimals below 10 g, one below 100 g, none above */
 }

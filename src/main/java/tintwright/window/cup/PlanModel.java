@@ -21,6 +21,7 @@ import tintwright.shelf.Base;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Tint;
 import tintwright.units.Entry;
+import tintwright.units.Grams;
 import tintwright.units.UnitSystem;
 import tintwright.window.frame.Latest;
 import tintwright.window.frame.Said;
@@ -30,7 +31,6 @@ import tintwright.window.job.JobModel;
 import tintwright.window.picture.DepthState;
 import tintwright.window.picture.RoseState;
 import tintwright.window.picture.SwatchState;
-import tintwright.window.pieces.Figures;
 
 /** The plan before anything is weighed: what to mix for the place in hand, and how it will look. */
 public final class PlanModel {
@@ -184,7 +184,7 @@ public final class PlanModel {
                         base.name(),
                         false,
                         true,
-                        Figures.scale(grams, now.scaleStep()),
+                        Grams.onScale(grams, now.scaleStep()),
                         say("%.2f %%", 100 * grams / total)));
             }
         }
@@ -196,7 +196,7 @@ public final class PlanModel {
                     tint.name(),
                     true,
                     used,
-                    grams > 0 ? Figures.scale(grams, now.scaleStep()) : "",
+                    grams > 0 ? Grams.onScale(grams, now.scaleStep()) : "",
                     grams > 0 ? say("%.3f %%", 100 * grams / total) : ""));
         }
         return lines;

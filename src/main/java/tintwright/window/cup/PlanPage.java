@@ -19,11 +19,11 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.reading.PlaceReadings;
+import tintwright.units.Grams;
 import tintwright.window.job.Job;
 import tintwright.window.picture.DepthGauge;
 import tintwright.window.picture.HueRose;
 import tintwright.window.picture.SplitSwatch;
-import tintwright.window.pieces.Figures;
 import tintwright.window.pieces.Pieces;
 import tintwright.window.pieces.Sides;
 
@@ -97,7 +97,7 @@ final class PlanPage {
             }
         });
         ComboBox<String> scale = new ComboBox<>();
-        SCALE_STEPS.forEach(step -> scale.getItems().add(Figures.scale(step, step)));
+        SCALE_STEPS.forEach(step -> scale.getItems().add(Grams.onScale(step, step)));
         scale.getSelectionModel().select(SCALE_STEPS.indexOf(model.job().now().scaleStep()));
         scale.setOnAction(event ->
                 model.scaleStep(SCALE_STEPS.get(scale.getSelectionModel().getSelectedIndex())));

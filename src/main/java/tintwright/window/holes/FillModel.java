@@ -16,6 +16,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.CupStanding;
+import tintwright.bench.Cups;
 import tintwright.bench.CureClock.Phase;
 import tintwright.bench.PlanFill;
 import tintwright.colour.DifferenceWords;
@@ -31,6 +32,7 @@ import tintwright.fill.Tools;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Knowledge;
 import tintwright.units.Entry;
+import tintwright.units.Grams;
 import tintwright.units.UnitSystem;
 import tintwright.window.frame.InOrder;
 import tintwright.window.frame.Latest;
@@ -46,6 +48,7 @@ import tintwright.window.pieces.FileNames;
 /** The list of repairs and what follows from it: batches, catalyst, times, grits. */
 public final class FillModel {
     private final JobModel job;
+    private final Cups cups;
     private final ShellModel shell;
     private final Latest asking;
     private final InOrder writing;
@@ -78,9 +81,10 @@ public final class FillModel {
     public record Known(
             String baseHides, String oldFilm, String paste, Optional<GritLadder.Surface> surface, String dropsPerMl) {}
 
-    public FillModel(JobModel job, ShellModel shell, Latest asking, InOrder writing, Clock clock) {
+    public FillModel(JobModel job, ShellModel shell, Cups cups, Latest asking, InOrder writing, Clock clock) {
         this.job = job;
         this.shell = shell;
+        this.cups = cups;
         this.asking = asking;
         this.writing = writing;
         this.clock = clock;
@@ -113,7 +117,9 @@ public final class FillModel {
                 () -> known.isPresent()
                         ? PlanFill.of(
                                 FillOrders.of(now, known.get()),
-                                now.cup().flatMap(cup -> CupStanding.of(known.get(), cup)))
+                                now.cup()
+                                        .flatMap(
+                                                cup -> cups.at(known.get(), cup).standing()))
                         : PlanFill.of(FillOrders.typed(now)),
                 made -> answer(Optional.of(made), ""),
                 failure -> answer(Optional.empty(), Said.of(failure)));
@@ -230,7 +236,7 @@ public final class FillModel {
 
     /** @return a mass to weigh to, always with the grams a scale shows */
     static String mass(double grams, UnitSystem units) {
-        String scale = String.format(Locale.ROOT, "%.2f g", grams);
+        String scale = Grams.onScale(grams, 0.01);
         return units == UnitSystem.METRIC ? scale : units.mass(grams).replaceFirst(" \\(.*", "") + " (" + scale + ")";
     }
 

@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import tintwright.cup.Cup;
+import tintwright.cup.CupDeeds;
 import tintwright.cup.CupEntry;
 import tintwright.fill.RepairLine;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.shelf.Chip;
 import tintwright.shelf.Shelf;
-import tintwright.window.pieces.Figures;
+import tintwright.units.Grams;
 
 /** What one change of the job was, in a few words: whoever takes it back may be at another station by then. */
 final class Changed {
@@ -43,10 +44,10 @@ final class Changed {
             return "the choice of a way back";
         }
         if (before.grams() != after.grams()) {
-            return "how much to mix, " + Figures.grams(after.grams());
+            return "how much to mix, " + Grams.about(after.grams());
         }
         if (before.scaleStep() != after.scaleStep()) {
-            return "what the scale shows, " + Figures.scale(after.scaleStep(), after.scaleStep());
+            return "what the scale shows, " + Grams.onScale(after.scaleStep(), after.scaleStep());
         }
         if (!before.off().equals(after.off())) {
             return off(before, after);
@@ -69,7 +70,7 @@ final class Changed {
             return "a change of the cup " + after.cup().get().name();
         }
         CupEntry last = longer ? are.get(were.size()) : were.get(are.size());
-        return (longer ? "" : "taking back ") + DeedWords.of(last.deed(), after.shelf());
+        return (longer ? "" : "taking back ") + CupDeeds.words(last.deed(), after.shelf());
     }
 
     private static List<CupEntry> standing(Job job) {

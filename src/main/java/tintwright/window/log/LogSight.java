@@ -17,6 +17,7 @@ import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.match.Aim;
 import tintwright.shelf.Shelf;
+import tintwright.units.Grams;
 import tintwright.window.job.Job;
 import tintwright.window.picture.Shade;
 import tintwright.window.pieces.Figures;
@@ -95,7 +96,7 @@ final class LogSight {
         Page page = noted.page();
         if (page instanceof Page.Cup cup) {
             List<String> parts = new ArrayList<>();
-            cup.parts().grams().forEach((id, grams) -> parts.add(Figures.grams(grams) + " " + cup.nameOf(id)));
+            cup.parts().grams().forEach((id, grams) -> parts.add(Grams.about(grams) + " " + cup.nameOf(id)));
             return Optional.of(new LogModel.EntryLine(
                     noted.id(),
                     cup.day().toString(),
@@ -126,7 +127,7 @@ final class LogSight {
                     say(
                             "%s, %s%s",
                             left.leftover().name(),
-                            Figures.grams(left.leftover().parts().total()),
+                            Grams.about(left.leftover().parts().total()),
                             left.used() ? ", used up" : ""));
         }
         if (page instanceof Page.ChipMade made) {
@@ -235,11 +236,11 @@ final class LogSight {
         if (answer instanceof MixAgain.SameParts same) {
             same.parts()
                     .grams()
-                    .forEach((id, grams) -> lines.add(Figures.scale(grams, now.scaleStep()) + "  " + shelf.nameOf(id)));
+                    .forEach((id, grams) -> lines.add(Grams.onScale(grams, now.scaleStep()) + "  " + shelf.nameOf(id)));
         } else if (answer instanceof MixAgain.Matched matched) {
             matched.bench()
                     .order(matched.match().best(), now.scaleStep())
-                    .forEach(part -> lines.add(Figures.scale(part.grams(), now.scaleStep()) + "  " + part.name()));
+                    .forEach(part -> lines.add(Grams.onScale(part.grams(), now.scaleStep()) + "  " + part.name()));
         }
         answer.moved()
                 .ifPresent(

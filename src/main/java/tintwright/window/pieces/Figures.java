@@ -23,16 +23,4 @@ public final class Figures {
     public static String lab(Lab lab) {
         return String.format(Locale.ROOT, "L* %.1f   a* %.1f   b* %.1f", lab.lightness(), lab.a(), lab.b());
     }
-
-    /** @return grams as they are spoken of: three digits, no more than hundredths */
-    public static String grams(double grams) {
-        String pattern = grams < 10 ? "%.2f g" : grams < 100 ? "%.1f g" : "%.0f g";
-        return String.format(Locale.ROOT, pattern, grams);
-    }
-
-    /** @return grams with as many decimals as the scale has */
-    public static String scale(double grams, double step) {
-        int decimals = Math.max(0, (int) Math.ceil(-Math.log10(step) - 1e-9));
-        return String.format(Locale.ROOT, "%." + decimals + "f g", grams);
-    }
 }

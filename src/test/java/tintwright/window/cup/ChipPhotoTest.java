@@ -42,7 +42,14 @@ class ChipPhotoTest {
             desk.shell().stepProperty().set(Step.CUP);
             Scene scene = new Scene(desk.view(), 1280, 800);
             desk.cup().begin();
-            while (desk.cup().inHandProperty().get().orElseThrow().next().deed().isPresent()) {
+            while (desk.cup()
+                    .inHandProperty()
+                    .get()
+                    .orElseThrow()
+                    .deeds()
+                    .now()
+                    .deed()
+                    .isPresent()) {
                 desk.cup().accept();
             }
             Lab hull = desk.plan().planProperty().get().target().orElseThrow().colour();

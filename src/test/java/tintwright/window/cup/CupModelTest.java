@@ -30,8 +30,8 @@ class CupModelTest {
         assertTrue(desk.cup().really("1.9"), desk.cup().problemProperty().get());
         assertTrue(inHand(desk).ways().isEmpty(), "perhaps it was only written wrongly");
         assertTrue(
-                inHand(desk).next().toString().contains("chip"),
-                inHand(desk).next().toString());
+                inHand(desk).deeds().now().toString().contains("chip"),
+                inHand(desk).deeds().now().toString());
     }
 
     @Test
@@ -53,7 +53,8 @@ class CupModelTest {
                     .findFirst()
                     .orElseThrow();
             assertTrue(words.contains(included ? "with gloss" : "without gloss") && words.contains("D65"), words);
-            double white = Double.parseDouble(inHand(desk).next().figure().replace(" g", ""));
+            double white = Double.parseDouble(
+                    inHand(desk).deeds().now().amount().orElseThrow().shown().replace(" g", ""));
             TextField really = (TextField) scene.getRoot().lookup("#really");
             really.fireEvent(new javafx.event.ActionEvent());
             assertEquals(white, desk.job().now().cup().orElseThrow().state().mass(), 1e-9);

@@ -39,7 +39,7 @@ class DisputeTest {
 
     private void dosed() {
         desk.cup().begin();
-        while (now().next().deed().isPresent()) {
+        while (now().deeds().now().deed().isPresent()) {
             desk.cup().accept();
         }
     }
@@ -77,7 +77,7 @@ class DisputeTest {
         assertTrue(dispute.words().contains("disagree"), dispute.words());
         assertTrue(now().close().contains(" or "), "both figures: " + now().close());
         assertEquals("not sure", now().sure());
-        assertTrue(now().next().deed().isEmpty(), "nothing goes in before it is settled");
+        assertTrue(now().deeds().now().deed().isEmpty(), "nothing goes in before it is settled");
         assertTrue(now().swatch().lights().get(JudgedLight.DAYLIGHT).chip().isPresent(), "the chip is shown");
         Dispute.Mend mend = dispute.mends().stream()
                 .filter(each -> each.words().contains("soot black"))
@@ -109,7 +109,9 @@ class DisputeTest {
         dosed();
         read(withBlack(0.8));
         desk.cup().goOn(now().dispute().orElseThrow().chip());
-        assertFalse(now().next().sentence().contains("settle"), now().next().sentence());
+        assertFalse(
+                now().deeds().now().sentence().contains("settle"),
+                now().deeds().now().sentence());
         assertEquals("not sure", now().sure());
     }
 

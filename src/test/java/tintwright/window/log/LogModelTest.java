@@ -34,7 +34,8 @@ class LogModelTest {
                                 .inHandProperty()
                                 .get()
                                 .orElseThrow()
-                                .next()
+                                .deeds()
+                                .now()
                                 .deed()
                                 .isPresent();
                 i++) {
