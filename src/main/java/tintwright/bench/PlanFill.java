@@ -1,6 +1,7 @@
 package tintwright.bench;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -22,9 +23,10 @@ import tintwright.units.UnitSystem;
  *
  * @param order    the job and whose it is
  * @param plan     the job worked out
+ * @param day      the day it is for
  * @param standing how the colour in the cup stands to the hull; empty where no cup is in hand
  */
-public record PlanFill(FillOrder order, FillPlan plan, Optional<CupStanding> standing) {
+public record PlanFill(FillOrder order, FillPlan plan, Optional<CupStanding> standing, LocalDate day) {
     /** Paper a job sheet is printed on. */
     public enum PaperSize {
         /** 210 by 297 mm. */
@@ -43,14 +45,25 @@ public record PlanFill(FillOrder order, FillPlan plan, Optional<CupStanding> sta
         }
     }
 
-    /** @throws IllegalArgumentException when the job cannot be done, such as in weather where nothing cures */
-    public static PlanFill of(FillOrder order) {
-        return of(order, Optional.empty());
+    /**
+     * Works it out.
+     *
+     * @param day the day it is for; it stands on the sheet
+     * @throws IllegalArgumentException when the job is too large for one sheet
+     */
+    public static PlanFill of(FillOrder order, Optional<CupStanding> standing, LocalDate day) {
+        return new PlanFill(order, FillPlanner.plan(order.job()), standing, day);
     }
 
-    /** @throws IllegalArgumentException when the job cannot be done, such as in weather where nothing cures */
-    public static PlanFill of(FillOrder order, Optional<CupStanding> standing) {
-        return new PlanFill(order, FillPlanner.plan(order.job()), standing);
+    /**
+     * How much colour the holes want from the cup: what they take, what is lost, and what the smallest batch is raised by;
+     * rounded up to what the scale shows. A spare is for the person to add.
+     *
+     * @return grams; 0 where nothing can be filled
+     */
+    public double gramsForTheCup() {
+        double step = order.job().tools().scaleG();
+        return Math.ceil(plan.gelCoatGrams() / step - 1e-9) * step;
     }
 
     /** @return the job sheet in plain lines */
@@ -70,6 +83,6 @@ public record PlanFill(FillOrder order, FillPlan plan, Optional<CupStanding> sta
 
     private Sheet sheet(UnitSystem units) {
         return JobSheet.of(
-                order, plan, units, standing.map(seen -> new JobSheet.Colour(seen.sentence(), seen.first())));
+                order, plan, day, units, standing.map(seen -> new JobSheet.Colour(seen.sentence(), seen.first())));
     }
 }

@@ -27,13 +27,16 @@ import tintwright.files.ShelfFile;
 import tintwright.fill.Allowances;
 import tintwright.fill.Basis;
 import tintwright.fill.CatalystChoice;
+import tintwright.fill.CatalystMeasure;
 import tintwright.fill.CatalystShare;
 import tintwright.fill.Conditions;
 import tintwright.fill.Densities;
 import tintwright.fill.FillJob;
 import tintwright.fill.FillOrder;
 import tintwright.fill.GritLadder;
+import tintwright.fill.Hull;
 import tintwright.fill.Materials;
+import tintwright.fill.NotedTime;
 import tintwright.fill.RepairLine;
 import tintwright.fill.Supply;
 import tintwright.fill.Tools;
@@ -53,7 +56,7 @@ import tintwright.units.UnitSystem;
         footer = {
             "",
             "A repair: kind:size=...,size=... with count=, lie= (facing-up, vertical, overhead, "
-                    + "deep-overhead) and name=.",
+                    + "deep-overhead), name= and found= (cracked, soft, core, structure, stained, non-skid; joined by +).",
             "Kinds: countersunk hole,top,depth and countersink or angle; hole hole,depth; "
                     + "gouge, scratch, worn length,width,depth; spray length,width. plug= for through holes.",
             "Sizes without a unit are millimetres, or inches with --units us; 12mil, 3/8in and 4mm always work.",
@@ -76,14 +79,29 @@ final class FillCommand extends Command {
     @Option(names = "--repair", paramLabel = "REPAIR", description = "One line of repairs; may be given many times.")
     private List<String> repairs = new ArrayList<>();
 
-    @Option(names = "--celsius", paramLabel = "T", description = "Coldest of hull, gel coat and air; 20C or 68F too.")
+    @Option(names = "--celsius", paramLabel = "T", description = "Hull, cup and air, where they are alike; 20C or 68F too.")
     private String celsius;
+
+    @Option(names = "--hull-celsius", paramLabel = "T", description = "Hull, where it is warmer or colder: sets the cure.")
+    private String hullCelsius;
+
+    @Option(
+            names = "--cup-celsius",
+            paramLabel = "T",
+            description = "Gel coat and cup, where they are warmer or colder: sets the working time.")
+    private String cupCelsius;
 
     @Option(names = "--humidity", paramLabel = "PERCENT", description = "Relative humidity.")
     private Double humidity;
 
     @Option(names = "--waxed", description = "The gel coat holds wax already.")
     private boolean waxed;
+
+    @Option(names = "--waxed-paste", description = "The gel paste holds wax: each fill is a last coat.")
+    private boolean waxedPaste;
+
+    @Option(names = "--film-over", description = "Film or PVA over the last coat instead of wax in it.")
+    private boolean filmOver;
 
     @Option(names = "--hiding", paramLabel = "FILM", description = "Film of neat gel coat that hides: 0.4mm, 16mil.")
     private String hiding;
@@ -122,10 +140,21 @@ final class FillCommand extends Command {
     private String basis;
 
     @Option(
-            names = "--catalyst-step",
-            paramLabel = "ML",
-            description = "Least catalyst you can tell apart: a drop is 0.05, a 1 ml syringe 0.02.")
-    private Double catalystStep;
+            names = "--catalyst-with",
+            paramLabel = "TOOL=STEP",
+            description = "What the catalyst is measured with: scale=0.01 (g), syringe=0.02 (ml), or dropper=24, the drops "
+                    + "of your own dropper in a ml, counted once.")
+    private String catalystWith;
+
+    @Option(
+            names = "--noted",
+            paramLabel = "T,PERCENT,GEL[,TAPE]",
+            description = "A time of your shop: temperature, catalyst by volume, minutes to gel and to tape off; may be "
+                    + "given many times. Limit 1.2 to 3 %%; goggles and gloves, never with accelerator or acetone.")
+    private List<String> noted = new ArrayList<>();
+
+    @Option(names = "--hull-thickness", paramLabel = "MM", description = "Gel coat and laminate there together.")
+    private String hullThickness;
 
     @Option(names = "--gelcoat-density", paramLabel = "G/ML", description = "From the data sheet; 1.3 when left out.")
     private Double gelCoatDensity;
@@ -164,14 +193,23 @@ final class FillCommand extends Command {
     @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "a4", description = "For --pdf: a4 or letter.")
     private String paper;
 
+    /** Repairs that cannot be, each with its sentence: the rest is planned all the same. */
+    private final List<String> leftOut = new ArrayList<>();
+
     @Override
     protected Answer answer() throws FileProblem {
         UnitSystem system = UnitSystem.named(units);
         PlanFill.PaperSize size = PlanFill.PaperSize.named(paper);
-        PlanFill fill = PlanFill.of(order(system));
-        List<String> lines = new ArrayList<>(fill.lines(system));
+        PlanFill fill = PlanFill.of(order(system), Optional.empty(), LocalDate.now());
+        List<String> lines = new ArrayList<>();
+        leftOut.forEach(why -> lines.add("Left out of the plan: " + why));
+        lines.addAll(fill.lines(system));
+        lines.addAll(List.of("", "Mix this much colour: "
+                + fill.order().job().tools().weighed(fill.gramsForTheCup(), system)));
         lines.addAll(timesOfDay(fill));
         Map<String, Object> fields = FillPlanShape.toTree(fill.plan(), system);
+        fields.put("gramsForTheCup", fill.gramsForTheCup());
+        fields.put("leftOut", List.copyOf(leftOut));
         if (pdf != null) {
             fill.writePdf(pdf, size, system);
             lines.add("Written: " + pdf);
@@ -203,7 +241,13 @@ final class FillCommand extends Command {
                     || pasteDensity != null
                     || reserve != null
                     || basis != null
-                    || catalystStep != null
+                    || catalystWith != null
+                    || hullCelsius != null
+                    || cupCelsius != null
+                    || hullThickness != null
+                    || waxedPaste
+                    || filmOver
+                    || !noted.isEmpty()
                     || !recipe.isEmpty()
                     || shelf != null
                     || baseHides != null) {
@@ -266,21 +310,55 @@ final class FillCommand extends Command {
         }
         Materials materials = materials(system, colour);
         List<RepairLine> lines = new ArrayList<>();
-        for (String words : repairs) {
-            lines.add(RepairWords.parse(words, lines.size() + 1, system, materials.hidingFilmMm()));
+        for (int number = 1; number <= repairs.size(); number++) {
+            try {
+                lines.add(RepairWords.parse(repairs.get(number - 1), number, system, materials.hidingFilmMm()));
+            } catch (IllegalArgumentException e) {
+                // Said by its number; a sentence that names the repair already does so.
+                String why = e.getMessage();
+                leftOut.add(why.startsWith("repair " + number) ? why : "repair " + number + ": " + why);
+            }
+        }
+        if (lines.isEmpty()) {
+            throw new IllegalArgumentException(String.join("; ", leftOut));
         }
         return new FillJob(
                 lines,
                 materials,
-                new Conditions(
-                        Entry.celsius("--celsius", celsius, UnitSystem.METRIC),
-                        humidity == null ? OptionalDouble.empty() : OptionalDouble.of(humidity)),
+                conditions(),
                 share(),
                 Allowances.USUAL,
                 tools(),
                 supply(system),
                 surface == null ? Optional.empty() : Optional.of(GritLadder.Surface.named(surface)),
-                film("--old-film", oldFilm, system));
+                new Hull(
+                        film("--old-film", oldFilm, system),
+                        hullThickness == null
+                                ? OptionalDouble.empty()
+                                : OptionalDouble.of(Entry.lengthMm("--hull-thickness", hullThickness, system))),
+                noted.stream().map(FillCommand::noted).toList());
+    }
+
+    private Conditions conditions() {
+        double all = Entry.celsius("--celsius", celsius, UnitSystem.METRIC);
+        return new Conditions(
+                hullCelsius == null ? all : Entry.celsius("--hull-celsius", hullCelsius, UnitSystem.METRIC),
+                cupCelsius == null ? all : Entry.celsius("--cup-celsius", cupCelsius, UnitSystem.METRIC),
+                all,
+                humidity == null ? OptionalDouble.empty() : OptionalDouble.of(humidity));
+    }
+
+    private static NotedTime noted(String typed) {
+        String[] parts = typed.split(",");
+        if (parts.length < 3 || parts.length > 4) {
+            throw new IllegalArgumentException("--noted is temperature, percent by volume, minutes to gel and, if seen, "
+                    + "minutes to tape off, such as 24C,1.8,13,25, was \"" + typed + "\"");
+        }
+        return new NotedTime(
+                Entry.celsius("--noted", parts[0], UnitSystem.METRIC),
+                new CatalystShare(Figures.parse(parts[1].trim()), Basis.VOLUME),
+                OptionalDouble.of(Figures.parse(parts[2].trim())),
+                parts.length == 3 ? OptionalDouble.empty() : OptionalDouble.of(Figures.parse(parts[3].trim())));
     }
 
     private Materials materials(UnitSystem system, Optional<FillColour> colour) {
@@ -295,18 +373,29 @@ final class FillCommand extends Command {
                         waxed,
                         film("--hiding", hiding, system));
         Densities densities = known.densities();
-        return pasteDensity == null
-                ? known
-                : new Materials(
-                        new Densities(densities.gelCoat(), pasteDensity, densities.catalyst(), densities.wax()),
-                        known.waxed(),
-                        known.hidingFilmMm());
+        return new Materials(
+                pasteDensity == null
+                        ? densities
+                        : new Densities(densities.gelCoat(), pasteDensity, densities.catalyst(), densities.wax()),
+                known.waxed(),
+                known.waxedPaste() || waxedPaste,
+                known.hidingFilmMm(),
+                filmOver ? Materials.Seal.FILM : Materials.Seal.WAX);
     }
 
     private Tools tools() {
-        return catalystStep == null
-                ? Tools.USUAL
-                : new Tools(Tools.USUAL.dropsPerMl(), catalystStep, Tools.USUAL.cupMm(), Tools.USUAL.pace());
+        if (catalystWith == null) {
+            return Tools.USUAL;
+        }
+        String[] parts = catalystWith.split("=");
+        if (parts.length != 2) {
+            throw new IllegalArgumentException(
+                    "--catalyst-with is a tool and its step, such as scale=0.01, was \"" + catalystWith + "\"");
+        }
+        CatalystMeasure.By by = CatalystMeasure.By.named(parts[0]);
+        double step = Figures.parse(parts[1].trim());
+        return Tools.USUAL.with(
+                by == CatalystMeasure.By.DROPPER ? CatalystMeasure.dropper(step) : new CatalystMeasure(by, step));
     }
 
     private static OptionalDouble film(String option, String typed, UnitSystem system) {

@@ -1,8 +1,12 @@
 package tintwright.command;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import tintwright.fill.Finding;
 import tintwright.fill.Lie;
 import tintwright.fill.RepairKind;
 import tintwright.fill.RepairLine;
@@ -26,6 +30,7 @@ final class RepairWords {
         Map<String, Double> sizes = new LinkedHashMap<>();
         String name = kind.code() + " " + number;
         Lie lie = null;
+        Set<Finding> found = Set.of();
         int count = 1;
         for (String part : typed.substring(colon + 1).split(",")) {
             int equals = part.indexOf('=');
@@ -38,6 +43,7 @@ final class RepairWords {
             switch (field) {
                 case "name" -> name = value;
                 case "lie" -> lie = Lie.named(value);
+                case "found" -> found = Arrays.stream(value.split("\\+")).map(Finding::named).collect(Collectors.toSet());
                 case "count" -> count = whole(value, number);
                 case RepairKind.ANGLE -> sizes.put(field, Figures.parse(value));
                 case "film" -> sizes.put(field, Entry.filmMm(field, value, system));
@@ -48,7 +54,7 @@ final class RepairWords {
             throw new IllegalArgumentException("repair " + number + " must say how its surface lies: lie=facing-up, "
                     + "vertical, overhead or deep-overhead");
         }
-        return new RepairLine(name, kind.make(sizes, hidingFilmMm), lie, count);
+        return new RepairLine(name, kind.make(sizes, hidingFilmMm), lie, count, found);
     }
 
     private static int whole(String value, int number) {

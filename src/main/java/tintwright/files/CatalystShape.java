@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import tintwright.fill.Basis;
 import tintwright.fill.CatalystChoice;
 import tintwright.fill.CatalystDose;
 import tintwright.fill.CatalystShare;
 import tintwright.fill.CatalystTable;
+import tintwright.fill.NotedTime;
 import tintwright.fill.Published;
 import tintwright.fill.WorkingTime;
 
@@ -29,7 +31,7 @@ final class CatalystShape {
         } else if (choice instanceof CatalystChoice.Own own) {
             tree.put("from", "own");
             tree.put("product", own.table().product());
-            guard(tree, own.table().rows().get(0).share());
+            own.table().rows().stream().findFirst().ifPresent(row -> guard(tree, row.share()));
             List<Object> rows = new ArrayList<>();
             for (CatalystTable.Row row : own.table().rows()) {
                 Map<String, Object> line = new LinkedHashMap<>();
@@ -62,8 +64,8 @@ final class CatalystShape {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("grams", dose.grams());
         tree.put("ml", dose.ml());
-        dose.drops().ifPresent(drops -> tree.put("drops", drops));
-        tree.put("dropsPerMl", dose.dropsPerMl());
+        tree.put("measuredWith", dose.measure().words());
+        dose.said().ifPresent(figure -> tree.put("measured", figure));
         tree.putAll(toTree(dose.share()));
         return tree;
     }
@@ -96,6 +98,9 @@ final class CatalystShape {
 
     private static CatalystTable table(JsonPlace place) throws FileProblem {
         String product = place.at("product").text();
+        if (place.at("rows").list().isEmpty()) {
+            return place.make(() -> new CatalystTable(product, List.of()));
+        }
         Basis basis = basis(place);
         List<CatalystTable.Row> rows = new ArrayList<>();
         for (JsonPlace row : place.at("rows").list()) {
@@ -110,6 +115,35 @@ final class CatalystShape {
                     celsius, new CatalystShare(percent, basis), new WorkingTime(minutes[0], minutes[1]))));
         }
         return place.make(() -> new CatalystTable(product, rows));
+    }
+
+    static List<Object> toTree(List<NotedTime> noted) {
+        List<Object> list = new ArrayList<>();
+        for (NotedTime one : noted) {
+            Map<String, Object> tree = new LinkedHashMap<>();
+            tree.put("celsius", one.celsius());
+            tree.put("percent", one.share().percent());
+            guard(tree, one.share());
+            one.gelMinutes().ifPresent(minutes -> tree.put("gelMinutes", minutes));
+            one.tapeOffMinutes().ifPresent(minutes -> tree.put("tapeOffMinutes", minutes));
+            list.add(tree);
+        }
+        return list;
+    }
+
+    /** Times a shop noted, under {@code noted}; none when it is not there. */
+    static List<NotedTime> noted(JsonPlace root) throws FileProblem {
+        List<NotedTime> noted = new ArrayList<>();
+        for (JsonPlace place : root.has("noted") ? root.at("noted").list() : List.<JsonPlace>of()) {
+            place.only("celsius", "percent", "basis", "limitPercent", "caution", "gelMinutes", "tapeOffMinutes");
+            double celsius = place.at("celsius").number();
+            double percent = place.at("percent").number();
+            Basis basis = basis(place);
+            OptionalDouble gel = place.optionalNumber("gelMinutes");
+            OptionalDouble tapeOff = place.optionalNumber("tapeOffMinutes");
+            noted.add(place.make(() -> new NotedTime(celsius, new CatalystShare(percent, basis), gel, tapeOff)));
+        }
+        return noted;
     }
 
     private static Basis basis(JsonPlace place) throws FileProblem {

@@ -3,20 +3,26 @@ package tintwright.files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import tintwright.fill.Allowances;
 import tintwright.fill.CatalystChoice;
+import tintwright.fill.CatalystMeasure;
 import tintwright.fill.Conditions;
 import tintwright.fill.Densities;
 import tintwright.fill.FillJob;
 import tintwright.fill.FillOrder;
+import tintwright.fill.Finding;
 import tintwright.fill.GritLadder;
+import tintwright.fill.Hull;
 import tintwright.fill.Lie;
 import tintwright.fill.Materials;
+import tintwright.fill.NotedTime;
 import tintwright.fill.RepairKind;
 import tintwright.fill.RepairLine;
 import tintwright.fill.Supply;
@@ -57,7 +63,13 @@ public final class FillJobFile {
         tree.put("repairs", repairs);
         tree.put("materials", tree(job.materials()));
         Map<String, Object> weather = new LinkedHashMap<>();
-        weather.put("celsius", job.conditions().celsius());
+        if (job.conditions().even()) {
+            weather.put("celsius", job.conditions().hullCelsius());
+        } else {
+            weather.put("hullCelsius", job.conditions().hullCelsius());
+            weather.put("cupCelsius", job.conditions().cupCelsius());
+            weather.put("airCelsius", job.conditions().airCelsius());
+        }
         job.conditions().humidityPercent().ifPresent(percent -> weather.put("humidityPercent", percent));
         tree.put("conditions", weather);
         tree.put("catalyst", CatalystShape.toTree(job.catalyst()));
@@ -72,17 +84,7 @@ public final class FillJobFile {
                         job.allowances().secondFill(),
                         "spare",
                         job.allowances().spare()));
-        tree.put(
-                "tools",
-                fields(
-                        "dropsPerMl",
-                        job.tools().dropsPerMl(),
-                        "catalystStepMl",
-                        job.tools().catalystStepMl(),
-                        "cup",
-                        job.tools().cupMm(),
-                        "pace",
-                        job.tools().pace()));
+        tree.put("tools", tree(job.tools()));
         job.supply().ifPresent(supply -> {
             Map<String, Object> there = fields("cupGrams", supply.cup(), "reserveGrams", supply.reserve());
             supply.paste().ifPresent(grams -> there.put("pasteGrams", grams));
@@ -91,7 +93,11 @@ public final class FillJobFile {
         job.surface()
                 .ifPresent(surface -> tree.put(
                         "surface", surface.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
-        job.oldFilmMm().ifPresent(mm -> tree.put("oldFilm", mm));
+        job.hull().gelCoatMm().ifPresent(mm -> tree.put("oldFilm", mm));
+        job.hull().thicknessMm().ifPresent(mm -> tree.put("hullThickness", mm));
+        if (!job.noted().isEmpty()) {
+            tree.put("noted", CatalystShape.toTree(job.noted()));
+        }
         return JsonText.of(tree);
     }
 
@@ -114,6 +120,21 @@ public final class FillJobFile {
                 "lie",
                 line.lie().words());
         tree.putAll(RepairKind.sizes(line.repair()));
+        if (!line.found().isEmpty()) {
+            tree.put("found", line.found().stream().sorted().map(Finding::code).toList());
+        }
+        return tree;
+    }
+
+    private static Map<String, Object> tree(Tools tools) {
+        CatalystMeasure measure = tools.catalyst();
+        Map<String, Object> tree = new LinkedHashMap<>();
+        switch (measure.by()) {
+            case SCALE -> tree.put("catalystStepGrams", measure.step());
+            case SYRINGE -> tree.put("catalystStepMl", measure.step());
+            case DROPPER -> tree.put("dropsPerMl", measure.dropsPerMl());
+        }
+        tree.putAll(fields("scaleGrams", tools.scaleG(), "cup", tools.cupMm(), "pace", tools.pace()));
         return tree;
     }
 
@@ -128,7 +149,11 @@ public final class FillJobFile {
                 "waxDensity",
                 materials.densities().wax(),
                 "waxed",
-                materials.waxed());
+                materials.waxed(),
+                "waxedPaste",
+                materials.waxedPaste(),
+                "seal",
+                materials.seal().name().toLowerCase(Locale.ROOT));
         materials.hidingFilmMm().ifPresent(mm -> tree.put("hidingFilm", mm));
         return tree;
     }
@@ -150,7 +175,9 @@ public final class FillJobFile {
                 "tools",
                 "supply",
                 "surface",
-                "oldFilm");
+                "oldFilm",
+                "hullThickness",
+                "noted");
         String boat = root.text("boat", "");
         String spot = root.text("place", "");
         String colour = root.text("colour", "");
@@ -166,14 +193,29 @@ public final class FillJobFile {
         Tools tools = tools(root);
         Optional<Supply> supply = supply(root);
         Optional<GritLadder.Surface> surface = surface(root);
-        OptionalDouble oldFilm =
-                root.has("oldFilm") ? OptionalDouble.of(length(root, "oldFilm")) : OptionalDouble.empty();
+        OptionalDouble oldFilm = optionalLength(root, "oldFilm");
+        OptionalDouble thickness = optionalLength(root, "hullThickness");
+        List<NotedTime> noted = CatalystShape.noted(root);
         return root.make(() -> new FillOrder(
                 boat,
                 spot,
                 colour,
                 recipe,
-                new FillJob(lines, materials, conditions, catalyst, allowances, tools, supply, surface, oldFilm)));
+                new FillJob(
+                        lines,
+                        materials,
+                        conditions,
+                        catalyst,
+                        allowances,
+                        tools,
+                        supply,
+                        surface,
+                        new Hull(oldFilm, thickness),
+                        noted)));
+    }
+
+    private static OptionalDouble optionalLength(JsonPlace place, String field) throws FileProblem {
+        return place.has(field) ? OptionalDouble.of(length(place, field)) : OptionalDouble.empty();
     }
 
     /** Millimetres as a number, or any length as a text with its unit: "3/8 in". */
@@ -204,7 +246,7 @@ public final class FillJobFile {
         Map<String, Double> sizes = new LinkedHashMap<>();
         for (Map.Entry<String, JsonPlace> field : place.fields().entrySet()) {
             String name = field.getKey();
-            if (!List.of("name", "kind", "count", "lie").contains(name)) {
+            if (!List.of("name", "kind", "count", "lie", "found").contains(name)) {
                 sizes.put(name, name.equals(RepairKind.ANGLE) ? field.getValue().number() : length(place, name));
             }
         }
@@ -213,7 +255,12 @@ public final class FillJobFile {
         JsonPlace liePlace = place.at("lie");
         String lieName = liePlace.text();
         Lie lie = liePlace.make(() -> Lie.named(lieName));
-        return place.make(() -> new RepairLine(name, kind.make(sizes, hiding), lie, count));
+        Set<Finding> found = new LinkedHashSet<>();
+        for (JsonPlace one : place.has("found") ? place.at("found").list() : List.<JsonPlace>of()) {
+            String named = one.text();
+            found.add(one.make(() -> Finding.named(named)));
+        }
+        return place.make(() -> new RepairLine(name, kind.make(sizes, hiding), lie, count, found));
     }
 
     private static Materials materials(JsonPlace root) throws FileProblem {
@@ -221,22 +268,44 @@ public final class FillJobFile {
             return new Materials(Densities.USUAL, false, OptionalDouble.empty());
         }
         JsonPlace place = root.at("materials");
-        place.only("gelCoatDensity", "pasteDensity", "catalystDensity", "waxDensity", "waxed", "hidingFilm");
+        place.only("gelCoatDensity", "pasteDensity", "catalystDensity", "waxDensity", "waxed", "waxedPaste", "seal", "hidingFilm");
         double gelCoat = place.number("gelCoatDensity", Densities.USUAL.gelCoat());
         double paste = place.number("pasteDensity", Densities.USUAL.paste());
         double catalyst = place.number("catalystDensity", Densities.USUAL.catalyst());
         double wax = place.number("waxDensity", Densities.USUAL.wax());
         boolean waxed = place.has("waxed") && place.at("waxed").truth();
-        OptionalDouble hiding =
-                place.has("hidingFilm") ? OptionalDouble.of(length(place, "hidingFilm")) : OptionalDouble.empty();
-        return place.make(() -> new Materials(new Densities(gelCoat, paste, catalyst, wax), waxed, hiding));
+        boolean waxedPaste = place.has("waxedPaste") && place.at("waxedPaste").truth();
+        Materials.Seal seal = place.has("seal") ? seal(place.at("seal")) : Materials.Seal.WAX;
+        OptionalDouble hiding = optionalLength(place, "hidingFilm");
+        return place.make(
+                () -> new Materials(new Densities(gelCoat, paste, catalyst, wax), waxed, waxedPaste, hiding, seal));
+    }
+
+    private static Materials.Seal seal(JsonPlace place) throws FileProblem {
+        String name = place.text();
+        return switch (name) {
+            case "wax" -> Materials.Seal.WAX;
+            case "film" -> Materials.Seal.FILM;
+            default -> throw place.problem("must be wax or film, was \"" + name + "\"");
+        };
     }
 
     private static Conditions conditions(JsonPlace place) throws FileProblem {
-        place.only("celsius", "humidityPercent");
-        double celsius = place.at("celsius").number();
+        place.only("celsius", "hullCelsius", "cupCelsius", "airCelsius", "humidityPercent");
         OptionalDouble humidity = place.optionalNumber("humidityPercent");
-        return place.make(() -> new Conditions(celsius, humidity));
+        if (!place.has("hullCelsius") && !place.has("cupCelsius") && !place.has("airCelsius")) {
+            double celsius = place.at("celsius").number();
+            return place.make(() -> new Conditions(celsius, humidity));
+        }
+        double hull = temperature(place, "hullCelsius");
+        double cup = temperature(place, "cupCelsius");
+        double air = temperature(place, "airCelsius");
+        return place.make(() -> new Conditions(hull, cup, air, humidity));
+    }
+
+    /** The temperature of this one where it is said, else that of all three. */
+    private static double temperature(JsonPlace place, String field) throws FileProblem {
+        return place.at(place.has(field) || !place.has("celsius") ? field : "celsius").number();
     }
 
     private static Allowances allowances(JsonPlace root) throws FileProblem {
@@ -257,12 +326,28 @@ public final class FillJobFile {
             return Tools.USUAL;
         }
         JsonPlace place = root.at("tools");
-        place.only("dropsPerMl", "catalystStepMl", "cup", "pace");
-        double drops = place.number("dropsPerMl", Tools.USUAL.dropsPerMl());
-        double step = place.number("catalystStepMl", Tools.USUAL.catalystStepMl());
+        place.only("dropsPerMl", "catalystStepMl", "catalystStepGrams", "scaleGrams", "cup", "pace");
+        CatalystMeasure measure = measure(place);
+        double scale = place.number("scaleGrams", Tools.USUAL.scaleG());
         double cup = place.has("cup") ? length(place, "cup") : Tools.USUAL.cupMm();
         double pace = place.number("pace", Tools.USUAL.pace());
-        return place.make(() -> new Tools(drops, step, cup, pace));
+        return place.make(() -> new Tools(measure, scale, cup, pace));
+    }
+
+    /** Files of before said drops and syringe both: a syringe that tells less apart than a drop goes first. */
+    private static CatalystMeasure measure(JsonPlace place) throws FileProblem {
+        if (place.has("catalystStepGrams")) {
+            double step = place.at("catalystStepGrams").number();
+            return place.make(() -> new CatalystMeasure(CatalystMeasure.By.SCALE, step));
+        }
+        OptionalDouble drops = place.optionalNumber("dropsPerMl");
+        OptionalDouble step = place.optionalNumber("catalystStepMl");
+        if (step.isPresent() && (drops.isEmpty() || step.getAsDouble() * drops.getAsDouble() < 1 - 1e-6)) {
+            return place.make(() -> new CatalystMeasure(CatalystMeasure.By.SYRINGE, step.getAsDouble()));
+        }
+        return drops.isPresent()
+                ? place.make(() -> CatalystMeasure.dropper(drops.getAsDouble()))
+                : Tools.USUAL.catalyst();
     }
 
     private static Optional<Supply> supply(JsonPlace root) throws FileProblem {

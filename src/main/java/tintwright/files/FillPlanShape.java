@@ -8,10 +8,11 @@ import java.util.Map;
 import tintwright.fill.Batch;
 import tintwright.fill.Caution;
 import tintwright.fill.CureTimer;
+import tintwright.fill.Day;
+import tintwright.fill.DayWords;
 import tintwright.fill.Enough;
 import tintwright.fill.FillPlan;
 import tintwright.fill.GritLadder;
-import tintwright.fill.JobSteps;
 import tintwright.fill.RepairKind;
 import tintwright.fill.Warning;
 import tintwright.fill.WorkingTime;
@@ -25,7 +26,7 @@ public final class FillPlanShape {
     public static Map<String, Object> toTree(FillPlan plan, UnitSystem units) {
         Map<String, Object> tree = new LinkedHashMap<>();
         List<Object> repairs = new ArrayList<>();
-        plan.amounts().forEach(amount -> repairs.add(tree(amount)));
+        plan.amounts().forEach(amount -> repairs.add(tree(amount, units)));
         tree.put("repairs", repairs);
         tree.put("gelCoatGrams", plan.gelCoatGrams());
         tree.put("pasteGrams", plan.pasteGrams());
@@ -49,11 +50,11 @@ public final class FillPlanShape {
                             .toList());
             entry.put(
                     "takesOffMm",
-                    List.of(sanding.ladder().takesLeastMm(), sanding.ladder().takesMostMm()));
+                    List.of(sanding.takesLeastMm(), sanding.takesMostMm()));
             sandings.add(entry);
         }
         tree.put("sanding", sandings);
-        tree.put("tapeMm", plan.finish().tapeMm());
+        tree.put("tapeMm", plan.tapeMm());
         List<Object> timers = new ArrayList<>();
         for (CureTimer timer : plan.timers()) {
             Map<String, Object> entry = new LinkedHashMap<>();
@@ -71,12 +72,25 @@ public final class FillPlanShape {
             warnings.add(entry);
         }
         tree.put("warnings", warnings);
-        tree.put("steps", JobSteps.of(plan, units));
+        tree.put("workForbidden", plan.forbidden());
+        List<Object> steps = new ArrayList<>();
+        List<DayWords.Line> lines = DayWords.of(plan, units);
+        for (int i = 0; i < lines.size(); i++) {
+            Day.Step step = plan.day().steps().get(i);
+            Map<String, Object> entry = new LinkedHashMap<>();
+            entry.put("sitting", step.sitting());
+            entry.put("fromMinutes", List.of(step.fromMinutes(), step.toMinutes()));
+            entry.put("words", lines.get(i).words());
+            entry.put("why", step.deed().why());
+            entry.put("source", step.deed().source());
+            steps.add(entry);
+        }
+        tree.put("steps", steps);
         tree.put("cautions", plan.cautions().stream().map(Caution::words).toList());
         return tree;
     }
 
-    private static Map<String, Object> tree(FillPlan.Amount amount) {
+    private static Map<String, Object> tree(FillPlan.Amount amount, UnitSystem units) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("name", amount.line().name());
         tree.put("kind", RepairKind.of(amount.line().repair()).code());
@@ -84,6 +98,11 @@ public final class FillPlanShape {
         tree.put("lie", amount.line().lie().words());
         tree.put("netMl", amount.netMl());
         tree.put("mixedMl", amount.mixedMl());
+        tree.put("below", amount.triage().below().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        tree.put("belowMl", amount.triage().belowMl());
+        tree.put("colourMm", amount.triage().colourMm());
+        tree.put("trainedPerson", amount.triage().trained());
+        amount.triage().words(units).ifPresent(words -> tree.put("words", words));
         return tree;
     }
 

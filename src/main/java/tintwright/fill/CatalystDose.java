@@ -1,10 +1,7 @@
 package tintwright.fill;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import tintwright.units.UnitSystem;
 
 /**
@@ -17,12 +14,10 @@ import tintwright.units.UnitSystem;
  * @param ml         millilitres of catalyst
  * @param mixGrams   what is catalysed, g of gel coat and paste together
  * @param mixMl      the same in ml
- * @param dropsPerMl how many drops of the person's dropper make a millilitre
+ * @param measure    what the person measures it with: no figure is finer
  */
 public record CatalystDose(
-        CatalystShare share, double grams, double ml, double mixGrams, double mixMl, double dropsPerMl) {
-    /** What the words give grams and millilitres to: a pocket scale and a fine syringe; common practice, no source. */
-    private static final double STEP = 0.01;
+        CatalystShare share, double grams, double ml, double mixGrams, double mixMl, CatalystMeasure measure) {
     /** Gel coat and paste are said to three figures, so they may be off by half of one in a hundred. */
     private static final double MIX_ROUNDING = 0.005;
 
@@ -30,20 +25,24 @@ public record CatalystDose(
      * @param mix   what is catalysed
      * @param mixMl millilitres of gel coat and paste together, above 0
      */
-    static CatalystDose of(CatalystShare share, Mix mix, double mixMl, Densities densities, double dropsPerMl) {
+    static CatalystDose of(CatalystShare share, Mix mix, double mixMl, Densities densities, CatalystMeasure measure) {
         double ml = share.percentByVolume(mix, densities) / 100 * mixMl;
         return new CatalystDose(
-                share, ml * densities.catalyst(), ml, mixMl * mix.density(densities), mixMl, dropsPerMl);
+                share, ml * densities.catalyst(), ml, mixMl * mix.density(densities), mixMl, measure);
     }
 
-    /** @return the nearest count of drops that stays inside the limit; empty when no count does */
-    public OptionalInt drops() {
-        OptionalDouble count = inDrops().said();
-        return count.isPresent() ? OptionalInt.of((int) Math.round(count.getAsDouble())) : OptionalInt.empty();
+    /** @return what is measured, in the measure's own unit: g, ml or drops; empty when no such figure stays in the limit */
+    public OptionalDouble said() {
+        return measured().said();
     }
 
-    private Measured inDrops() {
-        return measured("drops", 1, dropsPerMl * ml, dropsPerMl * mixMl);
+    private Measured measured() {
+        return switch (measure.by()) {
+            case SCALE -> measured("weighing to " + Sizes.plain(measure.step()) + " g", measure.step(), grams, mixGrams);
+            case SYRINGE ->
+                measured("a syringe marked in " + Sizes.plain(measure.step()) + " ml", measure.step(), ml, mixMl);
+            case DROPPER -> measured("drops", 1, measure.dropsPerMl() * ml, measure.dropsPerMl() * mixMl);
+        };
     }
 
     /** @param mix what is catalysed, in the unit of the measure: it decides the basis of what is read there */
@@ -71,7 +70,7 @@ public record CatalystDose(
     private record Measured(String by, double step, double exact, double least, double most) {
         /** @return the nearest whole number of steps inside the limit; empty when there is none */
         OptionalDouble said() {
-            double fewest = Math.max(1, Math.ceil(least / step));
+            double fewest = Math.max(fewestSteps(), Math.ceil(least / step));
             double greatest = Math.floor(most / step);
             return !isInside() || fewest > greatest
                     ? OptionalDouble.empty()
@@ -84,11 +83,16 @@ public record CatalystDose(
             return least <= most && exact > least - slack && exact < most + slack;
         }
 
+        /** Drops differ among themselves, the marks of a scale do not. */
+        private double fewestSteps() {
+            return by.equals("drops") ? CatalystMeasure.LEAST_STEPS : 1;
+        }
+
         String whyNot(double mixGrams, UnitSystem units) {
             if (!isInside()) {
                 return "not by " + by + ": with these densities it would read as outside the limit";
             }
-            double steps = Math.floor(most / step) + 1;
+            double steps = Math.max(fewestSteps(), Math.floor(most / step) + 1);
             // Rounded up to a tenth of a gram: rounded down it would not do.
             double smallest = Math.ceil(mixGrams * steps * step / most * 10) / 10;
             return "too little for " + by + " inside the limit, which takes " + units.mass(smallest)
@@ -101,24 +105,19 @@ public record CatalystDose(
         return amount(units) + " (" + share.words() + ")";
     }
 
-    /** The figures alone; only for the records that carry basis, limit and caution beside them. */
+    /** The figure alone; only for the records that carry basis, limit and caution beside it. */
     private String amount(UnitSystem units) {
-        List<String> figures = new ArrayList<>();
-        List<String> not = new ArrayList<>();
-        say(figures, not, units, measured("weighing to " + STEP + " g", STEP, grams, mixGrams), "%.2f g");
-        say(figures, not, units, measured("a syringe", STEP, ml, mixMl), "%.2f ml");
-        say(figures, not, units, inDrops(), "about %.0f drops at " + Sizes.plain(dropsPerMl) + " to the ml");
-        String said = String.join(" = ", figures).replace("about 1 drops", "about 1 drop");
-        return (figures.isEmpty() ? "no catalyst figure" : said) + (not.isEmpty() ? "" : "; " + String.join("; ", not));
-    }
-
-    private void say(List<String> figures, List<String> not, UnitSystem units, Measured measured, String words) {
-        OptionalDouble said = measured.said();
-        if (said.isPresent()) {
-            figures.add(String.format(Locale.ROOT, words, said.getAsDouble()));
-        } else {
-            not.add(measured.whyNot(mixGrams, units));
+        OptionalDouble said = said();
+        if (said.isEmpty()) {
+            return "no catalyst figure; " + measured().whyNot(mixGrams, units);
         }
+        double figure = said.getAsDouble();
+        return switch (measure.by()) {
+            case SCALE -> Sizes.toStep(figure, measure.step()) + " g on the scale";
+            case SYRINGE -> Sizes.toStep(figure, measure.step()) + " ml in the syringe";
+            case DROPPER ->
+                String.format(Locale.ROOT, "%.0f drops of your ", figure) + measure.words();
+        };
     }
 
     @Override

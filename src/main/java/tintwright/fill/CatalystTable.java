@@ -6,10 +6,10 @@ import java.util.List;
 
 /**
  * A product's own table, as the person copied it from the data sheet. Between two temperatures it is read along the
- * straight line; outside its temperatures it says nothing.
+ * straight line; beyond them it gives the share of its nearer end and the time there, moved by the rule of thumb.
  *
  * @param product what the table belongs to
- * @param rows    at least one, all by mass or all by volume, no temperature twice; kept from cold to warm
+ * @param rows    all by mass or all by volume, no temperature twice; kept from cold to warm
  */
 public record CatalystTable(String product, List<Row> rows) {
     /**
@@ -27,9 +27,6 @@ public record CatalystTable(String product, List<Row> rows) {
         if (product.isBlank()) {
             throw new IllegalArgumentException("a catalyst table must name its product, the name was empty");
         }
-        if (rows.isEmpty()) {
-            throw new IllegalArgumentException("the catalyst table of " + product + " needs at least one row");
-        }
         List<Row> sorted = new ArrayList<>(rows);
         sorted.sort(Comparator.comparingDouble(Row::celsius));
         for (int i = 1; i < sorted.size(); i++) {
@@ -45,18 +42,23 @@ public record CatalystTable(String product, List<Row> rows) {
         rows = List.copyOf(sorted);
     }
 
-    /**
-     * The table read at this temperature.
-     *
-     * @throws IllegalArgumentException when the table does not reach there
-     */
-    public Row at(double celsius) {
-        double coldest = rows.get(0).celsius();
-        double warmest = rows.get(rows.size() - 1).celsius();
-        if (!(celsius >= coldest && celsius <= warmest)) {
-            throw new IllegalArgumentException("the catalyst table of " + product + " covers "
-                    + Sizes.plain(coldest) + " to " + Sizes.plain(warmest) + " °C, it is "
-                    + Sizes.plain(celsius) + " °C; wait, warm the work or look in the data sheet");
+    /** @return whether the table itself reaches this temperature */
+    boolean covers(double celsius) {
+        return !rows.isEmpty()
+                && celsius >= rows.get(0).celsius()
+                && celsius <= rows.get(rows.size() - 1).celsius();
+    }
+
+    /** @return the temperature of the table's nearer end */
+    double nearest(double celsius) {
+        return rows.get(celsius < rows.get(0).celsius() ? 0 : rows.size() - 1).celsius();
+    }
+
+    /** The table read at this temperature; it must have a row. */
+    Row at(double celsius) {
+        if (!covers(celsius)) {
+            Row end = at(nearest(celsius));
+            return new Row(celsius, end.share(), GelTimes.moved(end.time(), end.celsius(), celsius));
         }
         int above = 0;
         while (rows.get(above).celsius() < celsius) {

@@ -43,8 +43,8 @@ public record CountersunkHole(double holeMm, double topMm, double countersinkMm,
     }
 
     @Override
-    public double volumeMm3() {
-        double fill = thickestMm();
+    public double volumeToMm3(double toMm) {
+        double fill = Math.min(toMm, thickestMm());
         double cone = Math.min(fill, countersinkMm);
         double low = topMm - (topMm - holeMm) * cone / countersinkMm;
         double frustum = Math.PI * cone / 12 * (topMm * topMm + topMm * low + low * low);

@@ -12,24 +12,40 @@ import java.util.List;
  * @param test        what to look for, which counts more than the clock
  */
 public record CureTimer(String cue, double fromMinutes, double toMinutes, String test) {
+    /** When the cup is gelling: its moment is the gel time. */
+    public static final String GEL = "stop spreading";
+    /** When the tape comes off. */
+    public static final String TAPE_OFF = "tape off";
+
+    static final String SECOND_COAT = "second coat";
+    static final String SAND = "sand";
+
     /**
-     * The times of a batch. All multiples of the gel time and the hours to sanding are common practice, no source;
-     * sanding moves with temperature by a factor of 2 per 10 degrees.
+     * The times of a batch. The cup's warmth rules the first, the hull's the others. How long after the tape the second
+     * coat goes on, and the hours to sanding, are common practice, no source; sanding moves with temperature by a factor
+     * of 2 per 10 degrees.
+     *
+     * @param cup  how long the cup can be worked
+     * @param hull how long it could be at the hull's temperature
+     * @param tape when the tape comes off
      */
-    static List<CureTimer> of(WorkingTime time, double celsius) {
-        double least = time.leastMinutes();
-        double most = time.mostMinutes();
-        double slower = Math.pow(2, (25 - celsius) / 10);
-        double sand = Math.max(3 * 60 * slower, 4 * most);
+    static List<CureTimer> of(WorkingTime cup, WorkingTime hull, WorkingTime tape, double hullCelsius) {
+        double slower = Math.pow(2, (25 - hullCelsius) / 10);
+        double sand = Math.max(3 * 60 * slower, tape.mostMinutes() + 3 * hull.mostMinutes());
         return List.of(
-                new CureTimer("stop spreading", least, most, "the mix pulls strings or lumps: leave it"),
-                new CureTimer("tape off", least, 1.5 * most, "a jelly that does not wet the finger of a glove"),
                 new CureTimer(
-                        "second coat",
-                        2 * least,
-                        4 * most,
+                        GEL, cup.leastMinutes(), cup.mostMinutes(), "the mix pulls strings or lumps: leave it"),
+                new CureTimer(
+                        TAPE_OFF,
+                        tape.leastMinutes(),
+                        tape.mostMinutes(),
+                        "a jelly that does not wet the finger of a glove"),
+                new CureTimer(
+                        SECOND_COAT,
+                        tape.leastMinutes() + hull.leastMinutes() / 2,
+                        tape.mostMinutes() + 2.5 * hull.mostMinutes(),
                         "tacky, nothing comes off on the glove; a waxed coat is sanded first"),
-                new CureTimer("sand", sand, Math.max(24 * 60 * slower, 2 * sand), "a thumbnail leaves no mark"));
+                new CureTimer(SAND, sand, Math.max(24 * 60 * slower, 2 * sand), "a thumbnail leaves no mark"));
     }
 
     /** @return "20 to 68 min" or "3 to 24 h" */

@@ -2,7 +2,6 @@ package tintwright.fill;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Everything that is known before the first cup is mixed.
@@ -16,7 +15,8 @@ import java.util.OptionalDouble;
  * @param supply     what stands on the bench, if the person wants to know whether it is enough
  * @param surface    how the fills (without fills: the sprayed areas) will look before sanding; empty for
  *                   proud fills and orange peel
- * @param oldFilmMm  thickness of the old gel coat around the repairs, mm; empty when not measured
+ * @param hull       what is known of the hull around the repairs
+ * @param noted      times this shop noted of earlier cups; may be empty
  */
 public record FillJob(
         List<RepairLine> lines,
@@ -27,7 +27,8 @@ public record FillJob(
         Tools tools,
         Optional<Supply> supply,
         Optional<GritLadder.Surface> surface,
-        OptionalDouble oldFilmMm) {
+        Hull hull,
+        List<NotedTime> noted) {
     public FillJob {
         if (lines.isEmpty()) {
             throw new IllegalArgumentException("a fill job needs at least one repair");
@@ -37,6 +38,12 @@ public record FillJob(
             throw new IllegalArgumentException(
                     "two repairs have the same name; give each its own, such as " + "\"cleat holes, port\"");
         }
-        oldFilmMm.ifPresent(mm -> Sizes.aboveZero("old gel coat", mm, 10, "mm"));
+        noted = List.copyOf(noted);
+    }
+
+    /** The same job with other times noted in this shop. */
+    public FillJob with(List<NotedTime> others) {
+        return new FillJob(
+                lines, materials, conditions, catalyst, allowances, tools, supply, surface, hull, others);
     }
 }

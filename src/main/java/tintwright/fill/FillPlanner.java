@@ -1,10 +1,12 @@
 package tintwright.fill;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** From a list of repairs to the plan: how much of everything, cup by cup, in the order of the job. */
 public final class FillPlanner {
@@ -20,166 +22,226 @@ public final class FillPlanner {
     private static final double MOST_CUPS = 300;
     /** The second fill only touches up; common practice, no source. */
     private static final double SECOND_FILL_PACE = 0.5;
-    /** Tape laps over at each of four corners, mm; common practice, no source. */
-    private static final double TAPE_LAP_MM = 25;
+    /** A second fill that would use less of the smallest cup than this is left out; common practice, no source. */
+    private static final double WORTH_A_CUP = 0.5;
 
-    private FillPlanner() {}
+    private final FillJob job;
+    private final List<Triage> triage;
+    private final Cure cure;
 
-    /** Share, time and where they come from. */
-    private record Cure(CatalystShare share, WorkingTime time, String origin) {}
+    private FillPlanner(FillJob job, List<Triage> triage, Cure cure) {
+        this.job = job;
+        this.triage = triage;
+        this.cure = cure;
+    }
+
+    private List<Triage> usable() {
+        return triage.stream()
+                .filter(one -> one.below() != Triage.Below.MEASURE_AGAIN)
+                .toList();
+    }
 
     /**
-     * The plan for this job.
+     * Share, times and where they come from.
      *
-     * @throws IllegalArgumentException when it is too cold or too hot to cure, or the product's own table does not
-     *                                  reach this temperature
+     * @param hull    how long a cup of the hull's temperature could be worked: what is on the hull gels like that
+     */
+    private record Cure(
+            CatalystShare share, WorkingTime time, WorkingTime hull, List<CureTimer> timers, String origin) {}
+
+    /**
+     * The plan for this job. Weather that forbids the work is a warning that says what would allow it; the plan then
+     * holds for the coldest temperature allowed.
+     *
+     * @throws IllegalArgumentException when the job is too large for one sheet
      */
     public static FillPlan plan(FillJob job) {
+        List<Triage> triage =
+                job.lines().stream().map(line -> Triage.of(line, job.hull())).toList();
         Cure cure = cure(job);
-        List<Batch> batches = batches(job, cure);
+        FillPlanner planner = new FillPlanner(job, triage, cure);
+        List<Batch> batches = planner.batches();
         double needed = batches.stream().mapToDouble(Batch::gelCoatGrams).sum();
         Optional<Enough> enough =
                 job.supply().map(supply -> Enough.of(needed, job.allowances().spare(), supply));
-        FillPlan.Finish finish = new FillPlan.Finish(sandings(job), tapeMm(job));
-        List<Warning> warnings = Warnings.of(job, cure.share, cure.time, batches, finish);
+        FillPlan.Finish finish = new FillPlan.Finish(planner.sandings());
         return new FillPlan(
-                amounts(job),
+                job,
+                planner.amounts(),
                 cure.share,
                 cure.origin,
                 cure.time,
                 batches,
                 enough,
                 finish,
-                CureTimer.of(cure.time, job.conditions().celsius()),
-                warnings,
+                cure.timers,
+                DayPlanner.of(job, planner.usable(), batches, cure.timers, finish.sandings()),
+                Warnings.of(job, triage, cure.share, cure.time, batches, finish),
                 List.of(Caution.values()));
     }
 
     private static Cure cure(FillJob job) {
-        double celsius = job.conditions().celsius();
-        if (job.catalyst() instanceof CatalystChoice.Own own) {
-            CatalystTable.Row row = own.table().at(celsius);
-            return new Cure(
-                    row.share(), row.time(), "the own table of " + own.table().product());
+        Densities densities = job.materials().densities();
+        double coldest = Published.WORKING_CELSIUS.low();
+        double cup = Math.max(coldest, job.conditions().cupCelsius());
+        double hull = Math.max(coldest, job.conditions().hullCelsius());
+        GelTimes times = new GelTimes(job.noted(), densities);
+        CatalystShare share;
+        WorkingTime time;
+        WorkingTime onHull;
+        String origin;
+        if (job.catalyst() instanceof CatalystChoice.Own own && !own.table().rows().isEmpty()) {
+            CatalystTable.Row row = own.table().at(cup);
+            share = row.share();
+            time = row.time();
+            onHull = GelTimes.moved(time, cup, hull);
+            origin = "the own table of " + own.table().product();
+        } else {
+            share = job.catalyst() instanceof CatalystChoice.Typed typed
+                    ? typed.share()
+                    : GeneralCatalyst.shareAt(cup);
+            double percent = share.percentByVolume(Mix.NEAT, densities);
+            time = times.at(cup, percent);
+            onHull = times.at(hull, percent);
+            origin = (job.catalyst() instanceof CatalystChoice.Typed
+                            ? "a share typed by hand"
+                            : "a general table by temperature: its point at 25 °C (77 °F) and its limits are published, "
+                                    + "the rest is common practice")
+                    + (job.noted().isEmpty() ? "" : "; times with " + job.noted().size() + " noted in this shop");
         }
-        GeneralCatalyst.checkCures(celsius);
-        boolean byHand = job.catalyst() instanceof CatalystChoice.Typed;
-        CatalystShare share =
-                job.catalyst() instanceof CatalystChoice.Typed typed ? typed.share() : GeneralCatalyst.shareAt(celsius);
-        WorkingTime time = GeneralCatalyst.timeAt(
-                celsius, share.percentByVolume(Mix.NEAT, job.materials().densities()));
         return new Cure(
-                share,
-                time,
-                byHand
-                        ? "a share typed by hand"
-                        : "a general table by temperature: its point at 25 °C (77 °F) and its limits are published, the rest "
-                                + "is common practice");
+                share, time, onHull, CureTimer.of(time, onHull, times.tapeOff(onHull), hull), origin);
     }
 
     /** Fills and sprayed areas start on different grits: the coarse ones would go through a sprayed film. */
-    private static List<FillPlan.Sanding> sandings(FillJob job) {
+    private List<FillPlan.Sanding> sandings() {
         List<FillPlan.Sanding> sandings = new ArrayList<>();
-        if (!linesOf(job, false).isEmpty()) {
+        if (!linesOf(false).isEmpty()) {
             sandings.add(new FillPlan.Sanding(
-                    "the fills", GritLadder.from(job.surface().orElse(GritLadder.Surface.PROUD))));
+                    "the fills", GritLadder.from(job.surface().orElse(GritLadder.Surface.PROUD)), false));
         }
-        if (!linesOf(job, true).isEmpty()) {
+        if (!linesOf(true).isEmpty()) {
             sandings.add(new FillPlan.Sanding(
                     "the sprayed areas",
                     GritLadder.from(
                             sandings.isEmpty()
                                     ? job.surface().orElse(GritLadder.Surface.SPRAYED)
-                                    : GritLadder.Surface.SPRAYED)));
+                                    : GritLadder.Surface.SPRAYED),
+                    true));
         }
         return sandings;
     }
 
-    private static double tapeMm(FillJob job) {
-        return job.lines().stream()
-                .mapToDouble(line -> line.count()
-                        * (2 * (line.repair().acrossMm() + line.repair().widthMm()) + 4 * TAPE_LAP_MM))
-                .sum();
-    }
-
-    private static List<FillPlan.Amount> amounts(FillJob job) {
-        return job.lines().stream()
-                .map(line -> {
-                    double second = line.sprayed() ? 0 : job.allowances().secondFill();
+    private List<FillPlan.Amount> amounts() {
+        double secondFill = secondFill();
+        return triage.stream()
+                .map(one -> {
+                    double second = one.line().sprayed() ? 0 : secondFill;
                     return new FillPlan.Amount(
-                            line,
-                            line.netMl(),
-                            line.netMl() * (1 + second) / (1 - job.allowances().lossOf(line)));
+                            one,
+                            one.netMl(),
+                            one.netMl() * (1 + second) / (1 - job.allowances().lossOf(one.line())));
                 })
                 .toList();
     }
 
-    private static List<Batch> batches(FillJob job, Cure cure) {
-        List<Batch> batches = new ArrayList<>();
+    private double leastMl(Mix mix) {
+        Densities densities = job.materials().densities();
+        return job.tools().leastBatchMl(cure.share.percentByVolume(mix, densities), densities);
+    }
+
+    /** @return the second fill's share of the volume; 0 where it would waste more than it uses, and the first does it all */
+    private double secondFill() {
         double second = job.allowances().secondFill();
-        boolean waxed = job.materials().waxed();
-        addFills(batches, job, cure, Stage.Kind.FIRST_FILL, 1, 1, !waxed && second == 0);
+        double ml = linesOf(false).stream().mapToDouble(this::mixedMl).sum() * second;
+        return ml < WORTH_A_CUP * leastMl(Lie.VERTICAL.mix()) ? 0 : second;
+    }
+
+    private double mixedMl(int line) {
+        return triage.get(line).netMl() / (1 - job.allowances().lossOf(job.lines().get(line)));
+    }
+
+    private List<Batch> batches() {
+        List<Batch> batches = new ArrayList<>();
+        double second = secondFill();
+        boolean seals = job.materials().seal() == Materials.Seal.WAX;
+        addFills(batches, Stage.Kind.FIRST_FILL, 1, 1, seals && second == 0);
         if (second > 0) {
-            addFills(batches, job, cure, Stage.Kind.SECOND_FILL, second, SECOND_FILL_PACE, !waxed);
+            addFills(batches, Stage.Kind.SECOND_FILL, second, SECOND_FILL_PACE, seals);
         }
-        int passes = passes(job);
+        int passes = passes();
         for (int pass = 1; pass <= passes; pass++) {
-            List<Integer> sprayed = linesOf(job, true);
             addBatches(
                     batches,
-                    job,
-                    cure,
                     new Stage(Stage.Kind.SPRAY, pass, passes),
                     Mix.NEAT,
-                    pieces(job, sprayed, 1.0 / passes, 1),
-                    !waxed && pass == passes);
+                    pieces(linesOf(true), 1.0 / passes, 1),
+                    seals && pass == passes);
         }
         return batches;
     }
 
     /** Spray passes of at most the published film each, by the thickest film asked for. */
-    private static int passes(FillJob job) {
-        double thickest = job.lines().stream()
-                .filter(RepairLine::sprayed)
-                .mapToDouble(line -> line.repair().thickestMm())
+    private int passes() {
+        double thickest = usable().stream()
+                .filter(one -> one.line().sprayed())
+                .mapToDouble(one -> one.line().repair().thickestMm())
                 .max()
                 .orElse(0);
         return (int) Math.ceil(thickest / Published.SPRAY_PASS_MM.high() - 1e-9);
     }
 
-    private static void addFills(
-            List<Batch> batches, FillJob job, Cure cure, Stage.Kind kind, double share, double pace, boolean wax) {
-        Map<Mix, List<Integer>> byMix = new LinkedHashMap<>();
-        for (int line : linesOf(job, false)) {
+    private void addFills(List<Batch> batches, Stage.Kind kind, double share, double pace, boolean wax) {
+        byMix(share).forEach((mix, lines) ->
+                addBatches(batches, new Stage(kind, 1, 1), mix, pieces(lines, share, pace), wax));
+    }
+
+    /**
+     * The fills by what they are mixed from. What would not fill the smallest cup the catalyst can be measured for goes
+     * into the stiffer mix's cup: stiff paste stays wherever it is put.
+     */
+    private Map<Mix, List<Integer>> byMix(double share) {
+        Map<Mix, List<Integer>> byMix = new TreeMap<>(
+                Comparator.comparingDouble(Mix::gelCoatShare).reversed().thenComparing(Mix::gelCoat));
+        for (int line : linesOf(false)) {
             byMix.computeIfAbsent(job.lines().get(line).mix(), mix -> new ArrayList<>())
                     .add(line);
         }
-        byMix.forEach((mix, lines) ->
-                addBatches(batches, job, cure, new Stage(kind, 1, 1), mix, pieces(job, lines, share, pace), wax));
+        List<Mix> mixes = new ArrayList<>(byMix.keySet());
+        for (int i = 0; i + 1 < mixes.size(); i++) {
+            Mix runny = mixes.get(i);
+            Mix stiff = mixes.get(i + 1);
+            if (tooLittle(byMix.get(runny), runny, share)
+                    || i + 2 == mixes.size() && tooLittle(byMix.get(stiff), stiff, share)) {
+                byMix.get(stiff).addAll(byMix.remove(runny));
+                byMix.get(stiff).sort(null);
+            }
+        }
+        return byMix;
     }
 
-    private static List<Integer> linesOf(FillJob job, boolean sprayed) {
+    private boolean tooLittle(List<Integer> lines, Mix mix, double share) {
+        return lines.stream().mapToDouble(this::mixedMl).sum() * share < leastMl(mix);
+    }
+
+    private List<Integer> linesOf(boolean sprayed) {
         List<Integer> lines = new ArrayList<>();
-        for (int i = 0; i < job.lines().size(); i++) {
-            if (job.lines().get(i).sprayed() == sprayed) {
+        for (int i = 0; i < triage.size(); i++) {
+            if (triage.get(i).line().sprayed() == sprayed && triage.get(i).below() != Triage.Below.MEASURE_AGAIN) {
                 lines.add(i);
             }
         }
         return lines;
     }
 
-    private static List<Portions.Piece> pieces(FillJob job, List<Integer> lines, double share, double pace) {
+    private List<Portions.Piece> pieces(List<Integer> lines, double share, double pace) {
         List<Portions.Piece> pieces = new ArrayList<>();
         for (int i : lines) {
             RepairLine line = job.lines().get(i);
-            double ml = line.repair().volumeMm3()
-                    / 1000
-                    * share
-                    / (1 - job.allowances().lossOf(line));
             for (int n = 0; n < line.count(); n++) {
                 pieces.add(new Portions.Piece(
                         i,
-                        ml,
+                        mixedMl(i) / line.count() * share,
                         job.tools().minutes(line.repair()) * pace,
                         line.repair().divisible()));
             }
@@ -187,19 +249,15 @@ public final class FillPlanner {
         return pieces;
     }
 
-    private static void addBatches(
-            List<Batch> batches,
-            FillJob job,
-            Cure cure,
-            Stage stage,
-            Mix mix,
-            List<Portions.Piece> pieces,
-            boolean wax) {
+    private void addBatches(
+            List<Batch> batches, Stage stage, Mix mix, List<Portions.Piece> pieces, boolean wax) {
         if (pieces.isEmpty()) {
             return;
         }
         double spreading = spreadingMinutes(cure.time);
-        double mostMl = stage.kind() == Stage.Kind.SPRAY ? MOST_SPRAY_ML : MOST_FILL_ML;
+        double mostMl = stage.kind() == Stage.Kind.SPRAY
+                ? MOST_SPRAY_ML / (1 + Published.STYRENE_RANGE.high() / 100)
+                : MOST_FILL_ML;
         double cups = pieces.stream()
                 .mapToDouble(p -> Math.max(p.minutes() / spreading, p.ml() / mostMl))
                 .sum();
@@ -209,7 +267,7 @@ public final class FillPlanner {
                     + "parts, or check the sizes");
         }
         for (List<Portions.Share> portion : Portions.of(pieces, spreading, mostMl)) {
-            batches.add(batch(batches.size() + 1, job, cure, stage, mix, portion, wax));
+            batches.add(batch(batches.size() + 1, stage, mix, portion, wax && !job.materials().waxes(mix)));
         }
     }
 
@@ -217,28 +275,27 @@ public final class FillPlanner {
         return Math.max(LEAST_SPREADING_MINUTES, time.leastMinutes() - STIRRING_MINUTES);
     }
 
-    private static Batch batch(
-            int number, FillJob job, Cure cure, Stage stage, Mix mix, List<Portions.Share> portion, boolean wax) {
+    private Batch batch(int number, Stage stage, Mix mix, List<Portions.Share> portion, boolean wax) {
         Densities densities = job.materials().densities();
         double wanted = Portions.ml(portion);
-        double ml = Math.max(wanted, job.tools().leastBatchMl(cure.share.percentByVolume(mix, densities)));
+        double ml = Math.max(wanted, leastMl(mix));
         double gelCoatMl = ml * mix.gelCoatShare();
         return new Batch(
                 number,
                 stage,
                 mix,
-                parts(job, portion),
+                parts(portion),
                 ml,
                 gelCoatMl,
                 gelCoatMl * densities.gelCoat(),
                 (ml - gelCoatMl) * densities.paste(),
                 ml - wanted,
                 STIRRING_MINUTES + Portions.minutes(portion),
-                CatalystDose.of(cure.share, mix, ml, densities, job.tools().dropsPerMl()),
+                CatalystDose.of(cure.share, mix, ml, densities, job.tools().catalyst()),
                 wax ? Optional.of(WaxDose.of(ml, densities)) : Optional.empty());
     }
 
-    private static List<Batch.Part> parts(FillJob job, List<Portions.Share> portion) {
+    private List<Batch.Part> parts(List<Portions.Share> portion) {
         Map<Integer, Double> pieces = new LinkedHashMap<>();
         portion.forEach(share -> pieces.merge(share.piece().line(), share.part(), Double::sum));
         return pieces.entrySet().stream()

@@ -15,8 +15,9 @@ public record Gouge(double lengthMm, double widthMm, double depthMm) implements 
     }
 
     @Override
-    public double volumeMm3() {
-        return Math.PI / 6 * lengthMm * widthMm * depthMm;
+    public double volumeToMm3(double toMm) {
+        double part = Math.min(1, toMm / depthMm);
+        return openingMm2() * depthMm * part * (1 - part * part / 3);
     }
 
     @Override

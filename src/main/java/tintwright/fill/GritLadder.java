@@ -81,6 +81,11 @@ public record GritLadder(List<Step> steps, double takesLeastMm, double takesMost
         steps = List.copyOf(steps);
     }
 
+    /** @return the finest grit before the polish */
+    int finest() {
+        return steps.stream().mapToInt(Step::grit).max().orElseThrow();
+    }
+
     /** @return the steps in one line: "P150, P220 dry; P400 wet; compound and polish" */
     public String words() {
         String dry = String.join(

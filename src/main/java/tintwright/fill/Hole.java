@@ -5,9 +5,6 @@ sealed interface Hole extends Repair permits CountersunkHole, PlainHole {
     /** @return the diameter of the opening at the surface, mm */
     double mouthMm();
 
-    /** @return depth of the whole hole, mm */
-    double depthMm();
-
     /** @return how much of the bottom a plug takes up, mm */
     double plugMm();
 

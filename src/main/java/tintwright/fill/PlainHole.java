@@ -15,8 +15,8 @@ public record PlainHole(double holeMm, double depthMm, double plugMm) implements
     }
 
     @Override
-    public double volumeMm3() {
-        return openingMm2() * thickestMm();
+    public double volumeToMm3(double toMm) {
+        return openingMm2() * Math.min(toMm, thickestMm());
     }
 
     @Override

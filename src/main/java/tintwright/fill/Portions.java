@@ -22,6 +22,9 @@ final class Portions {
     /** @return portions in the order of the pieces; a piece that cannot be divided and does not fit stands alone */
     static List<List<Share>> of(List<Piece> pieces, double mostMinutes, double mostMl) {
         List<List<Share>> full = packed(pieces, mostMinutes, mostMl);
+        if (full.size() == 1) {
+            return full;
+        }
         double low = 0;
         double high = 1;
         List<List<Share>> best = full;
@@ -48,13 +51,17 @@ final class Portions {
     private static List<List<Share>> packed(List<Piece> pieces, double mostMinutes, double mostMl) {
         List<List<Share>> portions = new ArrayList<>();
         List<Share> portion = new ArrayList<>();
+        double minutes = 0;
+        double ml = 0;
         for (Piece piece : pieces) {
             double left = 1;
             while (left > 1e-9) {
                 double fits = Math.min(
-                        (mostMinutes - minutes(portion)) / piece.minutes(), (mostMl - ml(portion)) / piece.ml());
+                        (mostMinutes - minutes) / piece.minutes(), (mostMl - ml) / piece.ml());
                 if (fits >= left - 1e-9 || portion.isEmpty() && (!piece.divisible() || fits < 1e-3)) {
                     portion.add(new Share(piece, left));
+                    minutes += left * piece.minutes();
+                    ml += left * piece.ml();
                     left = 0;
                 } else {
                     if (piece.divisible() && fits >= LEAST_PART || portion.isEmpty()) {
@@ -63,6 +70,8 @@ final class Portions {
                     }
                     portions.add(portion);
                     portion = new ArrayList<>();
+                    minutes = 0;
+                    ml = 0;
                 }
             }
         }

@@ -35,6 +35,17 @@ public record Published(double low, double high, String unit, String source) {
     /** Usual thickness of a boat's gel coat: 15 to 35 mil. */
     public static final Published USUAL_FILM_MM =
             new Published(15 * Units.MM_PER_MIL, 35 * Units.MM_PER_MIL, "mm", "trade association magazine");
+    /** Gel coat as an independent guide has it: 0.5 mm, about 500 g to the square metre. */
+    public static final Published GUIDE_FILM_MM = new Published(0.5, 0.5, "mm", "independent composites guide");
+    /** What is sanded and polished off a sprayed film until its orange peel is gone: 5 to 10 mil. */
+    public static final Published SPRAY_SANDED_MM = new Published(
+            5 * Units.MM_PER_MIL, 10 * Units.MM_PER_MIL, "mm", "gel coat makers' repair guides, from memory");
+    /** Cured film against the wet one: the resin shrinks by about 7 % and styrene leaves. */
+    public static final Published CURED_OF_WET =
+            new Published(0.8, 0.9, "of the wet film", "gel coat makers' guides, from memory");
+    /** Hull above the dew point, degrees: below it moisture settles. */
+    public static final Published ABOVE_DEW_POINT =
+            new Published(3, 3, "°C", "coating practice after ISO 8502-4, from memory");
     /** Wax solution in the last coat: 2 to 4 US fluid ounces per US gallon. */
     public static final Published WAX_RANGE = new Published(
             2 / 1.28,
@@ -49,6 +60,11 @@ public record Published(double low, double high, String unit, String source) {
             throw new IllegalArgumentException(
                     "a published range must not end below its start, was " + low + " to " + high);
         }
+    }
+
+    /** @return halfway between the ends */
+    public double middle() {
+        return (low + high) / 2;
     }
 
     /** @return true when the value lies in the range, ends included */

@@ -6,8 +6,21 @@ package tintwright.fill;
  */
 public sealed interface Repair permits Hole, Patch {
 
-    /** @return what is missing, cubic millimetres, by a closed form; nothing added for loss */
-    double volumeMm3();
+    /**
+     * What its top takes, by a closed form; nothing added for loss.
+     *
+     * @param toMm from the surface down, 0 or more; deeper than the repair is the whole of it
+     * @return cubic millimetres
+     */
+    double volumeToMm3(double toMm);
+
+    /** @return what is missing, cubic millimetres; nothing added for loss */
+    default double volumeMm3() {
+        return volumeToMm3(thickestMm());
+    }
+
+    /** @return how deep it goes into the hull, a plug counted in, mm; 0 for what only lies on it */
+    double depthMm();
 
     /** @return the opening seen from outside, square millimetres */
     double openingMm2();

@@ -15,8 +15,9 @@ public record ScratchGroove(double lengthMm, double widthMm, double depthMm) imp
     }
 
     @Override
-    public double volumeMm3() {
-        return lengthMm * widthMm * depthMm / 2;
+    public double volumeToMm3(double toMm) {
+        double part = Math.min(1, toMm / depthMm);
+        return lengthMm * widthMm * depthMm * part * (1 - part / 2);
     }
 
     @Override

@@ -32,6 +32,13 @@ final class Sizes {
         }
     }
 
+    /** The number to as many decimals as its step has: 0.2 of a step of 0.01 is "0.20". */
+    static String toStep(double value, double step) {
+        String plain = plain(step);
+        int decimals = plain.contains(".") ? plain.length() - plain.indexOf('.') - 1 : 0;
+        return String.format(Locale.ROOT, "%." + decimals + "f", Math.rint(value / step) * step);
+    }
+
     /** The number without trailing zeros, at most four decimals. */
     static String plain(double value) {
         if (!Double.isFinite(value)) {

@@ -15,7 +15,8 @@ public record SprayArea(double lengthMm, double widthMm, double filmMm) implemen
     }
 
     /**
-     * The area under the film that hides after sanding, and never under less than gel coat needs to cure.
+     * The area under the film that hides after it has cured and was sanded, and never under less than gel coat needs to
+     * cure.
      *
      * @param hidingFilmMm film of neat gel coat that hides, mm
      */
@@ -26,13 +27,17 @@ public record SprayArea(double lengthMm, double widthMm, double filmMm) implemen
                 widthMm,
                 Math.max(
                         Published.LEAST_FILM_MM.low(),
-                        hidingFilmMm
-                                + GritLadder.from(GritLadder.Surface.SPRAYED).takesMostMm()));
+                        (hidingFilmMm + Published.SPRAY_SANDED_MM.high()) / Published.CURED_OF_WET.middle()));
     }
 
     @Override
-    public double volumeMm3() {
-        return lengthMm * widthMm * filmMm;
+    public double volumeToMm3(double toMm) {
+        return lengthMm * widthMm * Math.min(toMm, filmMm);
+    }
+
+    @Override
+    public double depthMm() {
+        return 0;
     }
 
     @Override

@@ -1,30 +1,34 @@
 package tintwright.fill;
 
+import tintwright.units.UnitSystem;
+
 /**
  * The person's own tools and hand.
  *
- * @param dropsPerMl     drops of their dropper in a millilitre; count it once with the catalyst in use
- * @param catalystStepMl the least catalyst they can tell apart, ml: a drop, or a mark of the syringe
- * @param cupMm          inside diameter of the mixing cup
- * @param pace           1 for a steady hand, 2 for one that takes twice as long
+ * @param catalyst what the catalyst is measured with
+ * @param scaleG   what the scale for gel coat and paste shows at the finest, g
+ * @param cupMm    inside diameter of the mixing cup
+ * @param pace     1 for a steady hand, 2 for one that takes twice as long
  */
-public record Tools(double dropsPerMl, double catalystStepMl, double cupMm, double pace) {
-    /** A dropper of twenty drops to the millilitre and a small cup; common practice, no source. */
-    public static final Tools USUAL = new Tools(20, 0.05, 60, 1);
-
-    /** A batch takes at least so many steps of catalyst, so that one step too many is a fifth and not a half. */
-    private static final double LEAST_STEPS = 5;
+public record Tools(CatalystMeasure catalyst, double scaleG, double cupMm, double pace) {
+    /** A pocket scale to a hundredth of a gram and a small cup; common practice, no source. */
+    public static final Tools USUAL =
+            new Tools(new CatalystMeasure(CatalystMeasure.By.SCALE, 0.01), 0.01, 60, 1);
 
     public Tools {
-        Sizes.between("drops in a millilitre", dropsPerMl, 5, 100, "drops");
-        Sizes.between("smallest step of catalyst", catalystStepMl, 0.001, 5, "ml");
+        Sizes.between("smallest step of the scale", scaleG, 0.001, 50, "g");
         Sizes.between("diameter of the cup", cupMm, 20, 500, "mm");
         Sizes.between("pace", pace, 0.2, 10, "");
     }
 
+    /** The same hand with another measure for the catalyst. */
+    public Tools with(CatalystMeasure other) {
+        return new Tools(other, scaleG, cupMm, pace);
+    }
+
     /** @return the smallest batch whose catalyst can still be measured, ml of gel coat and paste */
-    double leastBatchMl(double percentByVolume) {
-        return LEAST_STEPS * catalystStepMl / (percentByVolume / 100);
+    double leastBatchMl(double percentByVolume, Densities densities) {
+        return catalyst.leastMl(densities) / (percentByVolume / 100);
     }
 
     /** @return how deep a batch stands in the cup, mm */
@@ -32,11 +36,16 @@ public record Tools(double dropsPerMl, double catalystStepMl, double cupMm, doub
         return ml * 1000 / (Math.PI / 4 * cupMm * cupMm);
     }
 
+    /** @return a mass as this scale shows it, or that it is less than the scale shows */
+    public String weighed(double grams, UnitSystem units) {
+        return units.weighed(grams, scaleG);
+    }
+
     /** How long it takes to fill one of these or to give it one pass; common practice, no source. */
     double minutes(Repair repair) {
         double squareDecimetres = repair.openingMm2() / 10_000;
         double minutes;
-        if (repair instanceof CountersunkHole || repair instanceof PlainHole) {
+        if (repair instanceof Hole) {
             minutes = 0.5;
         } else if (repair instanceof Gouge) {
             minutes = 1 + squareDecimetres;

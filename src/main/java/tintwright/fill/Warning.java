@@ -15,8 +15,16 @@ public record Warning(Kind kind, String where, double value, double limit) {
     public enum Kind {
         /** Colder than the published working range. */
         TOO_COLD,
-        /** Hotter than the published working range. */
-        TOO_HOT,
+        /** The hull is no safe way above the dew point. */
+        CONDENSATION,
+        /** The cup is warmer than the published working range. */
+        HOT_CUP,
+        /** The hull is warmer than the published working range. */
+        HOT_HULL,
+        /** The product has no table. */
+        NO_TABLE,
+        /** The product's table does not reach this temperature. */
+        OUTSIDE_TABLE,
         /** Damp enough to spoil the cure. */
         TOO_HUMID,
         /** Nobody said how humid it is. */
@@ -27,8 +35,6 @@ public record Warning(Kind kind, String where, double value, double limit) {
         PIECE_TOO_LONG,
         /** The batch stands deep in its cup and will heat up. */
         DEEP_CUP,
-        /** A fill too deep for one go. */
-        DEEP_FILL,
         /** A deep fill overhead in the ordinary stiff mix. */
         DEEP_OVERHEAD,
         /** The film there will not hide what is below. */
@@ -50,18 +56,37 @@ public record Warning(Kind kind, String where, double value, double limit) {
         /** The ladder leaves little of the old gel coat. */
         OLD_FILM_THIN,
         /** Nobody measured the old gel coat. */
-        OLD_FILM_UNKNOWN
+        OLD_FILM_UNKNOWN;
+
+        /** @return whether nothing may be filled until it has changed */
+        public boolean forbids() {
+            return this == TOO_COLD || this == CONDENSATION;
+        }
     }
 
     /** @return the warning in plain words, with what to do */
     public String words(UnitSystem units) {
         return switch (kind) {
             case TOO_COLD ->
-                "Too cold: " + units.temperature(value) + ", gel coat wants at least " + units.temperature(limit)
-                        + ". It may stay soft; warm the hull, the cup and the air.";
-            case TOO_HOT ->
-                "Too hot: " + units.temperature(value) + ", gel coat wants at most " + units.temperature(limit)
-                        + ". It gels while you spread; wait for shade or the evening.";
+                "Not today: the " + where + " is at " + units.temperature(value) + ", gel coat cures soundly from "
+                        + units.temperature(limit) + " (" + Published.WORKING_CELSIUS.source()
+                        + "). Warm hull, cup and air to that and keep them there; the times below are for then.";
+            case CONDENSATION ->
+                "Not today: the hull is at " + units.temperature(value) + ", moisture settles on it below "
+                        + units.temperature(limit) + " (a safe way above the dew point, "
+                        + Published.ABOVE_DEW_POINT.source() + "). Warm the hull to that, or dry the air.";
+            case HOT_CUP ->
+                "The cup is at " + units.temperature(value) + ", best is up to " + units.temperature(limit)
+                        + ": stand gel coat and cup in cold water, pour it out in a thin tray, mix small batches.";
+            case HOT_HULL ->
+                "The hull is at " + units.temperature(value) + ", best is up to " + units.temperature(limit)
+                        + ": work in the shade or the evening; the film gels soon after it is on.";
+            case NO_TABLE ->
+                where + " has no table of its own here: general figures stand in; look in its data sheet.";
+            case OUTSIDE_TABLE ->
+                "The table of " + where + " ends at " + units.temperature(limit) + ", it is "
+                        + units.temperature(value) + ": its last line stands in, moved by the rule of thumb; look in its "
+                        + "data sheet.";
             case TOO_HUMID ->
                 "Too humid: " + Sizes.plain(value) + " %, best below " + Sizes.plain(limit)
                         + " %. Damp spoils bond and gloss; wait, or dry and warm the place.";
@@ -76,10 +101,6 @@ public record Warning(Kind kind, String where, double value, double limit) {
             case DEEP_CUP ->
                 where + " stands " + units.length(value) + " deep in the cup and will heat up; pour it "
                         + "out flat, no deeper than " + units.length(limit) + ".";
-            case DEEP_FILL ->
-                where + ": " + units.length(value) + " is deep for one go of gel coat, it heats and "
-                        + "cracks; build up with a suitable filler, or in layers of at most " + units.length(limit)
-                        + ".";
             case DEEP_OVERHEAD ->
                 where + ": " + units.length(value) + " deep overhead; enter it as deep overhead "
                         + "for a stiffer mix.";
@@ -100,12 +121,12 @@ public record Warning(Kind kind, String where, double value, double limit) {
                         + units.film(limit) + "; it may sag, wrinkle or crack.";
             case TOPPED_UP ->
                 where + ": raised by " + units.volume(value) + " in all, so that the catalyst can be "
-                        + "measured; a finer syringe or a finer scale would waste less.";
+                        + "measured: five steps of your tool at the least, or one too many is more than a fifth.";
             case OTHER_BASIS ->
                 "Taken on the other basis (by mass against by volume) this catalyst lies outside "
                         + CatalystShare.limitWords() + ": look in the data sheet which is meant; "
                         + CatalystShare.CAUTION + ".";
-            case WAX_BETWEEN_COATS -> "This gel coat holds wax: sand and wipe each cured coat before the next.";
+            case WAX_BETWEEN_COATS -> "Gel coat or paste holds wax: each coat cures, is sanded and wiped before the next.";
             case TOO_LITTLE_PASTE ->
                 "Gel paste: " + units.mass(limit) + " are needed, " + units.mass(value) + " are there.";
             case OLD_FILM_THIN ->

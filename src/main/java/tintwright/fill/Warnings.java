@@ -10,8 +10,6 @@ final class Warnings {
     private static final double DAMP_PERCENT = 80;
     /** Deeper than this in the cup, catalysed gel coat heats itself; common practice, no source. */
     private static final double DEEP_CUP_MM = 25;
-    /** Deeper than this, a fill is built in layers or on a filler; common practice, no source. */
-    private static final double DEEP_FILL_MM = 6;
     /** Deeper than this overhead, the ordinary stiff mix sags; common practice, no source. */
     private static final double DEEP_OVERHEAD_MM = 4;
     /** Less time than this to spread in is a scramble; common practice, no source. */
@@ -28,11 +26,14 @@ final class Warnings {
     }
 
     static List<Warning> of(
-            FillJob job, CatalystShare share, WorkingTime time, List<Batch> batches, FillPlan.Finish finish) {
+            FillJob job,
+            List<Triage> triage,
+            CatalystShare share, WorkingTime time, List<Batch> batches, FillPlan.Finish finish) {
         Warnings warnings = new Warnings(job);
         warnings.weather();
+        warnings.table();
         warnings.cure(share, time);
-        job.lines().forEach(warnings::line);
+        triage.forEach(warnings::line);
         job.lines().forEach(line -> warnings.pace(line, FillPlanner.spreadingMinutes(time)));
         batches.forEach(warnings::batch);
         warnings.surplus(batches);
@@ -46,17 +47,40 @@ final class Warnings {
     }
 
     private void weather() {
-        double celsius = job.conditions().celsius();
-        if (celsius < Published.WORKING_CELSIUS.low()) {
-            add(Kind.TOO_COLD, "", celsius, Published.WORKING_CELSIUS.low());
+        Conditions weather = job.conditions();
+        double coldest = Published.WORKING_CELSIUS.low();
+        double warmest = Published.WORKING_CELSIUS.high();
+        if (weather.coldest() < coldest) {
+            add(Kind.TOO_COLD, weather.coldestName(), weather.coldest(), coldest);
         }
-        if (celsius > Published.WORKING_CELSIUS.high()) {
-            add(Kind.TOO_HOT, "", celsius, Published.WORKING_CELSIUS.high());
+        weather.dewPoint().ifPresent(dew -> {
+            double dry = dew + Published.ABOVE_DEW_POINT.low();
+            if (weather.hullCelsius() < dry) {
+                add(Kind.CONDENSATION, "", weather.hullCelsius(), dry);
+            }
+        });
+        if (weather.cupCelsius() > warmest) {
+            add(Kind.HOT_CUP, "", weather.cupCelsius(), warmest);
         }
-        if (job.conditions().humidityPercent().isEmpty()) {
+        if (weather.hullCelsius() > warmest) {
+            add(Kind.HOT_HULL, "", weather.hullCelsius(), warmest);
+        }
+        if (weather.humidityPercent().isEmpty()) {
             add(Kind.HUMIDITY_UNKNOWN, "", 0, DAMP_PERCENT);
-        } else if (job.conditions().humidityPercent().getAsDouble() > DAMP_PERCENT) {
-            add(Kind.TOO_HUMID, "", job.conditions().humidityPercent().getAsDouble(), DAMP_PERCENT);
+        } else if (weather.humidityPercent().getAsDouble() > DAMP_PERCENT) {
+            add(Kind.TOO_HUMID, "", weather.humidityPercent().getAsDouble(), DAMP_PERCENT);
+        }
+    }
+
+    private void table() {
+        if (job.catalyst() instanceof CatalystChoice.Own own) {
+            double cup = Math.max(
+                    Published.WORKING_CELSIUS.low(), job.conditions().cupCelsius());
+            if (own.table().rows().isEmpty()) {
+                add(Kind.NO_TABLE, own.table().product(), 0, 0);
+            } else if (!own.table().covers(cup)) {
+                add(Kind.OUTSIDE_TABLE, own.table().product(), cup, own.table().nearest(cup));
+            }
         }
     }
 
@@ -76,17 +100,18 @@ final class Warnings {
         }
     }
 
-    private void line(RepairLine line) {
-        double thickest = line.repair().thickestMm();
-        boolean film = line.sprayed() || line.repair() instanceof WornArea;
+    private void line(Triage triage) {
+        RepairLine line = triage.line();
+        double thickest = triage.colourMm();
+        if (triage.below() == Triage.Below.MEASURE_AGAIN) {
+            return;
+        }
+        boolean film = line.sprayed() || line.repair() instanceof WornArea && triage.below() == Triage.Below.NOTHING;
         if (film && thickest < Published.LEAST_FILM_MM.low() - 1e-9) {
             add(Kind.FILM_TOO_THIN, line.name(), thickest, Published.LEAST_FILM_MM.low());
         }
         if (film && thickest > Published.USUAL_FILM_MM.high() + 1e-9) {
             add(Kind.FILM_TOO_THICK, line.name(), thickest, Published.USUAL_FILM_MM.high());
-        }
-        if (!film && thickest > DEEP_FILL_MM) {
-            add(Kind.DEEP_FILL, line.name(), thickest, DEEP_FILL_MM);
         }
         if (!line.sprayed() && line.lie() == Lie.OVERHEAD && thickest > DEEP_OVERHEAD_MM) {
             add(Kind.DEEP_OVERHEAD, line.name(), thickest, DEEP_OVERHEAD_MM);
@@ -94,7 +119,7 @@ final class Warnings {
         job.materials().hidingFilmMm().ifPresent(hiding -> {
             double hides = line.mix().hidingFilmMm(hiding);
             double sanded = line.sprayed()
-                    ? thickest - GritLadder.from(GritLadder.Surface.SPRAYED).takesMostMm()
+                    ? thickest * Published.CURED_OF_WET.middle() - Published.SPRAY_SANDED_MM.high()
                     : thickest;
             if (sanded < hides - 1e-9) {
                 add(Kind.SHOWS_THROUGH, line.name(), Math.max(0, sanded), hides);
@@ -110,7 +135,7 @@ final class Warnings {
     }
 
     private void batch(Batch batch) {
-        double depth = job.tools().depthMm(batch.mixMl());
+        double depth = job.tools().depthMm(batch.fullMl());
         if (depth > DEEP_CUP_MM) {
             add(Kind.DEEP_CUP, "Batch " + batch.number(), depth, DEEP_CUP_MM);
         }
@@ -141,7 +166,8 @@ final class Warnings {
         if (job.materials().hidingFilmMm().isEmpty()) {
             add(Kind.HIDING_UNKNOWN, "", 0, 0);
         }
-        if (job.materials().waxed() && batches.size() > 1) {
+        boolean coats = batches.stream().map(batch -> batch.stage()).distinct().count() > 1;
+        if (coats && batches.stream().anyMatch(batch -> job.materials().waxes(batch.mix()))) {
             add(Kind.WAX_BETWEEN_COATS, "", 0, 0);
         }
         double needed = batches.stream().mapToDouble(Batch::pasteGrams).sum();
@@ -154,11 +180,11 @@ final class Warnings {
     }
 
     private void oldFilm(double takesMostMm) {
-        if (job.oldFilmMm().isEmpty()) {
+        if (job.hull().gelCoatMm().isEmpty()) {
             add(Kind.OLD_FILM_UNKNOWN, "", takesMostMm, Published.USUAL_FILM_MM.high());
             return;
         }
-        double left = Math.max(0, job.oldFilmMm().getAsDouble() - takesMostMm);
+        double left = Math.max(0, job.hull().gelCoatMm().getAsDouble() - takesMostMm);
         if (left < Published.LEAST_FILM_MM.low()) {
             add(Kind.OLD_FILM_THIN, "", left, Published.LEAST_FILM_MM.low());
         }

@@ -19,9 +19,9 @@ public record WaxDose(double percentByVolume, double ml, double grams) {
         return new WaxDose(USUAL_PERCENT, ml, ml * densities.wax());
     }
 
-    /** @return the dose: "0.61 ml = 0.56 g" */
-    public String words(UnitSystem units) {
-        return String.format(Locale.ROOT, "%.2f ml = %s", ml, units.mass(grams));
+    /** @return the dose as these tools show it: "0.56 g" */
+    public String words(Tools tools, UnitSystem units) {
+        return tools.weighed(grams, units);
     }
 
     /** @return the share with the published range beside it: "3 % by volume (published 1.6 to 3.1 %)" */

@@ -15,8 +15,8 @@ public record WornArea(double lengthMm, double widthMm, double depthMm) implemen
     }
 
     @Override
-    public double volumeMm3() {
-        return lengthMm * widthMm * depthMm;
+    public double volumeToMm3(double toMm) {
+        return lengthMm * widthMm * Math.min(toMm, depthMm);
     }
 
     @Override

@@ -58,12 +58,20 @@ public sealed interface Block {
         }
     }
 
-    /** Things to do, each with a box to tick. */
-    record Ticks(List<String> steps) implements Block {
-        public Ticks {
-            steps = List.copyOf(steps);
+    /** Things to do down a line of time, each with a box to tick. */
+    record Timeline(List<Moment> moments) implements Block {
+        public Timeline {
+            moments = List.copyOf(moments);
         }
     }
+
+    /**
+     * One thing to do.
+     *
+     * @param when  when, in a few letters
+     * @param words what and why
+     */
+    record Moment(String when, String words) {}
 
     /** What must not be overlooked: a framed box with a title and its lines. */
     record Notice(String title, List<String> lines) implements Block {

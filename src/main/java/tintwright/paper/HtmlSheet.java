@@ -23,6 +23,8 @@ public final class HtmlSheet {
             th{background:var(--shade)}.n{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
             .ticks{list-style:none;padding:0;margin:.4rem 0}
             .ticks label{display:flex;gap:.6rem;padding:.35rem 0;align-items:flex-start}
+            .ticks b{flex:none;width:7.5rem;text-align:right}
+            .ticks span{border-left:2px solid var(--rule);padding-left:.6rem}
             .ticks input{flex:none;width:1.35rem;height:1.35rem;margin:0}
             .notice{background:var(--warn);border:1px solid var(--rule);border-radius:.4rem;padding:.6rem .8rem;\
             margin:.8rem 0}
@@ -80,11 +82,13 @@ public final class HtmlSheet {
             page.append("</dl>\n");
         } else if (block instanceof Block.Table table) {
             table(page, table);
-        } else if (block instanceof Block.Ticks ticks) {
+        } else if (block instanceof Block.Timeline day) {
             page.append("<ul class=\"ticks\">\n");
-            ticks.steps()
-                    .forEach(step -> page.append("<li><label><input type=\"checkbox\"> <span>")
-                            .append(safe(step))
+            day.moments()
+                    .forEach(moment -> page.append("<li><label><b>")
+                            .append(safe(moment.when()))
+                            .append("</b> <input type=\"checkbox\"> <span>")
+                            .append(safe(moment.words()))
                             .append("</span></label></li>\n"));
             page.append("</ul>\n");
         } else if (block instanceof Block.Notice notice) {

@@ -1,18 +1,20 @@
 package tintwright.paper;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import tintwright.fill.Batch;
 import tintwright.fill.Caution;
+import tintwright.fill.Conditions;
 import tintwright.fill.CureTimer;
+import tintwright.fill.DayWords;
 import tintwright.fill.FillOrder;
 import tintwright.fill.FillPlan;
-import tintwright.fill.JobSteps;
 import tintwright.fill.RepairKind;
 import tintwright.fill.RepairLine;
-import tintwright.fill.Warning;
+import tintwright.fill.Tools;
 import tintwright.fill.WaxDose;
 import tintwright.units.UnitSystem;
 
@@ -28,45 +30,45 @@ public final class JobSheet {
      */
     public record Colour(String sentence, String first) {}
 
-    /** @return the page, in the person's units, for a colour nobody has compared to the hull */
-    public static Sheet of(FillOrder order, FillPlan plan, UnitSystem units) {
-        return of(order, plan, units, Optional.empty());
-    }
-
-    /** @return the page, in the person's units */
-    public static Sheet of(FillOrder order, FillPlan plan, UnitSystem units, Optional<Colour> colour) {
+    /**
+     * The page, in the person's units.
+     *
+     * @param day    the day it is for
+     * @param colour empty for a colour nobody has compared to the hull
+     */
+    public static Sheet of(
+            FillOrder order, FillPlan plan, LocalDate day, UnitSystem units, Optional<Colour> colour) {
         List<Block> blocks = new ArrayList<>();
         Optional<Colour> another = colour.filter(seen -> !seen.first().isEmpty());
         another.ifPresent(seen ->
                 blocks.add(new Block.Notice("Not the colour of the hull", List.of(seen.sentence(), seen.first()))));
-        blocks.add(new Block.Facts(facts(order, plan, units)));
+        blocks.add(new Block.Facts(facts(plan, day, units)));
         if (another.isEmpty()) {
             colour.ifPresent(seen -> blocks.add(new Block.Text(seen.sentence())));
         }
         blocks.add(new Block.Text("Catalyst: " + plan.share().words() + ". Source: " + plan.origin() + "."));
         plan.enough().ifPresent(enough -> blocks.add(new Block.Text(enough.words(units))));
-        if (!plan.warnings().isEmpty()) {
-            blocks.add(new Block.Notice(
-                    "Before you start",
-                    plan.warnings().stream()
-                            .map((Warning warning) -> warning.words(units))
-                            .toList()));
+        List<String> before = plan.before(units);
+        if (!before.isEmpty()) {
+            blocks.add(new Block.Notice("Before you start", before));
         }
         blocks.add(new Block.Heading("Repairs"));
         blocks.add(repairs(plan, units));
         if (!order.recipe().isEmpty()) {
             blocks.add(new Block.Heading(
                     another.isPresent()
-                            ? "Recipe of what is in the cup, for this job and its spare"
-                            : "Recipe of the colour, for this job and its spare"));
+                            ? "Recipe of what is in the cup, for this job"
+                            : "Recipe of the colour, for this job"));
             blocks.add(recipe(order, plan, units));
         }
         blocks.add(new Block.Heading("Batches, in this order"));
         blocks.add(batches(plan, units));
         blocks.add(new Block.Heading("From \"catalysed now\""));
         blocks.add(new Block.Facts(plan.timers().stream().map(JobSheet::time).toList()));
-        blocks.add(new Block.Heading("Step by step"));
-        blocks.add(new Block.Ticks(JobSteps.of(plan, units)));
+        blocks.add(new Block.Heading("The day, step by step"));
+        blocks.add(new Block.Timeline(DayWords.of(plan, units).stream()
+                .map(line -> new Block.Moment(line.when(), line.inOneLine()))
+                .toList()));
         blocks.add(new Block.Notice(
                 "Take care", plan.cautions().stream().map(Caution::words).toList()));
         return new Sheet(
@@ -81,28 +83,20 @@ public final class JobSheet {
         return where.isBlank() ? "Fill job" : "Fill job: " + where;
     }
 
-    private static List<Block.Fact> facts(FillOrder order, FillPlan plan, UnitSystem units) {
+    private static List<Block.Fact> facts(FillPlan plan, LocalDate day, UnitSystem units) {
+        Tools tools = plan.job().tools();
+        Conditions weather = plan.job().conditions();
         List<Block.Fact> facts = new ArrayList<>();
-        facts.add(new Block.Fact(
-                "At the hull",
-                units.temperature(order.job().conditions().celsius())
-                        + (order.job().conditions().humidityPercent().isPresent()
-                                ? String.format(
-                                        Locale.ROOT,
-                                        ", %.0f %% humidity",
-                                        order.job()
-                                                .conditions()
-                                                .humidityPercent()
-                                                .getAsDouble())
-                                : "")));
+        facts.add(new Block.Fact("Day", day.toString()));
+        facts.add(new Block.Fact("At the hull", weather.words(units)));
         facts.add(new Block.Fact("Working time", plan.time().words()));
-        facts.add(new Block.Fact("Coloured gel coat", units.mass(plan.gelCoatGrams())));
-        facts.add(new Block.Fact("Gel paste", units.mass(plan.pasteGrams())));
+        facts.add(new Block.Fact("Coloured gel coat", tools.weighed(plan.gelCoatGrams(), units)));
+        facts.add(new Block.Fact("Gel paste", tools.weighed(plan.pasteGrams(), units)));
         if (plan.waxMl() > 0) {
             facts.add(new Block.Fact(
                     "Wax solution in the last coats", units.volume(plan.waxMl()) + ", " + WaxDose.shareWords()));
         }
-        order.job()
+        plan.job()
                 .materials()
                 .hidingFilmMm()
                 .ifPresent(mm -> facts.add(new Block.Fact("Hides from", hiding(plan, mm, units))));
@@ -134,6 +128,7 @@ public final class JobSheet {
                             + line.lie().words(),
                     sizes(line, units),
                     line.mix().words(),
+                    amount.triage().belowMl() > 0 ? units.volume(amount.triage().belowMl()) : "",
                     units.volume(amount.netMl()),
                     units.volume(amount.mixedMl())));
         }
@@ -143,7 +138,8 @@ public final class JobSheet {
                         new Block.Column("Kind", 2.9, false),
                         new Block.Column("Size", 4.5, false),
                         new Block.Column("Gel coat to paste", 2.3, false),
-                        new Block.Column("Missing", 1.3, true),
+                        new Block.Column("Below it", 1.3, true),
+                        new Block.Column("Colour", 1.3, true),
                         new Block.Column("To mix", 1.3, true)),
                 rows);
     }
@@ -159,7 +155,7 @@ public final class JobSheet {
     }
 
     private static Block recipe(FillOrder order, FillPlan plan, UnitSystem units) {
-        double needed = plan.gelCoatGrams() * (1 + order.job().allowances().spare());
+        double needed = plan.gelCoatGrams();
         List<FillOrder.Ingredient> hundred = order.recipeFor(100);
         List<Block.Fact> facts = new ArrayList<>();
         for (FillOrder.Ingredient part : order.recipeFor(needed)) {
@@ -168,7 +164,7 @@ public final class JobSheet {
                     String.format(
                             Locale.ROOT,
                             "%s (%.2f in 100)",
-                            units.mass(part.grams()),
+                            plan.job().tools().weighed(part.grams(), units),
                             hundred.get(facts.size()).grams())));
         }
         return new Block.Facts(facts);
@@ -176,6 +172,7 @@ public final class JobSheet {
 
     private static Block batches(FillPlan plan, UnitSystem units) {
         List<List<String>> rows = new ArrayList<>();
+        Tools tools = plan.job().tools();
         for (Batch batch : plan.batches()) {
             String use = batch.stage().words() + ": "
                     + String.join(
@@ -183,10 +180,10 @@ public final class JobSheet {
             rows.add(List.of(
                     "" + batch.number(),
                     use,
-                    units.mass(batch.gelCoatGrams()),
-                    batch.pasteGrams() > 0 ? units.mass(batch.pasteGrams()) : "none",
+                    tools.weighed(batch.gelCoatGrams(), units),
+                    batch.pasteGrams() > 0 ? tools.weighed(batch.pasteGrams(), units) : "none",
                     batch.catalyst().words(units),
-                    batch.wax().map(wax -> wax.words(units)).orElse(""),
+                    batch.wax().map(wax -> wax.words(tools, units)).orElse(""),
                     String.format(Locale.ROOT, "%.0f min", batch.minutes())));
         }
         return new Block.Table(

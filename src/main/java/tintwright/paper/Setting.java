@@ -15,6 +15,7 @@ final class Setting {
     private static final int SHADE = 0xe9eef1;
     private static final int WARN = 0xfff4d6;
     private static final int INK = 0x1b1f22;
+    private static final int PAPER = 0xffffff;
 
     private final Paper paper;
     private final Type type;
@@ -68,8 +69,8 @@ final class Setting {
             facts(facts.facts());
         } else if (block instanceof Block.Table table) {
             table(table);
-        } else if (block instanceof Block.Ticks ticks) {
-            ticks.steps().forEach(this::tick);
+        } else if (block instanceof Block.Timeline day) {
+            timeline(day);
             y -= size * 0.25;
         } else if (block instanceof Block.Notice notice) {
             notice(notice);
@@ -179,13 +180,31 @@ final class Setting {
         page.add(new Box(paper.margin(), y, paper.usableWidth(), 0.4, RULE, Mark.NONE));
     }
 
-    private void tick(String words) {
-        List<String> lines = type.lines(words, size, paper.usableWidth() - size * 1.6);
-        need(lines.size() * size * LEADING);
-        page.add(new Box(paper.margin(), y - size * 1.12, size * 0.95, size * 0.95, Mark.NONE, INK));
-        for (String line : lines) {
-            y -= size * LEADING;
-            page.add(new Words(paper.margin() + size * 1.6, y + size * 0.28, size, false, line));
+    /** When on the left, then the line of time with a box to tick on it, then what to do. */
+    private void timeline(Block.Timeline day) {
+        double when = day.moments().stream()
+                        .mapToDouble(moment -> type.width(moment.when(), size) * BOLD_SPREAD)
+                        .max()
+                        .orElse(0)
+                + size * 0.6;
+        double side = size * 0.95;
+        double line = paper.margin() + when + side / 2;
+        double left = when + side + size * 0.6;
+        for (Block.Moment moment : day.moments()) {
+            List<String> lines = type.lines(moment.words(), size, paper.usableWidth() - left);
+            double height = lines.size() * size * LEADING;
+            need(height);
+            page.add(new Box(line - 0.4, y - height, 0.8, height, RULE, Mark.NONE));
+            page.add(new Box(line - side / 2, y - size * 1.12, side, side, PAPER, INK));
+            double lineY = y - size;
+            double width = type.width(moment.when(), size) * BOLD_SPREAD;
+            page.add(new Words(
+                    paper.margin() + Math.max(0, when - size * 0.6 - width), lineY, size, true, moment.when()));
+            for (String words : lines) {
+                page.add(new Words(paper.margin() + left, lineY, size, false, words));
+                lineY -= size * LEADING;
+            }
+            y -= height;
         }
     }
 

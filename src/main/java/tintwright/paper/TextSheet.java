@@ -32,8 +32,8 @@ public final class TextSheet {
             lines.addAll(text.text().lines().toList());
         } else if (block instanceof Block.Facts facts) {
             facts.facts().forEach(fact -> lines.add(fact.label() + ": " + fact.value()));
-        } else if (block instanceof Block.Ticks ticks) {
-            ticks.steps().forEach(step -> lines.add("[ ] " + step));
+        } else if (block instanceof Block.Timeline day) {
+            day.moments().forEach(moment -> lines.add("[ ] " + moment.when() + ": " + moment.words()));
         } else if (block instanceof Block.Notice notice) {
             lines.add("");
             lines.add(notice.title());

@@ -93,6 +93,34 @@ public enum UnitSystem {
     /** @return a mass given in grams */
     public abstract String mass(double grams);
 
+    /**
+     * A mass no finer than the scale that weighs it; grams always, because scales for such amounts show them.
+     *
+     * @param stepG what the scale shows at the finest, g
+     */
+    public String weighed(double grams, double stepG) {
+        double shown = Math.rint(grams / stepG) * stepG;
+        if (grams > 0 && shown == 0) {
+            return "under " + number(stepG) + " g";
+        }
+        int decimals = 0;
+        while (decimals < 3 && Math.abs(stepG * Math.pow(10, decimals) - Math.rint(stepG * Math.pow(10, decimals))) > 1e-9) {
+            decimals++;
+        }
+        String scale = String.format(Locale.ROOT, "%." + decimals + "f g", shown);
+        return this == METRIC ? scale : mass(grams).replaceFirst(" \\(.*", "") + " (" + scale + ")";
+    }
+
+    /** @return a volume by kitchen spoons to the half, for a bench without a scale: "1 1/2 teaspoons" */
+    public String spoons(double ml) {
+        double spoonMl = this == METRIC ? 5 : Units.ML_PER_US_FLUID_OUNCE / 6;
+        long halves = Math.round(ml / spoonMl * 2);
+        return halves == 0
+                ? "less than half a teaspoon"
+                : (halves == 1 ? "1/2" : halves / 2 + (halves % 2 == 1 ? " 1/2" : "")) + " teaspoon"
+                        + (halves > 2 ? "s" : "");
+    }
+
     /** @return a volume given in millilitres */
     public abstract String volume(double ml);
 

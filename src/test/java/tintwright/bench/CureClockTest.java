@@ -11,6 +11,7 @@ import tintwright.bench.CureClock.Phase;
 import tintwright.bench.CureClock.Standing;
 import tintwright.files.Demo;
 import tintwright.fill.CureTimer;
+import tintwright.fill.FillPlanner;
 
 class CureClockTest {
     private static final Instant START = Instant.parse("2026-05-09T14:00:00Z");
@@ -46,7 +47,7 @@ class CureClockTest {
     @Test
     void neverStepsBack() {
         CureClock demo =
-                new CureClock(START, PlanFill.of(Demo.fillOrder()).plan().timers());
+                new CureClock(START, FillPlanner.plan(Demo.fillOrder().job()).timers());
         for (int i = 0; i < demo.timers().size(); i++) {
             Phase before = Phase.WAIT;
             for (long minutes = 0; minutes < 3000; minutes += 7) {

@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
@@ -24,7 +26,11 @@ class WorkedFillTest {
     @BeforeAll
     static void readThePage() throws Exception {
         page = Files.readString(Path.of("docs/worked-fill.md"));
-        plan = PlanFill.of(Demo.fillOrder()).plan();
+        plan = fill().plan();
+    }
+
+    private static PlanFill fill() {
+        return PlanFill.of(Demo.fillOrder(), Optional.empty(), LocalDate.of(2026, 5, 3));
     }
 
     private static double printed(String repair) {
@@ -86,7 +92,7 @@ class WorkedFillTest {
 
     @Test
     void theSheetOnThePageIsTheProgramsWordByWord() {
-        List<String> lines = PlanFill.of(Demo.fillOrder()).lines(UnitSystem.METRIC);
+        List<String> lines = fill().lines(UnitSystem.METRIC);
         String sheet = page.substring(page.indexOf("```\nFill job") + 4, page.lastIndexOf("```"));
         assertEquals(String.join("\n", lines) + "\n", sheet);
     }

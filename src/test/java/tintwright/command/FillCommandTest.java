@@ -60,9 +60,10 @@ class FillCommandTest {
         assertEquals(file.out(), typed.out());
         JsonNode plan = new ObjectMapper().readTree(typed.out());
         assertEquals("fill", plan.get("command").textValue());
+        JsonNode gouges = plan.get("repairs").get(0);
         assertEquals(
                 2 * Math.PI / 6 * 60 * 12 * 3 / 1000,
-                plan.get("repairs").get(0).get("netMl").doubleValue(),
+                gouges.get("netMl").doubleValue() + gouges.get("belowMl").doubleValue(),
                 1e-9);
     }
 
@@ -108,8 +109,50 @@ class FillCommandTest {
     void showsTimesOfDayFromCatalysedNow() {
         CommandLineTest.Ran ran = fill("--demo", "--catalysed", "23:55");
         assertTrue(
-                ran.out().contains("Catalysed at 23:55:\n  stop spreading: 00:07 next day to 00:25 next day"),
+                ran.out().contains("Catalysed at 23:55:\n  stop spreading: 00:08 next day to 00:19 next day"),
                 ran.out());
+    }
+
+    @Test
+    void aRepairThatCannotBeIsLeftOutWithItsReasonAndTheRestIsPlanned() throws Exception {
+        CommandLineTest.Ran ran = fill(
+                "--celsius",
+                "22",
+                "--repair",
+                "hole:hole=-5,depth=4,lie=vertical",
+                "--repair",
+                "hole:hole=5,depth=4,lie=vertical,count=3",
+                "--json");
+        assertEquals(0, ran.code(), ran.err());
+        JsonNode plan = new ObjectMapper().readTree(ran.out());
+        assertTrue(plan.get("leftOut").get(0).textValue().startsWith("repair 1: ") , ran.out());
+        assertTrue(plan.get("leftOut").get(0).textValue().contains("was -5 mm"), ran.out());
+        assertEquals("hole 2", plan.get("repairs").get(0).get("name").textValue());
+    }
+
+    @Test
+    void weatherThatForbidsWorkSaysWhatWouldAllowItAndShowsThePlan() throws Exception {
+        CommandLineTest.Ran ran =
+                fill("--celsius", "3", "--repair", "hole:hole=5,depth=4,lie=vertical,count=3", "--json");
+        assertEquals(0, ran.code(), ran.err());
+        JsonNode plan = new ObjectMapper().readTree(ran.out());
+        assertTrue(plan.get("workForbidden").booleanValue());
+        assertTrue(ran.out().contains("Warm hull, cup and air to that"), ran.out());
+        assertTrue(plan.get("batches").size() > 0);
+    }
+
+    @Test
+    void hullCupAndAirAreTakenApartAndTheShopsTimesTeach() throws Exception {
+        String[] hot = {"--celsius", "31", "--hull-celsius", "34C", "--humidity", "60", "--repair",
+            "hole:hole=5,depth=4,lie=vertical,count=3", "--json"};
+        CommandLineTest.Ran plain = fill(hot);
+        assertTrue(plain.out().contains("HOT".toLowerCase(java.util.Locale.ROOT) + "-hull"), plain.out());
+        List<String> taught = new ArrayList<>(List.of(hot));
+        taught.addAll(List.of("--noted", "31C,1.6,20,35", "--noted", "90F,1.6,19"));
+        JsonNode before = new ObjectMapper().readTree(plain.out());
+        JsonNode after = new ObjectMapper().readTree(fill(taught.toArray(String[]::new)).out());
+        assertTrue(after.get("workingMinutes").get(0).doubleValue()
+                > before.get("workingMinutes").get(0).doubleValue());
     }
 
     private static String first(String text, String pattern) {
@@ -132,10 +175,14 @@ class FillCommandTest {
                 "--celsius 20 --repair hole:hole=0,depth=4,lie=vertical|must be above 0 and at most",
                 "--celsius 20 --repair hole:hole=-2,depth=4,lie=vertical|was -2 mm",
                 "--celsius 20 --repair countersunk:hole=8,top=6,countersink=2,depth=9,lie=vertical|wider than its hole of 8 mm",
-                "--celsius 20 --repair hole|A repair is typed as kind:size",
+                "--celsius 20 --repair hole|a repair is typed as kind:size",
                 "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical,count=many|must be a whole number",
-                "--celsius 20 --repair dent:hole=5|The kind of repair must be one of",
-                "--celsius 3 --repair hole:hole=5,depth=4,lie=vertical|Gel coat cures soundly from 10 to 35 °C, it is 3 °C",
+                "--celsius 20 --repair dent:hole=5|the kind of repair must be one of",
+                "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical,found=rot|what was found must be one of cracked, soft",
+                "--celsius 20 --repair hole:hole=5mm3/8in,depth=4,lie=vertical|hole must be a number with a unit",
+                "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --catalyst-with spoon=1|a scale, a syringe or a dropper",
+                "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --catalyst-with dropper=2|Drops in a millilitre must be 5 to 100",
+                "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --noted 24C,1.8|--noted is temperature",
                 "--celsius 90F --repair hole:hole=5,depth=4,lie=vertical --catalyst 4 --basis mass|Catalyst must be 1.2 to 3 %",
                 "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --catalyst 2|--catalyst and --basis go together",
                 "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --gelcoat-density 0|was 0 g/ml; the data sheet gives it",

@@ -13,8 +13,6 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 import tintwright.units.UnitSystem;
 
 class FillPlannerTest {
@@ -26,11 +24,11 @@ class FillPlannerTest {
                 .sum();
         double needed = 0;
         for (RepairLine line : job.lines()) {
-            double net = line.count() * line.repair().volumeMm3() / 1000;
+            double net = Triage.of(line, job.hull()).netMl();
             needed += line.repair() instanceof SprayArea
                     ? net / (1 - job.allowances().sprayLoss())
                     : net
-                            * (1 + job.allowances().secondFill())
+                            * (1 + (secondFill(plan) ? job.allowances().secondFill() : 0))
                             / (1 - job.allowances().loss());
         }
         assertEquals(needed, mixed, 1e-6 * needed);
@@ -38,6 +36,10 @@ class FillPlannerTest {
                 needed,
                 plan.amounts().stream().mapToDouble(FillPlan.Amount::mixedMl).sum(),
                 1e-6 * needed);
+    }
+
+    private static boolean secondFill(FillPlan plan) {
+        return plan.batches().stream().anyMatch(batch -> batch.stage().kind() == Stage.Kind.SECOND_FILL);
     }
 
     private static void everyPieceIsDoneInEveryStage(FillJob job) {
@@ -122,7 +124,7 @@ class FillPlannerTest {
     void aCupIsNeverSoSmallThatItsCatalystCannotBeMeasured() {
         FillPlan plan = FillPlanner.plan(Jobs.of(new RepairLine("one hole", new PlainHole(4, 3, 0), Lie.FACING_UP, 1)));
         for (Batch batch : plan.batches()) {
-            assertTrue(batch.catalyst().ml() >= 5 * Tools.USUAL.catalystStepMl() - 1e-9, "" + batch.catalyst());
+            assertTrue(batch.catalyst().ml() >= 5 * 0.01 / Densities.USUAL.catalyst() - 1e-9, "" + batch.catalyst());
             assertTrue(batch.surplusMl() > 0);
         }
         assertTrue(kinds(plan).contains(Warning.Kind.TOPPED_UP));
@@ -232,27 +234,18 @@ class FillPlannerTest {
     @Test
     void saysWhenTheWeatherIsWrong() {
         assertTrue(kinds(FillPlanner.plan(Jobs.at(12, OptionalDouble.of(50)))).contains(Warning.Kind.TOO_COLD));
-        assertTrue(kinds(FillPlanner.plan(Jobs.at(30, OptionalDouble.of(50)))).contains(Warning.Kind.TOO_HOT));
-        assertTrue(kinds(FillPlanner.plan(Jobs.at(22, OptionalDouble.of(90)))).contains(Warning.Kind.TOO_HUMID));
+        assertTrue(kinds(FillPlanner.plan(Jobs.at(30, OptionalDouble.of(50)))).contains(Warning.Kind.HOT_CUP));
+        assertTrue(kinds(FillPlanner.plan(Jobs.at(22, OptionalDouble.of(85)))).contains(Warning.Kind.TOO_HUMID));
         assertTrue(
                 kinds(FillPlanner.plan(Jobs.at(22, OptionalDouble.empty()))).contains(Warning.Kind.HUMIDITY_UNKNOWN));
-        List<Warning.Kind> fine = kinds(FillPlanner.plan(Jobs.at(22, OptionalDouble.of(50))));
+        FillPlan fine = FillPlanner.plan(Jobs.at(22, OptionalDouble.of(50)));
         assertFalse(
-                fine.contains(Warning.Kind.TOO_COLD)
-                        || fine.contains(Warning.Kind.TOO_HOT)
-                        || fine.contains(Warning.Kind.TOO_HUMID)
-                        || fine.contains(Warning.Kind.HUMIDITY_UNKNOWN),
-                "" + fine);
-    }
-
-    @ParameterizedTest
-    @ValueSource(doubles = {9, 36})
-    void refusesToPlanWhereNothingCures(double celsius) {
-        assertTrue(assertThrows(
-                        IllegalArgumentException.class,
-                        () -> FillPlanner.plan(Jobs.at(celsius, OptionalDouble.empty())))
-                .getMessage()
-                .contains("10 to 35 °C"));
+                fine.forbidden()
+                        || kinds(fine).contains(Warning.Kind.HOT_CUP)
+                        || kinds(fine).contains(Warning.Kind.HOT_HULL)
+                        || kinds(fine).contains(Warning.Kind.TOO_HUMID)
+                        || kinds(fine).contains(Warning.Kind.HUMIDITY_UNKNOWN),
+                "" + fine.warnings());
     }
 
     @Test
@@ -264,13 +257,12 @@ class FillPlannerTest {
         assertTrue(
                 kinds(plan)
                         .containsAll(List.of(
-                                Warning.Kind.DEEP_FILL,
                                 Warning.Kind.DEEP_OVERHEAD,
                                 Warning.Kind.FILM_TOO_THIN,
                                 Warning.Kind.SHOWS_THROUGH,
                                 Warning.Kind.FILM_TOO_THICK)),
                 "" + plan);
-        FillPlan big = FillPlanner.plan(Jobs.of(new RepairLine("pit", new Gouge(400, 200, 5), Lie.FACING_UP, 1)));
+        FillPlan big = FillPlanner.plan(Jobs.of(new RepairLine("pit", new WornArea(400, 200, 0.8), Lie.FACING_UP, 1)));
         assertTrue(kinds(big).containsAll(List.of(Warning.Kind.DEEP_CUP)), "" + big.warnings());
     }
 
@@ -350,7 +342,7 @@ class FillPlannerTest {
         assertTrue(assertThrows(IllegalArgumentException.class, () -> new Supply(-1, 0, OptionalDouble.empty()))
                 .getMessage()
                 .contains("gel coat in the cup"));
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> new Tools(0, 1, 60, 1))
+        assertTrue(assertThrows(IllegalArgumentException.class, () -> CatalystMeasure.dropper(2))
                 .getMessage()
                 .contains("drops"));
     }
@@ -366,17 +358,11 @@ class FillPlannerTest {
     @Test
     void theStepsFollowTheOrderOfTheBatches() {
         FillPlan plan = FillPlanner.plan(Jobs.all());
-        List<String> steps = JobSteps.of(plan, UnitSystem.METRIC);
-        int at = -1;
-        for (Batch batch : plan.batches()) {
-            int found = IntStream.range(0, steps.size())
-                    .filter(i -> steps.get(i).startsWith("Batch " + batch.number() + ","))
-                    .findFirst()
-                    .orElse(-2);
-            assertTrue(found > at, "batch " + batch.number());
-            at = found;
-        }
-        assertTrue(steps.stream().anyMatch(step -> step.contains("until tacky")), "" + steps);
+        List<Integer> used = plan.day().steps().stream()
+                .map(Day.Step::batch)
+                .filter(batch -> batch > 0)
+                .toList();
+        assertEquals(plan.batches().stream().map(Batch::number).toList(), used);
     }
 
     @Test

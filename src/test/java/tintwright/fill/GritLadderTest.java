@@ -121,6 +121,6 @@ class GritLadderTest {
     @Test
     void tapeGoesAroundEveryPiece() {
         // A 10 mm hole: twice 10 + 10 mm and four laps of 25 mm, 24 times.
-        assertEquals(24 * 140, FillPlanner.plan(Jobs.of(Jobs.HOLES)).finish().tapeMm(), 1e-9);
+        assertEquals(24 * 140, FillPlanner.plan(Jobs.of(Jobs.HOLES)).tapeMm(), 1e-9);
     }
 }

@@ -26,7 +26,16 @@ final class Jobs {
             Optional<Supply> supply,
             OptionalDouble oldFilm) {
         return new FillJob(
-                lines, materials, conditions, catalyst, allowances, Tools.USUAL, supply, Optional.empty(), oldFilm);
+                lines,
+                materials,
+                conditions,
+                catalyst,
+                allowances,
+                Tools.USUAL,
+                supply,
+                Optional.empty(),
+                Hull.gelCoat(oldFilm),
+                List.of());
     }
 
     static FillJob of(RepairLine... lines) {
@@ -38,6 +47,50 @@ final class Jobs {
                 Allowances.USUAL,
                 Optional.empty(),
                 OptionalDouble.of(0.6));
+    }
+
+    /** The same job on a hull of which more is known. */
+    static FillJob on(Hull hull, RepairLine... lines) {
+        FillJob job = of(lines);
+        return new FillJob(
+                job.lines(),
+                job.materials(),
+                job.conditions(),
+                job.catalyst(),
+                job.allowances(),
+                job.tools(),
+                job.supply(),
+                job.surface(),
+                hull,
+                job.noted());
+    }
+
+    /** The same job in other weather. */
+    static FillJob in(Conditions weather, CatalystChoice catalyst, RepairLine... lines) {
+        return job(
+                List.of(lines),
+                UNWAXED,
+                weather,
+                catalyst,
+                Allowances.USUAL,
+                Optional.empty(),
+                OptionalDouble.of(0.6));
+    }
+
+    /** The same job with other tools. */
+    static FillJob with(Tools tools, RepairLine... lines) {
+        FillJob job = of(lines);
+        return new FillJob(
+                job.lines(),
+                job.materials(),
+                job.conditions(),
+                job.catalyst(),
+                job.allowances(),
+                tools,
+                job.supply(),
+                job.surface(),
+                job.hull(),
+                job.noted());
     }
 
     static FillJob all() {

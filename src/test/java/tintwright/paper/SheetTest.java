@@ -27,7 +27,7 @@ class SheetTest {
                     new Block.Table(
                             List.of(new Block.Column("What", 3, false), new Block.Column("g", 1, true)),
                             List.of(List.of("plain white base", "95.2"), List.of("black <tint> & \"co\"", "0.8"))),
-                    new Block.Ticks(List.of("Stir for two minutes")),
+                    new Block.Timeline(List.of(new Block.Moment("now", "Stir for two minutes"))),
                     new Block.Notice("Careful", List.of("Gloves and glasses.")),
                     new Block.Patch(220, 214, 190, "only a hint of the colour"),
                     new Block.Text("Ω Ж é ± ² ° – ü 船")),
@@ -123,7 +123,7 @@ class SheetTest {
 
     @Test
     void smallerTypeBringsASheetOntoOnePageWhileItCan() throws IOException {
-        Sheet sheet = new Sheet("Steps", "", List.of(new Block.Ticks(Collections.nCopies(72, "a step"))), "");
+        Sheet sheet = new Sheet("Steps", "", List.of(new Block.Timeline(Collections.nCopies(72, new Block.Moment("now", "a step")))), "");
         try (PDDocument document = Loader.loadPDF(PdfSheet.of(sheet, Paper.A4))) {
             assertEquals(1, document.getNumberOfPages());
         }

@@ -10,6 +10,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import tintwright.fill.CatalystMeasure;
 import tintwright.fill.GritLadder;
 import tintwright.units.UnitSystem;
 import tintwright.units.Units;
@@ -50,8 +51,8 @@ final class AtTheHullForm {
         Choices.fill(measured, List.of(CatalystTool.values()), CatalystTool::words);
         measured.setId("catalyst-measured");
         measured.valueProperty().addListener((property, before, after) -> {
-            if (!showing) {
-                model.measureWith(after);
+            if (!showing && !model.measureWith(after)) {
+                drops.requestFocus();
             }
         });
         temperature.setId("temperature");
@@ -135,8 +136,14 @@ final class AtTheHullForm {
         put(hides, facts.baseHides(), metric ? 1 : Units.MM_PER_MIL);
         put(oldFilm, facts.oldFilm(), metric ? 1 : Units.MM_PER_MIL);
         put(paste, facts.paste(), metric ? 1 : Units.GRAMS_PER_OUNCE);
-        put(drops, OptionalDouble.of(facts.tools().dropsPerMl()), 1);
-        measured.setValue(CatalystTool.of(facts.tools()));
+        CatalystMeasure measure = facts.tools().catalyst();
+        put(
+                drops,
+                measure.by() == CatalystMeasure.By.DROPPER
+                        ? OptionalDouble.of(measure.dropsPerMl())
+                        : OptionalDouble.empty(),
+                1);
+        measured.setValue(CatalystTool.of(measure));
         surface.setValue(facts.surface());
         showing = false;
     }

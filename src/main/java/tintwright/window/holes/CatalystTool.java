@@ -1,25 +1,34 @@
 package tintwright.window.holes;
 
 import java.util.Locale;
-import tintwright.fill.Tools;
+import java.util.OptionalDouble;
+import tintwright.fill.CatalystMeasure;
 
 /** What the catalyst is measured with: how little of it can be told apart decides how small a cup may be. */
 enum CatalystTool {
-    /** A dropper; its drop is the step. */
-    DROPS("drops", "in drops", 0),
-    /** A syringe marked in twentieths of a millilitre. */
-    SYRINGE("a syringe marked in 0.05 ml", "with a syringe marked in 0.05 ml", 0.05),
+    /** A pocket scale with the cup on it. */
+    SCALE("a scale to 0.01 g", "on a scale to 0.01 g", new CatalystMeasure(CatalystMeasure.By.SCALE, 0.01)),
     /** A small syringe marked in hundredths of a millilitre. */
-    FINE_SYRINGE("a fine syringe marked in 0.01 ml", "with a syringe marked in 0.01 ml", 0.01);
+    FINE_SYRINGE(
+            "a 1 ml syringe marked in 0.01 ml",
+            "with a syringe marked in 0.01 ml",
+            new CatalystMeasure(CatalystMeasure.By.SYRINGE, 0.01)),
+    /** A syringe marked in twentieths of a millilitre. */
+    SYRINGE(
+            "a syringe marked in 0.05 ml",
+            "with a syringe marked in 0.05 ml",
+            new CatalystMeasure(CatalystMeasure.By.SYRINGE, 0.05)),
+    /** A dropper whose drops were counted. */
+    DROPS("drops, counted into a ml", "in drops", null);
 
     private final String words;
     private final String inWords;
-    private final double stepMl;
+    private final CatalystMeasure measure;
 
-    CatalystTool(String words, String inWords, double stepMl) {
+    CatalystTool(String words, String inWords, CatalystMeasure measure) {
         this.words = words;
         this.inWords = inWords;
-        this.stepMl = stepMl;
+        this.measure = measure;
     }
 
     String words() {
@@ -31,17 +40,21 @@ enum CatalystTool {
         return inWords;
     }
 
-    /** @return the same tools with the catalyst measured like this */
-    Tools with(Tools tools, double dropsPerMl) {
-        return new Tools(dropsPerMl, this == DROPS ? 1 / dropsPerMl : stepMl, tools.cupMm(), tools.pace());
+    /** @param dropsPerMl as counted; empty while nobody did, and then drops cannot be the measure */
+    CatalystMeasure measure(OptionalDouble dropsPerMl) {
+        return this != DROPS
+                ? measure
+                : CatalystMeasure.dropper(dropsPerMl.orElseThrow(() -> new IllegalArgumentException(
+                        "count the drops of your dropper into one ml first and enter them: sources run from 13.5 to 34")));
     }
 
-    /** @return what these tools measure the catalyst with; a step that is nothing else is a drop */
-    static CatalystTool of(Tools tools) {
-        if (Math.abs(tools.catalystStepMl() * tools.dropsPerMl() - 1) < 1e-6) {
-            return DROPS;
-        }
-        return tools.catalystStepMl() < 0.03 ? FINE_SYRINGE : SYRINGE;
+    /** @return what measures like this; a syringe that tells less apart than 0.03 ml is the fine one */
+    static CatalystTool of(CatalystMeasure measure) {
+        return switch (measure.by()) {
+            case SCALE -> SCALE;
+            case DROPPER -> DROPS;
+            case SYRINGE -> measure.step() < 0.03 ? FINE_SYRINGE : SYRINGE;
+        };
     }
 
     @Override

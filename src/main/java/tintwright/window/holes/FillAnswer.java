@@ -75,15 +75,11 @@ final class FillAnswer {
                 .filter(CupStanding::another)
                 .ifPresent(seen -> answer.getChildren().add(another(seen)));
         answer.getChildren().add(total(made));
-        // Why more is mixed than the holes take stands beside the figure it raises.
-        List<Warning> warnings = plan.warnings().stream()
-                .filter(one -> one.kind() != Warning.Kind.TOPPED_UP)
-                .toList();
-        if (!warnings.isEmpty()) {
-            VBox before = cautions("Before the catalyst goes in");
-            for (Warning warning : warnings) {
-                before.getChildren().add(Pieces.plain(warning.words(units)));
-            }
+        // Why more is mixed than the holes take stands beside the figure it raises as well.
+        List<String> first = plan.before(units);
+        if (!first.isEmpty()) {
+            VBox before = cautions(plan.forbidden() ? "Not today" : "Before the catalyst goes in");
+            first.forEach(words -> before.getChildren().add(Pieces.plain(words)));
             answer.getChildren().add(before);
         }
         plan.batches().forEach(batch -> answer.getChildren().add(batch(batch)));
@@ -157,11 +153,10 @@ final class FillAnswer {
                 + "catalyst would be too little to measure "
                 + model.measuredWith().inWords() + "."));
         why.getStyleClass().add("asked");
-        if (model.measuredWith() != CatalystTool.FINE_SYRINGE) {
+        if (model.measuredWith() == CatalystTool.SYRINGE || model.measuredWith() == CatalystTool.DROPS) {
             why.getChildren()
                     .add(Pieces.button(
-                            "I have a syringe marked in 0.01 ml: mix less",
-                            () -> model.measureWith(CatalystTool.FINE_SYRINGE)));
+                            "I have a scale to 0.01 g: mix less", () -> model.measureWith(CatalystTool.SCALE)));
         }
         return why;
     }
@@ -198,7 +193,7 @@ final class FillAnswer {
         VBox before = Pieces.column(weigh);
         batch.wax()
                 .ifPresent(wax -> before.getChildren()
-                        .add(Pieces.plain("Wax solution, stirred in before the " + "catalyst: " + wax.words(units)
+                        .add(Pieces.plain("Wax solution, stirred in before the " + "catalyst: " + wax.words(model.job().now().fill().facts().tools(), units)
                                 + ", " + WaxDose.shareWords() + ".")));
         batch.styreneMl()
                 .ifPresent(range -> before.getChildren()
@@ -243,12 +238,12 @@ final class FillAnswer {
                     .addAll(
                             Pieces.plain(sanding.what().substring(0, 1).toUpperCase(Locale.ROOT)
                                     + sanding.what().substring(1) + ": " + ladder.words() + "."),
-                            Pieces.soft("That takes " + units.film(ladder.takesLeastMm()) + " to "
-                                    + units.film(ladder.takesMostMm()) + " off the gel coat around."));
+                            Pieces.soft("That takes " + units.film(sanding.takesLeastMm()) + " to "
+                                    + units.film(sanding.takesMostMm()) + " off the gel coat around."));
         }
         sheet.getChildren()
                 .add(Pieces.soft("Tape around every repair guards the rest: "
-                        + units.length(made.finish().tapeMm()) + " of it."));
+                        + units.length(made.tapeMm()) + " of it."));
         return sheet;
     }
 }

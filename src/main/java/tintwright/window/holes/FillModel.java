@@ -23,6 +23,7 @@ import tintwright.colour.DifferenceWords;
 import tintwright.cup.Cup;
 import tintwright.files.FileProblem;
 import tintwright.fill.Batch;
+import tintwright.fill.CatalystMeasure;
 import tintwright.fill.Conditions;
 import tintwright.fill.GritLadder;
 import tintwright.fill.Lie;
@@ -114,13 +115,11 @@ public final class FillModel {
         }
         Optional<Knowledge> known = known(now);
         asking.ask(
-                () -> known.isPresent()
-                        ? PlanFill.of(
-                                FillOrders.of(now, known.get()),
-                                now.cup()
-                                        .flatMap(
-                                                cup -> cups.at(known.get(), cup).standing()))
-                        : PlanFill.of(FillOrders.typed(now)),
+                () -> PlanFill.of(
+                        known.isPresent() ? FillOrders.of(now, known.get()) : FillOrders.typed(now),
+                        known.flatMap(
+                                all -> now.cup().flatMap(cup -> cups.at(all, cup).standing())),
+                        LocalDate.now(clock)),
                 made -> answer(Optional.of(made), ""),
                 failure -> answer(Optional.empty(), Said.of(failure)));
     }
@@ -194,6 +193,8 @@ public final class FillModel {
                     due ? "Done: " + cue.cue() : "",
                     true,
                     cue.urgent()));
+        } else if (plan.get().filter(made -> made.plan().forbidden()).isPresent()) {
+            say(plan.get().get().plan().before(shell.unitsProperty().get()).get(0), "", () -> {});
         } else if (notTheColour().isPresent()) {
             CupStanding seen = notTheColour().get();
             say(
@@ -285,9 +286,10 @@ public final class FillModel {
     public boolean know(Known typed, UnitSystem units) {
         return tried(hullProblem, () -> {
             Tools now = job.now().fill().facts().tools();
-            double drops = typed.dropsPerMl().isBlank()
-                    ? Tools.USUAL.dropsPerMl()
-                    : FillTyped.number("drops in a millilitre", typed.dropsPerMl(), "a number, such as 20");
+            CatalystMeasure measure = typed.dropsPerMl().isBlank()
+                    ? now.catalyst()
+                    : CatalystMeasure.dropper(
+                            FillTyped.number("drops in a millilitre", typed.dropsPerMl(), "a number, such as 24"));
             FillFacts facts = new FillFacts(
                     film("the film at which the base hides", typed.baseHides(), units),
                     film("the old gel coat", typed.oldFilm(), units),
@@ -295,23 +297,23 @@ public final class FillModel {
                             ? OptionalDouble.empty()
                             : OptionalDouble.of(Entry.grams("the gel paste", typed.paste(), units)),
                     typed.surface(),
-                    measuredWith().with(now, drops));
+                    now.with(measure));
             job.change("known", before -> before.filling(before.fill().knowing(facts)));
         });
     }
 
     /** @return what the catalyst is measured with */
     CatalystTool measuredWith() {
-        return CatalystTool.of(job.now().fill().facts().tools());
+        return CatalystTool.of(job.now().fill().facts().tools().catalyst());
     }
 
     /** A finer measure of the catalyst lets a cup be smaller. */
-    void measureWith(CatalystTool tool) {
-        Tools now = job.now().fill().facts().tools();
-        if (tool != measuredWith()) {
-            FillFacts facts = job.now().fill().facts().with(tool.with(now, now.dropsPerMl()));
+    boolean measureWith(CatalystTool tool) {
+        return tool == measuredWith() || tried(hullProblem, () -> {
+            Tools now = job.now().fill().facts().tools();
+            FillFacts facts = job.now().fill().facts().with(now.with(tool.measure(OptionalDouble.empty())));
             job.change(before -> before.filling(before.fill().knowing(facts)));
-        }
+        });
     }
 
     private static OptionalDouble film(String what, String typed, UnitSystem units) {

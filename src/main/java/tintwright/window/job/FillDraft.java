@@ -33,7 +33,7 @@ public record FillDraft(List<RepairLine> lines, Conditions weather, CatalystChoi
                 job.catalyst(),
                 new FillFacts(
                         baseHides,
-                        job.oldFilmMm(),
+                        job.hull().gelCoatMm(),
                         job.supply().map(supply -> supply.paste()).orElse(OptionalDouble.empty()),
                         job.surface(),
                         job.tools()));
@@ -64,7 +64,7 @@ public record FillDraft(List<RepairLine> lines, Conditions weather, CatalystChoi
     }
 
     public double celsius() {
-        return weather.celsius();
+        return weather.hullCelsius();
     }
 
     public OptionalDouble humidity() {

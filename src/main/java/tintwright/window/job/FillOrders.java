@@ -10,6 +10,7 @@ import tintwright.fill.Allowances;
 import tintwright.fill.Densities;
 import tintwright.fill.FillJob;
 import tintwright.fill.FillOrder;
+import tintwright.fill.Hull;
 import tintwright.fill.Materials;
 import tintwright.fill.Supply;
 import tintwright.shelf.Base;
@@ -71,7 +72,8 @@ public final class FillOrders {
                 facts.tools(),
                 Optional.of(supply(job)),
                 facts.surface(),
-                facts.oldFilm());
+                Hull.gelCoat(facts.oldFilm()),
+                List.of());
         return new FillOrder(
                 job.boat(),
                 job.place() < 0 ? "" : job.places().get(job.place()).place(),

@@ -18,10 +18,11 @@ import tintwright.bench.BoatStory;
 import tintwright.bench.GiveOut;
 import tintwright.bench.KeepBoat;
 import tintwright.bench.MixAgain;
-import tintwright.bench.PlanFill;
 import tintwright.bench.ShopLog;
 import tintwright.bench.WriteLog;
 import tintwright.cup.Cup;
+import tintwright.fill.FillPlan;
+import tintwright.fill.FillPlanner;
 import tintwright.logbook.LogFailure;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
@@ -315,7 +316,7 @@ public final class LogModel {
         }
         write(
                 () -> {
-                    PlanFill plan = PlanFill.of(FillOrders.typed(now));
+                    FillPlan plan = FillPlanner.plan(FillOrders.typed(now).job());
                     Noted<Page.Boat> boat = boat(now);
                     List<String> steps = now.fill().lines().stream()
                             .map(line -> line.count() + " x " + line.name())
@@ -325,7 +326,7 @@ public final class LogModel {
                                     boat,
                                     Optional.of(placeOf(
                                             boat, now.places().get(now.place()).place())),
-                                    OptionalDouble.of(plan.plan().gelCoatGrams()),
+                                    OptionalDouble.of(plan.gelCoatGrams()),
                                     steps,
                                     "");
                 },

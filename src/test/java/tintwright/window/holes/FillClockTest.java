@@ -28,7 +28,7 @@ class FillClockTest {
             Desk desk = Desks.demo(HandClock.standing("2026-05-04T09:00:00Z"));
             desk.job()
                     .change(job -> job.filling(job.fill()
-                            .plus(new RepairLine("fender scratch", new ScratchGroove(300, 2, 0.6), Lie.VERTICAL, 1))));
+                            .plus(new RepairLine("fender scratch", new ScratchGroove(900, 8, 0.6), Lie.VERTICAL, 3))));
             desk.shell().stepProperty().set(Step.FILL);
             Scene scene = new Scene(desk.view(), 1280, 800);
             scene.getRoot().applyCss();

@@ -90,16 +90,15 @@ class FillModelTest {
     }
 
     @Test
-    void coldWeatherIsNamedInsteadOfAPlan() {
+    void coldWeatherIsNamedFirstAndThePlanIsForWhenItIsWarmEnough() {
         assertTrue(addHoles());
         fill.weather("2 C", "60", UnitSystem.METRIC);
-        assertTrue(fill.planProperty().get().isEmpty());
-        assertTrue(
-                fill.refusedProperty().get().contains("2 \u00b0C"),
-                fill.refusedProperty().get());
-        assertEquals(fill.refusedProperty().get(), fill.nextProperty().get().sentence());
+        assertTrue(fill.planProperty().get().orElseThrow().plan().forbidden());
+        String next = fill.nextProperty().get().sentence();
+        assertTrue(next.startsWith("Not today: the hull is at 2 \u00b0C"), next);
+        assertEquals("", fill.nextProperty().get().button());
         fill.weather("22", "60", UnitSystem.METRIC);
-        assertTrue(fill.planProperty().get().isPresent(), fill.refusedProperty().get());
+        assertFalse(fill.planProperty().get().orElseThrow().plan().forbidden());
     }
 
     @Test
@@ -207,7 +206,7 @@ class FillModelTest {
     }
 
     @Test
-    void theProductsOwnTableIsReadBetweenItsRowsAndNotBeyond() {
+    void theProductsOwnTableIsReadBetweenItsRowsAndBeyondItWarns() {
         assertTrue(addHoles());
         assertFalse(fill.catalyst().row("", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC));
         assertTrue(fill.catalyst().row("Grey tin", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC));
@@ -218,9 +217,10 @@ class FillModelTest {
         assertEquals(16, plan.time().leastMinutes(), 1e-9);
         assertTrue(plan.origin().contains("Grey tin"), plan.origin());
         fill.weather("23", "", UnitSystem.METRIC);
+        var beyond = fill.planProperty().get().orElseThrow().plan();
         assertTrue(
-                fill.refusedProperty().get().contains("Grey tin"),
-                fill.refusedProperty().get());
+                beyond.warnings().stream().anyMatch(one -> one.kind() == Warning.Kind.OUTSIDE_TABLE),
+                "" + beyond.warnings());
         fill.catalyst().general();
         assertTrue(fill.planProperty().get().isPresent());
         fill.catalyst().own();

@@ -1,6 +1,7 @@
 package tintwright.window.holes;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -217,17 +218,19 @@ class FillPageTest {
     void whyACupIsRaisedStandsInTheSumWithTheWayOut() {
         Stagehand.onScreen(() -> {
             Desk desk = Desks.demo(clock);
+            desk.fill().measureWith(CatalystTool.SYRINGE);
             Scene scene = page(desk);
             double before =
                     desk.fill().planProperty().get().orElseThrow().plan().gelCoatGrams();
             assertTrue(words(scene).contains("Raised by"), words(scene));
-            press(scene, "I have a syringe marked in 0.01 ml: mix less");
+            press(scene, "I have a scale to 0.01 g: mix less");
             double after = desk.fill().planProperty().get().orElseThrow().plan().gelCoatGrams();
             assertTrue(after < before / 2, before + " g to " + after + " g");
-            assertEquals(CatalystTool.FINE_SYRINGE, desk.fill().measuredWith());
+            assertEquals(CatalystTool.SCALE, desk.fill().measuredWith());
+            assertFalse(desk.fill().measureWith(CatalystTool.DROPS), "nobody counted them");
             assertTrue(desk.fill()
                     .know(new FillModel.Known("", "", "", java.util.Optional.empty(), "25"), UnitSystem.METRIC));
-            assertEquals(CatalystTool.FINE_SYRINGE, desk.fill().measuredWith(), "another dropper, the same syringe");
+            assertEquals(CatalystTool.DROPS, desk.fill().measuredWith(), "counted");
             return null;
         });
     }
