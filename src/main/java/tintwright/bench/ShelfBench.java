@@ -1,6 +1,7 @@
 package tintwright.bench;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -89,12 +90,15 @@ public final class ShelfBench {
                 .toList();
     }
 
-    private static List<String> warnings(StockItem item, LocalDate today) {
+    /** @return what an item is to be looked at for; mostly nothing */
+    static List<String> warnings(StockItem item, LocalDate today) {
         List<String> warnings = new ArrayList<>();
-        item.stock().bestBefore().ifPresent(day -> {
+        item.bestBefore().ifPresent(day -> {
+            // What keeps for two weeks only is not yet ending on the day it is opened.
+            long keeps = ChronoUnit.DAYS.between(item.stock().openedOn().orElse(day), day);
             if (day.isBefore(today)) {
                 warnings.add("past its shelf life since " + day);
-            } else if (day.isBefore(today.plusDays(SOON_DAYS))) {
+            } else if (day.isBefore(today.plusDays(Math.min(SOON_DAYS, keeps / 2)))) {
                 warnings.add("shelf life ends on " + day);
             }
         });

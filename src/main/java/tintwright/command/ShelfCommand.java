@@ -89,7 +89,7 @@ final class ShelfCommand extends Command {
         OptionalDouble left = item.stock().gramsLeft();
         fields.put("gramsLeft", left.isPresent() ? left.getAsDouble() : null);
         fields.put(
-                "bestBefore", item.stock().bestBefore().map(LocalDate::toString).orElse(null));
+                "bestBefore", item.bestBefore().map(LocalDate::toString).orElse(null));
         return fields;
     }
 

@@ -1,5 +1,8 @@
 package tintwright.shelf;
 
+import java.time.Period;
+import java.util.Optional;
+
 /** What a thing on the shelf is. A switch over these has no default, so that a new kind asks every place what it does. */
 public enum ItemKind {
     BASE("base", 300),
@@ -29,6 +32,20 @@ public enum ItemKind {
      */
     public double usualLowGrams() {
         return usualLowGrams;
+    }
+
+    /**
+     * @return how long it keeps once opened, or once mixed, where no data sheet said; empty where nothing is usual. A kit
+     *         about two weeks, catalyst and wax solution a year, a mixed cup without catalyst three months: common
+     *         practice, no source
+     */
+    public Optional<Period> usuallyKeeps() {
+        return switch (this) {
+            case KIT -> Optional.of(Period.ofDays(14));
+            case LEFTOVER -> Optional.of(Period.ofDays(90));
+            case CATALYST, WAX -> Optional.of(Period.ofDays(365));
+            case BASE, TINT, PASTE -> Optional.empty();
+        };
     }
 
     /** @return whether chips and leftovers may hold it */

@@ -43,11 +43,6 @@ public record Stock(
         return new Stock(other, lowAt, pricePerKg, openedOn, keeps);
     }
 
-    /** @return the last day it should be used; empty when not known */
-    public Optional<LocalDate> bestBefore() {
-        return openedOn.flatMap(day -> keeps.map(day::plus));
-    }
-
     /** @return true when it was weighed and nothing was left */
     public boolean usedUp() {
         return gramsLeft.orElse(1) == 0;

@@ -1,5 +1,8 @@
 package tintwright.shelf;
 
+import java.time.LocalDate;
+import java.util.Optional;
+
 /** One thing that stands on the shelf. */
 public sealed interface StockItem permits Base, Tint, Paste, Leftover, Sundry {
     /** Short name in files, unique on the shelf. */
@@ -16,6 +19,12 @@ public sealed interface StockItem permits Base, Tint, Paste, Leftover, Sundry {
     StockItem withName(String other);
 
     StockItem withStock(Stock other);
+
+    /** @return the last day it should be used, by its data sheet, else by what is usual of its kind; empty when not known */
+    default Optional<LocalDate> bestBefore() {
+        return stock().openedOn()
+                .flatMap(day -> stock().keeps().or(kind()::usuallyKeeps).map(day::plus));
+    }
 
     /** @return true when less is left than the person, or common sense, wants to have; false when nobody weighed it */
     default boolean low() {

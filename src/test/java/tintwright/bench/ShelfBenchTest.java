@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tintwright.shelf.Base;
@@ -79,6 +80,27 @@ class ShelfBenchTest {
         assertEquals(
                 bought ? List.of("the thing: shelf life ends on 2026-06-10, 1000 g left") : List.of(),
                 toBuy(kind, stock(1000, OptionalDouble.empty(), Period.ofDays(110))));
+    }
+
+    /** Common practice, no source: a kit keeps about two weeks once opened, a mixed cup three months. */
+    @Test
+    void whatWasOpenedOrMixedIsShownBeforeItFailsAlsoWhereNoDataSheetSaysSo() {
+        LocalDate opened = LocalDate.of(2026, 5, 1);
+        Stock stock = new Stock(
+                OptionalDouble.of(500),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.of(opened),
+                Optional.empty());
+        StockItem kit = item(ItemKind.KIT, stock);
+        assertEquals(List.of(), ShelfBench.warnings(kit, opened.plusDays(3)));
+        assertEquals(List.of("shelf life ends on 2026-05-15"), ShelfBench.warnings(kit, opened.plusDays(10)));
+        assertEquals(List.of("past its shelf life since 2026-05-15"), ShelfBench.warnings(kit, opened.plusDays(15)));
+        StockItem mixed = item(ItemKind.LEFTOVER, stock);
+        assertEquals(List.of(), ShelfBench.warnings(mixed, opened.plusDays(40)));
+        assertEquals(List.of("shelf life ends on 2026-07-30"), ShelfBench.warnings(mixed, opened.plusDays(70)));
+        assertEquals(List.of("past its shelf life since 2026-07-30"), ShelfBench.warnings(mixed, opened.plusDays(95)));
+        assertEquals(1, ShelfBench.warnings(item(ItemKind.CATALYST, stock), opened.plusDays(350)).size());
     }
 
     @ParameterizedTest

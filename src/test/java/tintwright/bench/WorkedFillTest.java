@@ -47,10 +47,10 @@ class WorkedFillTest {
     void theVolumesByHandAreTheProgramsAndAreRight() {
         double[] byHand = {
             8 * (Math.PI / 12 * 3 * (12 * 12 + 12 * 6 + 6 * 6) + Math.PI / 4 * 36 * 2) / 1000,
-            2 * Math.PI / 6 * 60 * 12 * 3 / 1000,
-            450 * 3 * 1.5 / 2 / 1000,
+            2 * Math.PI / 4 * 60 * 12 * (0.55 - 0.55 * 0.55 * 0.55 / 27) / 1000,
+            450 * 3 * (0.55 - 0.55 * 0.55 / 3) / 1000,
             700 * 40 * 0.8 / 1000,
-            200 * 150 * (0.40 + (0.035 + 0.0258 + 0.0218 + 0.0183) / 2) / 1000
+            200 * 150 * (0.40 + 0.254) / 0.85 / 1000
         };
         assertEquals(byHand.length, plan.amounts().size());
         for (int i = 0; i < byHand.length; i++) {
@@ -76,18 +76,22 @@ class WorkedFillTest {
         says("%.3f ml first", 22.4 / 0.85);
         says("%.3f ml for the low spots", 2.24 / 0.85);
         Batch cup = plan.batches().get(1);
-        assertEquals((2.2619467 + 1.0125 + 22.4) / 0.85, cup.mixMl(), 1e-6);
+        double gouges = plan.amounts().get(1).netMl();
+        double scratch = plan.amounts().get(2).netMl();
+        assertEquals((gouges + scratch + 22.4) / 0.85, cup.mixMl(), 1e-6);
         says("/ 0.85 = %.3f ml, half of it", cup.mixMl());
         says("1.3 g/ml = %.3f g", cup.gelCoatGrams());
         says("0.7 g/ml = %.3f g", cup.pasteGrams());
-        says("30.205 ml · 2 %% = %.3f ml", cup.catalyst().ml());
-        says("0.604 · 1.1 = %.3f g", cup.catalyst().grams());
-        assertEquals(10 * Math.sqrt(2) * 0.9, plan.time().leastMinutes(), 1e-9);
-        says("0.9 = %.2f min to", plan.time().leastMinutes());
-        says("17 · 2 · 0.9 = %.2f min", plan.time().mostMinutes());
-        assertEquals(
-                3,
-                plan.batches().stream().filter(batch -> batch.surplusMl() > 0).count());
+        says("ml · 2 %% = %.3f ml", cup.catalyst().ml());
+        says("· 1.1 = %.3f g", cup.catalyst().grams());
+        says("on the scale %.2f g", cup.catalyst().said().orElseThrow());
+        double middle = Math.sqrt(10 * 17) * Math.pow(2, 2.0 / 3) * 0.9;
+        double spread = Math.hypot(Math.log(1.7) / 2, Math.log(2) / 6);
+        assertEquals(middle * Math.exp(-spread), plan.time().leastMinutes(), 1e-9);
+        says("0.9 = %.2f min", middle);
+        says("in the logarithm: %.2f to", plan.time().leastMinutes());
+        says("to %.2f min.", plan.time().mostMinutes());
+        assertTrue(plan.batches().stream().allMatch(batch -> batch.surplusMl() == 0 && batch.mixMl() >= 0.05 / 1.1 / 0.02));
     }
 
     @Test
