@@ -79,10 +79,16 @@ final class FillCommand extends Command {
     @Option(names = "--repair", paramLabel = "REPAIR", description = "One line of repairs; may be given many times.")
     private List<String> repairs = new ArrayList<>();
 
-    @Option(names = "--celsius", paramLabel = "T", description = "Hull, cup and air, where they are alike; 20C or 68F too.")
+    @Option(
+            names = "--celsius",
+            paramLabel = "T",
+            description = "Hull, cup and air, where they are alike; 20C or 68F too.")
     private String celsius;
 
-    @Option(names = "--hull-celsius", paramLabel = "T", description = "Hull, where it is warmer or colder: sets the cure.")
+    @Option(
+            names = "--hull-celsius",
+            paramLabel = "T",
+            description = "Hull, where it is warmer or colder: sets the cure.")
     private String hullCelsius;
 
     @Option(
@@ -142,15 +148,17 @@ final class FillCommand extends Command {
     @Option(
             names = "--catalyst-with",
             paramLabel = "TOOL=STEP",
-            description = "What the catalyst is measured with: scale=0.01 (g), syringe=0.02 (ml), or dropper=24, the drops "
-                    + "of your own dropper in a ml, counted once.")
+            description =
+                    "What the catalyst is measured with: scale=0.01 (g), syringe=0.02 (ml), or dropper=24, the drops "
+                            + "of your own dropper in a ml, counted once.")
     private String catalystWith;
 
     @Option(
             names = "--noted",
             paramLabel = "T,PERCENT,GEL[,TAPE]",
-            description = "A time of your shop: temperature, catalyst by volume, minutes to gel and to tape off; may be "
-                    + "given many times. Limit 1.2 to 3 %%; goggles and gloves, never with accelerator or acetone.")
+            description =
+                    "A time of your shop: temperature, catalyst by volume, minutes to gel and to tape off; may be "
+                            + "given many times. Limit 1.2 to 3 %%; goggles and gloves, never with accelerator or acetone.")
     private List<String> noted = new ArrayList<>();
 
     @Option(names = "--hull-thickness", paramLabel = "MM", description = "Gel coat and laminate there together.")
@@ -204,8 +212,8 @@ final class FillCommand extends Command {
         List<String> lines = new ArrayList<>();
         leftOut.forEach(why -> lines.add("Left out of the plan: " + why));
         lines.addAll(fill.lines(system));
-        lines.addAll(List.of("", "Mix this much colour: "
-                + fill.order().job().tools().weighed(fill.gramsForTheCup(), system)));
+        lines.addAll(List.of(
+                "", "Mix this much colour: " + fill.order().job().tools().weighed(fill.gramsForTheCup(), system)));
         lines.addAll(timesOfDay(fill));
         Map<String, Object> fields = FillPlanShape.toTree(fill.plan(), system);
         fields.put("gramsForTheCup", fill.gramsForTheCup());
@@ -351,8 +359,9 @@ final class FillCommand extends Command {
     private static NotedTime noted(String typed) {
         String[] parts = typed.split(",");
         if (parts.length < 3 || parts.length > 4) {
-            throw new IllegalArgumentException("--noted is temperature, percent by volume, minutes to gel and, if seen, "
-                    + "minutes to tape off, such as 24C,1.8,13,25, was \"" + typed + "\"");
+            throw new IllegalArgumentException(
+                    "--noted is temperature, percent by volume, minutes to gel and, if seen, "
+                            + "minutes to tape off, such as 24C,1.8,13,25, was \"" + typed + "\"");
         }
         return new NotedTime(
                 Entry.celsius("--noted", parts[0], UnitSystem.METRIC),

@@ -43,7 +43,10 @@ final class RepairWords {
             switch (field) {
                 case "name" -> name = value;
                 case "lie" -> lie = Lie.named(value);
-                case "found" -> found = Arrays.stream(value.split("\\+")).map(Finding::named).collect(Collectors.toSet());
+                case "found" ->
+                    found = Arrays.stream(value.split("\\+"))
+                            .map(Finding::named)
+                            .collect(Collectors.toSet());
                 case "count" -> count = whole(value, number);
                 case RepairKind.ANGLE -> sizes.put(field, Figures.parse(value));
                 case "film" -> sizes.put(field, Entry.filmMm(field, value, system));

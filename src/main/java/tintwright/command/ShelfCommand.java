@@ -88,8 +88,7 @@ final class ShelfCommand extends Command {
         fields.put("kind", item.kind().word());
         OptionalDouble left = item.stock().gramsLeft();
         fields.put("gramsLeft", left.isPresent() ? left.getAsDouble() : null);
-        fields.put(
-                "bestBefore", item.bestBefore().map(LocalDate::toString).orElse(null));
+        fields.put("bestBefore", item.bestBefore().map(LocalDate::toString).orElse(null));
         return fields;
     }
 

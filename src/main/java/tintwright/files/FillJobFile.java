@@ -268,7 +268,15 @@ public final class FillJobFile {
             return new Materials(Densities.USUAL, false, OptionalDouble.empty());
         }
         JsonPlace place = root.at("materials");
-        place.only("gelCoatDensity", "pasteDensity", "catalystDensity", "waxDensity", "waxed", "waxedPaste", "seal", "hidingFilm");
+        place.only(
+                "gelCoatDensity",
+                "pasteDensity",
+                "catalystDensity",
+                "waxDensity",
+                "waxed",
+                "waxedPaste",
+                "seal",
+                "hidingFilm");
         double gelCoat = place.number("gelCoatDensity", Densities.USUAL.gelCoat());
         double paste = place.number("pasteDensity", Densities.USUAL.paste());
         double catalyst = place.number("catalystDensity", Densities.USUAL.catalyst());
@@ -305,7 +313,8 @@ public final class FillJobFile {
 
     /** The temperature of this one where it is said, else that of all three. */
     private static double temperature(JsonPlace place, String field) throws FileProblem {
-        return place.at(place.has(field) || !place.has("celsius") ? field : "celsius").number();
+        return place.at(place.has(field) || !place.has("celsius") ? field : "celsius")
+                .number();
     }
 
     private static Allowances allowances(JsonPlace root) throws FileProblem {

@@ -48,9 +48,7 @@ public final class FillPlanShape {
                     sanding.ladder().steps().stream()
                             .map(GritLadder.Step::words)
                             .toList());
-            entry.put(
-                    "takesOffMm",
-                    List.of(sanding.takesLeastMm(), sanding.takesMostMm()));
+            entry.put("takesOffMm", List.of(sanding.takesLeastMm(), sanding.takesMostMm()));
             sandings.add(entry);
         }
         tree.put("sanding", sandings);
@@ -98,7 +96,8 @@ public final class FillPlanShape {
         tree.put("lie", amount.line().lie().words());
         tree.put("netMl", amount.netMl());
         tree.put("mixedMl", amount.mixedMl());
-        tree.put("below", amount.triage().below().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        tree.put(
+                "below", amount.triage().below().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         tree.put("belowMl", amount.triage().belowMl());
         tree.put("colourMm", amount.triage().colourMm());
         tree.put("trainedPerson", amount.triage().trained());

@@ -61,7 +61,9 @@ public record Batch(
 
     /** @return what stands in the cup, wax and the most styrene counted in, ml */
     double fullMl() {
-        return mixMl + wax.map(WaxDose::ml).orElse(0.0) + styreneMl().map(range -> range[1]).orElse(0.0);
+        return mixMl
+                + wax.map(WaxDose::ml).orElse(0.0)
+                + styreneMl().map(range -> range[1]).orElse(0.0);
     }
 
     /** @return styrene that may thin a sprayed batch, least and most ml by the published 5 to 8 % */

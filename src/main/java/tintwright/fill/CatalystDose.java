@@ -27,8 +27,7 @@ public record CatalystDose(
      */
     static CatalystDose of(CatalystShare share, Mix mix, double mixMl, Densities densities, CatalystMeasure measure) {
         double ml = share.percentByVolume(mix, densities) / 100 * mixMl;
-        return new CatalystDose(
-                share, ml * densities.catalyst(), ml, mixMl * mix.density(densities), mixMl, measure);
+        return new CatalystDose(share, ml * densities.catalyst(), ml, mixMl * mix.density(densities), mixMl, measure);
     }
 
     /** @return what is measured, in the measure's own unit: g, ml or drops; empty when no such figure stays in the limit */
@@ -38,7 +37,8 @@ public record CatalystDose(
 
     private Measured measured() {
         return switch (measure.by()) {
-            case SCALE -> measured("weighing to " + Sizes.plain(measure.step()) + " g", measure.step(), grams, mixGrams);
+            case SCALE ->
+                measured("weighing to " + Sizes.plain(measure.step()) + " g", measure.step(), grams, mixGrams);
             case SYRINGE ->
                 measured("a syringe marked in " + Sizes.plain(measure.step()) + " ml", measure.step(), ml, mixMl);
             case DROPPER -> measured("drops", 1, measure.dropsPerMl() * ml, measure.dropsPerMl() * mixMl);
@@ -115,8 +115,7 @@ public record CatalystDose(
         return switch (measure.by()) {
             case SCALE -> Sizes.toStep(figure, measure.step()) + " g on the scale";
             case SYRINGE -> Sizes.toStep(figure, measure.step()) + " ml in the syringe";
-            case DROPPER ->
-                String.format(Locale.ROOT, "%.0f drops of your ", figure) + measure.words();
+            case DROPPER -> String.format(Locale.ROOT, "%.0f drops of your ", figure) + measure.words();
         };
     }
 

@@ -13,8 +13,7 @@ import tintwright.units.UnitSystem;
  * @param airCelsius      temperature of the air, degrees Celsius
  * @param humidityPercent relative humidity of the air, 0 to 100; empty when unknown
  */
-public record Conditions(
-        double hullCelsius, double cupCelsius, double airCelsius, OptionalDouble humidityPercent) {
+public record Conditions(double hullCelsius, double cupCelsius, double airCelsius, OptionalDouble humidityPercent) {
     /** Magnus formula over water, WMO-No. 8 (Guide to Instruments, annex on humidity formulae), from memory. */
     private static final double MAGNUS_A = 17.62;
 
@@ -57,7 +56,9 @@ public record Conditions(
                 + (humidityPercent.isPresent()
                         ? String.format(Locale.ROOT, ", %.0f %% humidity", humidityPercent.getAsDouble())
                         : "")
-                + (dewPoint().isPresent() ? ", dew point " + units.temperature(dewPoint().getAsDouble()) : "");
+                + (dewPoint().isPresent()
+                        ? ", dew point " + units.temperature(dewPoint().getAsDouble())
+                        : "");
     }
 
     /** @return temperature at which the air's moisture settles, degrees Celsius; empty in air of unknown or no humidity */
@@ -65,8 +66,8 @@ public record Conditions(
         if (humidityPercent.isEmpty() || humidityPercent.getAsDouble() < 1) {
             return OptionalDouble.empty();
         }
-        double damp = Math.log(humidityPercent.getAsDouble() / 100)
-                + MAGNUS_A * airCelsius / (MAGNUS_B_CELSIUS + airCelsius);
+        double damp =
+                Math.log(humidityPercent.getAsDouble() / 100) + MAGNUS_A * airCelsius / (MAGNUS_B_CELSIUS + airCelsius);
         return OptionalDouble.of(MAGNUS_B_CELSIUS * damp / (MAGNUS_A - damp));
     }
 }

@@ -33,8 +33,7 @@ public record CureTimer(String cue, double fromMinutes, double toMinutes, String
         double slower = Math.pow(2, (25 - hullCelsius) / 10);
         double sand = Math.max(3 * 60 * slower, tape.mostMinutes() + 3 * hull.mostMinutes());
         return List.of(
-                new CureTimer(
-                        GEL, cup.leastMinutes(), cup.mostMinutes(), "the mix pulls strings or lumps: leave it"),
+                new CureTimer(GEL, cup.leastMinutes(), cup.mostMinutes(), "the mix pulls strings or lumps: leave it"),
                 new CureTimer(
                         TAPE_OFF,
                         tape.leastMinutes(),

@@ -70,9 +70,13 @@ public record Day(List<Step> steps) {
                 beforeCoat.put(line, skin);
                 coats.put(line, coat);
                 Skin found = skin;
-                now.put(line, step.deed().on(skin, step.grit()).orElseThrow(() -> new IllegalArgumentException(
-                        "\"" + step.deed().words() + "\" needs a surface that is " + step.deed().needsWords() + ", "
-                                + line + " is " + found.words())));
+                now.put(
+                        line,
+                        step.deed()
+                                .on(skin, step.grit())
+                                .orElseThrow(() -> new IllegalArgumentException(
+                                        "\"" + step.deed().words() + "\" needs a surface that is "
+                                                + step.deed().needsWords() + ", " + line + " is " + found.words())));
             }
         }
     }

@@ -151,7 +151,11 @@ final class DayPlanner {
                 one -> one.line().sprayed() == sprayed && one.line().found().contains(Finding.NON_SKID));
         add(Deed.PRESS_PATTERN, pattern, 0, 3);
         if (!waxed) {
-            add(Deed.FILM_OVER, on.stream().filter(line -> !pattern.contains(line)).toList(), 1, 1);
+            add(
+                    Deed.FILM_OVER,
+                    on.stream().filter(line -> !pattern.contains(line)).toList(),
+                    1,
+                    1);
         }
         CureTimer sand = timer(CureTimer.SAND);
         leave(sand.fromMinutes() - tape.fromMinutes(), sand.toMinutes() - tape.toMinutes());
@@ -197,8 +201,8 @@ final class DayPlanner {
                 .flatMap(step -> step.on().stream())
                 .toList());
         for (FillPlan.Sanding sanding : sandings) {
-            List<String> on = names(one ->
-                    one.line().sprayed() == sanding.sprayed() && done.contains(one.line().name()));
+            List<String> on = names(one -> one.line().sprayed() == sanding.sprayed()
+                    && done.contains(one.line().name()));
             if (!on.isEmpty()) {
                 step(Deed.SAND, on, Optional.empty(), 0, sanding.ladder().finest());
                 work(5 + 4 * pieces(on));

@@ -95,8 +95,9 @@ public final class DayWords {
         FillPlan.Sanding sanding = plan.finish().sandings().stream()
                 .filter(one -> one.ladder().finest() == step.grit()
                         && plan.amounts().stream()
-                                .anyMatch(amount -> step.on().contains(amount.line().name())
-                                        && amount.line().sprayed() == one.sprayed()))
+                                .anyMatch(amount ->
+                                        step.on().contains(amount.line().name())
+                                                && amount.line().sprayed() == one.sprayed()))
                 .findFirst()
                 .orElseThrow();
         return "Sand " + sanding.what() + " with " + sanding.ladder().words().replace("; compound and polish", "")

@@ -120,18 +120,8 @@ public enum Deed {
             EnumSet.of(WAXED, FILMED),
             CURED,
             Deed.PRACTICE),
-    SAND(
-            "Sand",
-            "each grit until the scratches before it are gone",
-            EnumSet.of(CURED, SANDED),
-            SANDED,
-            Deed.PRACTICE),
-    POLISH(
-            "Compound and polish",
-            "gloss comes from the last scratch",
-            EnumSet.of(SANDED),
-            SANDED,
-            Deed.PRACTICE),
+    SAND("Sand", "each grit until the scratches before it are gone", EnumSet.of(CURED, SANDED), SANDED, Deed.PRACTICE),
+    POLISH("Compound and polish", "gloss comes from the last scratch", EnumSet.of(SANDED), SANDED, Deed.PRACTICE),
     CLEAR_UP(
             "Write down gel and tape-off time and how it came out; let leftovers cure in a thin layer outdoors",
             "your own times teach the next plan",

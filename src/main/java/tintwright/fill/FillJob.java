@@ -43,7 +43,6 @@ public record FillJob(
 
     /** The same job with other times noted in this shop. */
     public FillJob with(List<NotedTime> others) {
-        return new FillJob(
-                lines, materials, conditions, catalyst, allowances, tools, supply, surface, hull, others);
+        return new FillJob(lines, materials, conditions, catalyst, allowances, tools, supply, surface, hull, others);
     }
 }

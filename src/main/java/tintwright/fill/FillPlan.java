@@ -107,7 +107,9 @@ public record FillPlan(
         List<String> said = new ArrayList<>();
         warnings.stream().filter(one -> one.kind().forbids()).forEach(one -> said.add(one.words(units)));
         for (Amount amount : amounts) {
-            amount.triage().words(units).ifPresent(words -> said.add(amount.line().name() + ": " + words));
+            amount.triage()
+                    .words(units)
+                    .ifPresent(words -> said.add(amount.line().name() + ": " + words));
         }
         warnings.stream().filter(one -> !one.kind().forbids()).forEach(one -> said.add(one.words(units)));
         return said;

@@ -90,16 +90,15 @@ public final class FillPlanner {
         WorkingTime time;
         WorkingTime onHull;
         String origin;
-        if (job.catalyst() instanceof CatalystChoice.Own own && !own.table().rows().isEmpty()) {
+        if (job.catalyst() instanceof CatalystChoice.Own own
+                && !own.table().rows().isEmpty()) {
             CatalystTable.Row row = own.table().at(cup);
             share = row.share();
             time = row.time();
             onHull = GelTimes.moved(time, cup, hull);
             origin = "the own table of " + own.table().product();
         } else {
-            share = job.catalyst() instanceof CatalystChoice.Typed typed
-                    ? typed.share()
-                    : GeneralCatalyst.shareAt(cup);
+            share = job.catalyst() instanceof CatalystChoice.Typed typed ? typed.share() : GeneralCatalyst.shareAt(cup);
             double percent = share.percentByVolume(Mix.NEAT, densities);
             time = times.at(cup, percent);
             onHull = times.at(hull, percent);
@@ -107,10 +106,11 @@ public final class FillPlanner {
                             ? "a share typed by hand"
                             : "a general table by temperature: its point at 25 °C (77 °F) and its limits are published, "
                                     + "the rest is common practice")
-                    + (job.noted().isEmpty() ? "" : "; times with " + job.noted().size() + " noted in this shop");
+                    + (job.noted().isEmpty()
+                            ? ""
+                            : "; times with " + job.noted().size() + " noted in this shop");
         }
-        return new Cure(
-                share, time, onHull, CureTimer.of(time, onHull, times.tapeOff(onHull), hull), origin);
+        return new Cure(share, time, onHull, CureTimer.of(time, onHull, times.tapeOff(onHull), hull), origin);
     }
 
     /** Fills and sprayed areas start on different grits: the coarse ones would go through a sprayed film. */
@@ -158,7 +158,8 @@ public final class FillPlanner {
     }
 
     private double mixedMl(int line) {
-        return triage.get(line).netMl() / (1 - job.allowances().lossOf(job.lines().get(line)));
+        return triage.get(line).netMl()
+                / (1 - job.allowances().lossOf(job.lines().get(line)));
     }
 
     private List<Batch> batches() {
@@ -192,8 +193,9 @@ public final class FillPlanner {
     }
 
     private void addFills(List<Batch> batches, Stage.Kind kind, double share, double pace, boolean wax) {
-        byMix(share).forEach((mix, lines) ->
-                addBatches(batches, new Stage(kind, 1, 1), mix, pieces(lines, share, pace), wax));
+        byMix(share)
+                .forEach((mix, lines) ->
+                        addBatches(batches, new Stage(kind, 1, 1), mix, pieces(lines, share, pace), wax));
     }
 
     /**
@@ -249,8 +251,7 @@ public final class FillPlanner {
         return pieces;
     }
 
-    private void addBatches(
-            List<Batch> batches, Stage stage, Mix mix, List<Portions.Piece> pieces, boolean wax) {
+    private void addBatches(List<Batch> batches, Stage stage, Mix mix, List<Portions.Piece> pieces, boolean wax) {
         if (pieces.isEmpty()) {
             return;
         }
@@ -267,7 +268,12 @@ public final class FillPlanner {
                     + "parts, or check the sizes");
         }
         for (List<Portions.Share> portion : Portions.of(pieces, spreading, mostMl)) {
-            batches.add(batch(batches.size() + 1, stage, mix, portion, wax && !job.materials().waxes(mix)));
+            batches.add(batch(
+                    batches.size() + 1,
+                    stage,
+                    mix,
+                    portion,
+                    wax && !job.materials().waxes(mix)));
         }
     }
 

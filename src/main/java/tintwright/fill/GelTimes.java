@@ -16,8 +16,7 @@ import java.util.List;
 final class GelTimes {
     private static final double AT = 25;
     private static final double PERCENT = Published.CATALYST_AT_25.low();
-    private static final double LEVEL =
-            Math.log(Published.GEL_TIME_AT_25.low() * Published.GEL_TIME_AT_25.high()) / 2;
+    private static final double LEVEL = Math.log(Published.GEL_TIME_AT_25.low() * Published.GEL_TIME_AT_25.high()) / 2;
     private static final double LEVEL_SPREAD =
             Math.log(Published.GEL_TIME_AT_25.high() / Published.GEL_TIME_AT_25.low()) / 2;
     private static final double SLOPE = (Math.log(2) / 6 + Math.log(2) / 10) / 2;
@@ -94,8 +93,8 @@ final class GelTimes {
 
     /** A time known at one temperature, at another: what else is known of it stays, the rule of thumb widens it. */
     static WorkingTime moved(WorkingTime known, double from, double to) {
-        double spread = Math.hypot(
-                Math.log(known.mostMinutes() / known.leastMinutes()) / 2, SLOPE_SPREAD * (from - to));
+        double spread =
+                Math.hypot(Math.log(known.mostMinutes() / known.leastMinutes()) / 2, SLOPE_SPREAD * (from - to));
         return range(Math.log(known.mostMinutes() * known.leastMinutes()) / 2 + SLOPE * (from - to), spread);
     }
 

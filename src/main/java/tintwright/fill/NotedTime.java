@@ -10,8 +10,7 @@ import java.util.OptionalDouble;
  * @param gelMinutes      from catalyst in to strings or lumps, minutes; empty when nobody looked
  * @param tapeOffMinutes  from catalyst in to tape off, minutes; empty when nobody looked
  */
-public record NotedTime(
-        double celsius, CatalystShare share, OptionalDouble gelMinutes, OptionalDouble tapeOffMinutes) {
+public record NotedTime(double celsius, CatalystShare share, OptionalDouble gelMinutes, OptionalDouble tapeOffMinutes) {
     public NotedTime {
         Sizes.between("temperature of a noted time", celsius, 0, 60, "°C");
         gelMinutes.ifPresent(minutes -> Sizes.aboveZero("noted gel time", minutes, 720, "min"));

@@ -56,8 +56,7 @@ final class Portions {
         for (Piece piece : pieces) {
             double left = 1;
             while (left > 1e-9) {
-                double fits = Math.min(
-                        (mostMinutes - minutes) / piece.minutes(), (mostMl - ml) / piece.ml());
+                double fits = Math.min((mostMinutes - minutes) / piece.minutes(), (mostMl - ml) / piece.ml());
                 if (fits >= left - 1e-9 || portion.isEmpty() && (!piece.divisible() || fits < 1e-3)) {
                     portion.add(new Share(piece, left));
                     minutes += left * piece.minutes();

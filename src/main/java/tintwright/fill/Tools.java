@@ -12,8 +12,7 @@ import tintwright.units.UnitSystem;
  */
 public record Tools(CatalystMeasure catalyst, double scaleG, double cupMm, double pace) {
     /** A pocket scale to a hundredth of a gram and a small cup; common practice, no source. */
-    public static final Tools USUAL =
-            new Tools(new CatalystMeasure(CatalystMeasure.By.SCALE, 0.01), 0.01, 60, 1);
+    public static final Tools USUAL = new Tools(new CatalystMeasure(CatalystMeasure.By.SCALE, 0.01), 0.01, 60, 1);
 
     public Tools {
         Sizes.between("smallest step of the scale", scaleG, 0.001, 50, "g");

@@ -40,7 +40,8 @@ public record Triage(RepairLine line, Below below, double colourMm, double gelMm
         boolean measured = hull.gelCoatMm().isPresent();
         double gel = hull.gelCoatOrUsualMm();
         double surely = hull.gelCoatMm().orElse(Published.USUAL_FILM_MM.high());
-        if (hull.thicknessMm().isPresent() && repair.depthMm() > hull.thicknessMm().getAsDouble() + GAUGE_MM) {
+        if (hull.thicknessMm().isPresent()
+                && repair.depthMm() > hull.thicknessMm().getAsDouble() + GAUGE_MM) {
             return new Triage(line, Below.MEASURE_AGAIN, 0, hull.thicknessMm().getAsDouble(), measured);
         }
         if (repair instanceof SprayArea) {
@@ -91,12 +92,14 @@ public record Triage(RepairLine line, Below below, double colourMm, double gelMm
         String first = switch (below) {
             case NOTHING -> "";
             case PLUG -> plug(units);
-            case PUTTY -> units.length(line.repair().depthMm()) + " is through " + gel
-                    + ": putty first, then " + colour + ".";
-            case LAMINATE -> units.length(line.repair().depthMm()) + " is through " + gel
-                    + ": mend the laminate first, then " + colour + ".";
-            case MEASURE_AGAIN -> units.length(line.repair().depthMm()) + " deep in a hull " + units.length(gelMm)
-                    + " thick cannot be: measure again; it is left out of the plan.";
+            case PUTTY ->
+                units.length(line.repair().depthMm()) + " is through " + gel + ": putty first, then " + colour + ".";
+            case LAMINATE ->
+                units.length(line.repair().depthMm()) + " is through " + gel + ": mend the laminate first, then "
+                        + colour + ".";
+            case MEASURE_AGAIN ->
+                units.length(line.repair().depthMm()) + " deep in a hull " + units.length(gelMm)
+                        + " thick cannot be: measure again; it is left out of the plan.";
         };
         String second = !trained()
                 ? ""

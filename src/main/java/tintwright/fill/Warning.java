@@ -81,11 +81,11 @@ public record Warning(Kind kind, String where, double value, double limit) {
             case HOT_HULL ->
                 "The hull is at " + units.temperature(value) + ", best is up to " + units.temperature(limit)
                         + ": work in the shade or the evening; the film gels soon after it is on.";
-            case NO_TABLE ->
-                where + " has no table of its own here: general figures stand in; look in its data sheet.";
+            case NO_TABLE -> where + " has no table of its own here: general figures stand in; look in its data sheet.";
             case OUTSIDE_TABLE ->
                 "The table of " + where + " ends at " + units.temperature(limit) + ", it is "
-                        + units.temperature(value) + ": its last line stands in, moved by the rule of thumb; look in its "
+                        + units.temperature(value)
+                        + ": its last line stands in, moved by the rule of thumb; look in its "
                         + "data sheet.";
             case TOO_HUMID ->
                 "Too humid: " + Sizes.plain(value) + " %, best below " + Sizes.plain(limit)
@@ -126,7 +126,8 @@ public record Warning(Kind kind, String where, double value, double limit) {
                 "Taken on the other basis (by mass against by volume) this catalyst lies outside "
                         + CatalystShare.limitWords() + ": look in the data sheet which is meant; "
                         + CatalystShare.CAUTION + ".";
-            case WAX_BETWEEN_COATS -> "Gel coat or paste holds wax: each coat cures, is sanded and wiped before the next.";
+            case WAX_BETWEEN_COATS ->
+                "Gel coat or paste holds wax: each coat cures, is sanded and wiped before the next.";
             case TOO_LITTLE_PASTE ->
                 "Gel paste: " + units.mass(limit) + " are needed, " + units.mass(value) + " are there.";
             case OLD_FILM_THIN ->

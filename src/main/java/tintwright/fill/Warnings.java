@@ -28,7 +28,10 @@ final class Warnings {
     static List<Warning> of(
             FillJob job,
             List<Triage> triage,
-            CatalystShare share, WorkingTime time, List<Batch> batches, FillPlan.Finish finish) {
+            CatalystShare share,
+            WorkingTime time,
+            List<Batch> batches,
+            FillPlan.Finish finish) {
         Warnings warnings = new Warnings(job);
         warnings.weather();
         warnings.table();
@@ -74,8 +77,8 @@ final class Warnings {
 
     private void table() {
         if (job.catalyst() instanceof CatalystChoice.Own own) {
-            double cup = Math.max(
-                    Published.WORKING_CELSIUS.low(), job.conditions().cupCelsius());
+            double cup =
+                    Math.max(Published.WORKING_CELSIUS.low(), job.conditions().cupCelsius());
             if (own.table().rows().isEmpty()) {
                 add(Kind.NO_TABLE, own.table().product(), 0, 0);
             } else if (!own.table().covers(cup)) {

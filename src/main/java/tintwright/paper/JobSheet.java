@@ -36,8 +36,7 @@ public final class JobSheet {
      * @param day    the day it is for
      * @param colour empty for a colour nobody has compared to the hull
      */
-    public static Sheet of(
-            FillOrder order, FillPlan plan, LocalDate day, UnitSystem units, Optional<Colour> colour) {
+    public static Sheet of(FillOrder order, FillPlan plan, LocalDate day, UnitSystem units, Optional<Colour> colour) {
         List<Block> blocks = new ArrayList<>();
         Optional<Colour> another = colour.filter(seen -> !seen.first().isEmpty());
         another.ifPresent(seen ->

@@ -104,7 +104,8 @@ public enum UnitSystem {
             return "under " + number(stepG) + " g";
         }
         int decimals = 0;
-        while (decimals < 3 && Math.abs(stepG * Math.pow(10, decimals) - Math.rint(stepG * Math.pow(10, decimals))) > 1e-9) {
+        while (decimals < 3
+                && Math.abs(stepG * Math.pow(10, decimals) - Math.rint(stepG * Math.pow(10, decimals))) > 1e-9) {
             decimals++;
         }
         String scale = String.format(Locale.ROOT, "%." + decimals + "f g", shown);

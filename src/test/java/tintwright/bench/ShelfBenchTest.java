@@ -100,7 +100,10 @@ class ShelfBenchTest {
         assertEquals(List.of(), ShelfBench.warnings(mixed, opened.plusDays(40)));
         assertEquals(List.of("shelf life ends on 2026-07-30"), ShelfBench.warnings(mixed, opened.plusDays(70)));
         assertEquals(List.of("past its shelf life since 2026-07-30"), ShelfBench.warnings(mixed, opened.plusDays(95)));
-        assertEquals(1, ShelfBench.warnings(item(ItemKind.CATALYST, stock), opened.plusDays(350)).size());
+        assertEquals(
+                1,
+                ShelfBench.warnings(item(ItemKind.CATALYST, stock), opened.plusDays(350))
+                        .size());
     }
 
     @ParameterizedTest

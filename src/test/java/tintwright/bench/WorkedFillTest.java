@@ -91,7 +91,8 @@ class WorkedFillTest {
         says("0.9 = %.2f min", middle);
         says("in the logarithm: %.2f to", plan.time().leastMinutes());
         says("to %.2f min.", plan.time().mostMinutes());
-        assertTrue(plan.batches().stream().allMatch(batch -> batch.surplusMl() == 0 && batch.mixMl() >= 0.05 / 1.1 / 0.02));
+        assertTrue(plan.batches().stream()
+                .allMatch(batch -> batch.surplusMl() == 0 && batch.mixMl() >= 0.05 / 1.1 / 0.02));
     }
 
     @Test

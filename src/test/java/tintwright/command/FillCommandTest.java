@@ -125,7 +125,7 @@ class FillCommandTest {
                 "--json");
         assertEquals(0, ran.code(), ran.err());
         JsonNode plan = new ObjectMapper().readTree(ran.out());
-        assertTrue(plan.get("leftOut").get(0).textValue().startsWith("repair 1: ") , ran.out());
+        assertTrue(plan.get("leftOut").get(0).textValue().startsWith("repair 1: "), ran.out());
         assertTrue(plan.get("leftOut").get(0).textValue().contains("was -5 mm"), ran.out());
         assertEquals("hole 2", plan.get("repairs").get(0).get("name").textValue());
     }
@@ -143,14 +143,24 @@ class FillCommandTest {
 
     @Test
     void hullCupAndAirAreTakenApartAndTheShopsTimesTeach() throws Exception {
-        String[] hot = {"--celsius", "31", "--hull-celsius", "34C", "--humidity", "60", "--repair",
-            "hole:hole=5,depth=4,lie=vertical,count=3", "--json"};
+        String[] hot = {
+            "--celsius",
+            "31",
+            "--hull-celsius",
+            "34C",
+            "--humidity",
+            "60",
+            "--repair",
+            "hole:hole=5,depth=4,lie=vertical,count=3",
+            "--json"
+        };
         CommandLineTest.Ran plain = fill(hot);
         assertTrue(plain.out().contains("HOT".toLowerCase(java.util.Locale.ROOT) + "-hull"), plain.out());
         List<String> taught = new ArrayList<>(List.of(hot));
         taught.addAll(List.of("--noted", "31C,1.6,20,35", "--noted", "90F,1.6,19"));
         JsonNode before = new ObjectMapper().readTree(plain.out());
-        JsonNode after = new ObjectMapper().readTree(fill(taught.toArray(String[]::new)).out());
+        JsonNode after =
+                new ObjectMapper().readTree(fill(taught.toArray(String[]::new)).out());
         assertTrue(after.get("workingMinutes").get(0).doubleValue()
                 > before.get("workingMinutes").get(0).doubleValue());
     }

@@ -65,7 +65,8 @@ class CatalystTest {
             CatalystShare share = new CatalystShare(1.2 + 1.8 * random.nextDouble(), Basis.VOLUME);
             double ml = 0.5 + 60 * random.nextDouble();
             double dropsPerMl = 10 + 30 * random.nextDouble();
-            CatalystDose dose = CatalystDose.of(share, ONE_TO_ONE, ml, Densities.USUAL, CatalystMeasure.dropper(dropsPerMl));
+            CatalystDose dose =
+                    CatalystDose.of(share, ONE_TO_ONE, ml, Densities.USUAL, CatalystMeasure.dropper(dropsPerMl));
             if (dose.said().isPresent()) {
                 counted++;
                 assertTrue(dose.said().getAsDouble() >= 5, "never under five drops");
@@ -89,7 +90,9 @@ class CatalystTest {
             }
             double amount = Double.parseDouble(said.group(1));
             boolean weighed = said.group(2).equals("g");
-            double inMl = weighed || said.group(2).equals("ml") ? amount : amount / dose.measure().dropsPerMl();
+            double inMl = weighed || said.group(2).equals("ml")
+                    ? amount
+                    : amount / dose.measure().dropsPerMl();
             double onItsOwn = 100 * (weighed ? amount / dose.mixGrams() : inMl / dose.mixMl());
             double asAsked = dose.share().percent() * (weighed ? amount / dose.grams() : inMl / dose.ml());
             assertTrue(onItsOwn >= 1.2 && onItsOwn <= 3, said.group() + " is " + onItsOwn + " %: " + words);
@@ -113,8 +116,7 @@ class CatalystTest {
     void densitiesThatCarryTheOtherBasisOutOfTheLimitLeaveThatFigureOut() {
         Densities odd = new Densities(0.8, 0.8, 1.6, 0.9);
         CatalystShare share = new CatalystShare(2, Basis.VOLUME);
-        String drops =
-                CatalystDose.of(share, Mix.NEAT, 50, odd, DROPPER).words(UnitSystem.METRIC);
+        String drops = CatalystDose.of(share, Mix.NEAT, 50, odd, DROPPER).words(UnitSystem.METRIC);
         assertTrue(drops.startsWith("20 drops of your dropper"), drops);
         String weighed = CatalystDose.of(share, Mix.NEAT, 50, odd, SCALE).words(UnitSystem.METRIC);
         assertTrue(weighed.contains("not by weighing to 0.01 g: with these densities"), weighed);
@@ -135,7 +137,12 @@ class CatalystTest {
                             0.3 + 3 * random.nextDouble(),
                             0.9);
             double ml = Math.pow(10, -2 + 4.5 * random.nextDouble());
-            CatalystDose dose = CatalystDose.of(share, ONE_TO_ONE, ml, densities, List.of(SCALE, SYRINGE, DROPPER).get(i % 3));
+            CatalystDose dose = CatalystDose.of(
+                    share,
+                    ONE_TO_ONE,
+                    ml,
+                    densities,
+                    List.of(SCALE, SYRINGE, DROPPER).get(i % 3));
             for (UnitSystem units : UnitSystem.values()) {
                 holdsAllThatIsSaid(dose, units);
             }
@@ -163,7 +170,8 @@ class CatalystTest {
 
     @Test
     void whatIsTooLittleToCountSaysSo() {
-        CatalystDose dose = CatalystDose.of(new CatalystShare(1.8, Basis.VOLUME), ONE_TO_ONE, 0.6, Densities.USUAL, DROPPER);
+        CatalystDose dose =
+                CatalystDose.of(new CatalystShare(1.8, Basis.VOLUME), ONE_TO_ONE, 0.6, Densities.USUAL, DROPPER);
         assertTrue(dose.said().isEmpty());
         assertTrue(dose.words(UnitSystem.METRIC).contains("too little for drops inside the limit"));
     }
@@ -171,7 +179,8 @@ class CatalystTest {
     @Test
     void aDoseAlwaysNamesItsBasisItsLimitAndTheCaution() {
         for (Basis basis : Basis.values()) {
-            CatalystDose dose = CatalystDose.of(new CatalystShare(1.8, basis), ONE_TO_ONE, 30, Densities.USUAL, SYRINGE);
+            CatalystDose dose =
+                    CatalystDose.of(new CatalystShare(1.8, basis), ONE_TO_ONE, 30, Densities.USUAL, SYRINGE);
             for (String words : List.of(
                     dose.words(UnitSystem.METRIC),
                     dose.words(UnitSystem.US),
@@ -204,8 +213,7 @@ class CatalystTest {
             WorkingTime warm = at(warmer, 1.8);
             assertTrue(cold.leastMinutes() > warm.leastMinutes() && cold.mostMinutes() > warm.mostMinutes());
         }
-        assertTrue(at(20, 1.5).leastMinutes()
-                > at(20, 2).leastMinutes());
+        assertTrue(at(20, 1.5).leastMinutes() > at(20, 2).leastMinutes());
     }
 
     /** Ten degrees away the middle of the two rules, 2 in 10 and 2 in 6 degrees, is a factor of 2 to the 4/3. */
@@ -216,7 +224,8 @@ class CatalystTest {
             WorkingTime time = at(25 + away, 1.8);
             double found = Math.sqrt(time.leastMinutes() * time.mostMinutes());
             assertEquals(middle * Math.pow(2, -4.0 / 3 * away / 10), found, 1e-9);
-            // Half-ranges of the logarithm add as squares: that of the published point and a third of a doubling more or less.
+            // Half-ranges of the logarithm add as squares: that of the published point and a third of a doubling more
+            // or less.
             double spread = Math.hypot(Math.log(1.7) / 2, Math.log(2) / 3);
             assertEquals(found * Math.exp(spread), time.mostMinutes(), 1e-9);
         }
@@ -262,7 +271,9 @@ class CatalystTest {
     void beyondItsTemperaturesTheOwnTableKeepsItsShareAndMovesItsTime() {
         CatalystTable.Row at30 = OWN.at(30);
         assertEquals(OWN.at(25).share(), at30.share());
-        assertTrue(at30.time().leastMinutes() < 12 && at30.time().mostMinutes() < 18, at30.time().words());
+        assertTrue(
+                at30.time().leastMinutes() < 12 && at30.time().mostMinutes() < 18,
+                at30.time().words());
         assertTrue(OWN.at(12).time().mostMinutes() > 50);
         assertTrue(OWN.covers(20) && !OWN.covers(12) && !OWN.covers(26));
     }

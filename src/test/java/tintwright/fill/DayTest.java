@@ -51,9 +51,7 @@ class DayTest {
                 new Allowances(0.15, 0.35, random.nextBoolean() ? 0.1 : 0, 0.2),
                 Tools.USUAL.with(measures[random.nextInt(3)]),
                 Optional.empty(),
-                random.nextBoolean()
-                        ? Optional.empty()
-                        : Optional.of(GritLadder.Surface.values()[random.nextInt(5)]),
+                random.nextBoolean() ? Optional.empty() : Optional.of(GritLadder.Surface.values()[random.nextInt(5)]),
                 new Hull(
                         random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(0.4 + random.nextDouble()),
                         random.nextInt(4) == 0 ? OptionalDouble.of(4) : OptionalDouble.empty()),
@@ -171,7 +169,8 @@ class DayTest {
                 if (amount.triage().below() != Triage.Below.MEASURE_AGAIN) {
                     String line = amount.line().name();
                     String wrong = wrong(plan.day().steps(), line);
-                    assertEquals("", wrong, () -> line + " of plan: " + plan.day().steps());
+                    assertEquals(
+                            "", wrong, () -> line + " of plan: " + plan.day().steps());
                 }
             }
         }
@@ -244,7 +243,10 @@ class DayTest {
         for (Skin.Kind kind : Skin.Kind.values()) {
             Skin skin = new Skin(kind, kind == Skin.Kind.SANDED ? 400 : 0);
             assertTrue(
-                    Arrays.stream(Deed.values()).filter(deed -> deed.on(skin, 1000).isPresent()).count() > 2,
+                    Arrays.stream(Deed.values())
+                                    .filter(deed -> deed.on(skin, 1000).isPresent())
+                                    .count()
+                            > 2,
                     skin.words());
         }
     }

@@ -35,7 +35,8 @@ class GelTimesTest {
     void inTheNinetiesTapeComesOffInTwentyMinutesAndLowSpotsFollowInFifteen() {
         for (double fahrenheit = 90; fahrenheit <= 99; fahrenheit++) {
             double celsius = Units.celsius(fahrenheit);
-            List<CureTimer> timers = FillPlanner.plan(Jobs.at(celsius, OptionalDouble.of(40))).timers();
+            List<CureTimer> timers =
+                    FillPlanner.plan(Jobs.at(celsius, OptionalDouble.of(40))).timers();
             CureTimer tape = timers.get(1);
             CureTimer again = timers.get(2);
             assertTrue(tape.fromMinutes() <= 20 && 20 <= tape.toMinutes(), fahrenheit + " F: " + tape.words());
@@ -59,8 +60,10 @@ class GelTimesTest {
     @Test
     void whatWasNotedInTheColdIsReadForTheHeatAndForAnotherShare() {
         double known = middle(after(List.of()).at(32, 1.5));
-        double slowShop = middle(after(Collections.nCopies(4, noted(18, 2.1, 60))).at(32, 1.5));
-        double fastShop = middle(after(Collections.nCopies(4, noted(18, 2.1, 14))).at(32, 1.5));
+        double slowShop =
+                middle(after(Collections.nCopies(4, noted(18, 2.1, 60))).at(32, 1.5));
+        double fastShop =
+                middle(after(Collections.nCopies(4, noted(18, 2.1, 14))).at(32, 1.5));
         assertTrue(fastShop < known && known < slowShop, fastShop + " " + known + " " + slowShop);
     }
 
@@ -105,7 +108,9 @@ class GelTimesTest {
         FillPlan taught = FillPlanner.plan(job.with(Collections.nCopies(9, noted(22, 2, 60))));
         assertEquals(new WorkingTime(19, 25), taught.time());
         FillJob general = Jobs.in(Jobs.MILD, new CatalystChoice.General(), Jobs.HOLES);
-        assertTrue(FillPlanner.plan(general.with(List.of(noted(22, 2, 60)))).origin().contains("1 noted in this shop"));
+        assertTrue(FillPlanner.plan(general.with(List.of(noted(22, 2, 60))))
+                .origin()
+                .contains("1 noted in this shop"));
     }
 
     @Test

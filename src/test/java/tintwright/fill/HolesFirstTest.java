@@ -16,8 +16,7 @@ import tintwright.units.UnitSystem;
 /** What a repair really needs: what it is filled with, how little is mixed, which coat may follow which, what weather. */
 class HolesFirstTest {
     private static final RepairLine GOUGE = new RepairLine("gouge", new Gouge(140, 12, 3), Lie.OVERHEAD, 1);
-    private static final RepairLine ONE_HOLE =
-            new RepairLine("one hole", new PlainHole(6, 6, 0), Lie.FACING_UP, 1);
+    private static final RepairLine ONE_HOLE = new RepairLine("one hole", new PlainHole(6, 6, 0), Lie.FACING_UP, 1);
 
     private static Hull gelCoat(double mm) {
         return Hull.gelCoat(OptionalDouble.of(mm));
@@ -32,8 +31,7 @@ class HolesFirstTest {
     }
 
     private static FillPlan waxed(boolean can, boolean paste) {
-        Materials materials =
-                new Materials(Densities.USUAL, can, paste, OptionalDouble.of(0.35), Materials.Seal.WAX);
+        Materials materials = new Materials(Densities.USUAL, can, paste, OptionalDouble.of(0.35), Materials.Seal.WAX);
         return FillPlanner.plan(Jobs.with(materials, new CatalystChoice.General()));
     }
 
@@ -53,7 +51,8 @@ class HolesFirstTest {
         assertEquals(Math.PI / 6 * 140 * 12 * 3 / 1000 - skin, triage.belowMl(), 1e-9);
         assertTrue(deeds(plan).indexOf(Deed.LAMINATE) < deeds(plan).indexOf(Deed.PRIME));
         assertTrue(deeds(plan).contains(Deed.LAMINATE));
-        assertTrue(plan.before(UnitSystem.METRIC).stream().anyMatch(words -> words.startsWith("gouge: 3 mm is through")));
+        assertTrue(
+                plan.before(UnitSystem.METRIC).stream().anyMatch(words -> words.startsWith("gouge: 3 mm is through")));
     }
 
     @ParameterizedTest
@@ -72,7 +71,12 @@ class HolesFirstTest {
             RepairLine line = new RepairLine("nick", new Gouge(20, 5, 0.3), Lie.VERTICAL, 1, Set.of(finding));
             FillPlan plan = FillPlanner.plan(Jobs.on(gelCoat(0.5), line));
             assertTrue(
-                    plan.amounts().get(0).triage().words(UnitSystem.METRIC).orElseThrow().contains("trained person"),
+                    plan.amounts()
+                            .get(0)
+                            .triage()
+                            .words(UnitSystem.METRIC)
+                            .orElseThrow()
+                            .contains("trained person"),
                     finding.code());
             assertTrue(deeds(plan).contains(Deed.LAMINATE), finding.code());
         }
@@ -148,8 +152,7 @@ class HolesFirstTest {
 
     @Test
     void filmOverTheLastCoatTakesThePlaceOfWax() {
-        Materials film =
-                new Materials(Densities.USUAL, false, false, OptionalDouble.of(0.35), Materials.Seal.FILM);
+        Materials film = new Materials(Densities.USUAL, false, false, OptionalDouble.of(0.35), Materials.Seal.FILM);
         FillPlan plan = FillPlanner.plan(Jobs.with(film, new CatalystChoice.General()));
         assertTrue(deeds(plan).contains(Deed.FILM_OVER) && !deeds(plan).contains(Deed.LAST_COAT));
         assertEquals(0, plan.waxMl());
@@ -190,7 +193,8 @@ class HolesFirstTest {
         assertFalse(weather(15.6, 20, 20, 40).forbidden());
         String words = weather(12, 20, 20, 40).before(UnitSystem.METRIC).get(0);
         assertTrue(
-                words.contains("the hull is at 12 °C") && words.contains("from 16 °C (fibreglass supplier's technical page)"),
+                words.contains("the hull is at 12 °C")
+                        && words.contains("from 16 °C (fibreglass supplier's technical page)"),
                 words);
         assertTrue(weather(12, 20, 20, 40).before(UnitSystem.US).get(0).contains("from 60 °F"));
         assertFalse(weather(12, 20, 20, 40).batches().isEmpty(), "the rest of the plan is shown");
@@ -201,9 +205,7 @@ class HolesFirstTest {
     @CsvSource({"10, 80, 6.7", "20, 50, 9.3", "20, 80, 16.4", "25, 60, 16.7", "30, 80, 26.2"})
     void theDewPointIsTheTables(double air, double humidity, double dew) {
         assertEquals(
-                dew,
-                new Conditions(air, OptionalDouble.of(humidity)).dewPoint().orElseThrow(),
-                0.1);
+                dew, new Conditions(air, OptionalDouble.of(humidity)).dewPoint().orElseThrow(), 0.1);
     }
 
     @Test
@@ -212,7 +214,8 @@ class HolesFirstTest {
         assertTrue(kinds(weather(19.5, 25, 25, 60)).contains(Warning.Kind.CONDENSATION));
         assertFalse(kinds(weather(20, 25, 25, 60)).contains(Warning.Kind.CONDENSATION));
         String words = weather(18, 25, 25, 60).before(UnitSystem.METRIC).get(0);
-        assertTrue(words.startsWith("Not today") && words.contains("below 20 °C") && words.contains("ISO 8502-4"), words);
+        assertTrue(
+                words.startsWith("Not today") && words.contains("below 20 °C") && words.contains("ISO 8502-4"), words);
     }
 
     @Test
@@ -226,13 +229,20 @@ class HolesFirstTest {
         assertEquals(3, plan.batches().size(), "28 mil in passes of at most 12");
         Batch last = plan.batches().get(2);
         assertEquals(last.mixMl() * (1 + 0.08 + 0.03), last.fullMl(), 1e-9);
-        FillPlan large = FillPlanner.plan(Jobs.of(new RepairLine("side", new SprayArea(1200, 900, 0.3), Lie.VERTICAL, 1)));
-        assertTrue(large.batches().stream().allMatch(batch -> batch.mixMl() + batch.styreneMl().orElseThrow()[1] <= 300));
+        FillPlan large =
+                FillPlanner.plan(Jobs.of(new RepairLine("side", new SprayArea(1200, 900, 0.3), Lie.VERTICAL, 1)));
+        assertTrue(large.batches().stream()
+                .allMatch(batch -> batch.mixMl() + batch.styreneMl().orElseThrow()[1] <= 300));
     }
 
     @Test
     void noDropsBeforeTheyAreCountedAndNeverUnderFive() {
-        assertFalse(FillPlanner.plan(Jobs.of(ONE_HOLE)).batches().get(0).catalyst().words(UnitSystem.METRIC).contains("drop"));
+        assertFalse(FillPlanner.plan(Jobs.of(ONE_HOLE))
+                .batches()
+                .get(0)
+                .catalyst()
+                .words(UnitSystem.METRIC)
+                .contains("drop"));
         for (double dropsPerMl : new double[] {13.5, 20, 34}) {
             Tools tools = Tools.USUAL.with(CatalystMeasure.dropper(dropsPerMl));
             FillPlan plan = FillPlanner.plan(Jobs.with(tools, ONE_HOLE));
@@ -267,7 +277,8 @@ class HolesFirstTest {
     void whatTheCupIsAskedForIsTheHolesTheLossAndTheSmallestBatch() {
         for (RepairLine line : Jobs.ALL) {
             FillPlan plan = FillPlanner.plan(Jobs.of(line));
-            double raised = plan.batches().stream().mapToDouble(Batch::surplusMl).sum();
+            double raised =
+                    plan.batches().stream().mapToDouble(Batch::surplusMl).sum();
             double holes = plan.amounts().get(0).mixedMl();
             double all = plan.batches().stream().mapToDouble(Batch::mixMl).sum();
             assertEquals(holes + raised, all, 1e-9);

@@ -68,13 +68,7 @@ final class Jobs {
     /** The same job in other weather. */
     static FillJob in(Conditions weather, CatalystChoice catalyst, RepairLine... lines) {
         return job(
-                List.of(lines),
-                UNWAXED,
-                weather,
-                catalyst,
-                Allowances.USUAL,
-                Optional.empty(),
-                OptionalDouble.of(0.6));
+                List.of(lines), UNWAXED, weather, catalyst, Allowances.USUAL, Optional.empty(), OptionalDouble.of(0.6));
     }
 
     /** The same job with other tools. */

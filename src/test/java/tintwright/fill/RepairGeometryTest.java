@@ -33,9 +33,7 @@ class RepairGeometryTest {
         // Two thirds of the product of the half axes times pi.
         same(2.0 / 3 * Math.PI * length / 2 * width / 2 * depth, gouge.volumeMm3());
         double to = part * depth;
-        same(
-                addedUp(z -> Math.PI / 4 * length * width * (1 - z * z / (depth * depth)), 0, to),
-                gouge.volumeToMm3(to));
+        same(addedUp(z -> Math.PI / 4 * length * width * (1 - z * z / (depth * depth)), 0, to), gouge.volumeToMm3(to));
         same(gouge.volumeMm3(), gouge.volumeToMm3(depth + 1));
     }
 

@@ -123,7 +123,11 @@ class SheetTest {
 
     @Test
     void smallerTypeBringsASheetOntoOnePageWhileItCan() throws IOException {
-        Sheet sheet = new Sheet("Steps", "", List.of(new Block.Timeline(Collections.nCopies(72, new Block.Moment("now", "a step")))), "");
+        Sheet sheet = new Sheet(
+                "Steps",
+                "",
+                List.of(new Block.Timeline(Collections.nCopies(72, new Block.Moment("now", "a step")))),
+                "");
         try (PDDocument document = Loader.loadPDF(PdfSheet.of(sheet, Paper.A4))) {
             assertEquals(1, document.getNumberOfPages());
         }

@@ -44,8 +44,10 @@ enum CatalystTool {
     CatalystMeasure measure(OptionalDouble dropsPerMl) {
         return this != DROPS
                 ? measure
-                : CatalystMeasure.dropper(dropsPerMl.orElseThrow(() -> new IllegalArgumentException(
-                        "count the drops of your dropper into one ml first and enter them: sources run from 13.5 to 34")));
+                : CatalystMeasure.dropper(
+                        dropsPerMl.orElseThrow(
+                                () -> new IllegalArgumentException(
+                                        "count the drops of your dropper into one ml first and enter them: sources run from 13.5 to 34")));
     }
 
     /** @return what measures like this; a syringe that tells less apart than 0.03 ml is the fine one */

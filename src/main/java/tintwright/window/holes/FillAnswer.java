@@ -193,8 +193,9 @@ final class FillAnswer {
         VBox before = Pieces.column(weigh);
         batch.wax()
                 .ifPresent(wax -> before.getChildren()
-                        .add(Pieces.plain("Wax solution, stirred in before the " + "catalyst: " + wax.words(model.job().now().fill().facts().tools(), units)
-                                + ", " + WaxDose.shareWords() + ".")));
+                        .add(Pieces.plain("Wax solution, stirred in before the " + "catalyst: "
+                                + wax.words(model.job().now().fill().facts().tools(), units) + ", "
+                                + WaxDose.shareWords() + ".")));
         batch.styreneMl()
                 .ifPresent(range -> before.getChildren()
                         .add(Pieces.plain(String.format(
@@ -242,8 +243,8 @@ final class FillAnswer {
                                     + units.film(sanding.takesMostMm()) + " off the gel coat around."));
         }
         sheet.getChildren()
-                .add(Pieces.soft("Tape around every repair guards the rest: "
-                        + units.length(made.tapeMm()) + " of it."));
+                .add(Pieces.soft(
+                        "Tape around every repair guards the rest: " + units.length(made.tapeMm()) + " of it."));
         return sheet;
     }
 }

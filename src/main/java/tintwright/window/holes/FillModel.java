@@ -309,11 +309,12 @@ public final class FillModel {
 
     /** A finer measure of the catalyst lets a cup be smaller. */
     boolean measureWith(CatalystTool tool) {
-        return tool == measuredWith() || tried(hullProblem, () -> {
-            Tools now = job.now().fill().facts().tools();
-            FillFacts facts = job.now().fill().facts().with(now.with(tool.measure(OptionalDouble.empty())));
-            job.change(before -> before.filling(before.fill().knowing(facts)));
-        });
+        return tool == measuredWith()
+                || tried(hullProblem, () -> {
+                    Tools now = job.now().fill().facts().tools();
+                    FillFacts facts = job.now().fill().facts().with(now.with(tool.measure(OptionalDouble.empty())));
+                    job.change(before -> before.filling(before.fill().knowing(facts)));
+                });
     }
 
     private static OptionalDouble film(String what, String typed, UnitSystem units) {
