@@ -58,6 +58,7 @@ class ArchitectureTest {
             Map.entry("logbook", plus(RECORDS, "files")),
             Map.entry("paper", plus(RECORDS, "files", "logbook")),
             Map.entry("bench", plus(RECORDS, "files", "logbook", "paper")),
+            Map.entry("phone", plus(RECORDS, "files", "logbook", "paper", "bench")),
             Map.entry("command", plus(RECORDS, "files", "logbook", "paper", "bench")),
             Map.entry("window", plus(RECORDS, "files", "logbook", "paper", "bench")));
 

@@ -137,7 +137,8 @@ public final class HtmlSheet {
         page.append("</tbody>\n</table>\n");
     }
 
-    private static String safe(String words) {
+    /** @return words as they may stand in a page or in a quoted attribute: no mark-up of their own */
+    public static String safe(String words) {
         return words.replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
