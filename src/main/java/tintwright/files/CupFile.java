@@ -53,6 +53,11 @@ public final class CupFile {
 
     /** @return the cup as it stands in a file */
     public static String text(Cup cup) {
+        return JsonText.of(tree(cup));
+    }
+
+    /** @return the same as it stands in a larger file */
+    static Map<String, Object> tree(Cup cup) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("formatVersion", VERSION);
         tree.put("kind", KIND);
@@ -75,7 +80,14 @@ public final class CupFile {
             entries.add(line);
         }
         tree.put("entries", entries);
-        return JsonText.of(tree);
+        return tree;
+    }
+
+    /** @return a deed as it stands in an entry, under its own name */
+    static Map<String, Object> deed(Deed deed) {
+        Map<String, Object> line = new LinkedHashMap<>();
+        put(deed, line);
+        return line;
     }
 
     private static void put(Deed deed, Map<String, Object> line) {
@@ -175,7 +187,7 @@ public final class CupFile {
         return all.toArray(String[]::new);
     }
 
-    private static Deed deed(JsonPlace line) throws FileProblem {
+    static Deed deed(JsonPlace line) throws FileProblem {
         if (line.has("weighed")) {
             JsonPlace at = line.at("weighed");
             at.only("part", "grams", "step");

@@ -48,6 +48,11 @@ public final class FillJobFile {
     }
 
     static String text(FillOrder order) {
+        return JsonText.of(tree(order));
+    }
+
+    /** @return the same as it stands in a larger file */
+    static Map<String, Object> tree(FillOrder order) {
         FillJob job = order.job();
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("formatVersion", VERSION);
@@ -98,7 +103,7 @@ public final class FillJobFile {
         if (!job.noted().isEmpty()) {
             tree.put("noted", CatalystShape.toTree(job.noted()));
         }
-        return JsonText.of(tree);
+        return tree;
     }
 
     private static Map<String, Object> fields(Object... namesAndValues) {

@@ -56,6 +56,11 @@ public final class ShelfFile {
     }
 
     static String text(Shelf shelf) {
+        return JsonText.of(tree(shelf));
+    }
+
+    /** @return the same as it stands in a larger file */
+    static Map<String, Object> tree(Shelf shelf) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("formatVersion", VERSION);
         tree.put("kind", KIND);
@@ -69,7 +74,7 @@ public final class ShelfFile {
                             .toList());
         }
         tree.put("chips", shelf.chips().stream().map(ChipShape::toTree).toList());
-        return JsonText.of(tree);
+        return tree;
     }
 
     /** @return what the list of all of a kind is called */

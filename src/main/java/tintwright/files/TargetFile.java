@@ -42,6 +42,11 @@ public final class TargetFile {
     }
 
     static String text(PlaceReadings target) {
+        return JsonText.of(tree(target));
+    }
+
+    /** @return the same as it stands in a larger file */
+    static Map<String, Object> tree(PlaceReadings target) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("formatVersion", VERSION);
         tree.put("kind", KIND);
@@ -49,7 +54,7 @@ public final class TargetFile {
         tree.put("place", target.place());
         tree.put("note", target.note());
         tree.put("readings", ReadingShape.toTree(target.readings()));
-        return JsonText.of(tree);
+        return tree;
     }
 
     static PlaceReadings from(JsonPlace root) throws FileProblem {

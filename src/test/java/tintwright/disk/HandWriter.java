@@ -7,7 +7,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tintwright.cup.Deed;
+import tintwright.files.BenchFile;
+import tintwright.files.BenchJob;
 import tintwright.files.CupFile;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
@@ -21,16 +24,21 @@ import tintwright.shelf.Chip;
 import tintwright.shelf.Shelf;
 
 /**
- * One hand of several: {@code FOLDER HAND TIMES} adds so many doses to a cup, chips to a shelf and remarks to a log,
- * and prints the name of each once it was told that it is kept.
+ * One hand of several: {@code FOLDER HAND TIMES} adds so many doses to a cup, chips to a shelf and remarks to a log, keeps
+ * a job of its own as often,
+ * and prints the name of each once it was told that it is kept. {@code FOLDER HAND TIMES STEP} dies at that step on the
+ * disk ({@link KillingFiles}).
  */
 public final class HandWriter {
+    static final int FIRST_GRAMS = 10;
+
     private HandWriter() {}
 
     public static void main(String[] args) throws Exception {
-        Path folder = Path.of(args[0]);
+        Path folder = args.length > 3 ? KillingFiles.at(Path.of(args[0]), Long.parseLong(args[3])) : Path.of(args[0]);
         int hand = Integer.parseInt(args[1]);
         int times = Integer.parseInt(args[2]);
+        Optional<BenchJob> job = Optional.empty();
         ThisBench bench = new ThisBench("hands", folder.resolve("home"));
         try (LogBook log = LogBook.open(folder.resolve("log"), bench, Clock.systemUTC(), new SecureRandom())) {
             for (int i = 0; i < times; i++) {
@@ -39,6 +47,8 @@ public final class HandWriter {
                 System.out.println("cup " + name);
                 shelve(folder.resolve("shelf.json"), name);
                 System.out.println("shelf " + name);
+                job = keep(folder, hand, i, job);
+                System.out.println("bench " + name);
                 Saved saved = log.write(Optional.empty(), new Page.Remark(Optional.empty(), name));
                 if (saved instanceof Saved.OnDisk) {
                     System.out.println("log " + name);
@@ -57,6 +67,28 @@ public final class HandWriter {
         CupFile.at(cup)
                 .change(there -> new SharedFile.Changed<>(
                         there.add(moment(hand, time), new Deed.Weighed("plain-white", 0.01, 0.01)), true));
+    }
+
+    /** The grams wanted tell how often it was kept. */
+    private static Optional<BenchJob> keep(Path folder, int hand, int time, Optional<BenchJob> before)
+            throws FileProblem {
+        BenchJob job = new BenchJob(
+                "Tarrowmere",
+                Demo.places(),
+                0,
+                Demo.shelf(),
+                FIRST_GRAMS + time,
+                0.01,
+                Set.of(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
+        BenchFile.keep(benchOf(folder, hand), before, job);
+        return Optional.of(job);
+    }
+
+    static Path benchOf(Path folder, int hand) {
+        return folder.resolve("bench-" + hand + ".json");
     }
 
     static void shelve(Path shelf, String name) throws FileProblem {

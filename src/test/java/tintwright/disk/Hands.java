@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
@@ -12,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import tintwright.cup.Cup;
+import tintwright.files.BenchFile;
 import tintwright.files.CupFile;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
@@ -23,6 +25,8 @@ import tintwright.logbook.Trouble;
 
 /** Several processes at one cup, one shelf and one log, and what is there afterwards. */
 final class Hands {
+    private static final int MOST_HANDS = 9;
+
     private Hands() {}
 
     static void begin(Path folder) throws FileProblem {
@@ -76,6 +80,15 @@ final class Hands {
                     .filter(trouble -> trouble.kind() != Trouble.Kind.TORN)
                     .toList();
             assertEquals(List.of(), grave);
+        }
+        for (int hand = 0; hand < MOST_HANDS; hand++) {
+            Path bench = HandWriter.benchOf(folder, hand);
+            if (Files.exists(bench)) {
+                int times = (int) BenchFile.read(bench).grams() - HandWriter.FIRST_GRAMS;
+                for (int time = 0; time <= times; time++) {
+                    missing.remove("bench hand " + hand + " time " + time);
+                }
+            }
         }
         return missing;
     }

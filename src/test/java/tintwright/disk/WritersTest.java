@@ -21,7 +21,7 @@ class WritersTest {
 
     @Test
     void whatThreeProcessesWereToldIsThere() throws Exception {
-        write(3, 12);
+        write(3, 6);
     }
 
     /** {@code mvn test -Dwanted.groups=study -Dtest=WritersTest}. */
@@ -42,7 +42,7 @@ class WritersTest {
             acknowledged.addAll(Hands.acknowledged(one));
             assertEquals(0, one.waitFor());
         }
-        assertEquals(3 * hands * times, acknowledged.size());
+        assertEquals(4 * hands * times, acknowledged.size());
         assertEquals(Set.of(), Hands.missing(folder, acknowledged));
     }
 }

@@ -27,6 +27,7 @@ class FormatsDocumentTest {
                 case "cup" -> CupFile.from(example);
                 case "chips" -> ChipsFile.from(example);
                 case "sheet" -> SheetFile.from(example);
+                case "bench" -> BenchFile.from(example);
                 case "reading" -> ReadingShape.from(example);
                 default -> {
                     continue;
@@ -34,6 +35,6 @@ class FormatsDocumentTest {
             }
             read.add(kind);
         }
-        assertEquals(Set.of("chips", "cup", "fill-job", "reading", "sheet", "shelf", "target"), read);
+        assertEquals(Set.of("bench", "chips", "cup", "fill-job", "reading", "sheet", "shelf", "target"), read);
     }
 }

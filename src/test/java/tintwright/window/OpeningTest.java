@@ -87,17 +87,17 @@ class OpeningTest {
     @Test
     void aBenchThatCannotBeReadIsSaidAndLeftAsItIs() throws Exception {
         open(true, NOON).job().change(before -> before.of(77));
-        Path shelf = home.resolve("bench").resolve("shelf.json");
-        Files.writeString(shelf, "{");
+        Path kept = home.resolve("bench").resolve("bench.json");
+        Files.writeString(kept, "{");
         Desk desk = open(true, NOON);
         assertTrue(
-                desk.shell().noticeProperty().get().contains("shelf.json"),
+                desk.shell().noticeProperty().get().contains("bench.json"),
                 desk.shell().noticeProperty().get());
-        assertEquals("{", Files.readString(shelf));
+        assertEquals("{", Files.readString(kept));
         desk.job().change(before -> before.of(78));
         try (Stream<Path> files = Files.walk(home.resolve("bench"))) {
             assertTrue(
-                    files.filter(file -> file.endsWith("shelf.json"))
+                    files.filter(file -> file.endsWith("bench.json"))
                             .anyMatch(file -> read(file).equals("{")),
                     "what could not be read was written over");
         }

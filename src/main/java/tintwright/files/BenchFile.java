@@ -1,0 +1,145 @@
+package tintwright.files;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import tintwright.cup.Cup;
+import tintwright.cup.Deed;
+import tintwright.reading.PlaceReadings;
+import tintwright.shelf.Shelf;
+
+/**
+ * The job in hand on disk, in one file, so that there is never a mix of two. The shape is written down in
+ * docs/formats.md: the shelf, the places, the cup and the fill stand in it as in files of their own.
+ */
+public final class BenchFile {
+    private static final String KIND = "bench";
+    private static final int VERSION = 1;
+
+    private static final SharedFile.Shape<BenchJob> SHAPE = new SharedFile.Shape<>() {
+        @Override
+        public BenchJob from(JsonPlace root) throws FileProblem {
+            return BenchFile.from(root);
+        }
+
+        @Override
+        public String text(BenchJob job) {
+            return JsonText.of(tree(job));
+        }
+    };
+
+    private BenchFile() {}
+
+    /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
+    public static BenchJob read(Path file) throws FileProblem {
+        return from(JsonPlace.read(file));
+    }
+
+    /**
+     * Keeps what is in hand. What another window changed meanwhile in another part of the job stays as that window has
+     * it.
+     *
+     * @param before the job as it was last read or written here; empty when there was none
+     * @throws FileProblem when both changed the same part, or it cannot be written; what stood there still stands
+     */
+    public static void keep(Path file, Optional<BenchJob> before, BenchJob now) throws FileProblem {
+        SharedFile.of(file, SHAPE).keep(before, now, (first, theirs, mine) -> together(file, first, theirs, mine));
+    }
+
+    private static BenchJob together(Path file, BenchJob before, BenchJob theirs, BenchJob mine) throws FileProblem {
+        Map<String, Object> first = tree(before);
+        Map<String, Object> one = tree(theirs);
+        Map<String, Object> both = new LinkedHashMap<>();
+        List<String> clashes = new ArrayList<>();
+        tree(mine).forEach((part, value) -> {
+            String was = JsonText.of(first.get(part));
+            String there = JsonText.of(one.get(part));
+            String here = JsonText.of(value);
+            both.put(part, here.equals(was) ? one.get(part) : value);
+            if (!here.equals(was) && !there.equals(was) && !here.equals(there)) {
+                clashes.add(part);
+            }
+        });
+        if (clashes.isEmpty()) {
+            return from(JsonPlace.parse(file.toString(), JsonText.of(both)));
+        }
+        throw FileProblem.unusable("another window changed the same on this bench (" + String.join(", ", clashes)
+                + "), so what you did here since is not kept in " + file
+                + ": close one of the two windows and open the bench again");
+    }
+
+    private static Map<String, Object> tree(BenchJob job) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("formatVersion", VERSION);
+        tree.put("kind", KIND);
+        tree.put("boat", job.boat());
+        tree.put("places", job.places().stream().map(TargetFile::tree).toList());
+        tree.put("place", job.place());
+        tree.put("grams", job.grams());
+        tree.put("scaleStep", job.scaleStep());
+        tree.put("off", List.copyOf(new TreeSet<>(job.off())));
+        tree.put("shelf", ShelfFile.tree(job.shelf()));
+        tree.put("fill", job.fill().map(BenchFile::fill).orElse(null));
+        tree.put("cup", job.cup().map(CupFile::tree).orElse(null));
+        tree.put("ahead", job.ahead().stream().map(CupFile::deed).toList());
+        return tree;
+    }
+
+    private static Map<String, Object> fill(BenchJob.Fill fill) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("repairs", fill.repairs());
+        tree.put("baseHides", fill.baseHides().isPresent() ? fill.baseHides().getAsDouble() : null);
+        tree.put("job", FillJobFile.tree(fill.order()));
+        return tree;
+    }
+
+    static BenchJob from(JsonPlace root) throws FileProblem {
+        root.version(KIND, VERSION);
+        root.only(
+                "formatVersion",
+                "kind",
+                "boat",
+                "places",
+                "place",
+                "grams",
+                "scaleStep",
+                "off",
+                "shelf",
+                "fill",
+                "cup",
+                "ahead");
+        List<PlaceReadings> places = new ArrayList<>();
+        for (JsonPlace place : root.list("places")) {
+            places.add(TargetFile.from(place));
+        }
+        Set<String> off = new HashSet<>();
+        for (JsonPlace id : root.list("off")) {
+            off.add(id.text());
+        }
+        Optional<BenchJob.Fill> fill = Optional.empty();
+        if (root.has("fill")) {
+            JsonPlace at = root.at("fill");
+            at.only("repairs", "baseHides", "job");
+            fill = Optional.of(new BenchJob.Fill(
+                    FillJobFile.from(at.at("job")), at.at("repairs").truth(), at.optionalNumber("baseHides")));
+        }
+        Optional<Cup> cup = root.has("cup") ? Optional.of(CupFile.from(root.at("cup"))) : Optional.empty();
+        List<Deed> ahead = new ArrayList<>();
+        for (JsonPlace deed : root.list("ahead")) {
+            ahead.add(CupFile.deed(deed));
+        }
+        String boat = root.text("boat", "");
+        Shelf shelf = ShelfFile.from(root.at("shelf"));
+        int place = root.has("place") ? root.at("place").whole() : -1;
+        double grams = root.at("grams").number();
+        double step = root.number("scaleStep", 0.01);
+        Optional<BenchJob.Fill> filling = fill;
+        return root.make(() -> new BenchJob(boat, places, place, shelf, grams, step, off, filling, cup, ahead));
+    }
+}

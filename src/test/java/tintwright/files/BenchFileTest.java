@@ -1,0 +1,82 @@
+package tintwright.files;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tintwright.cup.Cup;
+import tintwright.cup.Deed;
+
+class BenchFileTest {
+    @TempDir
+    private Path folder;
+
+    private Path file() {
+        return folder.resolve("bench.json");
+    }
+
+    private static BenchJob job(double grams, Optional<Cup> cup, Set<String> off) {
+        return new BenchJob(
+                "Tarrowmere",
+                Demo.places(),
+                0,
+                Demo.shelf(),
+                grams,
+                0.01,
+                off,
+                Optional.of(new BenchJob.Fill(Demo.fillOrder(), true, OptionalDouble.of(0.4))),
+                cup,
+                cup.isPresent() ? List.of(new Deed.SetAside(12, "bow 1 rest")) : List.of());
+    }
+
+    private static Cup cup(double grams) {
+        return Cup.empty("bow 1", Demo.places().get(0), 100, 0.01, "plain-white")
+                .add(Instant.parse("2026-05-31T09:12:00Z"), new Deed.Weighed("plain-white", grams, 0.01));
+    }
+
+    @Test
+    void whatIsKeptComesBack() throws Exception {
+        BenchJob job = job(150, Optional.of(cup(60)), Set.of("soot-black"));
+        BenchFile.keep(file(), Optional.empty(), job);
+        assertEquals(job.toString(), BenchFile.read(file()).toString());
+    }
+
+    @Test
+    void twoWindowsKeepWhatEachChangedElsewhere() throws Exception {
+        BenchJob first = job(150, Optional.empty(), Set.of());
+        BenchFile.keep(file(), Optional.empty(), first);
+        BenchFile.keep(file(), Optional.of(first), job(150, Optional.empty(), Set.of("soot-black")));
+        BenchJob mine = job(77, Optional.empty(), Set.of());
+        BenchFile.keep(file(), Optional.of(first), mine);
+        assertEquals(77, BenchFile.read(file()).grams());
+        assertEquals(Set.of("soot-black"), BenchFile.read(file()).off());
+        // And again, though this window never saw what the other one did.
+        BenchFile.keep(file(), Optional.of(mine), job(78, Optional.empty(), Set.of()));
+        assertEquals(78, BenchFile.read(file()).grams());
+        assertEquals(Set.of("soot-black"), BenchFile.read(file()).off());
+    }
+
+    @Test
+    void theSecondOfTwoThatCannotBothStandIsToldAndNothingIsWritten() throws Exception {
+        BenchJob first = job(150, Optional.of(cup(60)), Set.of());
+        BenchFile.keep(file(), Optional.empty(), first);
+        BenchFile.keep(file(), Optional.of(first), job(150, Optional.of(cup(61)), Set.of()));
+        String before = Files.readString(file());
+        FileProblem told = assertThrows(
+                FileProblem.class,
+                () -> BenchFile.keep(file(), Optional.of(first), job(150, Optional.of(cup(62)), Set.of())));
+        assertTrue(
+                told.getMessage().contains("another window changed the same on this bench (cup)"), told.getMessage());
+        assertEquals(1, told.getMessage().lines().count());
+        assertEquals(before, Files.readString(file()));
+    }
+}
