@@ -1,6 +1,10 @@
 package tintwright.cup;
 
-/** What a number in a cup may be. */
+/**
+ * What a number in a cup may be.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 final class Checks {
     /** Nobody mixes more than this in a cup, grams. */
     static final double MOST = 100_000;

@@ -1,6 +1,10 @@
 package tintwright.cup;
 
-/** How much white a cup needs to come back in range. */
+/**
+ * How much white a cup needs to come back in range.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 final class Climb {
     /** A climb that comes this near, CIEDE2000, or within this of the nearest possible, takes no more white. */
     private static final double NEAR = 0.3;

@@ -18,6 +18,8 @@ import tintwright.shelf.Parts;
  * The last chip and the weights tell two stories. Either the chip was read wrongly or something was weighed otherwise
  * than written; only the person at the bench can know, so it is said and the slips that would explain it are named.
  *
+ * <p>Figures here that name no source are judgements of ours.
+ *
  * @param entry   id of the reading's entry
  * @param apart   CIEDE2000 between the chip and what the weights foretell of it
  * @param read    what the chip read

@@ -17,6 +17,8 @@ import tintwright.units.Grams;
  * All that is to be done to a cup and was done, in plain words and values: whatever shows a cup shows this, so that no
  * two faces ever say two things of one cup.
  *
+ * <p>Figures here that name no source are judgements of ours.
+ *
  * @param verdict  the cup beside the hull, such as "Too dark and a touch red."
  * @param now      the one thing to do
  * @param next     what comes after it, in order; may be empty

@@ -21,6 +21,8 @@ import tintwright.shelf.Parts;
 /**
  * Equally likely versions of a cup and its hull: what a dose does in all of them is how safe it is. Draws are
  * fixed, so that the same cup always gets the same advice.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 final class CupVersions {
     /** A mix darker than the hull by more than this in L* is too dark. */

@@ -6,7 +6,11 @@ import tintwright.colour.DifferenceWords;
 import tintwright.reading.FilmState;
 import tintwright.units.Grams;
 
-/** What a cup has to say to the person in front of it: short sentences, grams, no colour science. */
+/**
+ * What a cup has to say to the person in front of it: short sentences, grams, no colour science.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 public final class CupWords {
     private final CupSight sight;
 

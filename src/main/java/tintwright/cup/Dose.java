@@ -6,6 +6,8 @@ import java.util.Set;
 /**
  * One thing to put in, as the scale can weigh it.
  *
+ * <p>Figures here that name no source are judgements of ours.
+ *
  * @param part    id of the white or tint
  * @param grams   of the white or tint itself, without what a letdown brings along
  * @param deed    what will be written when it is done as advised
@@ -15,11 +17,12 @@ import java.util.Set;
 public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> letDown, Optional<Drops> drops) {
     /** A dose under so many steps of the scale is not weighed straight; common practice, no source. */
     public static final int FEWEST_STEPS = 20;
-    /** A letdown of fewer steps than this is too little to be worth a dose. */
+    /** A letdown of fewer steps than this is too little to be worth a dose: one step more or less is a fifth of it; a judgement of ours. */
     private static final int LEAST_STEPS = 5;
     /** Tint in a letdown, in steps of the scale: its own weighing is then good to about 2 per cent. */
     private static final int STEPS_IN_A_LETDOWN = 50;
 
+    /** Grams of letdown that hold one of tint: round numbers to weigh; common practice, no source. */
     private static final int[] LETDOWNS = {10, 20, 50};
 
     /**

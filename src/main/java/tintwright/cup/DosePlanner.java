@@ -18,6 +18,8 @@ import tintwright.shelf.Tint;
 /**
  * From a cup to its next doses. Tint cannot be taken out, so a dose is the largest share of the way that is safe;
  * after each reading the way is looked for anew.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class DosePlanner {
     /** Least share of the white to hold back; common practice, no source. */

@@ -10,7 +10,11 @@ import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
 import tintwright.shelf.Prediction;
 
-/** Whether a reading can be of this cup at all: a slip in reading must not teach the shelf nonsense. */
+/**
+ * Whether a reading can be of this cup at all: a slip in reading must not teach the shelf nonsense.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 public final class ReadingCheck {
     /** Squared distance in three axes beyond which it cannot be: chance one in a million for honest normal errors. */
     private static final double CANNOT = 30;

@@ -7,6 +7,8 @@ import tintwright.match.MixFit;
 
 /**
  * How much of the way is safe: what goes in cannot be taken out, neither its depth nor its hue.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 final class SafeShare {
     /** Allowed chance of a dose that ends too dark: half of the 5 per cent of a whole job, which takes several. */

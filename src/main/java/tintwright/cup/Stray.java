@@ -11,6 +11,8 @@ import tintwright.shelf.Knowledge;
  * noise explains, the chip is believed and the model corrected by the difference, for this cup alone. (A model's
  * discrepancy kept beside its parameters, after Kennedy and O'Hagan, J. R. Statist. Soc. B 63, 2001.)
  *
+ * <p>Figures here that name no source are judgements of ours.
+ *
  * @param lightness what to add to the model's L*
  * @param a         and to its a*
  * @param b         and to its b*

@@ -15,7 +15,11 @@ import tintwright.match.MixFit;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Tint;
 
-/** Which tints, and how much of each, bring a cup with so much white added nearest to the hull. */
+/**
+ * Which tints, and how much of each, bring a cup with so much white added nearest to the hull.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 final class TintSearch {
     private static final int N = Grid.INSIDE.count();
     /** Three tints reach every colour that more would, but for the bounds. */

@@ -27,6 +27,8 @@ import tintwright.shelf.Tint;
  *
  * <p>Evidence by Laplace's method over ln of the amounts; Bishop (2006), Pattern Recognition and Machine Learning,
  * 4.4.1. A colour is three numbers: several sets explain it, and the chances say so.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class UnknownCup {
     private static final int MOST_TINTS = 3;

@@ -5,7 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Finds the ways on from a cup that was read. */
+/**
+ * Finds the ways on from a cup that was read.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 public final class Ways {
     /** From this chance on of being within 1.0 it is as close as eyes can tell. */
     public static final double SURE = 0.9;

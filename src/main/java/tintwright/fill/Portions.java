@@ -8,7 +8,7 @@ import java.util.List;
  * not a thimbleful.
  */
 final class Portions {
-    /** Less than this part of a piece is not worth starting from the rest of a cup. */
+    /** Less than this part of a piece is not worth starting from the rest of a cup; a judgement of ours. */
     private static final double LEAST_PART = 0.1;
 
     /** One thing to do: {@code line} says whose, {@code ml} what it takes, {@code minutes} how long. */

@@ -17,7 +17,11 @@ import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Prediction;
 
-/** Says all there is to say about one mix for one wish. */
+/**
+ * Says all there is to say about one mix for one wish.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 final class Judge {
     /** Every way to round up to this many tints is tried. */
     private static final int MOST_ROUNDED = 5;

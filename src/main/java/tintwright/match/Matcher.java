@@ -19,6 +19,8 @@ import tintwright.shelf.PigmentFamily;
 /**
  * Target to recipe: every useful set of up to four tints is fitted, the promising ones are played over all that is
  * not known, and a short list comes out in which each is better than those above it in something.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class Matcher {
     private static final int MOST_TINTS = 4;

@@ -12,6 +12,8 @@ import tintwright.optics.Surface;
  * <p>Weighted Gauss-Newton on L*, a*, b* with the local CIEDE2000 metric; each step is an exact bounded quadratic
  * problem. It starts from the additions that best reproduce the target's K/S spectrum, which is a linear problem:
  * the start matters more than the solver. Allocates nothing in {@link #fit}; not for use by two threads at once.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class MixFit {
     private static final int N = Grid.INSIDE.count();

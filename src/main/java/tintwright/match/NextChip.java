@@ -22,11 +22,14 @@ import tintwright.shelf.Tint;
  * @param words   the advice in one sentence
  */
 public record NextChip(String tintId, double share, double grams, double before, double after, String words) {
+    /** Shares of tint a chip may show: from the weakest a scale can weigh to half the usual limit; a judgement of ours. */
     private static final double[] STRENGTHS = {0.002, 0.005, 0.01, 0.02};
-    /** A chip is worth making when it takes away at least this much of the spread. */
+    /** A chip is worth making when it takes away at least this much of the spread; a judgement of ours. */
     private static final double WORTH_MAKING = 0.15;
 
+    /** A chip and little more: enough to stir, not enough to waste; those below too are common practice, no source. */
     private static final double LEAST_GRAMS = 20;
+
     private static final double MOST_GRAMS = 60;
     /** Steps of the scale that a tint should weigh, for 5 % of it to be told; common practice, no source. */
     private static final double STEPS = 20;

@@ -15,7 +15,11 @@ import tintwright.shelf.Parts;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Tint;
 
-/** What a recipe may draw on: one gram of base, and the tints (and one leftover) that can be added to it. */
+/**
+ * What a recipe may draw on: one gram of base, and the tints (and one leftover) that can be added to it.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 final class Pool {
     private static final int N = Grid.INSIDE.count();
     /** 550 nm, where the eye judges lightness. */

@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** A short list in which each recipe is better than those above it in something a person would care about. */
+/**
+ * A short list in which each recipe is better than those above it in something a person would care about.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 final class Ranking {
     private static final int MOST = 5;
     /** What a recipe may be worse than the best in expected CIEDE2000 and still be listed. */

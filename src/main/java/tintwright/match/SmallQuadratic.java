@@ -10,12 +10,16 @@ package tintwright.match;
  * in its calls; not for use by two threads at once.
  */
 final class SmallQuadratic {
+    /** As many tints as a recipe may hold, and what counts as zero beside them; judgements of ours, as are those below. */
     static final int MOST = 6;
+
     private static final double TINY = 1e-12;
-    /** Rounds in which bounds may move before every choice is tried. */
+    /** Rounds in which bounds may move before every choice is tried; a judgement of ours. */
     private static final int ROUNDS = 8;
 
+    /** Not a figure, nor are those below: what holds an unknown. */
     private static final int FREE = 0;
+
     private static final int ON_FLOOR = 1;
     private static final int ON_CEILING = 2;
 

@@ -13,6 +13,8 @@ import tintwright.colour.Grid;
  * wavelengths, and shape, smooth over about 60 nm with a finer part over about 20 nm. Karhunen-Loeve truncation
  * keeps what matters. Source: Rasmussen and Williams (2006), Gaussian Processes for Machine Learning, chapters 2
  * and 4 (squared exponential covariance).
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 final class CurvePrior {
     private static final int N = Grid.INSIDE.count();

@@ -14,7 +14,11 @@ import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
 
-/** Looks again at chips that fit badly: learns without each, and asks what the others say about it. */
+/**
+ * Looks again at chips that fit badly: learns without each, and asks what the others say about it.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 final class Doubts {
     /** Squared misfit for each value read, above which a chip contradicts the rest: about four deviations. */
     private static final double CONTRADICTS = 4.0;

@@ -27,6 +27,8 @@ import tintwright.reading.Reading;
  *
  * <p>Derived from the chips alone, and the same bit for bit whenever it is made again from the same chips, in
  * whatever order they stand. Immutable; safe to share between threads.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class Knowledge {
     /** How far a weighing on a pocket scale may be off, in grams: half its 0.01 g step; common practice. */

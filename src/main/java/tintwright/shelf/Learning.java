@@ -8,6 +8,8 @@ import java.util.List;
  *
  * <p>Source: Bishop (2006), Pattern Recognition and Machine Learning, 4.4 (Laplace), 2.3.7 (Student t);
  * Nocedal and Wright (2006), Numerical Optimization, 10.3 (Gauss-Newton).
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 final class Learning {
     /** Degrees of freedom of the Student t: few, so that a chip far off counts little. */

@@ -12,6 +12,8 @@ import tintwright.reading.SpectralReading;
 /**
  * One reading of one mix of known parts, as an equation about the unknowns: what was read, minus what the film
  * model says, over how sure both are.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 final class Observation {
     private static final int N = Unknowns.WAVELENGTHS;

@@ -12,19 +12,27 @@ import tintwright.colour.Grid;
  * @param paste      true for a tint: its concentration shares the shop's unknown factor
  */
 record PartPrior(CurvePrior absorption, CurvePrior scattering, boolean paste) {
-    /** One standard deviation, in ln, of the strength of a tint around its family and shop. */
+    /**
+     * One standard deviation, in ln, of the strength of a tint around its family and shop. The widths here are
+     * judgements of ours; PriorCoverageTest counts how often published acrylics (Okumura 2005) lie within them.
+     */
     static final double OWN_STRENGTH = 0.4;
-    /** The same for the factor that the tints of a shop share: one maker, one concentration. */
+    /** The same for the factor that the tints of a shop share: one maker, one concentration; a judgement of ours. */
     static final double SHARED_STRENGTH = 0.5;
-    /** Shape of ln K where a pigment absorbs. */
+    /** Shape of ln K where a pigment absorbs; a judgement of ours, see {@link #OWN_STRENGTH}. */
     private static final double SHAPE = 0.25;
-    /** What the shape may wander more where a pigment hardly absorbs: traces of anything show there. */
+    /**
+     * What the shape may wander more where a pigment hardly absorbs: traces of anything show there. A
+     * judgement of ours, as are those below: the shift of an absorption edge in nm and the
+     * widths, in ln, of strength and shape of S.
+     */
     private static final double SHAPE_IN_THE_CLEAR = 0.7;
 
     private static final double EDGE_SHIFT_NM = 7;
     private static final double SCATTER_STRENGTH = 0.4;
     private static final double SCATTER_SHAPE = 0.25;
-    /** An unknown pigment may be anything. */
+    /** An unknown pigment may be anything: strength, S and shape in ln, about three times a known one; a judgement of
+     * ours, as are those below. */
     private static final double UNKNOWN_STRENGTH = 1.2;
 
     private static final double UNKNOWN_SCATTER = 0.8;

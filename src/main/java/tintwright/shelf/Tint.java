@@ -20,7 +20,11 @@ public record Tint(
         double dropGrams,
         Stock stock)
         implements StockItem {
-    /** One US fluid ounce in a quart is 3.1 % by volume (a gel coat maker's limit for its own pastes). */
+    /**
+     * Usual largest share of one tint, by mass of the mix; common practice, no source. One gel coat maker states less
+     * for its own colorants, a US fluid ounce in a quart, 3.1 % by volume: about 2.8 % by mass at the usual
+     * densities. What the tub says belongs on the shelf and counts before this.
+     */
     public static final double USUAL_LOADING_LIMIT = 0.04;
     /** Usual density of a paste, g/ml; common practice, no source. */
     public static final double USUAL_DENSITY = 1.2;

@@ -10,6 +10,8 @@ import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
  * overlaps) count little.
  *
  * <p>Source: Huber and Ronchetti (2009), Robust Statistics, 7.8 (weights that fall off with the residual, repeated).
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 final class PaperField {
     private static final int TERMS = 6;

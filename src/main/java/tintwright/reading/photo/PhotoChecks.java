@@ -15,7 +15,11 @@ import tintwright.reading.photo.file.PhotoFile;
 import tintwright.reading.photo.file.Pixels;
 import tintwright.reading.photo.file.Rgb;
 
-/** What a person should know about a photo that was read; the limits are common practice, no source. */
+/**
+ * What a person should know about a photo that was read; the limits are common practice, no source.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 final class PhotoChecks {
     /** A grey at this share of full light is drowned in the noise of an 8-bit file. */
     private static final double DARK = 0.012;

@@ -29,6 +29,8 @@ import tintwright.reading.photo.file.RgbProfile;
 
 /**
  * Reads a photo like an instrument: the references say what the camera did, the spots are read through that.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class PhotoReader {
     /** A sample is taken from this share of a patch, about its middle: clear of edges and of the print's halo. */

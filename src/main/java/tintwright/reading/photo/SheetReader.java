@@ -32,6 +32,8 @@ import tintwright.reading.photo.sheet.SheetSearch;
 /**
  * Reads a photo with the printed sheet in it: finds the sheet, takes the light that falls off out by its paper, learns
  * the camera from the paper (and tape), and reads the hull in the window, the chips and the dab.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class SheetReader {
     /** Usual white paper as it looks with its brightener in daylight, D65; common practice, no source. */

@@ -18,7 +18,9 @@ import tintwright.reading.photo.card.Sample;
  * keeps grey grey: grey belongs to gains and curves.
  */
 public final class CameraModel {
+    /** Not a figure, nor are those below: where each kind of unknown begins in their list. */
     static final int GAIN = 0;
+
     static final int LIGHT = 3;
     static final int POWER = 6;
     static final int CHANNEL_POWER = 7;
@@ -27,16 +29,18 @@ public final class CameraModel {
     static final int MIX = 18;
     static final int ROOTS = 24;
     static final int BEND = 33;
-    /** Where the tone curve's straight pieces meet, on the coded scale. */
+    /** Where the tone curve's straight pieces meet, on the coded scale; a judgement of ours. */
     static final double[] KNOTS = {0, 0.15, 0.3, 0.5, 0.7, 0.85, 1.0};
 
     static final int UNKNOWNS = BEND + KNOTS.length;
 
-    /** Linear light below this bends into an exponential, so that black has a logarithm; a quarter of an 8-bit
+    /** A judgement of ours. Linear light below this bends into an exponential, so that black has a logarithm; a quarter of an 8-bit
      * code in the straight part of sRGB. */
     private static final double FLOOR = 1e-3;
 
+    /** The exponent of sRGB (IEC 61966-2-1), and, in those below, the straight part of L* (CIE 015:2018, clause 8). */
     private static final double CODE = 1 / 2.4;
+
     private static final double LINEAR_BELOW = 216.0 / 24389.0;
     private static final double SLOPE = 24389.0 / 27.0;
 

@@ -20,6 +20,8 @@ import tintwright.reading.photo.file.Rgb;
  * best near the wanted colours are listened to, nearly equal ones together. A reference that the others contradict is
  * set aside and named. How sure the answer is comes from the freest fit, widened where the references turn out to
  * scatter more than they say.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class Correction {
     /** A fit whose error with left-out references is larger by this share counts a third as much. */

@@ -14,6 +14,8 @@ import tintwright.reading.photo.card.Sample;
  * close to the hull's colour counts most there.
  *
  * <p>All residuals are in steps the eye weighs alike ({@link EyeMetric}), so 1 is about one CIEDE2000.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 final class CorrectionFit {
     /** What the model cannot bend to: standard deviation in CIEDE2000, settled with {@link Flexibility}. */

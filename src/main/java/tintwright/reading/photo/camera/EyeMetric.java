@@ -9,6 +9,8 @@ import tintwright.reading.Covariance;
  * alike, so that the length of the result is about the CIEDE2000 of the step (without the rotation term).
  *
  * <p>Source: the weighting functions of ISO/CIE 11664-6, at the colour itself.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class EyeMetric {
     /** 25^7, the chroma at which a neutral's redness is corrected by half. */

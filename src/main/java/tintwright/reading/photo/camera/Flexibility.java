@@ -20,6 +20,8 @@ import org.ejml.dense.row.CommonOps_DDRM;
  * near the stiffer one by itself.
  *
  * <p>The widths are ours: settled on the real photos and the simulated phones of docs/accuracy.md.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public enum Flexibility {
     /** What phones usually do: all of it, but little of it. */

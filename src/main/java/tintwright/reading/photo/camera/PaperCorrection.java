@@ -14,6 +14,8 @@ import tintwright.reading.photo.card.Sample;
  * From a camera's record to colours through the paper of the sheet alone, or paper and tape. How all answers of the
  * photo may be off together is kept as directions of error that they share, so that whoever knows more of some of them
  * (chips of known recipe) learns of the others too.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class PaperCorrection {
     /** With something of known colour in the photo the gains may be anything, in log light. */

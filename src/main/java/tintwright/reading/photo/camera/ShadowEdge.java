@@ -10,6 +10,8 @@ import tintwright.reading.photo.file.Rgb;
 /**
  * Looks for a straight line across the references with less light on one side than on the other, beyond what a
  * smooth change of light and the camera's tone curve explain.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 final class ShadowEdge {
     private static final int DIRECTIONS = 12;

@@ -4,7 +4,11 @@ import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 
-/** The part of a joint covariance that all its colours have in common. */
+/**
+ * The part of a joint covariance that all its colours have in common.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 final class SharedError {
     /** With one colour alone nothing shows what it would share; most of a correction's error is common. */
     private static final double ALONE = 0.7;

@@ -12,6 +12,8 @@ import tintwright.reading.photo.file.Preview;
 /**
  * Finds a card of known colours in a photo: patch-like blobs in rows and columns, turned and shifted until their
  * colours follow those of the card. What is found is for a person to confirm.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class CardFinder {
     /** The longest side of the preview that a card is looked for in. */

@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import tintwright.reading.photo.file.Preview;
 
-/** Finds patches in a preview: connected pixels of one colour whose outline is a slanted rectangle. */
+/**
+ * Finds patches in a preview: connected pixels of one colour whose outline is a slanted rectangle.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 final class FlatBlobs {
     /** Relative steps between neighbours that still count as one colour; each finds what the others miss. */
     private static final double[] SAME = {0.035, 0.06, 0.10, 0.16};

@@ -7,7 +7,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Blobs that stand in rows and columns, numbered from one of them. */
+/**
+ * Blobs that stand in rows and columns, numbered from one of them.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 final class Lattice {
     /** A neighbour may lie this far from where it is expected, over the step. */
     private static final double OFF = 0.28;

@@ -9,6 +9,8 @@ import tintwright.reading.photo.file.RgbProfile;
 
 /**
  * One colour from many pixels: glare, dust, edges and noise set aside, the mean taken in linear light.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class PatchReader {
     /** Fewer pixels than this show no colour. */

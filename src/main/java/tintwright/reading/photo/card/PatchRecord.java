@@ -3,6 +3,8 @@ package tintwright.reading.photo.card;
 /**
  * What a camera recorded in one region.
  *
+ * <p>Figures here that name no source are judgements of ours.
+ *
  * @param sample  robust mean, its noise, its place
  * @param pixels  pixels of the photo inside
  * @param clipped share of pixels with a channel at the top of its range

@@ -5,6 +5,8 @@ import java.util.List;
 /**
  * A card of known colours in rows and columns.
  *
+ * <p>Figures here that name no source are judgements of ours.
+ *
  * @param name       what it is called
  * @param rows       1 to 40
  * @param columns    1 to 40

@@ -21,6 +21,8 @@ import javax.imageio.stream.ImageInputStream;
 /**
  * A photo on disk: its size, how it was held and what its codes mean are known; its pixels are decoded when and
  * where they are wanted, as the file's own codes.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class PhotoFile {
     /** The largest photo that is decoded. A phone's largest mode is about 200 megapixels binned to fewer. */

@@ -19,7 +19,11 @@ import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageInputStream;
 import org.w3c.dom.NodeList;
 
-/** The kinds of photo file, told apart by their first bytes, and where each keeps its colour profile. */
+/**
+ * The kinds of photo file, told apart by their first bytes, and where each keeps its colour profile.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 enum PhotoKind {
     JPEG,
     PNG,

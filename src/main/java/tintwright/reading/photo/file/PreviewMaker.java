@@ -2,7 +2,11 @@ package tintwright.reading.photo.file;
 
 import tintwright.colour.RgbSpace;
 
-/** Makes a {@link Preview}: the means of whole blocks of pixels, in linear light. */
+/**
+ * Makes a {@link Preview}: the means of whole blocks of pixels, in linear light.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 final class PreviewMaker {
     private static final int CODES = 4096;
     private static final byte[] TO_CODE = new byte[CODES + 1];

@@ -15,6 +15,8 @@ import tintwright.colour.RgbSpace;
  *
  * <p>Source: ICC.1:2022, the matrix and tone-curve profiles (tags rXYZ to bTRC; types curveType and
  * parametricCurveType). Colours are carried to linear sRGB without clipping.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class RgbProfile {
     /** The white of the profile connection space; ICC.1:2022, 7.2.16. */

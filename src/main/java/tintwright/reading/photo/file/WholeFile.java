@@ -13,7 +13,9 @@ import java.nio.file.StandardOpenOption;
  * <p>Source: ITU-T T.81 annex B (end-of-image marker); PNG specification (IEND chunk).
  */
 final class WholeFile {
+    /** Here and in those below, markers of ITU-T T.81, table B.1, and the length in bytes of the IEND chunk (PNG, 11.2.5). */
     private static final int START_OF_SCAN = 0xDA;
+
     private static final int END_OF_IMAGE = 0xD9;
     private static final int PNG_END = 12;
 

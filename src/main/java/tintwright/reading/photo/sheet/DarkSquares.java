@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import tintwright.reading.photo.card.PixelPoint;
 
-/** Finds the sheet's black squares near where a plane sheet would have them: how far off they are is its bend. */
+/**
+ * Finds the sheet's black squares near where a plane sheet would have them: how far off they are is its bend.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 final class DarkSquares {
     /** How far from its place on a plane a square is looked for, mm: a sheet bent over a side of 0.5 m radius. */
     private static final double REACH = 10;

@@ -20,6 +20,8 @@ import tintwright.reading.photo.sheet.SheetSearch.Why;
 /**
  * Finds the printed sheet in a photo by its corner codes. Three of the four are enough; black squares near the window
  * say how it bends. Looks at the picture coarsely first and in full when that is not enough.
+ *
+ * <p>Figures here that name no source are judgements of ours.
  */
 public final class SheetFinder {
     /** Longer side the first look is taken at, pixels; chosen by the study {@code SheetFinderStudy}. */

@@ -11,6 +11,8 @@ import java.util.List;
  * <p>The layout is ours; its sizes were chosen so that it prints on any printer with a margin of 10 mm, that a chip
  * drawn down on a card 30 mm wide fits its place, and that the codes are found by the study {@code SheetFinderStudy}.
  *
+ * <p>Figures here that name no source are judgements of ours.
+ *
  * @param code   what the corner codes call this layout
  * @param width  of the paper, mm
  * @param height of the paper, mm

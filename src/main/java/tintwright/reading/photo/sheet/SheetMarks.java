@@ -8,7 +8,11 @@ import tintwright.reading.photo.card.PixelPoint;
 import tintwright.reading.photo.card.Region;
 import tintwright.reading.photo.card.Spot;
 
-/** What is to be read where, on a sheet that was found. */
+/**
+ * What is to be read where, on a sheet that was found.
+ *
+ * <p>Figures here that name no source are judgements of ours.
+ */
 public final class SheetMarks {
     /** Radius of what is read in the window, on a chip, of bare paper, mm: clear of edges, a bend and its shadow. */
     private static final double HULL_RADIUS = 18;
