@@ -123,6 +123,7 @@ public final class BenchTop {
      *
      * @param key what tells this deed from every other; one that was refused may be sent again
      */
+    @SuppressWarnings("FutureReturnValueIgnored") // what goes wrong in there is told by the future that is returned
     public CompletableFuture<Answer> act(String key, Act act) {
         CompletableFuture<Answer> mine;
         synchronized (this) {
