@@ -197,7 +197,12 @@ final class Guide {
         CupDeeds.Todo next = seen.deeds().now();
         boolean atTheCup = shell.stepProperty().get() == Step.CUP;
         if (next.kind() == CupDeeds.Kind.STOP) {
-            go(next.sentence(), CupStation.button(next.kind()), Step.FILL);
+            Runnable toTheHoles = () -> shell.stepProperty().set(Step.FILL);
+            if (atTheCup) {
+                shell.next(next.sentence(), CupStation.button(next.kind()), toTheHoles);
+            } else {
+                go(next.sentence(), CupStation.button(next.kind()), Step.FILL);
+            }
         } else if (!atTheCup) {
             go(next.sentence(), "To the cup", Step.CUP);
         } else if (next.deed().isPresent()) {

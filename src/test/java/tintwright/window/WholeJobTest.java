@@ -143,7 +143,7 @@ class WholeJobTest {
             double advised =
                     Double.parseDouble(next(desk).amount().orElseThrow().shown().replace(" g", ""));
             type(scene, "really", String.format(Locale.ROOT, "%.2f", 5 * advised));
-            pressWords(scene, "Write that");
+            press(scene, "it-is-in");
             while (next(desk).deed().isPresent()) {
                 press(scene, "now-button");
             }

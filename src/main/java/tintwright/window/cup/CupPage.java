@@ -15,12 +15,12 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.cup.Cup;
 import tintwright.cup.CupDeeds;
-import tintwright.cup.Deed;
 import tintwright.cup.WayWords;
 import tintwright.match.Aim;
 import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
+import tintwright.units.Grams;
 import tintwright.window.picture.DepthGauge;
 import tintwright.window.picture.HueRose;
 import tintwright.window.picture.SplitSwatch;
@@ -37,27 +37,23 @@ final class CupPage {
     private final SplitSwatch swatch = new SplitSwatch();
     private final DepthGauge depth = new DepthGauge();
     private final HueRose rose = new HueRose();
-    private final Label figure = Pieces.wrapped("", "big-figure");
-    private final Label of = Pieces.wrapped("", "figure");
-    private final Label how = Pieces.whenSaid(Pieces.plain(""));
-    private final Label after = Pieces.whenSaid(Pieces.soft(""));
-    private final Label sentence = Pieces.wrapped("", "strong");
-    private final Button accept;
-    private final VBox weigh = new VBox();
+    private final DeedCard deed;
+    private final DeedList list;
+    private final Label held = Pieces.plain("");
+    private final Label sure = Pieces.plain("");
+    private VBox chip;
+    private VBox inside;
+    private boolean chipAsked;
     private final Cards ways = new Cards();
     private final HBox lower = new HBox();
     private final VBox pictures = new VBox();
-    private final TextField really = new TextField();
     private final MeterFields numbers = new MeterFields("chip-lightness", "chip-a", "chip-b", this::read);
     private final MeterSetting setting = new MeterSetting();
     private String meterFor = "";
     private final ComboBox<String> film = new ComboBox<>();
-    private final Label contents = Pieces.plain("");
-    private final VBox story = new VBox();
     private final ComboBox<String> part = new ComboBox<>();
     private final TextField grams = new TextField();
     private final DisputeCard dispute;
-    private Optional<Deed> advised = Optional.empty();
     private boolean choosing;
     private List<String> partIds = List.of();
 
@@ -66,9 +62,8 @@ final class CupPage {
         this.model = model;
         this.toThePhoto = toThePhoto;
         dispute = new DisputeCard(model);
-        accept = Pieces.mainButton("It is in", model::accept);
-        story.getStyleClass().add("lines");
-        weigh.getStyleClass().add("asked");
+        deed = new DeedCard(model);
+        list = new DeedList(model);
     }
 
     Region build() {
@@ -80,38 +75,42 @@ final class CupPage {
         VBox.setVgrow(swatch, Priority.ALWAYS);
         VBox.setVgrow(lower, Priority.ALWAYS);
         hang();
-        VBox side = new VBox(dispute.node(), next(), chip(), inside());
+        chip = chip();
+        inside = inside();
+        Pieces.show(inside, false);
+        VBox side = new VBox(dispute.node(), deed.node(), chip, all(), inside);
         side.getStyleClass().addAll("column", "side");
         Pieces.follow(side, model.inHandProperty(), (before, after) -> after.ifPresent(this::show));
         model.inHandProperty().get().ifPresent(this::show);
-        return new Sides(pictures, side, false, 72);
+        return new Sides(pictures, side, false, 72).narrowFirst();
     }
 
-    private Node next() {
-        figure.setId("dose");
-        really.setId("really");
-        really.setPrefColumnCount(6);
-        really.setOnAction(event -> really());
-        HBox row = Pieces.row(
-                Pieces.asked("or what the scale really shows", really), Pieces.button("Write that", this::really));
-        row.getStyleClass().add("asks");
-        accept.getStyleClass().add("weighed-button");
-        accept.setMaxWidth(Double.MAX_VALUE);
-        weigh.getChildren().addAll(figure, of, how, accept, row, after);
-        return Pieces.sheet("", sentence, weigh, Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")));
+    /** What is in, what goes in and what comes; below it what is held back and how sure all this is. */
+    private Node all() {
+        held.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(held, Priority.ALWAYS);
+        sure.getStyleClass().add("good");
+        sure.setId("how-sure");
+        Button dab = Pieces.quietButton("Read a dab now", () -> {
+            chipAsked = !chipAsked;
+            model.inHandProperty().get().ifPresent(this::show);
+        });
+        dab.setId("read-now");
+        Button right = Pieces.quietButton("Something else went in", () -> Pieces.show(inside, !inside.isVisible()));
+        right.setId("else-went-in");
+        return Pieces.sheet(
+                "",
+                list,
+                Pieces.row(held, sure),
+                Pieces.flow(
+                        dab,
+                        right,
+                        Pieces.quietButton(
+                                "Copy as text", () -> model.shellModel().copy(model.asText())),
+                        Pieces.quietButton("Done: into the log", model::putAway)));
     }
 
-    /** What was typed; nothing typed is as advised. */
-    private void really() {
-        if (really.getText().isBlank()) {
-            model.accept();
-        } else if (model.really(really.getText())) {
-            really.clear();
-        }
-    }
-
-    private Node chip() {
-        numbers.first().getStyleClass().add("do-now");
+    private VBox chip() {
         film.getItems().setAll("cured", "wet");
         film.getSelectionModel().select(0);
         film.setAccessibleText("the film, wet or cured");
@@ -130,13 +129,12 @@ final class CupPage {
         change.setId("meter-change");
         change.setAccessibleText("change how the meter is set");
         return Pieces.sheet(
-                "Read a chip",
+                "The dab, read with a meter",
                 numbers,
                 asks(state, Pieces.button("Take the reading", this::read)),
                 Pieces.whenSaid(Pieces.bound(model.chipProblemProperty(), "caution")),
                 Pieces.row(read, change),
-                setting,
-                Pieces.button("Read it from a photo", toThePhoto));
+                setting);
     }
 
     /** A new cup begins with the setting the hull was read with; a change then holds for this cup. */
@@ -172,7 +170,7 @@ final class CupPage {
         }
     }
 
-    private Node inside() {
+    private VBox inside() {
         part.setAccessibleText("what went in");
         part.setPrefWidth(150);
         part.setMaxWidth(Double.MAX_VALUE);
@@ -186,15 +184,7 @@ final class CupPage {
         grams.setOnAction(event -> alsoWeighed());
         HBox other = Pieces.row(what, Pieces.asked("Grams", grams), Pieces.button("Write", this::alsoWeighed));
         other.getStyleClass().add("asks");
-        return Pieces.sheet(
-                "In the cup",
-                contents,
-                story,
-                other,
-                Pieces.row(
-                        Pieces.quietButton(
-                                "Copy as text", () -> model.shellModel().copy(model.asText())),
-                        Pieces.quietButton("Done: into the log", model::putAway)));
+        return Pieces.sheet("", other);
     }
 
     private void alsoWeighed() {
@@ -207,48 +197,37 @@ final class CupPage {
     private void show(CupModel.InHand seen) {
         CupDeeds.Todo now = seen.deeds().now();
         dispute.show(seen);
-        if (!now.deed().equals(advised)) {
-            // What was half typed for another dose must not be written for this one.
-            really.clear();
-            advised = now.deed();
-        }
         swatch.show(seen.swatch());
         depth.show(seen.depth());
         rose.show(seen.rose());
-        String more = (now.why() + "\n" + seen.deeds().after()).strip();
-        sentence.setText((now.sentence() + "\n" + more).strip());
-        boolean weighing = now.amount().isPresent();
-        sentence.setVisible(!weighing);
-        sentence.setManaged(!weighing);
-        after.setText(more);
         setMeter(seen.cup());
-        weigh.setVisible(weighing);
-        weigh.setManaged(weighing);
-        accept.setText(CupStation.button(now.kind()));
-        figure.setText(now.amount().map(CupDeeds.Amount::shown).orElse(""));
-        of.setText(now.amount().map(CupDeeds.Amount::of).orElse(""));
-        how.setText(now.how());
+        boolean reading = now.kind() == CupDeeds.Kind.READ_CHIP;
+        deed.show(
+                seen.deeds(),
+                key(now.kind()),
+                reading ? toThePhoto : () -> model.shellModel().doNow());
+        Pieces.show(
+                chip, reading || chipAsked || !model.chipProblemProperty().get().isEmpty());
+        list.show(seen.deeds());
+        double reserve = seen.deeds().heldBack();
+        held.setText(reserve > 0 ? "White held back " + Grams.about(reserve) : "");
+        boolean near = !seen.sureWords().isEmpty() && seen.sure().matches("within [0-5](\\.\\d)?");
+        sure.setText(near ? "Likely " + seen.sure() : "");
         showWays(seen.ways());
-        contents.setText(seen.contents());
         List<String> names = new ArrayList<>(model.shelf().values());
         if (!names.equals(part.getItems())) {
             part.setItems(FXCollections.observableArrayList(names));
             partIds = List.copyOf(model.shelf().keySet());
         }
-        story.getChildren().clear();
-        for (CupDeeds.Done line : seen.deeds().done()) {
-            Label words = Pieces.plain(line.words());
-            words.setMaxWidth(Double.MAX_VALUE);
-            HBox.setHgrow(words, Priority.ALWAYS);
-            HBox row = Pieces.row(words);
-            if (line.weighed()) {
-                row.getChildren().add(Pieces.quietButton("Put right", () -> putRight(row, line)));
-            }
-            if (line.chip()) {
-                row.getChildren().add(Pieces.quietButton("Cross out", () -> model.crossOut(line.entry())));
-            }
-            story.getChildren().add(row);
-        }
+    }
+
+    /** Ways and quarrels are settled where they stand; what is read has its own door. */
+    private static String key(CupDeeds.Kind kind) {
+        return switch (kind) {
+            case READ_CHIP -> "Read it from a photo";
+            case STOP -> CupStation.button(kind);
+            case WEIGH, POUR_OFF, CHOOSE_WAY, SETTLE, WHITE_FIRST -> "";
+        };
     }
 
     /** Hangs the pictures: with ways to choose from, these come first and the rose makes room. */
@@ -275,16 +254,5 @@ final class CupPage {
             cards.add(new WayCard(choices.get(i), i, () -> model.choose(index)));
         }
         ways.show(cards);
-    }
-
-    /** Asks in place what it really was: no dialog comes up. */
-    private void putRight(HBox row, CupDeeds.Done line) {
-        TextField field = new TextField();
-        field.setPrefColumnCount(5);
-        field.setAccessibleText("what it really was, grams");
-        field.setOnAction(event -> model.correct(line.entry(), field.getText()));
-        row.getChildren().set(1, field);
-        row.getChildren().add(Pieces.button("Write", () -> model.correct(line.entry(), field.getText())));
-        field.requestFocus();
     }
 }

@@ -72,7 +72,7 @@ public final class CupStation extends StackPane {
             case READ_CHIP -> "Read a chip";
             case CHOOSE_WAY -> "Show the ways";
             case SETTLE -> "Show me";
-            case STOP -> "On to the fill";
+            case STOP -> "To the holes";
             case WHITE_FIRST -> "";
         };
     }

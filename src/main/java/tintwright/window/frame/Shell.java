@@ -195,7 +195,6 @@ public final class Shell extends BorderPane {
 
     private Node noticeLine() {
         Label words = Pieces.whenSaid(Pieces.bound(model.noticeProperty(), "notice"));
-        HBox.setHgrow(words, Priority.ALWAYS);
         // The toolkit has no live region; a change of a text that can be focused is what it passes on.
         words.setFocusTraversable(true);
         Label doing = Pieces.bound(model.doingProperty(), "plain");
@@ -224,7 +223,7 @@ public final class Shell extends BorderPane {
         }
         line.setId("notice-line");
         line.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
-        line.maxWidthProperty().bind(widthProperty().multiply(0.9));
+        words.maxWidthProperty().bind(widthProperty().multiply(0.6));
         StackPane.setAlignment(line, Pos.BOTTOM_CENTER);
         StackPane.setMargin(line, new Insets(0, 0, 14, 0));
         letGo(line);

@@ -1,5 +1,6 @@
 package tintwright.window.pieces;
 
+import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -19,6 +20,7 @@ public final class Sides extends StackPane {
     private final Consumer<Boolean> whenStacked;
     private final Label ruler = new Label();
     private boolean stacked;
+    private boolean narrowFirst;
 
     /**
      * @param wide   gets what is left of the width
@@ -46,6 +48,13 @@ public final class Sides extends StackPane {
         ruler.fontProperty().addListener((property, before, after) -> fit());
     }
 
+    /** Puts the narrow side on the left, and above the other where they are stacked: the deed comes before pictures. */
+    public Sides narrowFirst() {
+        narrowFirst = true;
+        arrange(stacked);
+        return this;
+    }
+
     private void fit() {
         boolean tight = getWidth() > 0 && getWidth() < room * ruler.getFont().getSize();
         if (tight != stacked) {
@@ -57,11 +66,14 @@ public final class Sides extends StackPane {
         stacked = tight;
         whenStacked.accept(tight);
         getChildren().clear();
-        Pane box = tight ? new VBox(wide, narrow) : new HBox(wideScrolls ? scrolling(wide) : wide, scrolling(narrow));
-        HBox.setHgrow(box.getChildren().get(0), Priority.ALWAYS);
+        Region first = tight || !wideScrolls ? wide : scrolling(wide);
+        Region second = tight ? narrow : scrolling(narrow);
         if (!tight) {
-            ((ScrollPane) box.getChildren().get(1)).setMinWidth(USE_PREF_SIZE);
+            HBox.setHgrow(first, Priority.ALWAYS);
+            second.setMinWidth(USE_PREF_SIZE);
         }
+        Pane box = tight ? new VBox() : new HBox();
+        box.getChildren().setAll(narrowFirst ? List.of(second, first) : List.of(first, second));
         box.getStyleClass().add("sides-box");
         getChildren().addAll(box, ruler);
     }
