@@ -56,7 +56,7 @@ public final class BenchWindow extends Application {
     @Override
     public void start(Stage stage) {
         Path home = ShopLog.usualHome();
-        memory = new WindowMemory(home.resolve("window.properties"));
+        memory = new WindowMemory(home.resolve("window.json"));
         Scene scene = new Scene(new Group());
         Look.dress(scene);
         open(
@@ -92,7 +92,7 @@ public final class BenchWindow extends Application {
     /** Begins to fetch and to learn; called before the toolkit starts, so that both go on at once. */
     static void prepare() {
         Path home = ShopLog.usualHome();
-        WindowMemory left = new WindowMemory(home.resolve("window.properties"));
+        WindowMemory left = new WindowMemory(home.resolve("window.json"));
         prepared = CompletableFuture.supplyAsync(() -> Opening.fetch(home, Opening.lastOwn(home, left), Knowledge::of));
     }
 

@@ -6,14 +6,17 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import tintwright.cup.Deed;
 import tintwright.files.BenchFile;
 import tintwright.files.BenchJob;
 import tintwright.files.CupFile;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
+import tintwright.files.SettingsFile;
 import tintwright.files.SharedFile;
 import tintwright.files.ShelfFile;
 import tintwright.logbook.LogBook;
@@ -36,26 +39,34 @@ public final class HandWriter {
 
     public static void main(String[] args) throws Exception {
         Path folder = args.length > 3 ? KillingFiles.at(Path.of(args[0]), Long.parseLong(args[3])) : Path.of(args[0]);
-        int hand = Integer.parseInt(args[1]);
-        int times = Integer.parseInt(args[2]);
+        work(folder, Integer.parseInt(args[1]), Integer.parseInt(args[2]), System.out::println);
+        System.out.flush();
+    }
+
+    /** @param acknowledged is told the name of each change once it is kept */
+    static void work(Path folder, int hand, int times, Consumer<String> acknowledged) throws FileProblem {
+        Map<String, String> settings = Map.of();
         Optional<BenchJob> job = Optional.empty();
         ThisBench bench = new ThisBench("hands", folder.resolve("home"));
         try (LogBook log = LogBook.open(folder.resolve("log"), bench, Clock.systemUTC(), new SecureRandom())) {
             for (int i = 0; i < times; i++) {
                 String name = "hand " + hand + " time " + i;
                 dose(folder.resolve("cup.json"), hand, i);
-                System.out.println("cup " + name);
+                acknowledged.accept("cup " + name);
                 shelve(folder.resolve("shelf.json"), name);
-                System.out.println("shelf " + name);
+                acknowledged.accept("shelf " + name);
+                SettingsFile.keep(
+                        folder.resolve("window.json"), settings, Map.of("times " + hand, Integer.toString(i)));
+                settings = Map.of("times " + hand, Integer.toString(i));
+                acknowledged.accept("settings " + name);
                 job = keep(folder, hand, i, job);
-                System.out.println("bench " + name);
+                acknowledged.accept("bench " + name);
                 Saved saved = log.write(Optional.empty(), new Page.Remark(Optional.empty(), name));
                 if (saved instanceof Saved.OnDisk) {
-                    System.out.println("log " + name);
+                    acknowledged.accept("log " + name);
                 }
             }
         }
-        System.out.flush();
     }
 
     /** The moment names the dose: a second for each hand and a minute for each time. */

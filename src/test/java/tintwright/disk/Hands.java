@@ -11,12 +11,14 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import tintwright.cup.Cup;
 import tintwright.files.BenchFile;
 import tintwright.files.CupFile;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
+import tintwright.files.SettingsFile;
 import tintwright.files.ShelfFile;
 import tintwright.logbook.LogBook;
 import tintwright.logbook.Page;
@@ -81,7 +83,13 @@ final class Hands {
                     .toList();
             assertEquals(List.of(), grave);
         }
+        Path window = folder.resolve("window.json");
+        Map<String, String> settings = Files.exists(window) ? SettingsFile.read(window) : Map.of();
         for (int hand = 0; hand < MOST_HANDS; hand++) {
+            int kept = Integer.parseInt(settings.getOrDefault("times " + hand, "-1"));
+            for (int time = 0; time <= kept; time++) {
+                missing.remove("settings hand " + hand + " time " + time);
+            }
             Path bench = HandWriter.benchOf(folder, hand);
             if (Files.exists(bench)) {
                 int times = (int) BenchFile.read(bench).grams() - HandWriter.FIRST_GRAMS;

@@ -29,7 +29,9 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.FileAttributeView;
 import java.nio.file.attribute.UserPrincipalLookupService;
 import java.nio.file.spi.FileSystemProvider;
+import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
@@ -43,28 +45,59 @@ final class KillingFiles extends FileSystemProvider {
     private final FileSystem system = new System();
     private final AtomicLong left;
 
-    private KillingFiles(long deadlyStep) {
+    private final boolean endsTheProcess;
+    private final List<FileChannel> open = new ArrayList<>();
+
+    private KillingFiles(long deadlyStep, boolean endsTheProcess) {
         this.left = new AtomicLong(deadlyStep);
+        this.endsTheProcess = endsTheProcess;
     }
 
-    /** @return the same folder, on the deadly disk */
+    /** Thrown at the deadly step and at every one after it: whoever cleans up behind it finds a dead disk. */
+    static final class Death extends Error {
+        Death() {
+            super("the disk is gone");
+        }
+    }
+
+    /** @return the same folder on a disk where the process ends, without any of its handlers */
     static Path at(Path folder, long deadlyStep) {
-        return new KillingFiles(deadlyStep).wrap(folder.toAbsolutePath());
+        return new KillingFiles(deadlyStep, true).wrap(folder.toAbsolutePath());
     }
 
+    /** @return the same folder on a disk where the work ends, for many deaths in one process */
+    static Path dying(Path folder, long deadlyStep) {
+        return new KillingFiles(deadlyStep, false).wrap(folder.toAbsolutePath());
+    }
+
+    private void die() {
+        if (endsTheProcess) {
+            Runtime.getRuntime().halt(137);
+        }
+        // As the system does when a process ends: its locks go with its files.
+        for (FileChannel channel : open) {
+            try {
+                channel.close();
+            } catch (IOException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+        throw new Death();
+    }
+
+    /** @return whether this is the deadly step; those after it are not begun at all */
     private boolean isTheLast() {
-        return left.decrementAndGet() == 0;
+        long now = left.decrementAndGet();
+        if (now < 0) {
+            throw new Death();
+        }
+        return now == 0;
     }
 
     private void step() {
         if (isTheLast()) {
             die();
         }
-    }
-
-    private static void die() {
-        java.lang.System.out.flush();
-        Runtime.getRuntime().halt(137);
     }
 
     private Path wrap(Path real) {
@@ -85,7 +118,9 @@ final class KillingFiles extends FileSystemProvider {
         if (options.contains(StandardOpenOption.WRITE) || options.contains(StandardOpenOption.APPEND)) {
             step();
         }
-        return new Channel(FileChannel.open(real(path), options, attributes));
+        FileChannel channel = FileChannel.open(real(path), options, attributes);
+        open.add(channel);
+        return new Channel(channel);
     }
 
     @Override

@@ -42,7 +42,7 @@ class WritersTest {
             acknowledged.addAll(Hands.acknowledged(one));
             assertEquals(0, one.waitFor());
         }
-        assertEquals(4 * hands * times, acknowledged.size());
+        assertEquals(5 * hands * times, acknowledged.size());
         assertEquals(Set.of(), Hands.missing(folder, acknowledged));
     }
 }

@@ -1,18 +1,29 @@
 package tintwright.files;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import tintwright.colour.Geometry;
 import tintwright.colour.Viewing;
+import tintwright.cup.Cup;
+import tintwright.cup.Deed;
+import tintwright.fill.CureTimer;
 import tintwright.reading.Conditions;
 import tintwright.reading.FilmState;
 
@@ -22,46 +33,115 @@ class DamagedFilesTest {
             Optional.of(Viewing.D65_10), Optional.of(Geometry.SPECULAR_INCLUDED), FilmState.CURED, 0.002, 0.3);
     private static final String STRIKING = "{}[]\",:;<>&-+.0159eE\n\r\t #%\0\uFEFF\u00e9\u2028";
 
+    private static final Instant NOON = Instant.parse("2026-05-31T12:00:00Z");
+
     private interface Reader {
         Object read(Path file) throws FileProblem;
     }
 
+    /** A kind of file: a good one and who reads it. */
+    private record Kind(String name, byte[] good, Reader reader) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    @FunctionalInterface
+    private interface Writer {
+        void write(Path file) throws Exception;
+    }
+
+    private static Stream<Kind> kinds() throws Exception {
+        Cup cup = Cup.empty("bow 1", Demo.places().get(0), 100, 0.01, "plain-white")
+                .add(NOON, new Deed.Weighed("plain-white", 60, 0.01))
+                .add(NOON, new Deed.LetDown("soot-black", 20, 1.4, 0.01))
+                .add(NOON, new Deed.Read(Demo.places().get(0).readings().get(0), Optional.empty(), true))
+                .undo(NOON);
+        BenchJob job = new BenchJob(
+                "Tarrowmere",
+                Demo.places(),
+                0,
+                Demo.shelf(),
+                150,
+                0.01,
+                Set.of("soot-black"),
+                Optional.of(new BenchJob.Fill(Demo.fillOrder(), true, OptionalDouble.of(0.4))),
+                Optional.of(cup),
+                List.of(new Deed.SetAside(12, "bow 1 rest")));
+        List<ClocksFile.Catalysed> clocks = List.of(
+                new ClocksFile.Catalysed(1, "holes", NOON, List.of(new CureTimer("tape off", 12, 18, "tacky"))));
+        return Stream.of(
+                of("swatches/shelf.json", ShelfFile::read),
+                of("swatches/tarrowmere/port-bow.json", TargetFile::read),
+                of("swatches/tarrowmere/fill-job.json", FillJobFile::read),
+                of("src/test/resources/tintwright/demo/contradictory-chip.json", file -> ChipsFile.read(file, SAID)),
+                of("src/test/resources/tintwright/files/percent.csv", file -> InstrumentFile.read(file, SAID)),
+                of("src/test/resources/tintwright/files/colours.csv", file -> InstrumentFile.read(file, SAID)),
+                of("src/test/resources/tintwright/files/pairs.txt", file -> InstrumentFile.read(file, SAID)),
+                of("src/test/resources/tintwright/files/lab.txt", file -> InstrumentFile.read(file, SAID)),
+                of("src/test/resources/tintwright/files/exchange.cxf", file -> InstrumentFile.read(file, SAID)),
+                written("card", file -> CardFile.write(file, CardFile.shipped("grey-six")), CardFile::read),
+                written("cup", file -> CupFile.write(file, cup), CupFile::read),
+                written("bench", file -> BenchFile.keep(file, Optional.empty(), job), BenchFile::read),
+                written("clocks", file -> ClocksFile.write(file, clocks), ClocksFile::read),
+                written(
+                        "boats",
+                        file -> BoatsFile.write(file, List.of(new BoatsFile.Left("Tarrowmere", 3, "bow 1", 2))),
+                        BoatsFile::read),
+                written(
+                        "settings",
+                        file -> SettingsFile.keep(file, Map.of(), Map.of("own", "true", "width", "1280")),
+                        SettingsFile::read));
+    }
+
+    private static Kind of(String name, Reader reader) throws Exception {
+        return new Kind(name, Files.readAllBytes(Path.of(name)), reader);
+    }
+
+    private static Kind written(String name, Writer writer, Reader reader) throws Exception {
+        Path folder = Files.createTempDirectory("kind");
+        Path file = folder.resolve(name + ".json");
+        writer.write(file);
+        byte[] good = Files.readAllBytes(file);
+        Files.delete(file);
+        Files.delete(folder);
+        return new Kind(name, good, reader);
+    }
+
     @ParameterizedTest
-    @CsvSource({
-        "swatches/shelf.json, 1",
-        "swatches/tarrowmere/port-bow.json, 2",
-        "src/test/resources/tintwright/demo/contradictory-chip.json, 3",
-        "src/test/resources/tintwright/files/percent.csv, 4",
-        "src/test/resources/tintwright/files/colours.csv, 5",
-        "src/test/resources/tintwright/files/pairs.txt, 6",
-        "src/test/resources/tintwright/files/lab.txt, 7",
-        "src/test/resources/tintwright/files/exchange.cxf, 8"
-    })
-    void isReadOrRefusedInOneSentence(String name, long seed, @TempDir Path folder) throws Exception {
-        byte[] good = Files.readAllBytes(Path.of(name));
-        Reader reader = name.endsWith("shelf.json")
-                ? ShelfFile::read
-                : name.endsWith("bow.json")
-                        ? TargetFile::read
-                        : name.endsWith(".json")
-                                ? file -> ChipsFile.read(file, SAID)
-                                : file -> InstrumentFile.read(file, SAID);
-        Random chance = new Random(seed);
+    @MethodSource("kinds")
+    void isReadOrRefusedInOneSentence(Kind kind, @TempDir Path folder) throws Exception {
+        damage(kind, folder, kind.good().length > 20_000 ? 100 : 300);
+    }
+
+    /** {@code mvn test -Dwanted.groups=study -Dtest=DamagedFilesTest}. */
+    @ParameterizedTest
+    @MethodSource("kinds")
+    @Tag("study")
+    void isReadOrRefusedInOneSentence5000Times(Kind kind, @TempDir Path folder) throws Exception {
+        damage(kind, folder, 5000);
+    }
+
+    private static void damage(Kind kind, Path folder, int tries) throws Exception {
+        Random chance = new Random(kind.name().hashCode());
         Path file = folder.resolve("damaged");
         int refused = 0;
-        int tries = 400;
         for (int i = 0; i < tries; i++) {
-            byte[] bad = damaged(good, chance);
+            byte[] bad = damaged(kind.good(), chance);
             Files.write(file, bad);
             try {
-                reader.read(file);
+                kind.reader().read(file);
             } catch (FileProblem e) {
                 refused++;
                 assertTrue(e.getMessage().startsWith(file.toString()), e.getMessage());
                 assertEquals(1, e.getMessage().lines().count(), e.getMessage());
                 assertTrue(e.isAboutInput(), e.getMessage());
             }
-            assertEquals(bad.length, Files.size(file));
+            assertArrayEquals(bad, Files.readAllBytes(file));
+        }
+        try (Stream<Path> all = Files.list(folder)) {
+            assertEquals(1, all.count(), "nothing was written");
         }
         assertTrue(refused > tries / 20, "damage must be noticed at times: " + refused);
     }

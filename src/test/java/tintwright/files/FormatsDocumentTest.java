@@ -28,6 +28,9 @@ class FormatsDocumentTest {
                 case "chips" -> ChipsFile.from(example);
                 case "sheet" -> SheetFile.from(example);
                 case "bench" -> BenchFile.from(example);
+                case "boats" -> BoatsFile.from(example);
+                case "clocks" -> ClocksFile.from(example);
+                case "settings" -> SettingsFile.from(example);
                 case "reading" -> ReadingShape.from(example);
                 default -> {
                     continue;
@@ -35,6 +38,19 @@ class FormatsDocumentTest {
             }
             read.add(kind);
         }
-        assertEquals(Set.of("bench", "chips", "cup", "fill-job", "reading", "sheet", "shelf", "target"), read);
+        assertEquals(
+                Set.of(
+                        "bench",
+                        "boats",
+                        "chips",
+                        "clocks",
+                        "cup",
+                        "fill-job",
+                        "reading",
+                        "settings",
+                        "sheet",
+                        "shelf",
+                        "target"),
+                read);
     }
 }

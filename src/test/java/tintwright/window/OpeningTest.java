@@ -153,7 +153,7 @@ class OpeningTest {
     /** What is said of the bench in hand is written at the change-over, not when the window is closed in good order. */
     @Test
     void aWindowThatWasKilledOpensOnTheBenchThatWasInHand() {
-        Path file = home.resolve("window.properties");
+        Path file = home.resolve("window.json");
         WindowMemory killed = new WindowMemory(file);
         killed.keepAtOnce("own", true);
         assertTrue(Opening.lastOwn(home, new WindowMemory(file)));
@@ -161,7 +161,7 @@ class OpeningTest {
         open(true, NOON).job().change(before -> before.of(77));
         assertFalse(Opening.lastOwn(home, new WindowMemory(file)), "the demo was in hand");
         assertTrue(
-                Opening.lastOwn(home, new WindowMemory(home.resolve("lost.properties"))),
+                Opening.lastOwn(home, new WindowMemory(home.resolve("lost.json"))),
                 "where nothing is known, one's own");
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import tintwright.files.BoatsFile;
 import tintwright.files.FileProblem;
 import tintwright.window.frame.InOrder;
 import tintwright.window.frame.Said;
@@ -19,7 +20,7 @@ public final class RecentModel {
     private final InOrder writing;
     private final ReadOnlyObjectWrapper<List<Line>> shown = new ReadOnlyObjectWrapper<>(List.of());
     private Optional<RecentBoats> kept = Optional.empty();
-    private List<RecentBoats.Left> boats = List.of();
+    private List<BoatsFile.Left> boats = List.of();
 
     /** A boat, and what waits there. */
     public record Line(String boat, String words) {}
@@ -54,7 +55,7 @@ public final class RecentModel {
         }
     }
 
-    private void show(List<RecentBoats.Left> now) {
+    private void show(List<BoatsFile.Left> now) {
         boats = List.copyOf(now);
         shown.set(boats.stream()
                 .filter(left -> !left.boat().equals(job.now().boat()))
@@ -62,7 +63,7 @@ public final class RecentModel {
                 .toList());
     }
 
-    private static String words(RecentBoats.Left left) {
+    private static String words(BoatsFile.Left left) {
         String places =
                 left.places() == 0 ? "nothing read yet" : left.places() == 1 ? "1 place" : left.places() + " places";
         return left.cup().isEmpty() ? places : places + ", cup " + left.cup() + " in hand";

@@ -1,13 +1,12 @@
 package tintwright.window.frame;
 
 import java.io.IOException;
-import java.io.Reader;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.Properties;
+import java.util.Map;
+import java.util.TreeMap;
+import tintwright.files.FileProblem;
+import tintwright.files.SettingsFile;
 
 /**
  * How the person left the window: its place and size, text size, light or dark, units, and whether the first walk was
@@ -15,23 +14,23 @@ import java.util.Properties;
  */
 public final class WindowMemory {
     private final Path file;
-    private final Properties kept = new Properties();
+    private final Map<String, String> kept = new TreeMap<>();
+    private Map<String, String> before = Map.of();
 
-    /** @param file a properties file; need not exist */
+    /** @param file a settings file; need not exist */
     public WindowMemory(Path file) {
         this.file = file;
-        if (Files.isReadable(file)) {
-            try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-                kept.load(reader);
-            } catch (IOException | IllegalArgumentException e) {
-                kept.clear();
-            }
+        try {
+            kept.putAll(SettingsFile.read(file));
+        } catch (FileProblem nothingToGoBy) {
+            kept.clear();
         }
+        before = Map.copyOf(kept);
     }
 
     public double number(String name, double usual) {
         try {
-            double value = Double.parseDouble(kept.getProperty(name, ""));
+            double value = Double.parseDouble(kept.getOrDefault(name, ""));
             return Double.isFinite(value) ? value : usual;
         } catch (NumberFormatException e) {
             return usual;
@@ -39,15 +38,15 @@ public final class WindowMemory {
     }
 
     public boolean truth(String name, boolean usual) {
-        return Boolean.parseBoolean(kept.getProperty(name, Boolean.toString(usual)));
+        return Boolean.parseBoolean(kept.getOrDefault(name, Boolean.toString(usual)));
     }
 
     public String words(String name, String usual) {
-        return kept.getProperty(name, usual);
+        return kept.getOrDefault(name, usual);
     }
 
     public void keep(String name, Object value) {
-        kept.setProperty(name, String.valueOf(value));
+        kept.put(name, String.valueOf(value));
     }
 
     /** Keeps it and writes it down now: a window that is killed in the next moment must know it. */
@@ -60,13 +59,10 @@ public final class WindowMemory {
     public boolean save() {
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
-            Path draft = file.resolveSibling(file.getFileName() + ".draft");
-            try (Writer writer = Files.newBufferedWriter(draft, StandardCharsets.UTF_8)) {
-                kept.store(writer, "how the window was left");
-            }
-            Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
+            SettingsFile.keep(file, before, kept);
+            before = Map.copyOf(kept);
             return true;
-        } catch (IOException | SecurityException e) {
+        } catch (IOException | FileProblem | SecurityException e) {
             return false;
         }
     }

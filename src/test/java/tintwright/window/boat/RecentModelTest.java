@@ -139,10 +139,10 @@ class RecentModelTest {
     @Test
     void aListThatCannotBeReadIsSaidAndNothingStops() throws Exception {
         goTo("Dunnelquay");
-        Path list = home.resolve("demo-bench").resolve("boats").resolve("boats.properties");
+        Path list = home.resolve("demo-bench").resolve("boats").resolve("boats.json");
         Files.writeString(list, "boats=many");
         Desk again = opened();
-        assertTrue(again.shell().noticeProperty().get().contains("boats.properties"));
+        assertTrue(again.shell().noticeProperty().get().contains("boats.json"));
         assertEquals(List.of(), names(again));
         assertEquals("boats=many", Files.readString(list));
     }

@@ -306,7 +306,7 @@ class FillModelTest {
 
     @Test
     void whatWasCatalysedStillRunsWhenTheWindowIsOpenedAgain(@TempDir Path folder) throws Exception {
-        KeptTimers kept = new KeptTimers(folder.resolve("bench").resolve("cure.properties"));
+        KeptTimers kept = new KeptTimers(folder.resolve("bench").resolve("cure.json"));
         fill.keepTimers(kept);
         assertTrue(addHoles());
         fill.catalysed(1);
@@ -320,10 +320,10 @@ class FillModelTest {
         assertTrue(again.fill().nextProperty().get().running());
         again.fill().stopTimers(1);
         assertTrue(kept.fetch().isEmpty());
-        Files.writeString(folder.resolve("bench").resolve("cure.properties"), "clocks=two");
+        Files.writeString(folder.resolve("bench").resolve("cure.json"), "clocks=two");
         Desk broken = Desks.demo(clock);
         broken.fill().keepTimers(kept);
-        assertTrue(broken.shell().noticeProperty().get().contains("cure.properties"));
+        assertTrue(broken.shell().noticeProperty().get().contains("cure.json"));
     }
 
     @Test

@@ -1,0 +1,66 @@
+package tintwright.files;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Which boats were worked on lately, on disk; each one's job stands in a bench file of its own. */
+public final class BoatsFile {
+    private static final String KIND = "boats";
+    private static final int VERSION = 1;
+
+    private BoatsFile() {}
+
+    /**
+     * A boat that was left.
+     *
+     * @param boat   its name
+     * @param places how many places it had
+     * @param cup    name of the cup in hand; empty when there was none
+     * @param slot   number of its folder
+     */
+    public record Left(String boat, int places, String cup, int slot) {}
+
+    /**
+     * @return last left first
+     * @throws FileProblem when it is missing, malformed or of a newer version
+     */
+    public static List<Left> read(Path file) throws FileProblem {
+        return from(JsonPlace.read(file));
+    }
+
+    /** @throws FileProblem when it cannot be written; what stood there still stands */
+    public static void write(Path file, List<Left> boats) throws FileProblem {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("formatVersion", VERSION);
+        tree.put("kind", KIND);
+        List<Object> list = new ArrayList<>();
+        for (Left left : boats) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("boat", left.boat());
+            one.put("places", left.places());
+            one.put("cup", left.cup());
+            one.put("slot", left.slot());
+            list.add(one);
+        }
+        tree.put("boats", list);
+        TextFile.write(file, JsonText.of(tree));
+    }
+
+    static List<Left> from(JsonPlace root) throws FileProblem {
+        root.version(KIND, VERSION);
+        root.only("formatVersion", "kind", "boats");
+        List<Left> boats = new ArrayList<>();
+        for (JsonPlace boat : root.list("boats")) {
+            boat.only("boat", "places", "cup", "slot");
+            boats.add(new Left(
+                    boat.text("boat", ""),
+                    boat.at("places").whole(),
+                    boat.text("cup", ""),
+                    boat.at("slot").whole()));
+        }
+        return boats;
+    }
+}

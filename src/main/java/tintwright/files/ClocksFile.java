@@ -1,0 +1,95 @@
+package tintwright.files;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tintwright.fill.CureTimer;
+
+/** Cups with catalyst in them, on disk. The shape is written down in docs/formats.md. */
+public final class ClocksFile {
+    private static final String KIND = "clocks";
+    private static final int VERSION = 1;
+
+    private ClocksFile() {}
+
+    /**
+     * A cup that cures.
+     *
+     * @param batch     its number in the plan, from 1
+     * @param words     what it is for
+     * @param catalysed when the catalyst went in
+     * @param timers    what comes due after that
+     */
+    public record Catalysed(int batch, String words, Instant catalysed, List<CureTimer> timers) {
+        public Catalysed {
+            timers = List.copyOf(timers);
+        }
+    }
+
+    /** @throws FileProblem when it is missing, malformed or of a newer version */
+    public static List<Catalysed> read(Path file) throws FileProblem {
+        return from(JsonPlace.read(file));
+    }
+
+    /** @throws FileProblem when it cannot be written; what stood there still stands */
+    public static void write(Path file, List<Catalysed> cups) throws FileProblem {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("formatVersion", VERSION);
+        tree.put("kind", KIND);
+        tree.put("cups", cups.stream().map(ClocksFile::tree).toList());
+        TextFile.write(file, JsonText.of(tree));
+    }
+
+    private static Map<String, Object> tree(Catalysed cup) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("batch", cup.batch());
+        tree.put("words", cup.words());
+        tree.put("catalysed", cup.catalysed().toString());
+        List<Object> timers = new ArrayList<>();
+        for (CureTimer timer : cup.timers()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("cue", timer.cue());
+            one.put("minutes", List.of(timer.fromMinutes(), timer.toMinutes()));
+            one.put("test", timer.test());
+            timers.add(one);
+        }
+        tree.put("timers", timers);
+        return tree;
+    }
+
+    static List<Catalysed> from(JsonPlace root) throws FileProblem {
+        root.version(KIND, VERSION);
+        root.only("formatVersion", "kind", "cups");
+        List<Catalysed> cups = new ArrayList<>();
+        for (JsonPlace cup : root.list("cups")) {
+            cup.only("batch", "words", "catalysed", "timers");
+            Instant catalysed;
+            try {
+                catalysed = Instant.parse(cup.at("catalysed").text());
+            } catch (DateTimeParseException e) {
+                throw cup.at("catalysed").problem("must be a moment such as 2026-05-31T09:12:00Z");
+            }
+            List<CureTimer> timers = new ArrayList<>();
+            for (JsonPlace timer : cup.list("timers")) {
+                timers.add(timer(timer));
+            }
+            cups.add(new Catalysed(cup.at("batch").whole(), cup.at("words").text(), catalysed, timers));
+        }
+        return cups;
+    }
+
+    private static CureTimer timer(JsonPlace place) throws FileProblem {
+        place.only("cue", "minutes", "test");
+        double[] minutes = place.at("minutes").numbers();
+        if (minutes.length != 2) {
+            throw place.at("minutes").problem("must be the first and the last minute, such as [12, 18]");
+        }
+        String cue = place.at("cue").text();
+        String test = place.text("test", "");
+        return place.make(() -> new CureTimer(cue, minutes[0], minutes[1], test));
+    }
+}

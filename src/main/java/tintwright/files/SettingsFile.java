@@ -1,0 +1,68 @@
+package tintwright.files;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Small settings of this machine by their names. The shape is written down in docs/formats.md. */
+public final class SettingsFile {
+    private static final String KIND = "settings";
+    private static final int VERSION = 1;
+
+    private static final SharedFile.Shape<Map<String, String>> SHAPE = new SharedFile.Shape<>() {
+        @Override
+        public Map<String, String> from(JsonPlace root) throws FileProblem {
+            return SettingsFile.from(root);
+        }
+
+        @Override
+        public String text(Map<String, String> value) {
+            return SettingsFile.text(value);
+        }
+    };
+
+    private SettingsFile() {}
+
+    /** @throws FileProblem when it is missing, malformed or of a newer version */
+    public static Map<String, String> read(Path file) throws FileProblem {
+        return from(JsonPlace.read(file));
+    }
+
+    /**
+     * Keeps settings; those that another window changed meanwhile and this one did not stay as that one has them.
+     *
+     * @param before as they were last read or written here
+     * @throws FileProblem when it cannot be written; what stood there still stands
+     */
+    public static void keep(Path file, Map<String, String> before, Map<String, String> now) throws FileProblem {
+        SharedFile.of(file, SHAPE).keep(Optional.of(before), now, (first, theirs, mine) -> {
+            Map<String, String> both = new TreeMap<>(theirs);
+            mine.forEach((name, value) -> {
+                if (!value.equals(first.get(name))) {
+                    both.put(name, value);
+                }
+            });
+            return both;
+        });
+    }
+
+    private static String text(Map<String, String> settings) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("formatVersion", VERSION);
+        tree.put("kind", KIND);
+        tree.put("settings", new TreeMap<>(settings));
+        return JsonText.of(tree);
+    }
+
+    static Map<String, String> from(JsonPlace root) throws FileProblem {
+        root.version(KIND, VERSION);
+        root.only("formatVersion", "kind", "settings");
+        Map<String, String> settings = new TreeMap<>();
+        for (Map.Entry<String, JsonPlace> one : root.at("settings").fields().entrySet()) {
+            settings.put(one.getKey(), one.getValue().text());
+        }
+        return settings;
+    }
+}
