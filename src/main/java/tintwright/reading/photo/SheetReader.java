@@ -38,8 +38,8 @@ import tintwright.reading.photo.sheet.SheetSearch;
 public final class SheetReader {
     /** Usual white paper as it looks with its brightener in daylight, D65; common practice, no source. */
     private static final double[] PAPER = {93, 1, -4};
-    /** How far a paper may be from that, standard deviation in CIEDE2000; common practice, no source. */
-    private static final double PAPER_SIGMA = 2;
+    /** How far a paper may be from that, standard deviation in CIEDE2000: 3 for most papers; common practice, no source. */
+    private static final double PAPER_SIGMA = 1.3;
     /** Fewer patches of paper than this in a channel do not show the light. */
     private static final int LEAST_PATCHES = 8;
     /** Light of a channel that is cut off everywhere: this far from its top, as a share. */

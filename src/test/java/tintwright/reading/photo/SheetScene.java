@@ -30,8 +30,8 @@ import tintwright.study.HiddenShop;
 final class SheetScene {
     static final Viewing VIEWING = Viewing.D65_10;
     private static final int N = Grid.INSIDE.count();
-    private static final int WIDTH = 960;
-    private static final int HEIGHT = 720;
+    private static final int WIDTH = 720;
+    private static final int HEIGHT = 540;
     private static final int LAYERS = 10;
 
     final SheetLayout layout = SheetLayout.A4;
@@ -69,7 +69,7 @@ final class SheetScene {
     }
 
     private Spectrum paper(double level) {
-        double glow = 0.03 + 0.12 * random.nextDouble();
+        double glow = 0.08 + 0.12 * random.nextDouble();
         double tone = 0.02 * random.nextGaussian();
         double[] values = new double[N];
         for (int i = 0; i < N; i++) {

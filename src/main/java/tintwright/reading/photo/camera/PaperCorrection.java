@@ -37,6 +37,7 @@ public final class PaperCorrection {
     public static PaperCorrection learn(List<KnownSample> known, Viewing viewing) {
         CameraModel model = new CameraModel(viewing);
         double[] start = Correction.firstGains(model, known);
+        Flexibility.expectBrightened(start);
         return new PaperCorrection(
                 new CorrectionFit(model, known, Flexibility.PAPER, ANY_GAIN[0], ANY_GAIN[1], start, start), viewing);
     }
