@@ -1,9 +1,18 @@
 package tintwright.bench;
 
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
 import java.util.concurrent.CompletableFuture;
+import tintwright.cup.CupDeeds;
+import tintwright.cup.WayWords;
+import tintwright.fill.FillPlan;
+import tintwright.units.UnitSystem;
 
 /**
  * The top of the bench, where everybody sees the same and one hand works at a time: whoever has the job in hand shows
@@ -26,6 +35,18 @@ public final class BenchTop {
     public sealed interface Act {
         /** A photo was taken. The file is the bench's own from now on. */
         record Photo(Path file) implements Act {}
+
+        /** What is to be weighed now is in; {@code typed} is what the scale showed. */
+        record Weighed(String typed) implements Act {}
+
+        /** This one of the ways back is followed, from 0. */
+        record Follow(int way) implements Act {}
+
+        /** The catalyst of this batch is in just now. */
+        record Catalysed(int batch) implements Act {}
+
+        /** What this batch was watched for is done. */
+        record Seen(int batch, String cue) implements Act {}
     }
 
     /**
@@ -34,15 +55,45 @@ public final class BenchTop {
      * @param done false when nothing was changed
      * @param said one sentence for the person
      */
-    public record Answer(boolean done, String said) {}
+    public record Answer(boolean done, String said) {
+        /** The bench has gone on since the page was made: nothing is done twice, and nothing that nobody saw. */
+        public static final Answer GONE_ON =
+                new Answer(false, "The bench has gone on meanwhile. This is what comes now.");
+    }
+
+    /**
+     * The cup in hand.
+     *
+     * @param key    what the next deed to it is called; another one after every deed
+     * @param deeds  what is to be done and was done
+     * @param ways   the ways back when it is too dark; else none
+     * @param wrong  what went wrong at the cup last; mostly empty
+     */
+    public record CupNow(String key, CupDeeds deeds, List<WayWords.Said> ways, String wrong) {
+        public CupNow {
+            ways = List.copyOf(ways);
+        }
+    }
+
+    /**
+     * The day at the holes.
+     *
+     * @param plan    the job worked out
+     * @param units   how it is said
+     * @param running batches with catalyst in them and their clocks
+     * @param hold    why no catalyst may go in now; empty when it may
+     */
+    public record DayNow(FillPlan plan, UnitSystem units, SortedMap<Integer, CureClock> running, String hold) {}
 
     /**
      * What lies on the bench at one moment.
      *
      * @param job    whose job it is, such as "Tarrowmere, port bow"
      * @param wanted what a photo is taken for
+     * @param cup    the cup in hand; empty before one is begun
+     * @param day    the steps at the holes; empty while nothing is to be filled
      */
-    public record Sight(String job, Wanted wanted) {}
+    public record Sight(String job, Wanted wanted, Optional<CupNow> cup, Optional<DayNow> day) {}
 
     /** Who has the job in hand. */
     public interface Hands {
@@ -63,6 +114,7 @@ public final class BenchTop {
             return size() > REMEMBERED;
         }
     };
+    private final Set<String> ticked = new HashSet<>();
     private Sight sight;
     private long version;
 
@@ -98,6 +150,18 @@ public final class BenchTop {
         return sight;
     }
 
+    /** Ticks a step of the day off, or takes the tick away; it is the same on every phone until the bench is closed. */
+    public synchronized void tick(String step, boolean done) {
+        if (done ? ticked.add(step) : ticked.remove(step)) {
+            changed();
+        }
+    }
+
+    /** @return the steps of the day that are ticked off */
+    public synchronized Set<String> ticked() {
+        return Set.copyOf(ticked);
+    }
+
     /** @return a number that grows with every change */
     public synchronized long version() {
         return version;
@@ -121,10 +185,14 @@ public final class BenchTop {
     /**
      * Does a deed once, however often and by whomever it is sent.
      *
-     * @param key what tells this deed from every other; one that was refused may be sent again
+     * @param key what tells this deed from every other; one that was refused may be sent again. Empty for a deed of which
+     *            the hands can tell by what lies there that it is done already, such as a clock that runs
      */
     @SuppressWarnings("FutureReturnValueIgnored") // what goes wrong in there is told by the future that is returned
     public CompletableFuture<Answer> act(String key, Act act) {
+        if (key.isEmpty()) {
+            return hands.act(key, act);
+        }
         CompletableFuture<Answer> mine;
         synchronized (this) {
             CompletableFuture<Answer> before = done.get(key);

@@ -26,6 +26,9 @@ final class Html {
         html.append("<main data-key=\"").append(safe(key)).append("\">\n<h1>");
         html.append(safe(title)).append("</h1>\n").append(main).append("</main>\n<nav>\n");
         for (Place place : Place.values()) {
+            if (!place.atTheFoot()) {
+                continue;
+            }
             html.append("<a href=\"")
                     .append(place.path())
                     .append(place == here ? "\" aria-current=\"page\">" : "\">")

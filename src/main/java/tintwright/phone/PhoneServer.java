@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.net.BindException;
 import java.net.InetSocketAddress;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
@@ -38,11 +39,11 @@ public final class PhoneServer implements AutoCloseable {
     private final Gate gate;
     private final Requests requests;
 
-    private PhoneServer(HttpServer server, BenchTop top, Path photos) {
+    private PhoneServer(HttpServer server, BenchTop top, Path photos, Clock clock) {
         this.server = server;
         this.passes = new Passes();
         this.gate = new Gate(server.getAddress(), passes);
-        this.requests = new Requests(gate, passes, top, photos);
+        this.requests = new Requests(gate, passes, top, photos, clock);
         this.threads = new ThreadPoolExecutor(2, MOST_THREADS, 30, TimeUnit.SECONDS, new SynchronousQueue<>(), work -> {
             Thread thread = new Thread(work, "phone");
             thread.setDaemon(true);
@@ -67,12 +68,14 @@ public final class PhoneServer implements AutoCloseable {
      * @param port    0 for any that is free
      * @param top     what is shown and worked on
      * @param photos  the folder that photos are put in; made when the first one comes
+     * @param clock   what the running times are counted by
      * @throws PhoneFailure when the port is taken or the network refuses; the message says what to do
      */
-    public static PhoneServer open(LocalNetwork network, int port, BenchTop top, Path photos) throws PhoneFailure {
+    public static PhoneServer open(LocalNetwork network, int port, BenchTop top, Path photos, Clock clock)
+            throws PhoneFailure {
         try {
             HttpServer server = HttpServer.create(new InetSocketAddress(network.address(), port), QUEUE);
-            return new PhoneServer(server, top, photos);
+            return new PhoneServer(server, top, photos, clock);
         } catch (BindException e) {
             throw new PhoneFailure(
                     "Port " + port + " of " + network.words()

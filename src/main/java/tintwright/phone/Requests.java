@@ -5,6 +5,7 @@ import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpHandler;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Map;
 import java.util.Optional;
 import tintwright.bench.BenchTop;
@@ -23,8 +24,12 @@ final class Requests implements HttpHandler {
     private final Live live;
     private final PhotoDoor photos;
     private final SaidTo said = new SaidTo(System::nanoTime);
+    private final BenchTop top;
+    private final Clock clock;
 
-    Requests(Gate gate, Passes passes, BenchTop top, Path photos) {
+    Requests(Gate gate, Passes passes, BenchTop top, Path photos, Clock clock) {
+        this.top = top;
+        this.clock = clock;
         this.gate = gate;
         this.passes = passes;
         this.live = new Live(top);
@@ -83,25 +88,35 @@ final class Requests implements HttpHandler {
             return door(asked);
         }
         if (asked.page().isEmpty() && !asked.post()) {
-            return Reply.to(Place.PHOTO.path());
+            return Reply.to((top.sight().cup().isPresent() ? Place.DOSE : Place.PHOTO).path());
         }
         Place place = Place.at(asked.page()).orElseThrow(Gate::nothing);
         if (!asked.post()) {
             return page(place, said.of(asked.pass(), place));
         }
-        said.keep(asked.pass(), place, deed(place, exchange));
-        return Reply.to(place.path());
+        BenchTop.Answer came = deed(place, exchange);
+        Place then = place == Place.DARK ? Place.DOSE : place;
+        if (!came.said().isEmpty()) {
+            said.keep(asked.pass(), then, came);
+        }
+        return Reply.to(then.path());
     }
 
     private Reply page(Place place, Optional<BenchTop.Answer> came) {
         return switch (place) {
             case PHOTO -> photos.show(came);
+            case DOSE -> DosePage.show(top.sight(), came);
+            case DARK -> DosePage.ways(top.sight(), came);
+            case DAY -> DayPage.show(top.sight(), top.ticked(), came, clock.instant());
         };
     }
 
     private BenchTop.Answer deed(Place place, HttpExchange exchange) throws Refused, IOException, InterruptedException {
         return switch (place) {
             case PHOTO -> photos.take(exchange);
+            case DOSE -> DosePage.weighed(top, Form.of(exchange));
+            case DARK -> DosePage.follow(top, Form.of(exchange));
+            case DAY -> DayPage.deed(top, Form.of(exchange));
         };
     }
 

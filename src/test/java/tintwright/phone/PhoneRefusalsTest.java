@@ -14,6 +14,7 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -32,7 +33,8 @@ import tintwright.bench.BenchTop;
 
 /** Every way to ask for what is not given: the answer is one sentence, and the bench goes on. */
 class PhoneRefusalsTest {
-    private static final BenchTop.Sight HULL = new BenchTop.Sight("Tarrowmere, port bow", BenchTop.Wanted.HULL);
+    private static final BenchTop.Sight HULL =
+            new BenchTop.Sight("Tarrowmere, port bow", BenchTop.Wanted.HULL, Optional.empty(), Optional.empty());
 
     @TempDir
     Path folder;
@@ -47,7 +49,7 @@ class PhoneRefusalsTest {
             photos.add(((BenchTop.Act.Photo) act).file());
             return CompletableFuture.completedFuture(new BenchTop.Answer(true, "The hull is a warm grey."));
         });
-        server = PhoneServer.open(here(), 0, top, folder.resolve("photos"));
+        server = PhoneServer.open(here(), 0, top, folder.resolve("photos"), Clock.systemUTC());
         phone = RawPhone.in(server);
     }
 
@@ -308,7 +310,8 @@ class PhoneRefusalsTest {
     void aTakenPortIsSaid() {
         int port = Integer.parseInt(server.invitation().replaceAll(".*:(\\d+)/.*", "$1"));
         PhoneFailure failure = assertThrows(
-                PhoneFailure.class, () -> PhoneServer.open(here(), port, new BenchTop(HULL, null), folder));
+                PhoneFailure.class,
+                () -> PhoneServer.open(here(), port, new BenchTop(HULL, null), folder, Clock.systemUTC()));
         assertEquals(
                 "Port " + port
                         + " of lo (127.0.0.1) is taken by another program, perhaps by another window of this one."

@@ -117,8 +117,8 @@ public final class FillModel {
         asking.ask(
                 () -> PlanFill.of(
                         known.isPresent() ? FillOrders.of(now, known.get()) : FillOrders.typed(now),
-                        known.flatMap(
-                                all -> now.cup().flatMap(cup -> cups.at(all, cup).standing())),
+                        known.flatMap(all ->
+                                now.cup().flatMap(cup -> cups.at(all, cup).standing())),
                         LocalDate.now(clock)),
                 made -> answer(Optional.of(made), ""),
                 failure -> answer(Optional.empty(), Said.of(failure)));
