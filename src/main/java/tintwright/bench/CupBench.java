@@ -17,6 +17,7 @@ import tintwright.cup.CupWords;
 import tintwright.cup.Deed;
 import tintwright.cup.Dose;
 import tintwright.cup.DosePlanner;
+import tintwright.cup.Eye;
 import tintwright.cup.Outlook;
 import tintwright.cup.Plan;
 import tintwright.cup.ReadingCheck;
@@ -26,6 +27,7 @@ import tintwright.cup.WayWords;
 import tintwright.cup.Ways;
 import tintwright.match.Target;
 import tintwright.reading.ColourReading;
+import tintwright.reading.EyeVerdict;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.shelf.Knowledge;
@@ -279,6 +281,18 @@ public final class CupBench {
         return new Learned.NotThisCup(after(cup.add(at, new Deed.Read(reading, hull, false))), why.get());
     }
 
+    /**
+     * Writes what a dab of the cup looked like beside the hull.
+     *
+     * @throws IllegalArgumentException when nothing is in the cup
+     */
+    public CupBench seen(Instant at, EyeVerdict verdict) {
+        if (state().mass() == 0) {
+            throw new IllegalArgumentException("nothing is in the cup yet, so no dab of it can have been seen");
+        }
+        return after(cup.add(at, new Deed.Seen(verdict)));
+    }
+
     /** Writes a reading that seemed impossible and learns from it all the same: the person is sure. */
     public CupBench readAnyway(Instant at, Reading reading, Optional<ColourReading> hull) {
         return after(cup.add(at, new Deed.Read(reading, hull, true)));
@@ -405,6 +419,11 @@ public final class CupBench {
     /** @return the last chip against the weights, when the two cannot both be right */
     public Optional<Contradiction> contradiction() {
         return sight().contradiction();
+    }
+
+    /** @return what is thought of the eye that looked at its dabs: whether to ask again, or for a photo */
+    public Eye eye() {
+        return sight().eye();
     }
 
     /** @return how near the cup is and how sure; empty for an empty cup */

@@ -61,6 +61,17 @@ final class CupAnswer {
         return this;
     }
 
+    /** What is thought of the eye. */
+    CupAnswer eye() {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("answers", bench.eye().answers());
+        tree.put("poorness", Figures.six(bench.eye().poorness()));
+        tree.put("poor", bench.eye().poor());
+        tree.put("doubted", bench.eye().doubted().orElse(null));
+        fields.put("eye", tree);
+        return this;
+    }
+
     private static Map<String, Object> rounded(Map<String, Double> grams) {
         Map<String, Object> out = new LinkedHashMap<>();
         grams.forEach((id, mass) -> out.put(id, Figures.six(mass)));

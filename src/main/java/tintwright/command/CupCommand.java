@@ -21,12 +21,13 @@ import tintwright.shelf.Tint;
 @CommandLine.Command(
         name = "cup",
         sortOptions = false,
-        synopsisSubcommandLabel = "start|add|read|undo|fix|show|plan",
+        synopsisSubcommandLabel = "start|add|read|eye|undo|fix|show|plan",
         description = "Works at a cup: small safe doses, readings, taking back. Each word below has its own --help.",
         subcommands = {
             CupCommand.Start.class,
             CupCommand.Add.class,
             CupCommand.Read.class,
+            CupEye.class,
             CupCommand.Undo.class,
             CupCommand.Fix.class,
             CupCommand.Show.class,
@@ -42,7 +43,8 @@ import tintwright.shelf.Tint;
 final class CupCommand extends Command {
     @Override
     protected Answer answer() {
-        throw new IllegalArgumentException("say what to do with the cup: start, add, read, undo, fix, show or plan");
+        throw new IllegalArgumentException(
+                "say what to do with the cup: start, add, read, eye, undo, fix, show or plan");
     }
 
     /** A new cup, or one that nobody wrote down. */
@@ -54,6 +56,7 @@ final class CupCommand extends Command {
                 "",
                 "Examples:",
                 "  tintwright cup start --cup bow.json --target port-bow.json --grams 100",
+                "  tintwright cup start --cup bow.json --hull-like cream --grams 100",
                 "  tintwright cup start --cup bow.json --place bow --unknown 80 --lab 70.2,-2.1,5.5 --light D65"
                         + " --observer 10"
             })
@@ -66,6 +69,14 @@ final class CupCommand extends Command {
 
         @Option(names = "--place", paramLabel = "NAME", description = "A place on the demo boat instead.")
         private String place;
+
+        @Option(
+                names = "--hull-like",
+                paramLabel = "NAME",
+                description = "No reading at all: what the hull looks like, and dabs seen beside it (cup eye) do the"
+                        + " rest. ${COMPLETION-CANDIDATES}.",
+                completionCandidates = HullNames.class)
+        private String hullLike;
 
         @Option(names = "--grams", paramLabel = "G", description = "How much is wanted; 100 when not said.")
         private double grams = 100;
@@ -127,8 +138,12 @@ final class CupCommand extends Command {
         }
 
         private PlaceReadings hull() throws FileProblem {
-            if ((target == null) == (place == null)) {
-                throw new IllegalArgumentException("say what to match: --target FILE, or --place on the demo boat");
+            if (hullLike != null && target == null) {
+                return HullNames.of(hullLike).place("", place == null ? "hull" : place);
+            }
+            if ((target == null) == (place == null) || hullLike != null) {
+                throw new IllegalArgumentException("say what to match: --target FILE, or --place on the demo boat, or"
+                        + " --hull-like without either's reading");
             }
             if (target != null) {
                 return TargetFile.read(target);

@@ -200,6 +200,9 @@ public record CupDeeds(
             return Grams.written(aside.grams()) + " set aside as \u201c" + aside.name() + "\u201d";
         } else if (deed instanceof Deed.Read read) {
             return reading(read);
+        } else if (deed instanceof Deed.Seen seen) {
+            return "seen " + (seen.verdict().film() == FilmState.WET ? "wet" : "cured") + " beside the hull: "
+                    + seen.verdict().words();
         } else if (deed instanceof Deed.Found found) {
             return "contents worked out, " + Grams.about(found.parts().total());
         } else if (deed instanceof Deed.Undone undone) {
@@ -313,11 +316,11 @@ public record CupDeeds(
                         chip.besideHull()
                                 ? plain(
                                         Kind.READ_CHIP,
-                                        "Photograph a cured chip beside the hull, both in one photo.",
+                                        "Photograph a cured chip beside the hull, both in one photo, or look at it there.",
                                         first + "What the photo is off by then cancels.")
                                 : plain(
                                         Kind.READ_CHIP,
-                                        "Draw down a chip, let it cure, read it.",
+                                        "Draw down a chip, let it cure, read it or hold it to the hull.",
                                         first + "Nothing more goes in before that."));
             } else if (plan instanceof Plan.Stop stop) {
                 todo.add(plain(
@@ -350,7 +353,9 @@ public record CupDeeds(
 
         private String why(Dose dose, Plan.Doses doses) {
             boolean white = dose.part().equals(cup.base());
-            if (!white && sight.state().tintWasRead() && !sight.state().grams().containsKey(dose.part())) {
+            if (!white
+                    && sight.state().tintWasJudged()
+                    && !sight.state().grams().containsKey(dose.part())) {
                 return "It is new in this cup: by the chip, the tints already in do not come as near without it.";
             }
             if (!white) {
@@ -415,6 +420,7 @@ public record CupDeeds(
                         + " wanted it takes about " + Grams.about(wanted - mass)
                         + " more white than is held back: hold back more to be told its tints.");
             }
+            notes.addAll(sight.eye().notes());
             notes.addAll(words.wet());
             return notes;
         }

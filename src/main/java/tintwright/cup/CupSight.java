@@ -24,6 +24,7 @@ public final class CupSight {
     private final CupState state;
     private final HullBias aim;
     private final Knowledge knowledge;
+    private final Eye eye;
     private final Optional<Contradiction> contradiction;
     private final Stray stray;
     private CupVersions versions;
@@ -33,7 +34,9 @@ public final class CupSight {
         this.cup = cup;
         this.state = cup.state();
         this.aim = HullBias.of(cup.hull());
-        this.knowledge = learn(shelf, state, aim);
+        EyeReadings.Learned learned = EyeReadings.of(learn(shelf, state, aim), state, aim);
+        this.knowledge = learned.knowledge();
+        this.eye = learned.eye();
         this.contradiction = Contradiction.of(this);
         this.stray = Stray.of(state, aim, knowledge, contradiction.isPresent());
     }
@@ -108,6 +111,11 @@ public final class CupSight {
     /** @return what the shelf and this cup teach together */
     public Knowledge knowledge() {
         return knowledge;
+    }
+
+    /** @return what is thought of the eye that looked at the cup's dabs */
+    public Eye eye() {
+        return eye;
     }
 
     /** @return the last chip against the weights, when the two cannot both be right */

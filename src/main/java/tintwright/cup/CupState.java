@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import tintwright.reading.EyeVerdict;
 import tintwright.shelf.Parts;
 
 /**
@@ -12,10 +14,11 @@ import tintwright.shelf.Parts;
  *
  * @param grams   grams by part, in the order they first went in; empty for an empty cup
  * @param off     standard deviation of each of these masses in grams: errors of scale, letdown and drops
- * @param unread  the same, of what went in since the last reading that counts
+ * @param unread  the same, of what went in since the last reading that counts, or look that told something
  * @param reserve grams of white held back
  * @param base    id of the white
  * @param samples chips read from the cup, first to last
+ * @param looks   dabs of the cup that were held against the hull, first to last
  * @param aside   what was poured off, first to last
  */
 public record CupState(
@@ -25,6 +28,7 @@ public record CupState(
         double reserve,
         String base,
         List<Sample> samples,
+        List<Look> looks,
         List<Aside> aside) {
     /**
      * A chip read from the cup.
@@ -35,6 +39,16 @@ public record CupState(
      * @param off   standard deviation of those masses, grams
      */
     public record Sample(String entry, Deed.Read read, Optional<Parts> parts, Map<String, Double> off) {}
+
+    /**
+     * A dab of the cup that was held against the hull.
+     *
+     * @param entry   id of its entry
+     * @param verdict what was seen
+     * @param parts   what was in the cup then
+     * @param off     standard deviation of those masses, grams
+     */
+    public record Look(String entry, EyeVerdict verdict, Parts parts, Map<String, Double> off) {}
 
     /**
      * What was poured off.
@@ -49,6 +63,7 @@ public record CupState(
         off = Map.copyOf(off);
         unread = Map.copyOf(unread);
         samples = List.copyOf(samples);
+        looks = List.copyOf(looks);
         aside = List.copyOf(aside);
     }
 
@@ -80,12 +95,18 @@ public record CupState(
                 .reduce((a, b) -> b);
     }
 
-    /** @return true once a chip that counts was read of more than the white alone */
-    public boolean tintWasRead() {
-        return samples.stream()
-                .filter(s -> s.read().counts())
-                .flatMap(s -> s.parts().stream())
-                .anyMatch(parts -> parts.grams(base) < parts.total());
+    /** @return true once a chip that counts was read, or a dab told something to the eye */
+    public boolean judged() {
+        return lastSample().isPresent()
+                || looks.stream().anyMatch(look -> look.verdict().tells());
+    }
+
+    /** @return true once that was so of more than the white alone */
+    public boolean tintWasJudged() {
+        Stream<Parts> read = samples.stream().filter(s -> s.read().counts()).flatMap(s -> s.parts().stream());
+        Stream<Parts> seen =
+                looks.stream().filter(look -> look.verdict().tells()).map(Look::parts);
+        return Stream.concat(read, seen).anyMatch(parts -> parts.grams(base) < parts.total());
     }
 
     /** Goes through the deeds and keeps the sums; variances while it runs. */
@@ -95,6 +116,7 @@ public record CupState(
         private final Map<String, Double> variance = new LinkedHashMap<>();
         private final Map<String, Double> unread = new LinkedHashMap<>();
         private final List<Sample> samples = new ArrayList<>();
+        private final List<Look> looks = new ArrayList<>();
         private final List<Aside> aside = new ArrayList<>();
         private double reserve;
 
@@ -134,6 +156,11 @@ public record CupState(
                 if (read.counts()) {
                     unread.clear();
                 }
+            } else if (deed instanceof Deed.Seen seen && !grams.isEmpty()) {
+                looks.add(new Look(entry.id(), seen.verdict(), Parts.of(grams), roots(variance)));
+                if (seen.verdict().tells()) {
+                    unread.clear();
+                }
             }
         }
 
@@ -169,7 +196,7 @@ public record CupState(
         }
 
         CupState state() {
-            return new CupState(grams, roots(variance), roots(unread), reserve, base, samples, aside);
+            return new CupState(grams, roots(variance), roots(unread), reserve, base, samples, looks, aside);
         }
     }
 }

@@ -2,6 +2,7 @@ package tintwright.cup;
 
 import java.util.Optional;
 import tintwright.reading.ColourReading;
+import tintwright.reading.EyeVerdict;
 import tintwright.reading.Reading;
 import tintwright.shelf.Parts;
 
@@ -91,6 +92,13 @@ public sealed interface Deed {
             }
         }
     }
+
+    /**
+     * A dab of the cup was held against the hull and looked at.
+     *
+     * @param verdict what was seen
+     */
+    record Seen(EyeVerdict verdict) implements Deed {}
 
     /**
      * Part of the cup was poured off and kept.

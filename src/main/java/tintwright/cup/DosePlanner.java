@@ -34,10 +34,17 @@ public final class DosePlanner {
     private static final double LEAST_FILL = 0.01;
     /** A hull that may be off by more than this on each axis is first read beside a chip of the white. */
     private static final double DOUBTFUL_HULL = 0.9;
+    /**
+     * But not one that may be off by more than this, for it was picked by eye or comes from a plain photo: the white
+     * beside it would only be seen to be much lighter, and the first doses are small. A judgement of ours.
+     */
+    private static final double HARDLY_READ = 3.5;
     /** Below this safe share the rest of the white waits for another reading. */
     private static final double SAFE_ENOUGH_TO_FILL = 0.75;
     /** White is taken from the reserve only for a cup that tints alone leave farther off by this, CIEDE2000. */
     private static final double NEEDS_WHITE = 0.3;
+    /** A move that an eye can tell beside the hull, CIEDE2000: about a just noticeable difference, see {@link EyeJudge}; a judgement of ours. */
+    private static final double EYE_TELLS = 2;
     /** Mean length of a normal error in three dimensions, of its root mean square. */
     private static final double USUAL_OF_SPREAD = 0.92;
 
@@ -144,15 +151,15 @@ public final class DosePlanner {
 
     private Plan next() {
         Outlook now = sight.outlook().orElseThrow();
-        boolean read = state.lastSample().isPresent();
+        boolean read = state.judged();
         boolean unread = !state.unread().isEmpty();
         boolean tinted = state.grams().keySet().stream()
                 .anyMatch(id -> !id.equals(sight.cup().base()));
-        if (!read && !tinted && sight.hullDoubt() > DOUBTFUL_HULL) {
+        if (!read && !tinted && hullIsDoubtful()) {
             return new Plan.TakeChip(now, true);
         }
         sight.versions().play(Map.of(), 1);
-        double tell = sight.versions().spread();
+        double tell = tell();
         TintSearch search = new TintSearch(sight, read ? List.of() : firstTints());
         TintSearch.Found way = search.best(0);
         if (read && !unread) {
@@ -162,7 +169,7 @@ public final class DosePlanner {
             }
             way = lifted;
             // A reading of the white alone says nothing about the tints: the reserve waits for one that does.
-            if (!full() && state.tintWasRead()) {
+            if (!full() && state.tintWasJudged()) {
                 Optional<Plan> full = fillUp(search, way, SAFE_ENOUGH_TO_FILL);
                 if (full.isPresent()) {
                     return full.get();
@@ -180,7 +187,7 @@ public final class DosePlanner {
             }
         }
         if (unread) {
-            return new Plan.TakeChip(now, !read && sight.hullDoubt() > DOUBTFUL_HULL);
+            return new Plan.TakeChip(now, !read && hullIsDoubtful());
         }
         if (!full()) {
             Optional<Plan> full = fillUp(search, way, 0);
@@ -191,6 +198,16 @@ public final class DosePlanner {
         return new Plan.Stop(
                 now,
                 added.isEmpty() ? 0 : now.expected() - sight.outlook(added, 1).expected());
+    }
+
+    /** How small a move can be told, CIEDE2000: until a chip was read, by the eye, however little is known so far. */
+    private double tell() {
+        double spread = sight.versions().spread();
+        return state.lastSample().isPresent() ? spread : Math.min(spread, EYE_TELLS);
+    }
+
+    private boolean hullIsDoubtful() {
+        return sight.hullDoubt() > DOUBTFUL_HULL && sight.hullDoubt() < HARDLY_READ;
     }
 
     /** The way with the least white, when without white the tints that may safely go in leave something to wish. */

@@ -2,12 +2,14 @@ package tintwright.cup;
 
 import java.util.List;
 import java.util.Optional;
+import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
 import tintwright.match.Aim;
 import tintwright.match.Target;
 import tintwright.reading.ColourReading;
 import tintwright.reading.ColourReading.PhotoBias;
 import tintwright.reading.Covariance;
+import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 
@@ -52,12 +54,22 @@ record HullBias(Target target, PhotoBias bias) {
                 || !hull.lab().viewing().equals(first.viewing())) {
             return read.reading();
         }
-        Lab moved = new Lab(
-                first.lightness() + chip.lab().lightness() - hull.lab().lightness(),
-                first.a() + chip.lab().a() - hull.lab().a(),
-                first.b() + chip.lab().b() - hull.lab().b(),
-                first.viewing());
-        Covariance both = chip.covariance().plus(hull.covariance());
-        return new ColourReading(moved, both, chip.geometry(), chip.film(), Optional.of(bias));
+        double[] apart = {
+            chip.lab().lightness() - hull.lab().lightness(),
+            chip.lab().a() - hull.lab().a(),
+            chip.lab().b() - hull.lab().b()
+        };
+        return beside(apart, chip.covariance().plus(hull.covariance()), chip.geometry(), chip.film());
+    }
+
+    /**
+     * @param apart chip minus hull in L*, a*, b*
+     * @param off   how far that difference may be off
+     * @return a chip that was only seen beside the hull, as learning is to see it
+     */
+    ColourReading beside(double[] apart, Covariance off, Geometry geometry, FilmState film) {
+        Lab first = target.colour();
+        Lab moved = new Lab(first.lightness() + apart[0], first.a() + apart[1], first.b() + apart[2], first.viewing());
+        return new ColourReading(moved, off, geometry, film, Optional.of(bias));
     }
 }

@@ -20,7 +20,7 @@ import tintwright.shelf.Parts;
 public final class CupFile {
     private static final String KIND = "cup";
     private static final int VERSION = 1;
-    private static final String[] DEEDS = {"weighed", "letdown", "drops", "held", "read", "setAside", "found"};
+    private static final String[] DEEDS = {"weighed", "letdown", "drops", "held", "read", "seen", "setAside", "found"};
 
     private static final SharedFile.Shape<Cup> SHAPE = new SharedFile.Shape<>() {
         @Override
@@ -115,6 +115,8 @@ public final class CupFile {
             r.hull().ifPresent(hull -> tree.put("hull", ReadingShape.toTree(hull)));
             tree.put("counts", r.counts());
             line.put("read", tree);
+        } else if (deed instanceof Deed.Seen s) {
+            line.put("seen", EyeShape.toTree(s.verdict()));
         } else if (deed instanceof Deed.SetAside s) {
             tree.put("grams", s.grams());
             tree.put("name", s.name());
@@ -215,6 +217,8 @@ public final class CupFile {
             return line.at("held").make(() -> new Deed.Held(grams));
         } else if (line.has("read")) {
             return read(line.at("read"));
+        } else if (line.has("seen")) {
+            return new Deed.Seen(EyeShape.from(line.at("seen")));
         } else if (line.has("setAside")) {
             JsonPlace at = line.at("setAside");
             at.only("grams", "name");

@@ -169,7 +169,7 @@ public final class ReadingShape {
         return new double[] {c.ll(), c.la(), c.lb(), c.aa(), c.ab(), c.bb()};
     }
 
-    private static <E extends Enum<E>> E choice(JsonPlace place, E[] choices) throws FileProblem {
+    static <E extends Enum<E>> E choice(JsonPlace place, E[] choices) throws FileProblem {
         String text = place.text();
         List<String> codes = new ArrayList<>();
         for (E one : choices) {
@@ -181,7 +181,7 @@ public final class ReadingShape {
         throw place.problem("must be " + String.join(" or ", codes) + ", was \"" + text + "\"");
     }
 
-    private static String code(Enum<?> value) {
+    static String code(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

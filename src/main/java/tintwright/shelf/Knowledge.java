@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
@@ -45,6 +47,7 @@ public final class Knowledge {
     private final Shelf shelf;
     private final List<Chip> extra;
     private final Map<String, Map<String, Double>> weighedWithin;
+    private final Set<String> sure;
     private final Unknowns unknowns;
     private final List<Observation> observations;
     private final Learning learning;
@@ -52,10 +55,16 @@ public final class Knowledge {
     private Ensemble ensemble;
     private List<Doubt> doubts;
 
-    private Knowledge(Shelf shelf, List<Chip> extra, Map<String, Map<String, Double>> weighedWithin, double[] start) {
+    private Knowledge(
+            Shelf shelf,
+            List<Chip> extra,
+            Map<String, Map<String, Double>> weighedWithin,
+            Set<String> sure,
+            double[] start) {
         this.shelf = shelf;
         this.extra = List.copyOf(extra);
         this.weighedWithin = Map.copyOf(weighedWithin);
+        this.sure = Set.copyOf(sure);
         List<Chip> chips = new ArrayList<>(shelf.chips());
         chips.addAll(extra);
         chips.sort(Comparator.comparing(Chip::id));
@@ -78,12 +87,12 @@ public final class Knowledge {
 
     /** @return what the chips on this shelf teach */
     public static Knowledge of(Shelf shelf) {
-        return new Knowledge(shelf, List.of(), Map.of(), null);
+        return new Knowledge(shelf, List.of(), Map.of(), Set.of(), null);
     }
 
     /** @return what a shelf that differs by a chip teaches: learned from where this one stands, a few steps away */
     Knowledge near(Shelf other) {
-        return new Knowledge(other, List.of(), weighedWithin, learning.best());
+        return new Knowledge(other, List.of(), weighedWithin, sure, learning.best());
     }
 
     /** @return what is known with these samples beside the shelf's own: readings of a cup, for instance */
@@ -98,11 +107,23 @@ public final class Knowledge {
      *               named is off by {@link #WEIGHING_GRAMS}
      */
     public Knowledge with(List<Chip> more, Map<String, Map<String, Double>> within) {
+        return with(more, within, Set.of());
+    }
+
+    /**
+     * The same as {@link #with(List, Map)}.
+     *
+     * @param taken ids of chips whose readings count as they stand, however far they lie from all else: whether they
+     *              are slips was looked at before
+     */
+    public Knowledge with(List<Chip> more, Map<String, Map<String, Double>> within, Set<String> taken) {
         List<Chip> all = new ArrayList<>(extra);
         all.addAll(more);
+        Set<String> known = new HashSet<>(sure);
+        known.addAll(taken);
         Map<String, Map<String, Double>> both = new LinkedHashMap<>(weighedWithin);
         both.putAll(within);
-        return new Knowledge(shelf, all, both, null);
+        return new Knowledge(shelf, all, both, known, null);
     }
 
     private static Collection<SharedError> photos(List<Chip> chips) {
@@ -156,7 +177,8 @@ public final class Knowledge {
                 off[place++] = stated.getOrDefault(unknowns.ids().get(part), WEIGHING_GRAMS);
             }
             for (Reading reading : chip.readings()) {
-                list.add(new Observation(chip.id(), grams, off, reading, unknowns));
+                Observation one = new Observation(chip.id(), grams, off, reading, unknowns);
+                list.add(sure.contains(chip.id()) ? one.sure() : one);
             }
         }
         return list;

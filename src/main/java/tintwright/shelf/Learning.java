@@ -81,7 +81,9 @@ final class Learning {
         for (int i = 0; i < observations.size(); i++) {
             Observation observation = observations.get(i);
             observation.evaluate(at, curves);
-            weight[i] = Math.min(1, (FREEDOM + observation.size()) / (FREEDOM + observation.misfit()));
+            weight[i] = observation.isSure()
+                    ? 1
+                    : Math.min(1, (FREEDOM + observation.size()) / (FREEDOM + observation.misfit()));
         }
     }
 
@@ -95,7 +97,9 @@ final class Learning {
             double misfit = observation.misfit();
             double m = observation.size();
             // Gaussian while the weight is 1, logarithmic beyond; both meet with the same slope.
-            sum += misfit <= m ? misfit / 2 : m / 2 + (FREEDOM + m) / 2 * Math.log((FREEDOM + misfit) / (FREEDOM + m));
+            sum += misfit <= m || observation.isSure()
+                    ? misfit / 2
+                    : m / 2 + (FREEDOM + m) / 2 * Math.log((FREEDOM + misfit) / (FREEDOM + m));
         }
         return sum;
     }

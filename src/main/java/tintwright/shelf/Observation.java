@@ -42,6 +42,8 @@ final class Observation {
     /** Null for a reading that shares nothing. */
     private final SharedError photoBias;
 
+    private boolean sure;
+
     private final double[][] labSlope = new double[3][N];
     /** Filled by {@link #evaluate}: residual and slope, both whitened. */
     final double[] residual;
@@ -116,6 +118,16 @@ final class Observation {
             all[next++] = unknowns.photo(photoBias) + k;
         }
         return all;
+    }
+
+    /** It is weighed as it stands, however far off: whether it is a slip was looked at before. */
+    Observation sure() {
+        sure = true;
+        return this;
+    }
+
+    boolean isSure() {
+        return sure;
     }
 
     String chipId() {

@@ -34,6 +34,35 @@ class CupCommandTest {
     }
 
     @Test
+    void theEyeBringsACupOnWhoseHullNobodyRead() throws Exception {
+        assertEquals(
+                0,
+                run("01:00", "cup start", "--hull-like", "cream", "--grams", "100")
+                        .code());
+        run("01:10", "cup add", "--planned");
+        JsonNode dosed = json("01:20", "cup add", "--planned");
+        JsonNode seen = json("02:00", "cup eye", "--depth", "a little light", "--hue", "much blue");
+        assertEquals(1, seen.get("eye").get("answers").intValue());
+        assertTrue(
+                seen.get("outlook").get("within90").doubleValue()
+                        < dosed.get("outlook").get("within90").doubleValue(),
+                seen.toString());
+        assertEquals("doses", seen.get("plan").get("next").textValue());
+        assertTrue(run("02:10", "cup show").out().contains("a little too light and much too blue"));
+
+        String before = Files.readString(folder.resolve("bow.json"));
+        CommandLineTest.Ran warm = run("02:20", "cup eye", "--hue", "warm");
+        assertEquals(2, warm.code());
+        assertTrue(warm.err().contains("is no answer this bench knows"), warm.err());
+        assertEquals(2, run("02:21", "cup eye").code());
+        assertEquals(
+                2, run("02:22", "cup eye", "--cannot-tell", "--hue", "none").code());
+        assertEquals(before, Files.readString(folder.resolve("bow.json")));
+        JsonNode none = json("02:30", "cup eye", "--cannot-tell");
+        assertEquals(seen.get("outlook"), none.get("outlook"));
+    }
+
+    @Test
     void worksACupByCommands() throws Exception {
         JsonNode start = json("00:00", "cup start", "--place", "bow", "--grams", "100");
         assertEquals("cup start", start.get("command").textValue());

@@ -20,6 +20,7 @@ import tintwright.cup.Cup;
 import tintwright.cup.Deed;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
+import tintwright.reading.EyeVerdict;
 import tintwright.reading.FilmState;
 import tintwright.shelf.Parts;
 
@@ -43,6 +44,14 @@ class CupFileTest {
                 .add(NOW, new Deed.Dropped("ink-blue", 3, 0.04))
                 .add(NOW, new Deed.Read(photo(70), Optional.of(photo(62)), true))
                 .add(NOW, new Deed.Read(Demo.places().get(1).readings().get(0), Optional.empty(), false))
+                .add(
+                        NOW,
+                        new Deed.Seen(new EyeVerdict(
+                                Optional.of(EyeVerdict.Depth.A_LITTLE_TOO_LIGHT),
+                                Optional.of(EyeVerdict.Hue.TOO_RED),
+                                EyeVerdict.Amount.MUCH,
+                                FilmState.CURED)))
+                .add(NOW, new Deed.Seen(EyeVerdict.cannotTell(FilmState.WET)))
                 .add(NOW, new Deed.SetAside(12.5, "bow, dark"))
                 .add(NOW, new Deed.Found(Parts.of(Map.of("plain-white", 50.0)), 0.3))
                 .add(NOW, new Deed.Corrected("e1", new Deed.Weighed("plain-white", 46, 0.01)))
@@ -61,6 +70,8 @@ class CupFileTest {
         assertEquals(cup.state().grams(), back.state().grams());
         assertEquals(cup.state().reserve(), back.state().reserve());
         assertEquals(cup.standing().get(4).deed(), back.standing().get(4).deed());
+        assertEquals(cup.standing().get(6).deed(), back.standing().get(6).deed());
+        assertEquals(cup.standing().get(7).deed(), back.standing().get(7).deed());
     }
 
     @ParameterizedTest
@@ -72,7 +83,9 @@ class CupFileTest {
                 "\"base\": \"plain-white\", | | has no base",
                 "\"oneIn\": 20 | \"oneIn\": 1 | 1 in 2 to 1 in 1000",
                 "\"grams\": 1.62 | \"grams\": -1.62 | above 0",
-                "\"undone\": \"e9\" | \"undone\": \"e99\" | not written before it",
+                "\"undone\": \"e11\" | \"undone\": \"e99\" | not written before it",
+                "\"hue\": \"too-red\" | \"hue\": \"too-warm\" | must be \"too-red\" or",
+                "\"hue\": \"too-red\" | \"hue\": \"none\" | but not which",
                 "\"at\": \"2026-05-31T09:12:00Z\" | \"at\": \"yesterday\" | must be a moment",
                 "\"held\": 32 | \"hold\": 32 | no such field",
             })

@@ -18,6 +18,7 @@ import tintwright.reading.ColourReading;
 import tintwright.reading.ColourReading.PhotoBias;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
+import tintwright.reading.HullFamily;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.shelf.Chip;
@@ -74,6 +75,75 @@ final class CupJob {
         }
         this.knowledge = Knowledge.of(shop.shelf(chips));
         this.cup = Cup.empty("cup", hull, WANTED, STEP, "white");
+    }
+
+    /** What somebody without a meter begins with. */
+    enum Start {
+        /** A photo with nothing in it that is known, off by 6, 3.5 and 5 on the three axes; no chip was ever read. */
+        PLAIN_PHOTO,
+        /** A photo with the shop's chips in it: off by 1.6 on each axis, 0.7 more for each chip. */
+        OWN_CHIPS,
+        /** The likest of the drawn hulls; no chip was ever read. */
+        PICKED
+    }
+
+    /** What a reading without a meter is off by; all invented. */
+    CupJob(long seed, Start start) {
+        this.shop = new HiddenShop(seed);
+        this.photo = false;
+        this.random = new Random(seed * 31 + 5);
+        this.truth = shop.hull();
+        this.limit = HiddenBest.distance(shop, truth);
+        List<Chip> chips = new ArrayList<>();
+        if (start == Start.PICKED) {
+            HullFamily likest = HullFamily.ANY;
+            for (HullFamily family : HullFamily.values()) {
+                likest = Ciede2000.between(family.middle(), truth) < Ciede2000.between(likest.middle(), truth)
+                        ? family
+                        : likest;
+            }
+            this.hull = likest.place("boat", "hull");
+        } else {
+            boolean plain = start == Start.PLAIN_PHOTO;
+            double[] off = plain ? new double[] {6, 3.5, 5} : new double[] {1.6, 1.6, 1.6};
+            for (int axis = 0; axis < 3; axis++) {
+                off[axis] *= random.nextGaussian();
+            }
+            PhotoBias shared = new PhotoBias("photo 0", Covariance.same(plain ? 6 : 1.8));
+            this.hull = new PlaceReadings("boat", "hull", List.of(seen(truth, off, shared)), "");
+            if (!plain) {
+                chips.add(known("base", Parts.of(Map.of("white", 20.0)), off, shared));
+                for (Tint tint : shop.tints()) {
+                    chips.add(known("one-" + tint.id(), Parts.of(Map.of("white", 20.0, tint.id(), 0.2)), off, shared));
+                }
+            }
+        }
+        this.knowledge = Knowledge.of(shop.shelf(chips));
+        this.cup = Cup.empty("cup", hull, WANTED, STEP, "white");
+    }
+
+    private Chip known(String id, Parts wanted, double[] off, PhotoBias shared) {
+        Lab lab = shop.colour(shop.weigh(wanted));
+        return new Chip(id, wanted, List.of(seen(lab, off, shared)), Optional.empty(), "");
+    }
+
+    private ColourReading seen(Lab lab, double[] off, PhotoBias shared) {
+        double own = 0.7;
+        return new ColourReading(
+                new Lab(
+                        Math.min(100, lab.lightness() + off[0] + own * random.nextGaussian()),
+                        lab.a() + off[1] + own * random.nextGaussian(),
+                        lab.b() + off[2] + own * random.nextGaussian(),
+                        lab.viewing()),
+                Covariance.same(own),
+                Geometry.SPECULAR_INCLUDED,
+                FilmState.CURED,
+                Optional.of(shared));
+    }
+
+    /** A cured dab held against the hull. */
+    void look(HiddenEye eye) {
+        cup = cup.add(now(), new Deed.Seen(eye.look(colour(), truth)));
     }
 
     private Chip chip(String id, Parts wanted, double[] bias) {

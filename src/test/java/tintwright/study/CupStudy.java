@@ -68,7 +68,7 @@ class CupStudy {
     }
 
     /** White in, reserve held; gives the white of the plan. */
-    private static double start(CupJob job) {
+    static double start(CupJob job) {
         Plan.Start start = (Plan.Start) DosePlanner.plan(CupSight.of(job.knowledge, job.cup));
         job.act(new Deed.Weighed("white", start.white(), CupJob.STEP));
         job.act(new Deed.Held(start.reserve()));
@@ -76,7 +76,7 @@ class CupStudy {
     }
 
     /** Follows the plan until it asks for a chip; true when it says stop. */
-    private static boolean dose(CupJob job) {
+    static boolean dose(CupJob job) {
         for (int turn = 0; turn < 4; turn++) {
             CupSight sight = CupSight.of(job.knowledge, job.cup);
             Plan plan = DosePlanner.plan(sight);
