@@ -31,6 +31,11 @@ public record FillOrder(String boat, String place, String colour, List<Ingredien
         recipe = List.copyOf(recipe);
     }
 
+    /** The same order with the times this shop noted. */
+    public FillOrder with(List<NotedTime> noted) {
+        return new FillOrder(boat, place, colour, recipe, job.with(noted));
+    }
+
     /** @return the recipe for so many grams of colour, in the same proportions */
     public List<Ingredient> recipeFor(double grams) {
         double sum = recipe.stream().mapToDouble(Ingredient::grams).sum();

@@ -1,5 +1,9 @@
 package tintwright.fill;
 
+import java.util.ArrayList;
+import java.util.List;
+import tintwright.units.UnitSystem;
+
 /**
  * One thing to fill or to spray, with its own geometry. Every size is in millimetres; what cannot be (zero, negative,
  * a countersink smaller than its hole) is refused when the repair is made.
@@ -36,6 +40,17 @@ public sealed interface Repair permits Hole, Patch {
 
     /** @return true when half of it can be done from one batch and half from the next */
     boolean divisible();
+
+    /** @return its sizes in one line: "hole 6 mm, depth 9 mm" */
+    default String sizeWords(UnitSystem units) {
+        List<String> words = new ArrayList<>();
+        RepairKind.sizes(this).forEach((name, mm) -> {
+            if (mm > 0) {
+                words.add(name + " " + (name.equals("film") ? units.film(mm) : units.length(mm)));
+            }
+        });
+        return String.join(", ", words);
+    }
 
     /** @return the kind in the trade's words */
     String kind();

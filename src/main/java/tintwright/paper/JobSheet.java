@@ -12,7 +12,6 @@ import tintwright.fill.CureTimer;
 import tintwright.fill.DayWords;
 import tintwright.fill.FillOrder;
 import tintwright.fill.FillPlan;
-import tintwright.fill.RepairKind;
 import tintwright.fill.RepairLine;
 import tintwright.fill.Tools;
 import tintwright.fill.WaxDose;
@@ -125,7 +124,7 @@ public final class JobSheet {
                     line.name(),
                     line.count() + " × " + line.repair().kind() + ", "
                             + line.lie().words(),
-                    sizes(line, units),
+                    line.repair().sizeWords(units),
                     line.mix().words(),
                     amount.triage().belowMl() > 0 ? units.volume(amount.triage().belowMl()) : "",
                     units.volume(amount.netMl()),
@@ -141,16 +140,6 @@ public final class JobSheet {
                         new Block.Column("Colour", 1.3, true),
                         new Block.Column("To mix", 1.3, true)),
                 rows);
-    }
-
-    private static String sizes(RepairLine line, UnitSystem units) {
-        List<String> sizes = new ArrayList<>();
-        RepairKind.sizes(line.repair()).forEach((name, mm) -> {
-            if (mm > 0) {
-                sizes.add(name + " " + (name.equals("film") ? units.film(mm) : units.length(mm)));
-            }
-        });
-        return String.join(", ", sizes);
     }
 
     private static Block recipe(FillOrder order, FillPlan plan, UnitSystem units) {

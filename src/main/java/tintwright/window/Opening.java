@@ -77,6 +77,7 @@ public final class Opening {
         if (!said.isEmpty()) {
             desk.shell().warn(said);
         }
+        desk.fill().learnFrom(folder.resolve("noted-times.json"));
         desk.fill().keepTimers(new KeptTimers(folder.resolve("cure.json")));
         desk.recent().keepIn(new RecentBoats(folder.resolve("boats")));
         desk.job()

@@ -11,6 +11,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import tintwright.fill.CatalystMeasure;
+import tintwright.fill.Conditions;
 import tintwright.fill.GritLadder;
 import tintwright.units.UnitSystem;
 import tintwright.units.Units;
@@ -24,6 +25,8 @@ final class AtTheHullForm {
     private final FillModel model;
     private final UnitSystem units;
     private final TextField temperature = new TextField();
+    private final TextField cup = new TextField();
+    private final TextField air = new TextField();
     private final TextField humidity = new TextField();
     private final TextField hides = new TextField();
     private final TextField oldFilm = new TextField();
@@ -56,13 +59,18 @@ final class AtTheHullForm {
             }
         });
         temperature.setId("temperature");
+        cup.setId("cup-temperature");
+        air.setId("air-temperature");
         humidity.setId("humidity");
         hides.setId("base-hides");
         oldFilm.setId("old-film");
         paste.setId("gel-paste");
         drops.setId("drops");
+        String degrees = metric ? "\u00b0C" : "\u00b0F";
         FlowPane weather = fields(
-                asked(metric ? "Temperature, \u00b0C" : "Temperature, \u00b0F", temperature, this::weather),
+                asked("Hull, " + degrees, temperature, this::weather),
+                asked("Cup, " + degrees, cup, this::weather),
+                asked("Air, " + degrees, air, this::weather),
                 asked("Humidity, %", humidity, this::weather));
         FlowPane facts = fields(
                 asked("White hides from, " + film, hides, this::know),
@@ -78,7 +86,8 @@ final class AtTheHullForm {
         return Pieces.sheet(
                 "At the hull",
                 weather,
-                Pieces.soft("The coldest of hull, gel coat and air. Written with C or F it is taken as such."),
+                Pieces.soft("The cup sets the working time, the hull the cure; left blank they are as warm as the hull. "
+                        + "Written with C or F it is taken as such."),
                 facts,
                 Choices.asked("The catalyst is measured with", measured),
                 Choices.asked("Before sanding it is", surface),
@@ -111,7 +120,7 @@ final class AtTheHullForm {
 
     private void weather() {
         if (!showing) {
-            model.weather(temperature.getText(), humidity.getText(), units);
+            model.weather(temperature.getText(), cup.getText(), air.getText(), humidity.getText(), units);
         }
     }
 
@@ -130,9 +139,12 @@ final class AtTheHullForm {
         FillDraft draft = model.job().now().fill();
         FillFacts facts = draft.facts();
         boolean metric = units == UnitSystem.METRIC;
-        double degrees = metric ? draft.celsius() : Units.fahrenheit(draft.celsius());
-        put(temperature, OptionalDouble.of(Math.round(degrees * 10) / 10.0), 1);
-        put(humidity, draft.humidity(), 1);
+        Conditions weather = draft.weather();
+        put(temperature, degrees(weather.hullCelsius()), 1);
+        boolean even = weather.even();
+        put(cup, even ? OptionalDouble.empty() : degrees(weather.cupCelsius()), 1);
+        put(air, even ? OptionalDouble.empty() : degrees(weather.airCelsius()), 1);
+        put(humidity, weather.humidityPercent(), 1);
         put(hides, facts.baseHides(), metric ? 1 : Units.MM_PER_MIL);
         put(oldFilm, facts.oldFilm(), metric ? 1 : Units.MM_PER_MIL);
         put(paste, facts.paste(), metric ? 1 : Units.GRAMS_PER_OUNCE);
@@ -146,6 +158,11 @@ final class AtTheHullForm {
         measured.setValue(CatalystTool.of(measure));
         surface.setValue(facts.surface());
         showing = false;
+    }
+
+    private OptionalDouble degrees(double celsius) {
+        double shown = units == UnitSystem.METRIC ? celsius : Units.fahrenheit(celsius);
+        return OptionalDouble.of(Math.round(shown * 10) / 10.0);
     }
 
     private static void put(TextField field, OptionalDouble value, double unit) {

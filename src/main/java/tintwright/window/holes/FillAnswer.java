@@ -18,7 +18,6 @@ import tintwright.colour.DifferenceWords;
 import tintwright.fill.Batch;
 import tintwright.fill.Caution;
 import tintwright.fill.FillPlan;
-import tintwright.fill.GritLadder;
 import tintwright.fill.Warning;
 import tintwright.fill.WaxDose;
 import tintwright.units.UnitSystem;
@@ -51,21 +50,10 @@ final class FillAnswer {
         answer.getChildren().clear();
         if (plan.isPresent()) {
             show(plan.get());
-        } else if (model.refusedProperty().get().isEmpty()) {
-            answer.getChildren()
-                    .add(Pieces.sheet(
-                            "Nothing to fill yet",
-                            Pieces.plain(
-                                    "Put the holes, scratches and worn patches on the list. What to weigh, how much "
-                                            + "catalyst and how long it can be worked then stands here, cup by cup.")));
-        } else {
-            double celsius = model.job().now().fill().celsius();
+        } else if (!model.refusedProperty().get().isEmpty()) {
             answer.getChildren()
                     .add(cautions(
-                            "Not like this",
-                            Pieces.plain(model.refusedProperty().get()),
-                            Pieces.soft("At the hull it is " + UnitSystem.METRIC.temperature(celsius) + " ("
-                                    + UnitSystem.US.temperature(celsius) + ").")));
+                            "Not like this", Pieces.plain(model.refusedProperty().get())));
         }
     }
 
@@ -82,8 +70,8 @@ final class FillAnswer {
             first.forEach(words -> before.getChildren().add(Pieces.plain(words)));
             answer.getChildren().add(before);
         }
+        answer.getChildren().add(new DaySheet(model, units).of(plan));
         plan.batches().forEach(batch -> answer.getChildren().add(batch(batch)));
-        answer.getChildren().add(finish(plan));
         VBox always = cautions("Cautions");
         for (Caution caution : plan.cautions()) {
             always.getChildren().add(Pieces.plain(caution.words()));
@@ -118,8 +106,8 @@ final class FillAnswer {
         VBox total = Pieces.sheet(
                 "In all",
                 figures(
-                        figure(units.mass(plan.gelCoatGrams()), "coloured gel coat"),
-                        figure(units.mass(plan.pasteGrams()), "gel paste"),
+                        figure(FillModel.mass(made.gramsForTheCup(), units), "mix this much colour"),
+                        figure(FillModel.mass(plan.pasteGrams(), units), "gel paste"),
                         figure(plan.time().words(), "from catalyst in to gel"),
                         figure(
                                 Integer.toString(plan.batches().size()),
@@ -139,6 +127,9 @@ final class FillAnswer {
                 .addAll(
                         Pieces.soft(FillOrders.reckonedWith(model.job().now(), units)),
                         Pieces.soft("Catalyst from " + plan.origin() + "."));
+        if (model.colourToMake()) {
+            total.getChildren().add(Pieces.mainButton("Make the colour", model::makeTheColour));
+        }
         FlowPane hand = figures(
                 Pieces.button("Job sheet to print", () -> write("PDF to print", "pdf")),
                 Pieces.button("Job sheet for the phone", () -> write("Page for the phone", "html")),
@@ -223,28 +214,13 @@ final class FillAnswer {
     /** While a batch runs its key is gone: a second press would lose the moment the catalyst went in. */
     private Node begin(int batch) {
         ObservableValue<Boolean> right = Bindings.createBooleanBinding(
-                () -> model.notTheColour().isEmpty(), model.acceptedProperty(), model.planProperty());
+                () -> model.notTheColour().isEmpty() && !model.forbidden(),
+                model.acceptedProperty(),
+                model.planProperty());
         return new VBox(
                 Pieces.onlyWhen(
                         right, Pieces.mainButton("Catalysed now: start its times", () -> model.catalysed(batch))),
                 Pieces.onlyWhen(
-                        right.map(is -> !is), Pieces.soft("First see to the colour: what to do stands above.")));
-    }
-
-    private Node finish(FillPlan made) {
-        VBox sheet = Pieces.sheet("Then sand");
-        for (FillPlan.Sanding sanding : made.finish().sandings()) {
-            GritLadder ladder = sanding.ladder();
-            sheet.getChildren()
-                    .addAll(
-                            Pieces.plain(sanding.what().substring(0, 1).toUpperCase(Locale.ROOT)
-                                    + sanding.what().substring(1) + ": " + ladder.words() + "."),
-                            Pieces.soft("That takes " + units.film(sanding.takesLeastMm()) + " to "
-                                    + units.film(sanding.takesMostMm()) + " off the gel coat around."));
-        }
-        sheet.getChildren()
-                .add(Pieces.soft(
-                        "Tape around every repair guards the rest: " + units.length(made.tapeMm()) + " of it."));
-        return sheet;
+                        right.map(is -> !is), Pieces.soft("First see to what stands above.")));
     }
 }

@@ -3,6 +3,8 @@ package tintwright.window.holes;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -25,8 +27,11 @@ import tintwright.files.FileProblem;
 import tintwright.fill.Batch;
 import tintwright.fill.CatalystMeasure;
 import tintwright.fill.Conditions;
+import tintwright.fill.DayWords;
+import tintwright.fill.Finding;
 import tintwright.fill.GritLadder;
 import tintwright.fill.Lie;
+import tintwright.fill.NotedTime;
 import tintwright.fill.RepairKind;
 import tintwright.fill.RepairLine;
 import tintwright.fill.Tools;
@@ -62,8 +67,10 @@ public final class FillModel {
     private final ReadOnlyStringWrapper refused = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Next> next = new ReadOnlyObjectWrapper<>(Next.LIST);
     private final Set<Integer> begun = new TreeSet<>();
+    private final Set<DayWords.Line> ticked = new HashSet<>();
     private final ReadOnlyBooleanWrapper accepted = new ReadOnlyBooleanWrapper(false);
     private Optional<Cup> allTheSame = Optional.empty();
+    private Optional<ShopTimes> shop = Optional.empty();
     private Runnable doNext = () -> {};
 
     /**
@@ -114,11 +121,12 @@ public final class FillModel {
             return;
         }
         Optional<Knowledge> known = known(now);
+        List<NotedTime> noted = shop.map(ShopTimes::noted).orElse(List.of());
         asking.ask(
                 () -> PlanFill.of(
-                        known.isPresent() ? FillOrders.of(now, known.get()) : FillOrders.typed(now),
-                        known.flatMap(all ->
-                                now.cup().flatMap(cup -> cups.at(all, cup).standing())),
+                        (known.isPresent() ? FillOrders.of(now, known.get()) : FillOrders.typed(now)).with(noted),
+                        known.flatMap(
+                                all -> now.cup().flatMap(cup -> cups.at(all, cup).standing())),
                         LocalDate.now(clock)),
                 made -> answer(Optional.of(made), ""),
                 failure -> answer(Optional.empty(), Said.of(failure)));
@@ -156,6 +164,35 @@ public final class FillModel {
         point();
     }
 
+    boolean forbidden() {
+        return plan.get().filter(made -> made.plan().forbidden()).isPresent();
+    }
+
+    /** @return whether there is no cup yet, so that the holes say how much to mix */
+    boolean colourToMake() {
+        return job.now().cup().isEmpty() && plan.get().filter(made -> made.gramsForTheCup() > 0).isPresent();
+    }
+
+    /** The cup is asked for what the holes want, and for no more. */
+    public void makeTheColour() {
+        double grams = plan.get().orElseThrow().gramsForTheCup();
+        job.change(before -> before.of(grams));
+        toTheCup();
+    }
+
+    /** @return the steps of the day that were ticked */
+    Set<DayWords.Line> ticked() {
+        return ticked;
+    }
+
+    void tick(DayWords.Line step, boolean done) {
+        if (done) {
+            ticked.add(step);
+        } else {
+            ticked.remove(step);
+        }
+    }
+
     /** Goes where the colour is seen to. */
     public void toTheCup() {
         shell.stepProperty().set(Step.CUP);
@@ -187,13 +224,13 @@ public final class FillModel {
             int batch = waiting.get().batch();
             FillTimers.Cue cue = waiting.get().cue();
             boolean due = cue.phase() != Phase.WAIT;
-            doNext = due ? () -> timers.done(batch, cue.cue()) : () -> {};
+            doNext = due ? () -> done(batch, cue.cue()) : () -> {};
             next.set(new Next(
                     "Batch " + batch + ", " + cue.inOneLine() + ".",
                     due ? "Done: " + cue.cue() : "",
                     true,
                     cue.urgent()));
-        } else if (plan.get().filter(made -> made.plan().forbidden()).isPresent()) {
+        } else if (forbidden()) {
             say(plan.get().get().plan().before(shell.unitsProperty().get()).get(0), "", () -> {});
         } else if (notTheColour().isPresent()) {
             CupStanding seen = notTheColour().get();
@@ -249,6 +286,18 @@ public final class FillModel {
      */
     public boolean add(
             String name, RepairKind kind, Map<String, String> sizes, Lie lie, String count, UnitSystem units) {
+        return add(name, kind, sizes, lie, count, Set.of(), units);
+    }
+
+    /** The same with what was found there beside its size. */
+    boolean add(
+            String name,
+            RepairKind kind,
+            Map<String, String> sizes,
+            Lie lie,
+            String count,
+            Set<Finding> found,
+            UnitSystem units) {
         return tried(problem, () -> {
             Job now = job.now();
             RepairLine line = FillTyped.line(
@@ -260,7 +309,8 @@ public final class FillModel {
                     units,
                     now.fill().lines(),
                     () -> known(now).map(all -> FillOrders.hides(now, all)).orElse(OptionalDouble.empty()));
-            job.change(before -> before.filling(before.fill().plus(line)));
+            RepairLine whole = new RepairLine(line.name(), line.repair(), line.lie(), line.count(), found);
+            job.change(before -> before.filling(before.fill().plus(whole)));
         });
     }
 
@@ -268,18 +318,29 @@ public final class FillModel {
         job.change(before -> before.filling(before.fill().without(index)));
     }
 
-    /** Takes the weather as typed; a blank humidity is unknown. */
+    /** Takes one temperature for hull, cup and air. */
     public boolean weather(String temperature, String humidity, UnitSystem units) {
+        return weather(temperature, "", "", humidity, units);
+    }
+
+    /** Takes the weather as typed; a cup or air left blank is as warm as the hull, a blank humidity is unknown. */
+    public boolean weather(String hull, String cup, String air, String humidity, UnitSystem units) {
         return tried(hullProblem, () -> {
-            // Hundredths of a degree: finer than any thermometer, and short enough to be read back in a sentence.
-            double celsius = Math.round(Entry.celsius("the temperature", temperature, units) * 100) / 100.0;
+            double celsius = celsius("the temperature", hull, units);
             Conditions typed = new Conditions(
                     celsius,
+                    cup.isBlank() ? celsius : celsius("the temperature of the cup", cup, units),
+                    air.isBlank() ? celsius : celsius("the temperature of the air", air, units),
                     humidity.isBlank()
                             ? OptionalDouble.empty()
                             : OptionalDouble.of(FillTyped.number("relative humidity", humidity, "0 to 100 %")));
-            job.change("weather", before -> before.filling(before.fill().at(celsius, typed.humidityPercent())));
+            job.change("weather", before -> before.filling(before.fill().at(typed)));
         });
+    }
+
+    /** Hundredths of a degree: finer than any thermometer, and short enough to be read back in a sentence. */
+    private static double celsius(String what, String typed, UnitSystem units) {
+        return Math.round(Entry.celsius(what, typed, units) * 100) / 100.0;
     }
 
     /** Takes what else is known, as typed. */
@@ -342,6 +403,36 @@ public final class FillModel {
                             begun.add(batch);
                             timers.start(batch, cup.stage().words(), made.plan().timers());
                         }));
+    }
+
+    /** This has been seen to; when it was gel or tape-off it teaches the next plan. */
+    void done(int batch, String cue) {
+        boolean taught = shop.isPresent()
+                && plan.get().isPresent()
+                && timers.since(batch)
+                        .filter(since -> shop.get().note(batch, cue, since, plan.get().get().plan()))
+                        .isPresent();
+        timers.done(batch, cue);
+        if (taught) {
+            ShopTimes times = shop.get();
+            writing.run(
+                    () -> {
+                        times.keep();
+                        return times;
+                    },
+                    kept -> {},
+                    failure -> shell.warn(Said.of(failure)));
+        }
+    }
+
+    /** Takes up what this shop noted of earlier cups, and keeps what it notes from now on. */
+    public void learnFrom(Path file) {
+        try {
+            shop = Optional.of(new ShopTimes(file));
+            work();
+        } catch (FileProblem e) {
+            shell.warn(Said.of(e));
+        }
     }
 
     /** The clock was started by mistake: the batch stands as not begun. */

@@ -22,6 +22,7 @@ public final class FillPage {
 
     public Region build() {
         Node repair = new RepairForm(model, units).build();
+        Node list = new HolesList(model, units).build();
         Node hull = new AtTheHullForm(model, units).build();
         Node catalyst = new CatalystForm(model.catalyst(), units).build();
         Node timers = new TimerBoard(model);
@@ -34,7 +35,7 @@ public final class FillPage {
         return new Sides(mixed, typed, true, ROOM, stacked -> {
             mixed.getChildren().clear();
             typed.getChildren().setAll(stacked ? List.of(hull, catalyst) : List.of(repair, hull, catalyst));
-            mixed.getChildren().setAll(stacked ? List.of(timers, repair, answer) : List.of(timers, answer));
+            mixed.getChildren().setAll(stacked ? List.of(timers, list, repair, answer) : List.of(timers, list, answer));
         });
     }
 }

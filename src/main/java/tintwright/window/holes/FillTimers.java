@@ -117,6 +117,14 @@ public final class FillTimers {
         changed();
     }
 
+    /** @return how long ago the catalyst of a batch went in; empty when it does not run */
+    Optional<Duration> since(int batch) {
+        return started.stream()
+                .filter(one -> one.batch() == batch)
+                .findFirst()
+                .map(one -> Duration.between(one.clock().catalysed(), clock.instant()));
+    }
+
     /** This has been done and need not be watched for any more. */
     public void done(int batch, String cue) {
         started.replaceAll(one -> one.batch() != batch

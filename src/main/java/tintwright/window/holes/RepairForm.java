@@ -5,9 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -15,14 +16,14 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import tintwright.fill.Finding;
 import tintwright.fill.Lie;
 import tintwright.fill.RepairKind;
-import tintwright.fill.RepairLine;
 import tintwright.units.UnitSystem;
 import tintwright.window.pieces.Choices;
 import tintwright.window.pieces.Pieces;
 
-/** One repair typed in, and the list so far. */
+/** One repair typed in. */
 final class RepairForm {
     private static final Map<RepairKind, String> KINDS = new EnumMap<>(Map.of(
             RepairKind.COUNTERSUNK,
@@ -69,13 +70,12 @@ final class RepairForm {
     private final TextField count = new TextField("1");
     private final FlowPane sizes = new FlowPane();
     private final Map<String, TextField> sizeFields = new LinkedHashMap<>();
-    private final VBox list = new VBox();
+    private final FlowPane findings = new FlowPane();
 
     RepairForm(FillModel model, UnitSystem units) {
         this.model = model;
         this.units = units;
         sizes.getStyleClass().add("fields");
-        list.getStyleClass().add("lines");
     }
 
     Node build() {
@@ -95,17 +95,23 @@ final class RepairForm {
         HBox.setHgrow(named, Priority.ALWAYS);
         lie.getSelectionModel().select(Lie.VERTICAL);
         kind.getSelectionModel().select(RepairKind.COUNTERSUNK);
-        Pieces.follow(list, model.job().jobProperty(), (before, after) -> showList());
-        showList();
+        findings.getStyleClass().add("fields");
+        for (Finding one : Finding.values()) {
+            CheckBox box = new CheckBox(one.code());
+            box.setId("found-" + one.code());
+            box.setUserData(one);
+            findings.getChildren().add(box);
+        }
         return Pieces.sheet(
-                "To fill",
+                "Add a hole",
                 Pieces.row(named, Pieces.asked("How many", count)),
                 Choices.asked("Kind", kind),
                 Choices.asked("The surface lies", lie),
                 sizes,
+                Pieces.soft("Found there, beside its size:"),
+                findings,
                 Pieces.mainButton("Put it on the list", this::add),
                 Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
-                list,
                 mix);
     }
 
@@ -143,7 +149,12 @@ final class RepairForm {
     private void add() {
         Map<String, String> typed = new LinkedHashMap<>();
         sizeFields.forEach((size, field) -> typed.put(size, field.getText()));
-        if (model.add(name.getText(), kind.getValue(), typed, lie.getValue(), count.getText(), units)) {
+        Set<Finding> found = boxes()
+                .filter(CheckBox::isSelected)
+                .map(box -> (Finding) box.getUserData())
+                .collect(Collectors.toSet());
+        if (model.add(name.getText(), kind.getValue(), typed, lie.getValue(), count.getText(), found, units)) {
+            boxes().forEach(box -> box.setSelected(false));
             name.clear();
             count.setText("1");
             sizeFields.values().forEach(TextField::clear);
@@ -151,19 +162,7 @@ final class RepairForm {
         }
     }
 
-    private void showList() {
-        list.getChildren().clear();
-        List<RepairLine> lines = model.job().now().fill().lines();
-        for (int i = 0; i < lines.size(); i++) {
-            int index = i;
-            RepairLine line = lines.get(i);
-            Label words = Pieces.plain(line.count() + " \u00d7 " + line.name() + ", "
-                    + line.lie().words() + ": " + units.volume(line.netMl()));
-            HBox.setHgrow(words, Priority.ALWAYS);
-            words.setMaxWidth(Double.MAX_VALUE);
-            Button remove = Pieces.quietButton("Remove", () -> model.remove(index));
-            remove.setAccessibleText("Remove " + line.name());
-            list.getChildren().add(Pieces.row(words, remove));
-        }
+    private Stream<CheckBox> boxes() {
+        return findings.getChildren().stream().map(CheckBox.class::cast);
     }
 }

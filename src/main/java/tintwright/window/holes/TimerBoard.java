@@ -91,7 +91,7 @@ final class TimerBoard extends VBox {
         texts.add(words);
         HBox line = Pieces.row(time, words);
         if (due) {
-            line.getChildren().add(Pieces.button("Done", () -> model.timers().done(batch, cue.cue())));
+            line.getChildren().add(Pieces.button("Done", () -> model.done(batch, cue.cue())));
         }
         return line;
     }

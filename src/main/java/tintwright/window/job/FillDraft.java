@@ -51,8 +51,8 @@ public record FillDraft(List<RepairLine> lines, Conditions weather, CatalystChoi
         return new FillDraft(fewer, weather, catalyst, facts);
     }
 
-    public FillDraft at(double otherCelsius, OptionalDouble otherHumidity) {
-        return new FillDraft(lines, new Conditions(otherCelsius, otherHumidity), catalyst, facts);
+    public FillDraft at(Conditions other) {
+        return new FillDraft(lines, other, catalyst, facts);
     }
 
     public FillDraft with(CatalystChoice other) {
@@ -61,13 +61,5 @@ public record FillDraft(List<RepairLine> lines, Conditions weather, CatalystChoi
 
     public FillDraft knowing(FillFacts others) {
         return new FillDraft(lines, weather, catalyst, others);
-    }
-
-    public double celsius() {
-        return weather.hullCelsius();
-    }
-
-    public OptionalDouble humidity() {
-        return weather.humidityPercent();
     }
 }

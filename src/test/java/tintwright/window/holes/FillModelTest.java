@@ -102,18 +102,62 @@ class FillModelTest {
     }
 
     @Test
+    void hullCupAndAirAreTakenApartAndBlankIsAsTheHull() {
+        assertTrue(fill.weather("34", "28", "", "50", UnitSystem.METRIC));
+        var weather = desk.job().now().fill().weather();
+        assertEquals(34, weather.hullCelsius());
+        assertEquals(28, weather.cupCelsius());
+        assertEquals(34, weather.airCelsius());
+        assertFalse(fill.weather("34", "warm", "", "50", UnitSystem.METRIC));
+        assertTrue(fill.hullProblemProperty().get().contains("temperature of the cup"));
+        assertEquals(weather, desk.job().now().fill().weather(), "nothing that was refused is taken");
+    }
+
+    @Test
+    void whatIsPressedWhenItGelsTeachesTheNextPlanAndIsKept(@TempDir Path folder) {
+        Path file = folder.resolve("noted-times.json");
+        fill.learnFrom(file);
+        assertTrue(addHoles());
+        var before = fill.planProperty().get().orElseThrow().plan();
+        fill.catalysed(1);
+        clock.move(Duration.ofMinutes(40));
+        fill.done(1, "stop spreading");
+        clock.move(Duration.ofMinutes(20));
+        fill.done(1, "tape off");
+        fill.learnFrom(file);
+        var after = fill.planProperty().get().orElseThrow().plan();
+        assertTrue(after.origin().contains("1 noted in this shop"), after.origin());
+        assertTrue(after.time().leastMinutes() > before.time().leastMinutes());
+        fill.catalysed(1);
+        clock.move(Duration.ofHours(30));
+        fill.done(1, "stop spreading");
+        fill.learnFrom(file);
+        assertEquals(after.time(), fill.planProperty().get().orElseThrow().plan().time(), "a day late is no time seen");
+    }
+
+    @Test
+    void theHolesSayHowMuchColourTheCupIsAskedFor() {
+        assertTrue(addHoles());
+        assertTrue(fill.colourToMake());
+        double wanted = fill.planProperty().get().orElseThrow().gramsForTheCup();
+        fill.makeTheColour();
+        assertEquals(wanted, desk.job().now().grams(), 1e-9);
+        assertEquals(Step.CUP, desk.shell().stepProperty().get());
+    }
+
+    @Test
     void theWeatherIsTakenInCelsiusAndFahrenheit() {
         assertTrue(fill.weather("68", "55 %", UnitSystem.US));
-        assertEquals(20, desk.job().now().fill().celsius(), 1e-9);
-        assertEquals(55, desk.job().now().fill().humidity().orElseThrow(), 1e-9);
+        assertEquals(20, desk.job().now().fill().weather().hullCelsius(), 1e-9);
+        assertEquals(55, desk.job().now().fill().weather().humidityPercent().orElseThrow(), 1e-9);
         assertTrue(fill.weather("77 F", "", UnitSystem.METRIC));
-        assertEquals(25, desk.job().now().fill().celsius(), 1e-9);
-        assertTrue(desk.job().now().fill().humidity().isEmpty());
+        assertEquals(25, desk.job().now().fill().weather().hullCelsius(), 1e-9);
+        assertTrue(desk.job().now().fill().weather().humidityPercent().isEmpty());
         assertFalse(fill.weather("20", "130", UnitSystem.METRIC));
         assertTrue(
                 fill.hullProblemProperty().get().contains("130"),
                 fill.hullProblemProperty().get());
-        assertEquals(25, desk.job().now().fill().celsius(), 1e-9);
+        assertEquals(25, desk.job().now().fill().weather().hullCelsius(), 1e-9);
     }
 
     @Test

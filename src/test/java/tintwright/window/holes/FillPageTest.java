@@ -273,7 +273,7 @@ class FillPageTest {
                             node -> node.localToScene(0, 0).getY()))
                     .map(node -> ((Labeled) node).getText())
                     .toList();
-            assertEquals(headings.indexOf("To fill") + 1, headings.indexOf("In all"), headings.toString());
+            assertEquals(headings.indexOf("Add a hole") + 1, headings.indexOf("In all"), headings.toString());
             return null;
         });
     }

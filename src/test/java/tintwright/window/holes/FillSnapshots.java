@@ -59,7 +59,7 @@ class FillSnapshots {
                 Look.dress(scene);
                 String name = "fill-" + (int) (text * 100) + "-";
                 pictures(scene, name + "list");
-                fill.weather("19", "82", UnitSystem.METRIC);
+                fill.weather("34", "31", "31", "55", UnitSystem.METRIC);
                 fill.know(new FillModel.Known("0.5", "0.4", "500", Optional.empty(), "22"), UnitSystem.METRIC);
                 fill.catalyst().row("Grey tin", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC);
                 fill.catalyst().row("", "22", "1.6", Basis.MASS, "14", "18", UnitSystem.METRIC);

@@ -1,0 +1,68 @@
+package tintwright.window.holes;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import tintwright.fill.FillPlan;
+import tintwright.fill.RepairLine;
+import tintwright.units.UnitSystem;
+import tintwright.window.pieces.Pieces;
+
+/** What needs filling: each line of repairs as it was measured, and what is wrong with it. */
+final class HolesList {
+    private final FillModel model;
+    private final UnitSystem units;
+    private final VBox list = new VBox();
+
+    HolesList(FillModel model, UnitSystem units) {
+        this.model = model;
+        this.units = units;
+        list.getStyleClass().add("lines");
+    }
+
+    Node build() {
+        Pieces.follow(list, model.job().jobProperty(), (before, after) -> showList());
+        Pieces.follow(list, model.planProperty(), (before, after) -> showList());
+        showList();
+        return Pieces.sheet("What needs filling", list);
+    }
+
+    /** Each hole as measured, the colour it takes, and what is wrong with one in its own line. */
+    private void showList() {
+        list.getChildren().clear();
+        List<RepairLine> lines = model.job().now().fill().lines();
+        if (lines.isEmpty()) {
+            list.getChildren()
+                    .add(Pieces.plain("Put the holes, scratches and worn patches on the list. What to weigh, how much catalyst "
+                            + "and how the day runs then stands here."));
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            int index = i;
+            RepairLine line = lines.get(i);
+            Optional<FillPlan.Amount> planned = model.planProperty()
+                    .get()
+                    .flatMap(made -> made.plan().amounts().stream()
+                            .filter(amount -> amount.line().equals(line))
+                            .findFirst());
+            VBox words = new VBox(
+                    Pieces.wrapped(line.count() + " \u00d7 " + line.name(), "strong"),
+                    Pieces.soft(line.repair().sizeWords(units) + ", " + line.lie().words()));
+            planned.flatMap(amount -> amount.triage().words(units))
+                    .ifPresent(wrong -> words.getChildren().add(Pieces.wrapped(wrong, "caution")));
+            HBox.setHgrow(words, Priority.ALWAYS);
+            words.setMaxWidth(Double.MAX_VALUE);
+            Button remove = Pieces.quietButton("Remove", () -> model.remove(index));
+            remove.setAccessibleText("Remove " + line.name());
+            Label ml = new Label(units.volume(planned.map(FillPlan.Amount::netMl).orElse(line.netMl())));
+            ml.getStyleClass().add("strong");
+            ml.setMinWidth(Region.USE_PREF_SIZE);
+            list.getChildren().add(Pieces.row(words, ml, remove));
+        }
+    }
+}
