@@ -26,7 +26,7 @@ import tintwright.fill.RepairKind;
 import tintwright.units.UnitSystem;
 import tintwright.window.frame.Step;
 import tintwright.window.frame.WindowMemory;
-import tintwright.window.holes.FillModel;
+import tintwright.window.holes.AtTheHullModel;
 import tintwright.window.job.FillDraft;
 
 /** A window that is closed, or killed, and opened again on the same home folder; without a stage. */
@@ -115,9 +115,10 @@ class OpeningTest {
     @Test
     void whatWasTypedAtTheFillComesBackBeforeThereIsAnyRepair() {
         Desk before = open(false, NOON);
-        assertTrue(before.fill().weather("24", "60", UnitSystem.METRIC));
-        assertTrue(
-                before.fill().know(new FillModel.Known("0.5", "0.6", "80", Optional.empty(), "22"), UnitSystem.METRIC));
+        assertTrue(before.fill().hull().weather("24", "60", UnitSystem.METRIC));
+        assertTrue(before.fill()
+                .hull()
+                .know(new AtTheHullModel.Known("0.5", "0.6", "80", Optional.empty(), "22"), UnitSystem.METRIC));
         assertTrue(before.fill().catalyst().row("Grey tin", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC));
         FillDraft typed = before.job().now().fill();
 

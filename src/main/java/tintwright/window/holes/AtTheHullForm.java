@@ -54,7 +54,7 @@ final class AtTheHullForm {
         Choices.fill(measured, List.of(CatalystTool.values()), CatalystTool::words);
         measured.setId("catalyst-measured");
         measured.valueProperty().addListener((property, before, after) -> {
-            if (!showing && !model.measureWith(after)) {
+            if (!showing && !model.hull().measureWith(after)) {
                 drops.requestFocus();
             }
         });
@@ -86,13 +86,14 @@ final class AtTheHullForm {
         return Pieces.sheet(
                 "At the hull",
                 weather,
-                Pieces.soft("The cup sets the working time, the hull the cure; left blank they are as warm as the hull. "
-                        + "Written with C or F it is taken as such."),
+                Pieces.soft(
+                        "The cup sets the working time, the hull the cure; left blank they are as warm as the hull. "
+                                + "Written with C or F it is taken as such."),
                 facts,
                 Choices.asked("The catalyst is measured with", measured),
                 Choices.asked("Before sanding it is", surface),
                 Pieces.soft("Leave out what you do not know: it then stands among the cautions."),
-                Pieces.whenSaid(Pieces.bound(model.hullProblemProperty(), "caution")));
+                Pieces.whenSaid(Pieces.bound(model.hull().problemProperty(), "caution")));
     }
 
     private static FlowPane fields(Node... asked) {
@@ -120,16 +121,21 @@ final class AtTheHullForm {
 
     private void weather() {
         if (!showing) {
-            model.weather(temperature.getText(), cup.getText(), air.getText(), humidity.getText(), units);
+            model.hull().weather(temperature.getText(), cup.getText(), air.getText(), humidity.getText(), units);
         }
     }
 
     private void know() {
         if (!showing) {
-            model.know(
-                    new FillModel.Known(
-                            hides.getText(), oldFilm.getText(), paste.getText(), surface.getValue(), drops.getText()),
-                    units);
+            model.hull()
+                    .know(
+                            new AtTheHullModel.Known(
+                                    hides.getText(),
+                                    oldFilm.getText(),
+                                    paste.getText(),
+                                    surface.getValue(),
+                                    drops.getText()),
+                            units);
         }
     }
 

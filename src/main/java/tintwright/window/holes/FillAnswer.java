@@ -53,7 +53,8 @@ final class FillAnswer {
         } else if (!model.refusedProperty().get().isEmpty()) {
             answer.getChildren()
                     .add(cautions(
-                            "Not like this", Pieces.plain(model.refusedProperty().get())));
+                            "Not like this",
+                            Pieces.plain(model.refusedProperty().get())));
         }
     }
 
@@ -142,12 +143,13 @@ final class FillAnswer {
     private Node raised(Warning warning) {
         VBox why = new VBox(Pieces.plain("Raised by " + units.volume(warning.value()) + " in all: for less, the "
                 + "catalyst would be too little to measure "
-                + model.measuredWith().inWords() + "."));
+                + model.hull().measuredWith().inWords() + "."));
         why.getStyleClass().add("asked");
-        if (model.measuredWith() == CatalystTool.SYRINGE || model.measuredWith() == CatalystTool.DROPS) {
+        if (model.hull().measuredWith() == CatalystTool.SYRINGE || model.hull().measuredWith() == CatalystTool.DROPS) {
             why.getChildren()
                     .add(Pieces.button(
-                            "I have a scale to 0.01 g: mix less", () -> model.measureWith(CatalystTool.SCALE)));
+                            "I have a scale to 0.01 g: mix less",
+                            () -> model.hull().measureWith(CatalystTool.SCALE)));
         }
         return why;
     }
@@ -220,7 +222,6 @@ final class FillAnswer {
         return new VBox(
                 Pieces.onlyWhen(
                         right, Pieces.mainButton("Catalysed now: start its times", () -> model.catalysed(batch))),
-                Pieces.onlyWhen(
-                        right.map(is -> !is), Pieces.soft("First see to what stands above.")));
+                Pieces.onlyWhen(right.map(is -> !is), Pieces.soft("First see to what stands above.")));
     }
 }

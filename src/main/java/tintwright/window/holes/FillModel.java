@@ -25,19 +25,14 @@ import tintwright.colour.DifferenceWords;
 import tintwright.cup.Cup;
 import tintwright.files.FileProblem;
 import tintwright.fill.Batch;
-import tintwright.fill.CatalystMeasure;
-import tintwright.fill.Conditions;
 import tintwright.fill.DayWords;
 import tintwright.fill.Finding;
-import tintwright.fill.GritLadder;
 import tintwright.fill.Lie;
 import tintwright.fill.NotedTime;
 import tintwright.fill.RepairKind;
 import tintwright.fill.RepairLine;
-import tintwright.fill.Tools;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Knowledge;
-import tintwright.units.Entry;
 import tintwright.units.Grams;
 import tintwright.units.UnitSystem;
 import tintwright.window.frame.InOrder;
@@ -45,7 +40,6 @@ import tintwright.window.frame.Latest;
 import tintwright.window.frame.Said;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.Step;
-import tintwright.window.job.FillFacts;
 import tintwright.window.job.FillOrders;
 import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
@@ -61,9 +55,9 @@ public final class FillModel {
     private final FillTimers timers;
     private final Clock clock;
     private final CatalystModel catalyst;
+    private final AtTheHullModel hull;
     private final ReadOnlyObjectWrapper<Optional<PlanFill>> plan = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
-    private final ReadOnlyStringWrapper hullProblem = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper refused = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Next> next = new ReadOnlyObjectWrapper<>(Next.LIST);
     private final Set<Integer> begun = new TreeSet<>();
@@ -85,10 +79,6 @@ public final class FillModel {
         static final Next LIST = new Next("Put on the list what is to be filled.", "", false, false);
     }
 
-    /** What is typed beside the list; a blank text says nothing is known. */
-    public record Known(
-            String baseHides, String oldFilm, String paste, Optional<GritLadder.Surface> surface, String dropsPerMl) {}
-
     public FillModel(JobModel job, ShellModel shell, Cups cups, Latest asking, InOrder writing, Clock clock) {
         this.job = job;
         this.shell = shell;
@@ -98,6 +88,7 @@ public final class FillModel {
         this.clock = clock;
         timers = new FillTimers(shell, clock);
         catalyst = new CatalystModel(job);
+        hull = new AtTheHullModel(job);
         job.jobProperty().addListener((property, before, after) -> {
             if (!before.fill().equals(after.fill())
                     || before.grams() != after.grams()
@@ -125,8 +116,8 @@ public final class FillModel {
         asking.ask(
                 () -> PlanFill.of(
                         (known.isPresent() ? FillOrders.of(now, known.get()) : FillOrders.typed(now)).with(noted),
-                        known.flatMap(
-                                all -> now.cup().flatMap(cup -> cups.at(all, cup).standing())),
+                        known.flatMap(all ->
+                                now.cup().flatMap(cup -> cups.at(all, cup).standing())),
                         LocalDate.now(clock)),
                 made -> answer(Optional.of(made), ""),
                 failure -> answer(Optional.empty(), Said.of(failure)));
@@ -170,7 +161,8 @@ public final class FillModel {
 
     /** @return whether there is no cup yet, so that the holes say how much to mix */
     boolean colourToMake() {
-        return job.now().cup().isEmpty() && plan.get().filter(made -> made.gramsForTheCup() > 0).isPresent();
+        return job.now().cup().isEmpty()
+                && plan.get().filter(made -> made.gramsForTheCup() > 0).isPresent();
     }
 
     /** The cup is asked for what the holes want, and for no more. */
@@ -318,68 +310,9 @@ public final class FillModel {
         job.change(before -> before.filling(before.fill().without(index)));
     }
 
-    /** Takes one temperature for hull, cup and air. */
-    public boolean weather(String temperature, String humidity, UnitSystem units) {
-        return weather(temperature, "", "", humidity, units);
-    }
-
-    /** Takes the weather as typed; a cup or air left blank is as warm as the hull, a blank humidity is unknown. */
-    public boolean weather(String hull, String cup, String air, String humidity, UnitSystem units) {
-        return tried(hullProblem, () -> {
-            double celsius = celsius("the temperature", hull, units);
-            Conditions typed = new Conditions(
-                    celsius,
-                    cup.isBlank() ? celsius : celsius("the temperature of the cup", cup, units),
-                    air.isBlank() ? celsius : celsius("the temperature of the air", air, units),
-                    humidity.isBlank()
-                            ? OptionalDouble.empty()
-                            : OptionalDouble.of(FillTyped.number("relative humidity", humidity, "0 to 100 %")));
-            job.change("weather", before -> before.filling(before.fill().at(typed)));
-        });
-    }
-
-    /** Hundredths of a degree: finer than any thermometer, and short enough to be read back in a sentence. */
-    private static double celsius(String what, String typed, UnitSystem units) {
-        return Math.round(Entry.celsius(what, typed, units) * 100) / 100.0;
-    }
-
-    /** Takes what else is known, as typed. */
-    public boolean know(Known typed, UnitSystem units) {
-        return tried(hullProblem, () -> {
-            Tools now = job.now().fill().facts().tools();
-            CatalystMeasure measure = typed.dropsPerMl().isBlank()
-                    ? now.catalyst()
-                    : CatalystMeasure.dropper(
-                            FillTyped.number("drops in a millilitre", typed.dropsPerMl(), "a number, such as 24"));
-            FillFacts facts = new FillFacts(
-                    film("the film at which the base hides", typed.baseHides(), units),
-                    film("the old gel coat", typed.oldFilm(), units),
-                    typed.paste().isBlank()
-                            ? OptionalDouble.empty()
-                            : OptionalDouble.of(Entry.grams("the gel paste", typed.paste(), units)),
-                    typed.surface(),
-                    now.with(measure));
-            job.change("known", before -> before.filling(before.fill().knowing(facts)));
-        });
-    }
-
-    /** @return what the catalyst is measured with */
-    CatalystTool measuredWith() {
-        return CatalystTool.of(job.now().fill().facts().tools().catalyst());
-    }
-
-    /** A finer measure of the catalyst lets a cup be smaller. */
-    boolean measureWith(CatalystTool tool) {
-        return tool == measuredWith()
-                || tried(hullProblem, () -> {
-                    Tools now = job.now().fill().facts().tools();
-                    FillFacts facts = job.now().fill().facts().with(now.with(tool.measure(OptionalDouble.empty())));
-                    job.change(before -> before.filling(before.fill().knowing(facts)));
-                });
-    }
-
-    private static OptionalDouble film(String what, String typed, UnitSystem units) {
-        return typed.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(Entry.filmMm(what, typed, units));
+    /** @return what is typed of the weather and the tools */
+    public AtTheHullModel hull() {
+        return hull;
     }
 
     private static boolean tried(ReadOnlyStringWrapper where, Runnable edit) {
@@ -410,7 +343,8 @@ public final class FillModel {
         boolean taught = shop.isPresent()
                 && plan.get().isPresent()
                 && timers.since(batch)
-                        .filter(since -> shop.get().note(batch, cue, since, plan.get().get().plan()))
+                        .filter(since -> shop.get()
+                                .note(batch, cue, since, plan.get().get().plan()))
                         .isPresent();
         timers.done(batch, cue);
         if (taught) {
@@ -513,11 +447,6 @@ public final class FillModel {
     /** @return what could not be put on the list, and why */
     public ReadOnlyStringProperty problemProperty() {
         return problem.getReadOnlyProperty();
-    }
-
-    /** @return what was typed of the hull and cannot be */
-    ReadOnlyStringProperty hullProblemProperty() {
-        return hullProblem.getReadOnlyProperty();
     }
 
     /** @return why there is no plan although there is a list; empty when there is one */

@@ -39,8 +39,9 @@ final class HolesList {
         List<RepairLine> lines = model.job().now().fill().lines();
         if (lines.isEmpty()) {
             list.getChildren()
-                    .add(Pieces.plain("Put the holes, scratches and worn patches on the list. What to weigh, how much catalyst "
-                            + "and how the day runs then stands here."));
+                    .add(Pieces.plain(
+                            "Put the holes, scratches and worn patches on the list. What to weigh, how much catalyst "
+                                    + "and how the day runs then stands here."));
         }
         for (int i = 0; i < lines.size(); i++) {
             int index = i;
@@ -52,14 +53,16 @@ final class HolesList {
                             .findFirst());
             VBox words = new VBox(
                     Pieces.wrapped(line.count() + " \u00d7 " + line.name(), "strong"),
-                    Pieces.soft(line.repair().sizeWords(units) + ", " + line.lie().words()));
+                    Pieces.soft(
+                            line.repair().sizeWords(units) + ", " + line.lie().words()));
             planned.flatMap(amount -> amount.triage().words(units))
                     .ifPresent(wrong -> words.getChildren().add(Pieces.wrapped(wrong, "caution")));
             HBox.setHgrow(words, Priority.ALWAYS);
             words.setMaxWidth(Double.MAX_VALUE);
             Button remove = Pieces.quietButton("Remove", () -> model.remove(index));
             remove.setAccessibleText("Remove " + line.name());
-            Label ml = new Label(units.volume(planned.map(FillPlan.Amount::netMl).orElse(line.netMl())));
+            Label ml =
+                    new Label(units.volume(planned.map(FillPlan.Amount::netMl).orElse(line.netMl())));
             ml.getStyleClass().add("strong");
             ml.setMinWidth(Region.USE_PREF_SIZE);
             list.getChildren().add(Pieces.row(words, ml, remove));

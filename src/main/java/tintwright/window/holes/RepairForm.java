@@ -149,8 +149,7 @@ final class RepairForm {
     private void add() {
         Map<String, String> typed = new LinkedHashMap<>();
         sizeFields.forEach((size, field) -> typed.put(size, field.getText()));
-        Set<Finding> found = boxes()
-                .filter(CheckBox::isSelected)
+        Set<Finding> found = boxes().filter(CheckBox::isSelected)
                 .map(box -> (Finding) box.getUserData())
                 .collect(Collectors.toSet());
         if (model.add(name.getText(), kind.getValue(), typed, lie.getValue(), count.getText(), found, units)) {

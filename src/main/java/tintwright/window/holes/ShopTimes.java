@@ -64,7 +64,8 @@ final class ShopTimes {
             gelled.put(batch, minutes);
         } else if (gelMinutes.isPresent()) {
             // The same cup again, now with its tape-off: it teaches its gel time once.
-            more.removeIf(one -> one.gelMinutes().equals(gelMinutes) && one.tapeOffMinutes().isEmpty());
+            more.removeIf(one ->
+                    one.gelMinutes().equals(gelMinutes) && one.tapeOffMinutes().isEmpty());
         }
         more.add(new NotedTime(
                 plan.job().conditions().cupCelsius(),

@@ -92,24 +92,24 @@ class FillModelTest {
     @Test
     void coldWeatherIsNamedFirstAndThePlanIsForWhenItIsWarmEnough() {
         assertTrue(addHoles());
-        fill.weather("2 C", "60", UnitSystem.METRIC);
+        fill.hull().weather("2 C", "60", UnitSystem.METRIC);
         assertTrue(fill.planProperty().get().orElseThrow().plan().forbidden());
         String next = fill.nextProperty().get().sentence();
         assertTrue(next.startsWith("Not today: the hull is at 2 \u00b0C"), next);
         assertEquals("", fill.nextProperty().get().button());
-        fill.weather("22", "60", UnitSystem.METRIC);
+        fill.hull().weather("22", "60", UnitSystem.METRIC);
         assertFalse(fill.planProperty().get().orElseThrow().plan().forbidden());
     }
 
     @Test
     void hullCupAndAirAreTakenApartAndBlankIsAsTheHull() {
-        assertTrue(fill.weather("34", "28", "", "50", UnitSystem.METRIC));
+        assertTrue(fill.hull().weather("34", "28", "", "50", UnitSystem.METRIC));
         var weather = desk.job().now().fill().weather();
         assertEquals(34, weather.hullCelsius());
         assertEquals(28, weather.cupCelsius());
         assertEquals(34, weather.airCelsius());
-        assertFalse(fill.weather("34", "warm", "", "50", UnitSystem.METRIC));
-        assertTrue(fill.hullProblemProperty().get().contains("temperature of the cup"));
+        assertFalse(fill.hull().weather("34", "warm", "", "50", UnitSystem.METRIC));
+        assertTrue(fill.hull().problemProperty().get().contains("temperature of the cup"));
         assertEquals(weather, desk.job().now().fill().weather(), "nothing that was refused is taken");
     }
 
@@ -132,7 +132,8 @@ class FillModelTest {
         clock.move(Duration.ofHours(30));
         fill.done(1, "stop spreading");
         fill.learnFrom(file);
-        assertEquals(after.time(), fill.planProperty().get().orElseThrow().plan().time(), "a day late is no time seen");
+        assertEquals(
+                after.time(), fill.planProperty().get().orElseThrow().plan().time(), "a day late is no time seen");
     }
 
     @Test
@@ -147,16 +148,16 @@ class FillModelTest {
 
     @Test
     void theWeatherIsTakenInCelsiusAndFahrenheit() {
-        assertTrue(fill.weather("68", "55 %", UnitSystem.US));
+        assertTrue(fill.hull().weather("68", "55 %", UnitSystem.US));
         assertEquals(20, desk.job().now().fill().weather().hullCelsius(), 1e-9);
         assertEquals(55, desk.job().now().fill().weather().humidityPercent().orElseThrow(), 1e-9);
-        assertTrue(fill.weather("77 F", "", UnitSystem.METRIC));
+        assertTrue(fill.hull().weather("77 F", "", UnitSystem.METRIC));
         assertEquals(25, desk.job().now().fill().weather().hullCelsius(), 1e-9);
         assertTrue(desk.job().now().fill().weather().humidityPercent().isEmpty());
-        assertFalse(fill.weather("20", "130", UnitSystem.METRIC));
+        assertFalse(fill.hull().weather("20", "130", UnitSystem.METRIC));
         assertTrue(
-                fill.hullProblemProperty().get().contains("130"),
-                fill.hullProblemProperty().get());
+                fill.hull().problemProperty().get().contains("130"),
+                fill.hull().problemProperty().get());
         assertEquals(25, desk.job().now().fill().weather().hullCelsius(), 1e-9);
     }
 
@@ -203,7 +204,7 @@ class FillModelTest {
         desk.cup().alsoWeighed("soot-black", "0.4");
         assertTrue(addHoles());
         assertTrue(kinds().contains(Warning.Kind.HIDING_UNKNOWN));
-        assertTrue(fill.know(new FillModel.Known("0.5", "", "", Optional.empty(), ""), UnitSystem.METRIC));
+        assertTrue(fill.hull().know(new AtTheHullModel.Known("0.5", "", "", Optional.empty(), ""), UnitSystem.METRIC));
         assertFalse(kinds().contains(Warning.Kind.HIDING_UNKNOWN));
         double hides = fill.planProperty()
                 .get()
@@ -214,10 +215,11 @@ class FillModelTest {
                 .hidingFilmMm()
                 .orElseThrow();
         assertTrue(hides > 0 && hides < 0.5, "black in the white hides in a thinner film, was " + hides);
-        assertFalse(fill.know(new FillModel.Known("none", "", "", Optional.empty(), ""), UnitSystem.METRIC));
+        assertFalse(
+                fill.hull().know(new AtTheHullModel.Known("none", "", "", Optional.empty(), ""), UnitSystem.METRIC));
         assertTrue(
-                fill.hullProblemProperty().get().contains("none"),
-                fill.hullProblemProperty().get());
+                fill.hull().problemProperty().get().contains("none"),
+                fill.hull().problemProperty().get());
     }
 
     private List<Warning.Kind> kinds() {
@@ -260,7 +262,7 @@ class FillModelTest {
         assertEquals(1.8, plan.share().percent(), 1e-9);
         assertEquals(16, plan.time().leastMinutes(), 1e-9);
         assertTrue(plan.origin().contains("Grey tin"), plan.origin());
-        fill.weather("23", "", UnitSystem.METRIC);
+        fill.hull().weather("23", "", UnitSystem.METRIC);
         var beyond = fill.planProperty().get().orElseThrow().plan();
         assertTrue(
                 beyond.warnings().stream().anyMatch(one -> one.kind() == Warning.Kind.OUTSIDE_TABLE),
@@ -395,10 +397,11 @@ class FillModelTest {
     @Test
     void whatWasTypedIsKeptWithTheJob(@TempDir Path folder) throws Exception {
         assertTrue(addHoles());
-        fill.weather("68", "55", UnitSystem.US);
-        assertTrue(fill.know(
-                new FillModel.Known("20", "25", "3", Optional.of(GritLadder.Surface.NEARLY_LEVEL), "24"),
-                UnitSystem.US));
+        fill.hull().weather("68", "55", UnitSystem.US);
+        assertTrue(fill.hull()
+                .know(
+                        new AtTheHullModel.Known("20", "25", "3", Optional.of(GritLadder.Surface.NEARLY_LEVEL), "24"),
+                        UnitSystem.US));
         assertTrue(fill.catalyst().row("Grey tin", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC));
         new KeptJob(folder).keep(desk.job().now());
         FillDraft before = desk.job().now().fill();

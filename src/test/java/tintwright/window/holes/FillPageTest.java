@@ -218,7 +218,7 @@ class FillPageTest {
     void whyACupIsRaisedStandsInTheSumWithTheWayOut() {
         Stagehand.onScreen(() -> {
             Desk desk = Desks.demo(clock);
-            desk.fill().measureWith(CatalystTool.SYRINGE);
+            desk.fill().hull().measureWith(CatalystTool.SYRINGE);
             Scene scene = page(desk);
             double before =
                     desk.fill().planProperty().get().orElseThrow().plan().gelCoatGrams();
@@ -226,11 +226,12 @@ class FillPageTest {
             press(scene, "I have a scale to 0.01 g: mix less");
             double after = desk.fill().planProperty().get().orElseThrow().plan().gelCoatGrams();
             assertTrue(after < before / 2, before + " g to " + after + " g");
-            assertEquals(CatalystTool.SCALE, desk.fill().measuredWith());
-            assertFalse(desk.fill().measureWith(CatalystTool.DROPS), "nobody counted them");
+            assertEquals(CatalystTool.SCALE, desk.fill().hull().measuredWith());
+            assertFalse(desk.fill().hull().measureWith(CatalystTool.DROPS), "nobody counted them");
             assertTrue(desk.fill()
-                    .know(new FillModel.Known("", "", "", java.util.Optional.empty(), "25"), UnitSystem.METRIC));
-            assertEquals(CatalystTool.DROPS, desk.fill().measuredWith(), "counted");
+                    .hull()
+                    .know(new AtTheHullModel.Known("", "", "", java.util.Optional.empty(), "25"), UnitSystem.METRIC));
+            assertEquals(CatalystTool.DROPS, desk.fill().hull().measuredWith(), "counted");
             return null;
         });
     }
