@@ -2,6 +2,7 @@ package tintwright.reading.photo.sheet;
 
 import boofcv.abst.fiducial.QrCodeDetector;
 import boofcv.alg.fiducial.qrcode.QrCode;
+import boofcv.concurrency.BoofConcurrency;
 import boofcv.factory.fiducial.ConfigQrCode;
 import boofcv.factory.fiducial.FactoryFiducial;
 import boofcv.struct.image.GrayU8;
@@ -44,6 +45,8 @@ public final class SheetFinder {
     private final QrCodeDetector<GrayU8> detector;
 
     private SheetFinder() {
+        // A photo is read on the thread that asked; the library would start threads of its own.
+        BoofConcurrency.USE_CONCURRENT = false;
         ConfigQrCode how = new ConfigQrCode();
         how.versionMaximum = 1;
         detector = FactoryFiducial.qrcode(how, GrayU8.class);
