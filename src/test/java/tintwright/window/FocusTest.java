@@ -173,11 +173,11 @@ class FocusTest {
         press(KeyCode.DIGIT2);
         assertEquals("lightness", owner().getId(), () -> "where a reading is typed, not " + owner());
         Stagehand.onScreen(() -> {
-            ((ToggleButton) stage.getScene().getRoot().lookup("#way-to-read-2")).fire();
+            ((ToggleButton) stage.getScene().getRoot().lookup("#way-to-read-0")).fire();
             return null;
         });
         settle();
-        press("Read a photo");
+        press("Mark the spots by hand");
         check("the photo");
         press("Back to the readings");
         check("back from the photo");

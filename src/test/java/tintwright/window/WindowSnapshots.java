@@ -167,9 +167,9 @@ class WindowSnapshots {
             scene.getRoot().applyCss();
             ((javafx.scene.control.ToggleButton) scene.getRoot().lookup("#way-to-read-1")).fire();
             Stagehand.snapshot(scene, "hull-file-1280");
-            ((javafx.scene.control.ToggleButton) scene.getRoot().lookup("#way-to-read-2")).fire();
+            ((javafx.scene.control.ToggleButton) scene.getRoot().lookup("#way-to-read-0")).fire();
             for (var node : scene.getRoot().lookupAll(".button")) {
-                if (node instanceof javafx.scene.control.Button button && "Read a photo".equals(button.getText())) {
+                if (node instanceof javafx.scene.control.Button button && "Mark the spots by hand".equals(button.getText())) {
                     button.fire();
                 }
             }

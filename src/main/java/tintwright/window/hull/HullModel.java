@@ -11,10 +11,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.bench.PhotoBench;
+import tintwright.bench.PlanFill;
+import tintwright.bench.SheetBench;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.Geometry;
@@ -34,6 +38,10 @@ import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.reading.Repeats;
 import tintwright.reading.SpectralReading;
+import tintwright.reading.photo.Flag;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.file.Progress;
+import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.window.frame.Latest;
 import tintwright.window.frame.Said;
 import tintwright.window.job.Job;
@@ -54,7 +62,8 @@ public final class HullModel {
     public enum Where {
         LINES,
         TYPED,
-        FILE
+        FILE,
+        PHOTO
     }
 
     /**
@@ -267,6 +276,51 @@ public final class HullModel {
                     new PlaceReadings(before.boat(), taken == 0 ? beside : beside + " " + (taken + 1), readings, ""));
             return before.withPlaces(before.boat(), places, places.size() - 1);
         });
+    }
+
+    /**
+     * Reads the hull from a photo with the sheet on it; nobody marks anything. What is wrong with the photo, and what
+     * to do about it, is said beside the key.
+     */
+    public void photoWithSheet(Path photo) {
+        reading.ask(
+                () -> SheetBench.read(
+                        photo,
+                        SheetContents.PAPER_ALONE,
+                        Optional.of(job.now().shelf()),
+                        PhotoBench.VIEWING,
+                        Progress.NONE),
+                read -> {
+                    allRight();
+                    fromPhoto(read.readings().spots().stream()
+                            .filter(one -> one.spot().purpose() == Spot.Purpose.HULL)
+                            .map(one -> (Reading) one.reading())
+                            .toList());
+                    String flags = read.readings().flags().stream()
+                            .map(Flag::message)
+                            .collect(Collectors.joining(" "));
+                    news.accept(flags.isEmpty() ? "The sheet was found and the hull read." : flags);
+                },
+                failure -> wrong(Where.PHOTO, Said.of(failure)));
+    }
+
+    /** Writes the sheet as PDF, on A4. */
+    void printSheet(Path file) {
+        reading.ask(
+                () -> {
+                    SheetBench.writePdf(file, PlanFill.PaperSize.A4, job.now().shelf());
+                    return file;
+                },
+                written -> news.accept("Print " + written + " at full size, without fitting it to the page."),
+                failure -> wrong(Where.PHOTO, Said.of(failure)));
+    }
+
+    /** @return true when the place in hand was read by a meter */
+    boolean readByMeter() {
+        return job.place().stream()
+                .flatMap(place -> place.readings().stream())
+                .anyMatch(each -> !(each instanceof ColourReading typed)
+                        || typed.photo().isEmpty());
     }
 
     private void replace(PlaceReadings changed) {

@@ -29,7 +29,7 @@ import tintwright.window.pieces.MeterSetting;
 import tintwright.window.pieces.Pieces;
 import tintwright.window.pieces.Sides;
 
-/** The hull: every reading of the place side by side, and three ways to add one. */
+/** The hull: every reading of the place side by side, and the doors to add one: photo, meter, its file. */
 final class HullPage {
     private final HullModel model;
     private final Runnable toThePhoto;
@@ -75,7 +75,12 @@ final class HullPage {
         // A file may be dropped while another way to read is open: what was wrong with it is said at the files.
         model.problemProperty(HullModel.Where.FILE).addListener((property, before, after) -> {
             if (!after.isEmpty()) {
-                wayKeys.get(1).fire();
+                wayKeys.get(2).fire();
+            }
+        });
+        model.problemProperty(HullModel.Where.PHOTO).addListener((property, before, after) -> {
+            if (!after.isEmpty()) {
+                wayKeys.get(0).fire();
             }
         });
         show(model.hullProperty().get());
@@ -99,9 +104,9 @@ final class HullPage {
         });
         numbers.first().getStyleClass().add("do-now");
         Map<String, List<Node>> ways = new LinkedHashMap<>();
-        ways.put("Type it", typed());
-        ways.put("Meter's file", fromFile());
         ways.put("Photo", fromPhoto());
+        ways.put("Meter", typed());
+        ways.put("Meter's file", fromFile());
         ToggleGroup group = new ToggleGroup();
         HBox keys = Pieces.row();
         ways.forEach((words, asks) -> {
@@ -125,8 +130,9 @@ final class HullPage {
             keys.getChildren().add(key);
             wayKeys.add(key);
         });
-        ((ToggleButton) keys.getChildren().get(0)).fire();
-        return Pieces.sheet("Add a reading", keys, chosen);
+        // As this place was read before; a place that was not read yet begins with the photo.
+        wayKeys.get(model.readByMeter() ? 1 : 0).fire();
+        return Pieces.sheet("Read the hull", keys, chosen);
     }
 
     /** Below the button, which so stays where it is while something is said. */
@@ -188,10 +194,35 @@ final class HullPage {
     }
 
     private List<Node> fromPhoto() {
+        Button open = Pieces.mainButton("Open the photo", this::openPhoto);
+        open.setId("open-photo");
         return List.of(
-                Pieces.plain("Lay a card with known patches on the hull beside the spot and take the photo "
-                        + "square on. Drop it anywhere here, or open it."),
-                Pieces.mainButton("Read a photo", toThePhoto));
+                Pieces.plain("Print the sheet once. Lay it on the hull, in the shade, so that the hull shows through"
+                        + " its window, and photograph it from above. Drop the photo anywhere here, or open it."),
+                open,
+                wrong(HullModel.Where.PHOTO),
+                Pieces.flow(
+                        Pieces.quietButton("Print the sheet", this::printSheet),
+                        Pieces.quietButton("Mark the spots by hand", toThePhoto)));
+    }
+
+    private void openPhoto() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle("A photo of the hull with the sheet on it");
+        File chosen = chooser.showOpenDialog(patches.getScene().getWindow());
+        if (chosen != null) {
+            model.photoWithSheet(chosen.toPath());
+        }
+    }
+
+    private void printSheet() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle("The sheet, to print");
+        chooser.setInitialFileName("hull-sheet.pdf");
+        File chosen = chooser.showSaveDialog(patches.getScene().getWindow());
+        if (chosen != null) {
+            model.printSheet(chosen.toPath());
+        }
     }
 
     private static Node eyes() {

@@ -20,10 +20,12 @@ public final class HullStation extends StackPane {
     private final HullPage readings;
     private final Region page;
     private final PhotoModel photo;
+    private final HullModel hull;
     private VBox photoPage;
 
     public HullStation(HullModel hull, PhotoModel photo) {
         this.photo = photo;
+        this.hull = hull;
         this.readings = new HullPage(hull, this::toThePhoto);
         this.page = readings.build();
         getChildren().setAll(page);
@@ -44,8 +46,7 @@ public final class HullStation extends StackPane {
     private void take(Path file) {
         String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
         if (PHOTOS.contains(name.substring(name.lastIndexOf('.') + 1))) {
-            photo.open(file);
-            toThePhoto();
+            hull.photoWithSheet(file);
         } else {
             readings.open(file);
         }
