@@ -13,11 +13,6 @@ public final class Closeness {
 
     private Closeness() {}
 
-    /** @return where one word gives way to the next, CIEDE2000, ascending */
-    public static List<Double> limits() {
-        return LIMITS;
-    }
-
     /** @return such as "cannot be seen" */
     public static String words(double deltaE) {
         if (deltaE < LIMITS.get(0)) {

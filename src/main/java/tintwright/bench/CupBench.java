@@ -431,11 +431,6 @@ public final class CupBench {
         return sight().outlook();
     }
 
-    /** @return true when the cup was only read wet and the shift to cured is not known: ask for a cured chip */
-    public boolean needsCuredChip() {
-        return !sight().wetShiftKnown();
-    }
-
     /** @return what the shelf alone teaches, as the bench was opened with it */
     Knowledge knows() {
         return shelf;

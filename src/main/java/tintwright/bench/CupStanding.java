@@ -1,12 +1,9 @@
 package tintwright.bench;
 
 import java.util.Locale;
-import java.util.Optional;
 import tintwright.colour.DifferenceWords;
-import tintwright.cup.Cup;
 import tintwright.cup.Outlook;
 import tintwright.cup.Plan;
-import tintwright.shelf.Knowledge;
 
 /**
  * How a cup stands to its hull when somebody is about to fill from it: nobody wants to put catalyst into a colour that
@@ -21,15 +18,6 @@ import tintwright.shelf.Knowledge;
 public record CupStanding(double deltaE, double within, String words, boolean read, String first) {
     /** Farther off than this a repair is seen from a step away, CIEDE2000; common practice, no source. */
     static final double PLAINLY_ANOTHER = 2;
-
-    /**
-     * @param knowledge what the shelf's chips teach
-     * @return empty for an empty cup
-     * @throws IllegalArgumentException when the cup holds something that is not on the shelf
-     */
-    public static Optional<CupStanding> of(Knowledge knowledge, Cup cup) {
-        return CupBench.open(knowledge, cup).standing();
-    }
 
     static CupStanding of(CupBench bench, Outlook seen) {
         String verdict = bench.verdict();

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import tintwright.files.Demo;
 import tintwright.match.MatchAnswer;
 import tintwright.match.Matcher;
 import tintwright.match.Recipe;
@@ -34,11 +33,6 @@ public final class MatchBench {
     /** @return the bench for what is already known of a shelf */
     public static MatchBench of(Knowledge knowledge) {
         return new MatchBench(knowledge);
-    }
-
-    /** @return the bench of the invented shop that travels with the program */
-    public static MatchBench demo() {
-        return of(Demo.shelf());
     }
 
     /** @return what the chips of the shelf have taught */

@@ -81,8 +81,8 @@ public final class Ciede2000 {
         return new Parts(total, l, c, h, rotation);
     }
 
-    /** The total of plain numbers under one light. */
-    static double total(double l1, double a1, double b1, double l2, double a2, double b2) {
+    /** The total of plain numbers, all under one light and observer: they carry no such mark, so the caller must. */
+    public static double between(double l1, double a1, double b1, double l2, double a2, double b2) {
         return parts(new Lab(l1, a1, b1, Viewing.D65_10), new Lab(l2, a2, b2, Viewing.D65_10))
                 .total();
     }

@@ -60,11 +60,6 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
         public String text() {
             return text;
         }
-
-        /** @return true for lighter and darker */
-        public boolean isValue() {
-            return this == LIGHTER || this == DARKER;
-        }
     }
 
     /**
@@ -195,11 +190,6 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
             return "more than 95 %";
         }
         return chance < 0.05 ? "hardly any chance" : "about " + Math.round(chance * 20) * 5 + " %";
-    }
-
-    /** @return CIEDE2000 between the two */
-    public double total() {
-        return parts.total();
     }
 
     /** @return such as "darker and a touch redder"; "no difference to see" when nothing is worth a word */

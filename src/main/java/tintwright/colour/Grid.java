@@ -32,44 +32,6 @@ public record Grid(int firstNm, int stepNm, int count) {
         return new Grid(firstNm, stepNm, (lastNm - firstNm) / stepNm + 1);
     }
 
-    /**
-     * The grid of a list of wavelengths, as a file or an instrument gives them.
-     *
-     * @param nm whole nanometres, rising in equal steps of 1 to 20
-     */
-    public static Grid of(double... nm) {
-        if (nm.length < 2) {
-            throw new IllegalArgumentException("a spectrum needs 2 to 2500 wavelengths, got " + nm.length);
-        }
-        double step = nm[1] - nm[0];
-        for (int i = 0; i < nm.length; i++) {
-            if (!(nm[i] == Math.rint(nm[i]))) {
-                throw new IllegalArgumentException("wavelengths must be whole nanometres, was " + nm[i]);
-            }
-            double expected = nm[0] + i * step;
-            if (!(step >= 1 && step <= 20) || nm[i] != expected) {
-                int late = step >= 1 && step <= 20 ? i : 1;
-                throw new IllegalArgumentException("wavelengths must rise in equal steps of 1 to 20 nm; after "
-                        + plain(nm[late - 1]) + " came " + plain(nm[late]) + " nm"
-                        + (late > 1 ? ", expected " + plain(expected) : ""));
-            }
-        }
-        return new Grid((int) nm[0], (int) step, nm.length);
-    }
-
-    private static String plain(double nm) {
-        return nm == Math.rint(nm) && Math.abs(nm) < 1e9 ? Long.toString((long) nm) : Double.toString(nm);
-    }
-
-    /** @return the wavelengths in nanometres, rising */
-    public double[] toArray() {
-        double[] nm = new double[count];
-        for (int i = 0; i < count; i++) {
-            nm[i] = nm(i);
-        }
-        return nm;
-    }
-
     /** @return wavelength number {@code index}, in nanometres */
     public int nm(int index) {
         return firstNm + index * stepNm;
@@ -78,11 +40,6 @@ public record Grid(int firstNm, int stepNm, int count) {
     /** @return last wavelength in nanometres */
     public int lastNm() {
         return nm(count - 1);
-    }
-
-    /** @return true when this grid reaches at least as far as the other at both ends */
-    public boolean covers(Grid other) {
-        return firstNm <= other.firstNm && lastNm() >= other.lastNm();
     }
 
     @Override

@@ -45,14 +45,6 @@ public final class LabBatch {
         return MADE.computeIfAbsent(new Key(viewing, grid), key -> new LabBatch(viewing, grid));
     }
 
-    public Viewing viewing() {
-        return viewing;
-    }
-
-    public Grid grid() {
-        return grid;
-    }
-
     /**
      * One colour.
      *
@@ -70,19 +62,6 @@ public final class LabBatch {
             z += weight[2 * count + i] * r;
         }
         write(response(x), response(y), response(z), lab, at);
-    }
-
-    /**
-     * Many colours.
-     *
-     * @param reflectances one sample after the other, each {@code grid().count()} long
-     * @param samples      how many
-     * @param lab          filled with L*, a*, b* of one sample after the other
-     */
-    public void labs(double[] reflectances, int samples, double[] lab) {
-        for (int s = 0; s < samples; s++) {
-            lab(reflectances, s * count, lab, 3 * s);
-        }
     }
 
     /**

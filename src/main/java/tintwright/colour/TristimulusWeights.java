@@ -55,14 +55,6 @@ public final class TristimulusWeights {
         return MADE.computeIfAbsent(new Key(viewing, grid), key -> new TristimulusWeights(viewing, grid));
     }
 
-    public Viewing viewing() {
-        return viewing;
-    }
-
-    public Grid grid() {
-        return grid;
-    }
-
     /** @return the perfect white, Y = 100 */
     public Xyz white() {
         return white;

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import tintwright.colour.Ciede2000Batch;
+import tintwright.colour.Ciede2000;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
 import tintwright.colour.LabBatch;
@@ -177,7 +177,7 @@ final class CupVersions {
     }
 
     private double distance(int v) {
-        return Ciede2000Batch.between(hull[v][0], hull[v][1], hull[v][2], lab[v][0], lab[v][1], lab[v][2]);
+        return Ciede2000.between(hull[v][0], hull[v][1], hull[v][2], lab[v][0], lab[v][1], lab[v][2]);
     }
 
     /** @return probability that the mix is darker than the hull by more than {@value #TOO_DARK} L* */

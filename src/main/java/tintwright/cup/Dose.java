@@ -6,8 +6,6 @@ import java.util.Set;
 /**
  * One thing to put in, as the scale can weigh it.
  *
- * <p>Figures here that name no source are judgements of ours.
- *
  * @param part    id of the white or tint
  * @param grams   of the white or tint itself, without what a letdown brings along
  * @param deed    what will be written when it is done as advised
@@ -19,7 +17,10 @@ public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> le
     public static final int FEWEST_STEPS = 20;
     /** A letdown of fewer steps than this is too little to be worth a dose: one step more or less is a fifth of it; a judgement of ours. */
     private static final int LEAST_STEPS = 5;
-    /** Tint in a letdown, in steps of the scale: its own weighing is then good to about 2 per cent. */
+    /**
+     * Tint in a letdown, in steps of the scale: its own weighing is then good to about 2 per cent; derived
+     * from one step of 50.
+     */
     private static final int STEPS_IN_A_LETDOWN = 50;
 
     /** Grams of letdown that hold one of tint: round numbers to weigh; common practice, no source. */
@@ -59,11 +60,6 @@ public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> le
                 ? Optional.empty()
                 : Optional.of(new Dose(
                         base, shown, new Deed.Weighed(base, clean(shown), step), Optional.empty(), Optional.empty()));
-    }
-
-    /** @return at most so much of a tint, rounded down to what can be weighed; empty when that is too little */
-    static Optional<Dose> tint(String id, double grams, double step, double dropGrams) {
-        return tint(id, grams, step, dropGrams, Set.of());
     }
 
     /** @param stirred letdowns of this tint that stand on the bench, 1 in so many: these before any other */

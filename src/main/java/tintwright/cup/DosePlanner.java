@@ -18,34 +18,44 @@ import tintwright.shelf.Tint;
 /**
  * From a cup to its next doses. Tint cannot be taken out, so a dose is the largest share of the way that is safe;
  * after each reading the way is looked for anew.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class DosePlanner {
     /** Least share of the white to hold back; common practice, no source. */
     public static final double LEAST_RESERVE = 1 / 3.0;
-    /** A cup within this share of the mass wanted is full. */
+    /** A cup within this share of the mass wanted is full: as much clings to cup and stick; a judgement of ours. */
     private static final double FULL = 0.98;
-    /** Part of what the readings can tell that a dose must move the colour by. */
+    /**
+     * Part of what the readings can tell that a dose must move the colour by: a third and a little, or the next
+     * reading cannot tell what it did; a judgement of ours.
+     */
     private static final double WORTH = 0.35;
     /** A dose that changes the colour by less than this, CIEDE2000, is not worth stirring; common practice, no source. */
     private static final double WORTH_STIRRING = 0.15;
-    /** Less white than this share of the batch is not worth a filling up. */
+    /** Less white than this share of the batch is not worth a filling up: a gram in a hundred; a judgement of ours. */
     private static final double LEAST_FILL = 0.01;
-    /** A hull that may be off by more than this on each axis is first read beside a chip of the white. */
+    /**
+     * A hull that may be off by more than this on each axis is first read beside a chip of the white: its
+     * error is then near the 1 that is seen edge to edge; a judgement of ours.
+     */
     private static final double DOUBTFUL_HULL = 0.9;
     /**
      * But not one that may be off by more than this, for it was picked by eye or comes from a plain photo: the white
      * beside it would only be seen to be much lighter, and the first doses are small. A judgement of ours.
      */
     private static final double HARDLY_READ = 3.5;
-    /** Below this safe share the rest of the white waits for another reading. */
+    /**
+     * Below this safe share the rest of the white waits for another reading: white that went in with a
+     * small part of its tints leaves the most still to be guessed; a judgement of ours.
+     */
     private static final double SAFE_ENOUGH_TO_FILL = 0.75;
-    /** White is taken from the reserve only for a cup that tints alone leave farther off by this, CIEDE2000. */
+    /**
+     * White is taken from the reserve only for a cup that tints alone leave farther off by this, CIEDE2000:
+     * a third of what is just seen; a judgement of ours.
+     */
     private static final double NEEDS_WHITE = 0.3;
     /** A move that an eye can tell beside the hull, CIEDE2000: about a just noticeable difference, see {@link EyeJudge}; a judgement of ours. */
     private static final double EYE_TELLS = 2;
-    /** Mean length of a normal error in three dimensions, of its root mean square. */
+    /** Mean length of a normal error in three dimensions, of its root mean square: derived, the root of 8 / (3 pi). */
     private static final double USUAL_OF_SPREAD = 0.92;
 
     private final CupSight sight;

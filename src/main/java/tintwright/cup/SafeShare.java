@@ -7,19 +7,24 @@ import tintwright.match.MixFit;
 
 /**
  * How much of the way is safe: what goes in cannot be taken out, neither its depth nor its hue.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class SafeShare {
-    /** Allowed chance of a dose that ends too dark: half of the 5 per cent of a whole job, which takes several. */
+    /**
+     * Allowed chance of a dose that ends too dark: half of the 5 per cent that a whole job is allowed, a judgement of
+     * ours, because a job takes several; docs/accuracy.md counts the jobs that did.
+     */
     static final double TOO_DARK = 0.025;
-    /** So many standard deviations keep a normal chance at {@link #TOO_DARK}. */
+    /** So many standard deviations keep a normal chance at {@link #TOO_DARK}: derived, the normal quantile of 0.975. */
     static final double SURE_BY = 1.96;
-    /** Allowed chance of a dose after which white is needed to come near. */
+    /** Allowed chance of a dose after which white is needed to come near: one in twenty, a judgement of ours. */
     static final double TOO_FAR = 0.05;
-    /** From this loss on, CIEDE2000 that tints cannot win back, a dose went too far. */
+    /**
+     * From this loss on, CIEDE2000 that tints cannot win back, a dose went too far: just under the 1 that is seen edge
+     * to edge; a judgement of ours.
+     */
     private static final double LOST = 0.8;
 
+    /** Derived: so many halvings find a share to one part in 512. */
     private static final int HALVINGS = 9;
 
     private final CupSight sight;

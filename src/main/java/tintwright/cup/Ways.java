@@ -7,22 +7,26 @@ import java.util.Map;
 
 /**
  * Finds the ways on from a cup that was read.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class Ways {
-    /** From this chance on of being within 1.0 it is as close as eyes can tell. */
+    /** From this chance on of being within 1.0 it is as close as eyes can tell: nine times in ten, a judgement of ours. */
     public static final double SURE = 0.9;
     /** Below this expected CIEDE2000 nobody sees a difference edge to edge; common practice, no source. */
     private static final double UNSEEN = 0.5;
-    /** More than this share beyond the mass wanted is worth a word and a split. */
+    /**
+     * More than this share beyond the mass wanted is worth a word and a split: more than clings to cup
+     * and stick; a judgement of ours.
+     */
     private static final double MORE = 0.03;
-    /** A split to less than this share of what is wanted helps nobody. */
+    /** A split to less than this share of what is wanted helps nobody: it is nearly the fresh mix; a judgement of ours. */
     private static final double LEAST_SPLIT = 0.3;
 
-    /** Farther off than this, CIEDE2000, nobody stops for want of certainty. */
+    /**
+     * Farther off than this, CIEDE2000, nobody stops for want of certainty: half as far again as is seen edge to
+     * edge; a judgement of ours.
+     */
     private static final double HOPELESS = 1.5;
-    /** A split within the reserve leaves a little white for the last trim. */
+    /** A split within the reserve leaves a little white, one part in twelve, for the last trim; a judgement of ours. */
     private static final double USE_OF_RESERVE = 0.92;
 
     private final CupSight sight;

@@ -31,11 +31,6 @@ public final class TargetFile {
         return from(JsonPlace.read(file));
     }
 
-    /** @return the file, to be changed while others may change it too */
-    public static SharedFile<PlaceReadings> at(Path file) {
-        return SharedFile.of(file, SHAPE);
-    }
-
     /** @throws FileProblem when it cannot be written; what stood there still stands */
     public static void write(Path file, PlaceReadings target) throws FileProblem {
         TextFile.write(file, text(target));

@@ -171,11 +171,6 @@ public final class LogBook implements Closeable {
                 .toList());
     }
 
-    /** Makes ready for the first search; a window does this in the background once its list is shown. */
-    public void prepareSearch() {
-        store.ask(ledger -> search.find("", 1, ledger));
-    }
-
     /** @return the cups, chips and leftovers nearest in colour */
     public Nearest nearest(Lab colour, int most) {
         return store.ask(ledger -> Nearest.to(colour, most, ledger));
@@ -204,11 +199,6 @@ public final class LogBook implements Closeable {
     /** @return how many entries the folder has not taken yet */
     public int waiting() {
         return store.waiting().size();
-    }
-
-    /** Offers what waits to the folder again. @return why it was refused; empty when nothing waits any more */
-    public Optional<String> saveWaiting() {
-        return store.tryWaiting();
     }
 
     LogStore store() {

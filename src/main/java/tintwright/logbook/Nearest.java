@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import tintwright.colour.Ciede2000Batch;
+import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
 
 /**
@@ -39,7 +39,7 @@ public record Nearest(List<Found> found, int notComparable) {
                     if (there.isUnder(colour.viewing())) {
                         found.add(new Found(
                                 Ledger.rootOf(entry),
-                                Ciede2000Batch.between(
+                                Ciede2000.between(
                                         colour.lightness(),
                                         colour.a(),
                                         colour.b(),

@@ -223,7 +223,7 @@ public final class Matcher {
             }
             return lab == null
                     ? Double.POSITIVE_INFINITY
-                    : tintwright.colour.Ciede2000Batch.between(lab[0], lab[1], lab[2], aim[0], aim[1], aim[2]);
+                    : tintwright.colour.Ciede2000.between(lab[0], lab[1], lab[2], aim[0], aim[1], aim[2]);
         }
 
         /** @return the short list, ranked */

@@ -2,7 +2,7 @@ package tintwright.match;
 
 import java.util.Arrays;
 import java.util.Random;
-import tintwright.colour.Ciede2000Batch;
+import tintwright.colour.Ciede2000;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
 import tintwright.colour.LabBatch;
@@ -107,7 +107,7 @@ final class Odds {
                 lab[axis] += strays[v][axis];
                 mean[axis] += lab[axis] / distance.length;
             }
-            distance[v] = Ciede2000Batch.between(targets[v][0], targets[v][1], targets[v][2], lab[0], lab[1], lab[2]);
+            distance[v] = Ciede2000.between(targets[v][0], targets[v][1], targets[v][2], lab[0], lab[1], lab[2]);
         }
     }
 

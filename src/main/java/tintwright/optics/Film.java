@@ -28,10 +28,6 @@ public final class Film {
         this.surface = surface;
     }
 
-    public Grid grid() {
-        return grid;
-    }
-
     /**
      * @param ground    internal reflectance of the grey ground, 0 to 1
      * @param thickness of the film, 0 or more

@@ -4,14 +4,12 @@ import java.util.OptionalDouble;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
-import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
-import tintwright.colour.Xyz;
 
 /**
  * How well a film covers what is under it.
  *
- * <p>Source of the contrast ratio: ISO 6504-3 (Y over black against Y over white).
+ * <p>The two grounds are those of ISO 6504-3; the measure is the eye's, CIEDE2000, not that standard's ratio of Y.
  */
 public final class Hiding {
     /** Internal reflectance of a black card that reads 5 % in air (ISO 6504-3 asks for at most 5; from memory). */
@@ -22,19 +20,6 @@ public final class Hiding {
     private static final int HALVINGS = 60;
 
     private Hiding() {}
-
-    /**
-     * @param overBlack the film as read over the black ground
-     * @param overWhite the film as read over the white ground
-     * @return contrast ratio in per cent, 100 when the ground cannot be told; 98 and more is called hiding
-     */
-    public static double contrastRatio(Spectrum overBlack, Spectrum overWhite, Viewing viewing) {
-        double white = Xyz.of(overWhite, viewing).y();
-        if (!(white > 0)) {
-            throw new IllegalArgumentException("Y over white must be above 0, was " + white);
-        }
-        return 100 * Xyz.of(overBlack, viewing).y() / white;
-    }
 
     /** @return CIEDE2000 between the film over the black and over the white card */
     public static double difference(Film film, double thickness, Geometry geometry, Viewing viewing) {

@@ -19,14 +19,6 @@ public final class KubelkaMunk {
     }
 
     /**
-     * @param ratio K/S, above 0
-     * @return how {@link #reflectance} falls with K/S: below 0, without limit as the ratio nears 0
-     */
-    public static double slope(double ratio) {
-        return -reflectance(ratio) / Math.sqrt(ratio * (ratio + 2));
-    }
-
-    /**
      * @param reflectance internal reflectance of a film that hides, above 0, at most 1
      * @return K/S, 0 or more
      */

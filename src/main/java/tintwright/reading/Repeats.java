@@ -58,15 +58,7 @@ public final class Repeats {
             List<Integer> leftOut,
             boolean torn,
             Geometry geometry,
-            FilmState film) {
-        /** @return the repeats as one reading: spectral when all of them were */
-        public Reading asReading() {
-            if (spectrum.isPresent()) {
-                return new SpectralReading(spectrum.get(), Math.min(noise, 0.2), geometry, film);
-            }
-            return new ColourReading(mean, covariance, geometry, film, Optional.empty());
-        }
-    }
+            FilmState film) {}
 
     /**
      * @param readings at least one, all wet or all cured, all with or all without gloss

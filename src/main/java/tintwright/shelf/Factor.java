@@ -46,17 +46,6 @@ final class Factor {
         }
     }
 
-    /** @return L times b */
-    double[] times(double[] b) {
-        double[] out = new double[n];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j <= i; j++) {
-                out[i] += lower[i * n + j] * b[j];
-            }
-        }
-        return out;
-    }
-
     double at(int row, int column) {
         return column > row ? 0 : lower[row * n + column];
     }

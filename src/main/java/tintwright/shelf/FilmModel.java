@@ -84,10 +84,6 @@ final class FilmModel {
         return slopeOfRatio[w] * (dK - k[w] / s[w] * dS) / s[w];
     }
 
-    int[] parts() {
-        return parts;
-    }
-
     /** @return which unknown each column of the slope belongs to */
     int[] columns() {
         return columns;

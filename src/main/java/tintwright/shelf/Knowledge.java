@@ -481,12 +481,4 @@ public final class Knowledge {
         }
         return doubts;
     }
-
-    Unknowns unknowns() {
-        return unknowns;
-    }
-
-    Learning learning() {
-        return learning;
-    }
 }

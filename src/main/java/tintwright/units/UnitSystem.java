@@ -17,11 +17,6 @@ public enum UnitSystem {
         }
 
         @Override
-        public String area(double mm2) {
-            return mm2 >= 1e6 ? number(mm2 / 1e6) + " m²" : number(mm2 / 100) + " cm²";
-        }
-
-        @Override
         public String mass(double grams) {
             return number(grams) + " g";
         }
@@ -54,14 +49,6 @@ public enum UnitSystem {
         }
 
         @Override
-        public String area(double mm2) {
-            double squareFoot = Units.MM_PER_FOOT * Units.MM_PER_FOOT;
-            return mm2 >= squareFoot
-                    ? number(mm2 / squareFoot) + " sq ft"
-                    : number(mm2 / (Units.MM_PER_INCH * Units.MM_PER_INCH)) + " sq in";
-        }
-
-        @Override
         public String mass(double grams) {
             double ounces = grams / Units.GRAMS_PER_OUNCE;
             return String.format(Locale.ROOT, ounces >= 1 ? "%.2f oz" : "%.3f oz", ounces) + " (" + number(grams)
@@ -86,9 +73,6 @@ public enum UnitSystem {
 
     /** @return the thickness of a film given in mm: millimetres or mils */
     public abstract String film(double mm);
-
-    /** @return an area given in square millimetres */
-    public abstract String area(double mm2);
 
     /** @return a mass given in grams */
     public abstract String mass(double grams);

@@ -33,13 +33,14 @@ class CupStandingTest {
 
     @Test
     void anEmptyCupStandsNowhere() {
-        assertTrue(CupStanding.of(SHELF, Cup.empty("bow 1", Demo.places().get(0), 150, 0.01, WHITE))
+        assertTrue(CupBench.open(SHELF, Cup.empty("bow 1", Demo.places().get(0), 150, 0.01, WHITE))
+                .standing()
                 .isEmpty());
     }
 
     @Test
     void whiteAloneIsNotTheColourYet() {
-        CupStanding standing = CupStanding.of(SHELF, white()).orElseThrow();
+        CupStanding standing = CupBench.open(SHELF, white()).standing().orElseThrow();
         assertTrue(standing.another() && standing.deltaE() > 2, standing.toString());
         assertEquals("Weigh in first what is still missing.", standing.first());
         assertTrue(standing.sentence().contains("by its weights"), standing.sentence());
@@ -47,7 +48,8 @@ class CupStandingTest {
 
     @Test
     void aCupThatSeemsFarTooDarkIsReadFirst() {
-        CupStanding standing = CupStanding.of(SHELF, white().add(NOW, new Deed.Weighed("soot-black", 2.5, 0.01)))
+        CupStanding standing = CupBench.open(SHELF, white().add(NOW, new Deed.Weighed("soot-black", 2.5, 0.01)))
+                .standing()
                 .orElseThrow();
         assertEquals("Read a chip of it first.", standing.first());
         assertTrue(standing.sentence().contains("dark"), standing.sentence());
@@ -63,7 +65,7 @@ class CupStandingTest {
                 Optional.empty());
         CupBench bench = CupBench.open(SHELF, white());
         Cup read = bench.read(NOW, stray, Optional.empty()).bench().cup();
-        CupStanding standing = CupStanding.of(SHELF, read).orElseThrow();
+        CupStanding standing = CupBench.open(SHELF, read).standing().orElseThrow();
         assertTrue(standing.another() && standing.first().contains("does not fit"), standing.toString());
         assertFalse(standing.read());
     }
@@ -77,6 +79,6 @@ class CupStandingTest {
                 FilmState.CURED,
                 Optional.empty());
         Cup read = white().add(NOW, new Deed.Read(stray, Optional.empty(), true));
-        assertTrue(CupStanding.of(SHELF, read).orElseThrow().first().contains("does not fit"));
+        assertTrue(CupBench.open(SHELF, read).standing().orElseThrow().first().contains("does not fit"));
     }
 }

@@ -26,7 +26,7 @@ import tintwright.shelf.Parts;
 import tintwright.shelf.PigmentFamily;
 
 class MatchBenchTest {
-    private static final MatchBench BENCH = MatchBench.demo();
+    private static final MatchBench BENCH = MatchBench.of(Demo.shelf());
 
     @Test
     void theOrderOfWeighingIsBaseThenBlackOrWhatDarkensMost() {

@@ -19,7 +19,6 @@ class DifferenceWordsTest {
         assertEquals(
                 "The mix is darker and a touch redder than the hull; the value is what the eye sees first.",
                 words.sentence());
-        assertEquals(words.total(), Ciede2000.between(lab(80, 1, 4), lab(84, 0.2, 4)), 1e-12);
     }
 
     @Test
@@ -61,9 +60,12 @@ class DifferenceWordsTest {
     }
 
     private static Word turn(double from, double to) {
-        Lab target = new Lch(50, 40, from, Viewing.D65_10).toLab();
-        Lab mix = new Lch(50, 40, to, Viewing.D65_10).toLab();
-        return DifferenceWords.of(mix, target).said().get(0).word();
+        return DifferenceWords.of(ofHue(to), ofHue(from)).said().get(0).word();
+    }
+
+    private static Lab ofHue(double degrees) {
+        double hue = Math.toRadians(degrees);
+        return lab(50, 40 * Math.cos(hue), 40 * Math.sin(hue));
     }
 
     @Test

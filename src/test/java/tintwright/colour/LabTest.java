@@ -62,24 +62,21 @@ class LabTest {
                     random.nextGaussian() * 60,
                     Viewing.D50_2);
             assertEquals(0, Cie76.between(lab, Lab.of(lab.toXyz())), 1e-10);
-            assertEquals(0, Cie76.between(lab, Lch.of(lab).toLab()), 1e-11);
+            double hue = Math.toRadians(lab.hueDegrees());
+            assertEquals(lab.a(), lab.chroma() * Math.cos(hue), 1e-11);
+            assertEquals(lab.b(), lab.chroma() * Math.sin(hue), 1e-11);
         }
     }
 
     @Test
     void polarFormIsTheRightAngledTriangle() {
-        Lch lch = Lch.of(new Lab(40, -3, 4, Viewing.D50_2));
-        assertEquals(5, lch.chroma(), 1e-15);
-        assertEquals(126.86989764584402, lch.hueDegrees(), 1e-12);
-        assertEquals(0, Lch.of(new Lab(40, 0, 0, Viewing.D50_2)).hueDegrees(), 0);
-        assertEquals(270, Lch.of(new Lab(40, 0, -1, Viewing.D50_2)).hueDegrees(), 1e-12);
+        Lab lab = new Lab(40, -3, 4, Viewing.D50_2);
+        assertEquals(5, lab.chroma(), 1e-15);
+        assertEquals(126.86989764584402, lab.hueDegrees(), 1e-12);
+        assertEquals(0, new Lab(40, 0, 0, Viewing.D50_2).hueDegrees(), 0);
+        assertEquals(270, new Lab(40, 0, -1, Viewing.D50_2).hueDegrees(), 1e-12);
         // Just below red the hue stays under a full turn.
         assertTrue(new Lab(40, 1, -1e-30, Viewing.D50_2).hueDegrees() < 360);
-    }
-
-    @Test
-    void straightLineDifferenceIsPythagoras() {
-        assertEquals(7, Cie76.between(new Lab(50, 2, 3, Viewing.D65_10), new Lab(52, 8, 0, Viewing.D65_10)), 1e-14);
     }
 
     @Test
@@ -91,7 +88,6 @@ class LabTest {
                 .getMessage();
         assertTrue(why.contains("D65/10") && why.contains("A/10"), why);
         assertThrows(IllegalArgumentException.class, () -> Ciede2000.between(day, small));
-        assertThrows(IllegalArgumentException.class, () -> Cie76.between(day, lamp));
     }
 
     @Test
@@ -99,7 +95,5 @@ class LabTest {
         assertThrows(IllegalArgumentException.class, () -> new Lab(Double.NaN, 0, 0, Viewing.D65_10));
         assertThrows(IllegalArgumentException.class, () -> new Lab(1, 0, 0, null));
         assertThrows(IllegalArgumentException.class, () -> new Xyz(1, Double.POSITIVE_INFINITY, 0, Viewing.D65_10));
-        assertThrows(IllegalArgumentException.class, () -> new Lch(50, -1, 0, Viewing.D65_10));
-        assertThrows(IllegalArgumentException.class, () -> new Lch(50, 1, 360, Viewing.D65_10));
     }
 }

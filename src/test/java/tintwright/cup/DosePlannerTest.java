@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
@@ -120,9 +121,9 @@ class DosePlannerTest {
 
     @Test
     void aDoseUnderTwentyStepsIsALetdownRoundedDown() {
-        Dose straight = Dose.tint(BLACK, 0.2049, 0.01, 0.04).orElseThrow();
+        Dose straight = Dose.tint(BLACK, 0.2049, 0.01, 0.04, Set.of()).orElseThrow();
         assertEquals(new Deed.Weighed(BLACK, 0.2, 0.01), straight.deed());
-        Dose ten = Dose.tint(BLACK, 0.1234, 0.01, 0.04).orElseThrow();
+        Dose ten = Dose.tint(BLACK, 0.1234, 0.01, 0.04, Set.of()).orElseThrow();
         assertEquals(new Deed.LetDown(BLACK, 10, 1.23, 0.01), ten.deed());
         assertEquals(0.123, ten.grams(), 1e-12);
         assertEquals(3, ten.drops().orElseThrow().count());
@@ -131,24 +132,25 @@ class DosePlannerTest {
         assertTrue(mix.tintGrams() >= ten.grams(), "enough for the dose");
         assertEquals(
                 new Deed.LetDown(BLACK, 20, 0.24, 0.01),
-                Dose.tint(BLACK, 0.0123, 0.01, 0.04).orElseThrow().deed());
+                Dose.tint(BLACK, 0.0123, 0.01, 0.04, Set.of()).orElseThrow().deed());
         assertEquals(
                 new Deed.LetDown(BLACK, 50, 0.3, 0.01),
-                Dose.tint(BLACK, 0.0061, 0.01, 0.04).orElseThrow().deed());
+                Dose.tint(BLACK, 0.0061, 0.01, 0.04, Set.of()).orElseThrow().deed());
         assertEquals(
                 new Deed.LetDown(BLACK, 10, 0.06, 0.01),
-                Dose.tint(BLACK, 0.0061, 0.01, 0.04, java.util.Set.of(10))
-                        .orElseThrow()
-                        .deed(),
+                Dose.tint(BLACK, 0.0061, 0.01, 0.04, Set.of(10)).orElseThrow().deed(),
                 "the letdown that stands there");
         assertEquals(
                 new Deed.LetDown(BLACK, 50, 0.1, 0.01),
-                Dose.tint(BLACK, 0.002, 0.01, 0.04, java.util.Set.of(10))
-                        .orElseThrow()
-                        .deed(),
+                Dose.tint(BLACK, 0.002, 0.01, 0.04, Set.of(10)).orElseThrow().deed(),
                 "too little of it to weigh");
-        assertEquals(Optional.empty(), Dose.tint(BLACK, 0.0001, 0.01, 0.04));
-        assertTrue(Dose.tint(BLACK, 0.0123, 0.01, 0.04).orElseThrow().drops().isEmpty(), "under a drop");
+        assertEquals(Optional.empty(), Dose.tint(BLACK, 0.0001, 0.01, 0.04, Set.of()));
+        assertTrue(
+                Dose.tint(BLACK, 0.0123, 0.01, 0.04, Set.of())
+                        .orElseThrow()
+                        .drops()
+                        .isEmpty(),
+                "under a drop");
     }
 
     private static Cup tooDark() {
@@ -311,7 +313,7 @@ class DosePlannerTest {
             }
             java.util.Set<String> wanted = new java.util.TreeSet<>(new tintwright.match.Matcher(KNOWN)
                     .match(new tintwright.match.Wish(
-                            sight.target(), 100, 0.01, java.util.Set.of(), Optional.of(WHITE), Optional.empty()))
+                            sight.target(), 100, 0.01, Set.of(), Optional.of(WHITE), Optional.empty()))
                     .best()
                     .exact()
                     .grams()

@@ -22,20 +22,6 @@ class HidingTest {
         return new Film(Grid.INSIDE, absorption, scattering, Surface.RESIN);
     }
 
-    private static Spectrum flat(double value) {
-        double[] values = new double[31];
-        Arrays.fill(values, value);
-        return Spectrum.of(Grid.INSIDE, values);
-    }
-
-    /** ISO 6504-3: Y over black by Y over white, in per cent. */
-    @Test
-    void contrastRatioIsTheShareOfY() {
-        assertEquals(75, Hiding.contrastRatio(flat(0.6), flat(0.8), Viewing.D65_10), 1e-10);
-        assertEquals(100, Hiding.contrastRatio(flat(0.3), flat(0.3), Viewing.D65_10), 1e-10);
-        assertThrows(IllegalArgumentException.class, () -> Hiding.contrastRatio(flat(0), flat(0), Viewing.D65_10));
-    }
-
     @Test
     void theCardsReadWhatTheStandardAsksFor() {
         Spectrum white = grey(0.1, 1).over(Hiding.WHITE_CARD, 0, GEOMETRY);

@@ -37,15 +37,6 @@ class OpaqueFilmTest {
         }
     }
 
-    @Test
-    void slopeIsTheSlope() {
-        for (double ratio = 0.001; ratio < 50; ratio *= 1.7) {
-            double h = ratio * 1e-6;
-            double measured = (KubelkaMunk.reflectance(ratio + h) - KubelkaMunk.reflectance(ratio - h)) / (2 * h);
-            assertEquals(1, KubelkaMunk.slope(ratio) / measured, 1e-6);
-        }
-    }
-
     /** Many thin leaves of two paints, one over the other, are the mix of both: K and S add. */
     @Test
     void absorptionAndScatteringOfPartsAdd() {

@@ -251,10 +251,6 @@ public final class ShellModel {
         return sure;
     }
 
-    public StringProperty sureWordsProperty() {
-        return sureWords;
-    }
-
     public StringProperty nowProperty() {
         return now;
     }

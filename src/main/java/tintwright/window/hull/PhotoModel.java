@@ -274,17 +274,6 @@ public final class PhotoModel {
         marks.set(marks.get().withSpot(index, marks.get().spots().get(index).at(inside(to))));
     }
 
-    /** @param factor above 1 makes the spot larger */
-    public void resizeSpot(int index, double factor) {
-        Spot spot = marks.get().spots().get(index);
-        double radius = Math.max(LEAST_RADIUS, Math.min(spot.radius() * factor, bench.width() / 4.0));
-        marks.set(marks.get()
-                .withSpot(
-                        index,
-                        new Spot(spot.name(), spot.purpose(), spot.centre(), radius, spot.film(), spot.parts())));
-        readAgain();
-    }
-
     public void removeSpot(int index) {
         List<Spot> spots = new ArrayList<>(marks.get().spots());
         spots.remove(index);

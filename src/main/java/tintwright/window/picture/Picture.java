@@ -116,18 +116,6 @@ abstract class Picture extends Region {
         place(label, x, y - label.getHeight() / 2);
     }
 
-    /** Puts a label's right edge at x and its middle at y. */
-    final void rightAt(Label label, double x, double y) {
-        size(label);
-        place(label, x - label.getWidth(), y - label.getHeight() / 2);
-    }
-
-    /** Puts a label's middle at x, y. */
-    final void middleAt(Label label, double x, double y) {
-        size(label);
-        place(label, x - label.getWidth() / 2, y - label.getHeight() / 2);
-    }
-
     private void place(Label label, double x, double y) {
         double inside = em() * 0.3;
         double right = Math.max(inside, getWidth() - label.getWidth() - inside);

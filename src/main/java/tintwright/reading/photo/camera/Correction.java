@@ -250,11 +250,7 @@ public final class Correction {
      * @param shared how wide the error is that all answers of this correction share
      * @param own    how wide the error is beyond the shared one
      */
-    public record Answer(Lab colour, Covariance shared, Covariance own) {
-        Covariance total() {
-            return shared.plus(own);
-        }
-    }
+    public record Answer(Lab colour, Covariance shared, Covariance own) {}
 
     public List<Answer> apply(List<Sample> samples) {
         if (samples.isEmpty()) {
@@ -327,25 +323,9 @@ public final class Correction {
         return leaveOneOut;
     }
 
-    /** @return how many times wider than the references claim they scatter */
-    double widened() {
-        return widened;
-    }
-
     /** @return the references that the others contradict */
     public List<String> setAside() {
         return setAside;
-    }
-
-    /** @return the references in use and how far each is from what the others say, worst first */
-    List<String> byMisfit() {
-        CorrectionFit.LeftOut[] left = fit.leaveOneOut();
-        List<Integer> order = new ArrayList<>();
-        for (int i = 0; i < left.length; i++) {
-            order.add(i);
-        }
-        order.sort(Comparator.comparingDouble(i -> -left[i].chance()));
-        return order.stream().map(i -> fit.known.get(i).name()).toList();
     }
 
     /** @return log of the light at a place of the frame, against its middle */

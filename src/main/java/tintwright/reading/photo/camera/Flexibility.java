@@ -12,7 +12,6 @@ import static tintwright.reading.photo.camera.CameraModel.ROOTS;
 
 import java.util.Arrays;
 import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.CommonOps_DDRM;
 
 /**
  * How freely a correction may bend: which unknowns of the {@link CameraModel} have room, from the stiffest to the
@@ -146,14 +145,5 @@ public enum Flexibility {
             }
         }
         return prior;
-    }
-
-    /** @return the inverse of {@link #prior} */
-    DMatrixRMaj precision(double exposure, double balance) {
-        DMatrixRMaj inverse = new DMatrixRMaj(CameraModel.UNKNOWNS, CameraModel.UNKNOWNS);
-        if (!CommonOps_DDRM.invert(prior(exposure, balance), inverse)) {
-            throw new IllegalStateException("the widths of " + name() + " do not make a covariance");
-        }
-        return inverse;
     }
 }

@@ -108,12 +108,6 @@ public final class Homography {
         return new PixelPoint((h[0] * u + h[1] * v + h[2]) / w, (h[3] * u + h[4] * v + h[5]) / w);
     }
 
-    /** @return the place on the card that a place in the photo shows */
-    double[] back(double x, double y) {
-        double w = back[6] * x + back[7] * y + back[8];
-        return new double[] {(back[0] * x + back[1] * y + back[2]) / w, (back[3] * x + back[4] * y + back[5]) / w};
-    }
-
     /** @return true when a place in the photo shows a place on the card within a square about another */
     boolean within(double x, double y, double u, double v, double half) {
         double w = back[6] * x + back[7] * y + back[8];

@@ -1,0 +1,51 @@
+package tintwright.colour;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** The form on plain arrays gives the answers of the readable form, to 1e-9. */
+class LabBatchTest {
+    private static final double SAME = 1e-9;
+
+    @Test
+    void labOfReflectances() {
+        Random random = new Random(91);
+        for (Viewing viewing : new Viewing[] {Viewing.D65_10, Viewing.FL11_10, Viewing.D50_2}) {
+            int samples = 300;
+            double[] reflectances = new double[31 * samples];
+            for (int i = 0; i < reflectances.length; i++) {
+                // A third of the samples nearly black, where CIELAB is a straight line.
+                reflectances[i] = random.nextDouble() * (i / 31 % 3 == 0 ? 0.01 : 1.1);
+            }
+            LabBatch batch = LabBatch.of(viewing, Grid.INSIDE);
+            double[][] slopes = new double[3][31];
+            double[] one = new double[3];
+            for (int s = 0; s < samples; s++) {
+                double[] own = java.util.Arrays.copyOfRange(reflectances, 31 * s, 31 * s + 31);
+                Lab readable = Lab.of(Spectrum.of(Grid.INSIDE, own), viewing);
+                batch.lab(reflectances, 31 * s, one, 0);
+                same(readable, one[0], one[1], one[2]);
+                batch.labAndSlopes(own, one, slopes);
+                same(readable, one[0], one[1], one[2]);
+                int at = random.nextInt(31);
+                own[at] += 1e-6;
+                double[] moved = new double[3];
+                batch.lab(own, 0, moved, 0);
+                for (int axis = 0; axis < 3; axis++) {
+                    assertEquals(
+                            slopes[axis][at],
+                            (moved[axis] - one[axis]) / 1e-6,
+                            1e-3 * (1 + Math.abs(slopes[axis][at])));
+                }
+            }
+        }
+    }
+
+    private static void same(Lab readable, double l, double a, double b) {
+        assertEquals(readable.lightness(), l, SAME);
+        assertEquals(readable.a(), a, SAME);
+        assertEquals(readable.b(), b, SAME);
+    }
+}
