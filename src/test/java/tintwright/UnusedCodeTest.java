@@ -72,6 +72,16 @@ class UnusedCodeTest {
 
     /** Laid for what is being built on it. */
     private static final Set<String> NEW = Set.of(
+            "AtTheHullModel.weather(String, String, UnitSystem)",
+            "EyeVerdict$Depth.shade(Lab)",
+            "EyeVerdict$Depth.words()",
+            "EyeVerdict$Hue.shade(Lab, Amount)",
+            "EyeVerdict$Hue.words()",
+            "EyeVerdict.cannotTell(FilmState)",
+            "EyeVerdict.moved(Lab, double, double, double)",
+            "FillModel$Known",
+            "FillModel.add(String, RepairKind, Map, Lie, String, UnitSystem)",
+            "KeptBench",
             "BenchTop.show(Sight)",
             "CupDeeds.after()",
             "Day.using(int)",
