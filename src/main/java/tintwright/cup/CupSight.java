@@ -19,6 +19,9 @@ import tintwright.shelf.Parts;
  * ways back and words are made from it. Not for use by two threads at once.
  */
 public final class CupSight {
+    /** A hull that may be off by more than this on each axis, root mean square, was hardly read; a judgement of ours. */
+    private static final double HARDLY_READ = 3.5;
+
     private final Knowledge shelf;
     private final Cup cup;
     private final CupState state;
@@ -106,6 +109,16 @@ public final class CupSight {
     double hullDoubt() {
         var c = aim.bias().covariance();
         return Math.sqrt((c.ll() + c.aa() + c.bb()) / 3);
+    }
+
+    /** @return true for a hull that was picked by eye or comes from a plain photo */
+    boolean hullHardlyRead() {
+        return hullDoubt() > HARDLY_READ;
+    }
+
+    /** @return true for a cup that is brought on by the eye: no chip of it was read */
+    boolean byEye() {
+        return state.lastSample().isEmpty() && (eye.answers() > 0 || hullHardlyRead());
     }
 
     /** @return what the shelf and this cup teach together */

@@ -14,7 +14,8 @@ import tintwright.shelf.Parts;
  *
  * @param grams   grams by part, in the order they first went in; empty for an empty cup
  * @param off     standard deviation of each of these masses in grams: errors of scale, letdown and drops
- * @param unread  the same, of what went in since the last reading that counts, or look that told something
+ * @param unread  the same, of what went in since the last reading that counts
+ * @param seen    true when nothing went in since a dab told something to the eye, which judges no single weighing
  * @param reserve grams of white held back
  * @param base    id of the white
  * @param samples chips read from the cup, first to last
@@ -25,6 +26,7 @@ public record CupState(
         Map<String, Double> grams,
         Map<String, Double> off,
         Map<String, Double> unread,
+        boolean seen,
         double reserve,
         String base,
         List<Sample> samples,
@@ -95,6 +97,11 @@ public record CupState(
                 .reduce((a, b) -> b);
     }
 
+    /** @return true when what went in last was neither read nor seen */
+    public boolean unjudged() {
+        return !unread.isEmpty() && !seen;
+    }
+
     /** @return true once a chip that counts was read, or a dab told something to the eye */
     public boolean judged() {
         return lastSample().isPresent()
@@ -119,6 +126,7 @@ public record CupState(
         private final List<Look> looks = new ArrayList<>();
         private final List<Aside> aside = new ArrayList<>();
         private double reserve;
+        private boolean dabSeen;
 
         Fold(String base) {
             this.base = base;
@@ -158,9 +166,7 @@ public record CupState(
                 }
             } else if (deed instanceof Deed.Seen seen && !grams.isEmpty()) {
                 looks.add(new Look(entry.id(), seen.verdict(), Parts.of(grams), roots(variance)));
-                if (seen.verdict().tells()) {
-                    unread.clear();
-                }
+                dabSeen |= seen.verdict().tells();
             }
         }
 
@@ -168,6 +174,7 @@ public record CupState(
             grams.merge(part, mass, Double::sum);
             variance.merge(part, deviation * deviation, Double::sum);
             unread.merge(part, deviation * deviation, Double::sum);
+            dabSeen = false;
         }
 
         private void pour(Deed.SetAside away) {
@@ -196,7 +203,7 @@ public record CupState(
         }
 
         CupState state() {
-            return new CupState(grams, roots(variance), roots(unread), reserve, base, samples, looks, aside);
+            return new CupState(grams, roots(variance), roots(unread), dabSeen, reserve, base, samples, looks, aside);
         }
     }
 }

@@ -39,11 +39,6 @@ public final class DosePlanner {
      */
     private static final double DOUBTFUL_HULL = 0.9;
     /**
-     * But not one that may be off by more than this, for it was picked by eye or comes from a plain photo: the white
-     * beside it would only be seen to be much lighter, and the first doses are small. A judgement of ours.
-     */
-    private static final double HARDLY_READ = 3.5;
-    /**
      * Below this safe share the rest of the white waits for another reading: white that went in with a
      * small part of its tints leaves the most still to be guessed; a judgement of ours.
      */
@@ -53,7 +48,10 @@ public final class DosePlanner {
      * a third of what is just seen; a judgement of ours.
      */
     private static final double NEEDS_WHITE = 0.3;
-    /** A move that an eye can tell beside the hull, CIEDE2000: about a just noticeable difference, see {@link EyeJudge}; a judgement of ours. */
+    /**
+     * A move that an eye can tell beside the hull, CIEDE2000: about a just noticeable difference, see {@link EyeJudge};
+     * a judgement of ours.
+     */
     private static final double EYE_TELLS = 2;
     /** Mean length of a normal error in three dimensions, of its root mean square: derived, the root of 8 / (3 pi). */
     private static final double USUAL_OF_SPREAD = 0.92;
@@ -162,7 +160,7 @@ public final class DosePlanner {
     private Plan next() {
         Outlook now = sight.outlook().orElseThrow();
         boolean read = state.judged();
-        boolean unread = !state.unread().isEmpty();
+        boolean unread = state.unjudged();
         boolean tinted = state.grams().keySet().stream()
                 .anyMatch(id -> !id.equals(sight.cup().base()));
         if (!read && !tinted && hullIsDoubtful()) {
@@ -210,14 +208,15 @@ public final class DosePlanner {
                 added.isEmpty() ? 0 : now.expected() - sight.outlook(added, 1).expected());
     }
 
-    /** How small a move can be told, CIEDE2000: until a chip was read, by the eye, however little is known so far. */
+    /** How small a move can be told, CIEDE2000: to the eye, however little is known so far. */
     private double tell() {
         double spread = sight.versions().spread();
-        return state.lastSample().isPresent() ? spread : Math.min(spread, EYE_TELLS);
+        return sight.byEye() ? Math.min(spread, EYE_TELLS) : spread;
     }
 
+    /** White beside a hull that was hardly read would only be seen to be much lighter; the first doses are small. */
     private boolean hullIsDoubtful() {
-        return sight.hullDoubt() > DOUBTFUL_HULL && sight.hullDoubt() < HARDLY_READ;
+        return sight.hullDoubt() > DOUBTFUL_HULL && !sight.hullHardlyRead();
     }
 
     /** The way with the least white, when without white the tints that may safely go in leave something to wish. */

@@ -24,6 +24,12 @@ final class SafeShare {
      */
     private static final double LOST = 0.8;
 
+    /**
+     * But by eye, where much is unknown, a loss of this share of what is unknown is no reason to wait:
+     * a judgement of ours.
+     */
+    private static final double OF_THE_UNKNOWN = 0.25;
+
     /** Derived: so many halvings find a share to one part in 512. */
     private static final int HALVINGS = 9;
 
@@ -34,6 +40,7 @@ final class SafeShare {
     private final MixFit[] fits;
     private final int[] all;
     private final double[] before;
+    private final double lost;
 
     private SafeShare(CupSight sight, TintSearch.Found way, double kept) {
         this.sight = sight;
@@ -53,6 +60,9 @@ final class SafeShare {
                 .toArray();
         this.fits = sight.versions().fits(tints, way.white(), kept, reflectance);
         this.before = distances(0);
+        sight.versions().play(java.util.Map.of(), kept);
+        this.lost =
+                sight.byEye() ? Math.max(LOST, OF_THE_UNKNOWN * sight.versions().spread()) : LOST;
     }
 
     /** @return the largest safe share of the tints of this way, after its white, 0 to 1 */
@@ -84,11 +94,11 @@ final class SafeShare {
 
     private double chanceTooFar(double share) {
         double[] after = distances(share);
-        int lost = 0;
+        int gone = 0;
         for (int v = 0; v < after.length; v++) {
-            lost += after[v] > before[v] + LOST ? 1 : 0;
+            gone += after[v] > before[v] + lost ? 1 : 0;
         }
-        return lost / (double) after.length;
+        return gone / (double) after.length;
     }
 
     /** How near each version comes with more of the same tints once this share is in. */

@@ -77,7 +77,8 @@ class EyeReadingsTest {
         CupSight sight = CupSight.of(SHELF, cup);
         assertEquals(lighter(CupSight.of(SHELF, picked())), lighter(sight));
         assertEquals(0, sight.eye().answers());
-        assertTrue(!cup.state().unread().isEmpty());
+        assertTrue(cup.state().unjudged());
+        assertTrue(!cup.add(NOW, seen(Depth.SAME, Hue.NONE)).state().unjudged());
     }
 
     @Test
