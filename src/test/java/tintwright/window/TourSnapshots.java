@@ -120,7 +120,7 @@ class TourSnapshots {
             picture(
                     scene,
                     "The first dose",
-                    "White is in, some is held back. The strip says the one thing to weigh now.");
+                    "White is in, some is held back. The one thing to weigh now stands as large as a hand.");
             double advised = Double.parseDouble(
                     cup(desk).deeds().now().amount().orElseThrow().shown().replace(" g", ""));
             desk.cup().really(String.format(Locale.ROOT, "%.2f", 5 * advised));
