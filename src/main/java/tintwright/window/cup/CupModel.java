@@ -36,6 +36,7 @@ import tintwright.cup.WayWords;
 import tintwright.files.LabRange;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
+import tintwright.reading.EyeVerdict;
 import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
@@ -336,6 +337,11 @@ public final class CupModel {
                             Optional.empty()),
                     Optional.empty());
         });
+    }
+
+    /** What the eye saw of a dab held against the hull. */
+    void seen(EyeVerdict verdict) {
+        change(bench -> bench.seen(clock.instant(), verdict), job.now().ahead());
     }
 
     /** A chip of the cup was read in a photo, with the hull beside it or alone. */

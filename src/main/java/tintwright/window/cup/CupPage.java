@@ -34,6 +34,7 @@ import tintwright.window.pieces.Sides;
 final class CupPage {
     private final CupModel model;
     private final Runnable toThePhoto;
+    private final Runnable toTheEye;
     private final SplitSwatch swatch = new SplitSwatch();
     private final DepthGauge depth = new DepthGauge();
     private final HueRose rose = new HueRose();
@@ -57,8 +58,12 @@ final class CupPage {
     private boolean choosing;
     private List<String> partIds = List.of();
 
-    /** @param toThePhoto opens the photo of a chip */
-    CupPage(CupModel model, Runnable toThePhoto) {
+    /**
+     * @param toThePhoto opens the photo of a dab
+     * @param toTheEye   asks what the eye sees of a dab
+     */
+    CupPage(CupModel model, Runnable toThePhoto, Runnable toTheEye) {
+        this.toTheEye = toTheEye;
         this.model = model;
         this.toThePhoto = toThePhoto;
         dispute = new DisputeCard(model);
@@ -91,11 +96,13 @@ final class CupPage {
         HBox.setHgrow(held, Priority.ALWAYS);
         sure.getStyleClass().add("good");
         sure.setId("how-sure");
-        Button dab = Pieces.quietButton("Read a dab now", () -> {
+        Button dab = Pieces.quietButton("Read a dab", () -> {
             chipAsked = !chipAsked;
             model.inHandProperty().get().ifPresent(this::show);
         });
         dab.setId("read-now");
+        Button look = Pieces.quietButton("Say what I see of a dab", toTheEye);
+        look.setId("eye-now");
         Button right = Pieces.quietButton("Something else went in", () -> Pieces.show(inside, !inside.isVisible()));
         right.setId("else-went-in");
         return Pieces.sheet(
@@ -103,6 +110,7 @@ final class CupPage {
                 list,
                 Pieces.row(held, sure),
                 Pieces.flow(
+                        look,
                         dab,
                         right,
                         Pieces.quietButton(
@@ -129,12 +137,13 @@ final class CupPage {
         change.setId("meter-change");
         change.setAccessibleText("change how the meter is set");
         return Pieces.sheet(
-                "The dab, read with a meter",
+                "Or read it with a meter or a phone",
                 numbers,
                 asks(state, Pieces.button("Take the reading", this::read)),
                 Pieces.whenSaid(Pieces.bound(model.chipProblemProperty(), "caution")),
                 Pieces.row(read, change),
-                setting);
+                setting,
+                Pieces.button("Read it from a photo", toThePhoto));
     }
 
     /** A new cup begins with the setting the hull was read with; a change then holds for this cup. */
@@ -205,7 +214,7 @@ final class CupPage {
         deed.show(
                 seen.deeds(),
                 key(now.kind()),
-                reading ? toThePhoto : () -> model.shellModel().doNow());
+                reading ? toTheEye : () -> model.shellModel().doNow());
         Pieces.show(
                 chip, reading || chipAsked || !model.chipProblemProperty().get().isEmpty());
         list.show(seen.deeds());
@@ -224,7 +233,7 @@ final class CupPage {
     /** Ways and quarrels are settled where they stand; what is read has its own door. */
     private static String key(CupDeeds.Kind kind) {
         return switch (kind) {
-            case READ_CHIP -> "Read it from a photo";
+            case READ_CHIP -> "Say what I see";
             case STOP -> CupStation.button(kind);
             case WEIGH, POUR_OFF, CHOOSE_WAY, SETTLE, WHITE_FIRST -> "";
         };

@@ -6,9 +6,10 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import tintwright.cup.CupDeeds;
+import tintwright.match.Aim;
 import tintwright.window.pieces.Pieces;
 
-/** The plan before a cup is begun, the cup from then on, and in between the photo of a chip. */
+/** The plan before a cup is begun, the cup from then on, and in between the photo of a dab or what the eye sees of it. */
 public final class CupStation extends StackPane {
     private final PlanModel planModel;
     private final CupModel cup;
@@ -16,6 +17,7 @@ public final class CupStation extends StackPane {
     private final Region plan;
     private Region inHand;
     private Region photoPage;
+    private EyePage eye;
 
     /** @param photo makes the view of a chip's photo, with the hull beside it; called at the first wish */
     public CupStation(PlanModel planModel, CupModel cup, Supplier<Region> photo) {
@@ -48,9 +50,19 @@ public final class CupStation extends StackPane {
             return;
         }
         if (inHand == null) {
-            inHand = new CupPage(cup, this::toThePhoto).build();
+            inHand = new CupPage(cup, this::toThePhoto, this::toTheEye).build();
         }
         getChildren().setAll(inHand);
+    }
+
+    private void toTheEye() {
+        if (eye == null) {
+            eye = new EyePage(cup, this::show);
+        }
+        cup.inHandProperty().get().ifPresent(seen -> {
+            eye.show(Aim.of(seen.cup().hull()).readings().mean());
+            getChildren().setAll(eye);
+        });
     }
 
     private void toThePhoto() {

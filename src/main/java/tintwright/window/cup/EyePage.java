@@ -1,0 +1,154 @@
+package tintwright.window.cup;
+
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import tintwright.colour.Lab;
+import tintwright.reading.EyeVerdict;
+import tintwright.reading.EyeVerdict.Amount;
+import tintwright.reading.EyeVerdict.Depth;
+import tintwright.reading.EyeVerdict.Hue;
+import tintwright.reading.FilmState;
+import tintwright.window.picture.Shade;
+import tintwright.window.pieces.Pieces;
+
+/** What the person sees of a dab held against the hull: two rows of drawn answers, one press each. */
+final class EyePage extends VBox {
+    private final CupModel model;
+    private final Runnable back;
+    private final ToggleGroup depths = new ToggleGroup();
+    private final ToggleGroup hues = new ToggleGroup();
+    private final ToggleGroup amounts = new ToggleGroup();
+    private final HBox depthKeys = row();
+    private final HBox hueKeys = row();
+    private final HBox amountKeys = Pieces.row();
+    private final CheckBox wet = new CheckBox("The dab is still wet");
+    private final Button seen = Pieces.mainButton("That is what I see", this::take);
+
+    /** @param back shows the cup again */
+    EyePage(CupModel model, Runnable back) {
+        this.model = model;
+        this.back = back;
+        getStyleClass().add("eye-page");
+        seen.setId("eye-seen");
+        seen.disableProperty()
+                .bind(depths.selectedToggleProperty()
+                        .isNull()
+                        .or(hues.selectedToggleProperty().isNull()));
+        for (Amount amount : new Amount[] {Amount.LITTLE, Amount.MUCH}) {
+            ToggleButton key = key(amount == Amount.LITTLE ? "a little" : "much", amount, amounts);
+            key.setId("eye-" + amount.name().toLowerCase(java.util.Locale.ROOT));
+            amountKeys.getChildren().add(key);
+        }
+        amountKeys
+                .visibleProperty()
+                .bind(hues.selectedToggleProperty()
+                        .map(chosen -> chosen.getUserData() != Hue.NONE)
+                        .orElse(false));
+        HBox done = Pieces.row(
+                seen,
+                Pieces.button("I cannot tell", () -> answer(EyeVerdict.cannotTell(film()))),
+                wet,
+                Pieces.gap(),
+                Pieces.quietButton("Read with a phone or a meter instead", back));
+        getChildren()
+                .addAll(
+                        Pieces.wrapped("Hold the cured dab against the hull. What do you see?", "title"),
+                        Pieces.soft("Daylight, no direct sun, gloss against gloss. Near the match your eye is better at"
+                                + " this than any phone."),
+                        Pieces.wrapped("The dab is", "question"),
+                        depthKeys,
+                        Pieces.wrapped("and", "question"),
+                        hueKeys,
+                        amountKeys,
+                        done);
+    }
+
+    /** Draws the answers around the colour of a hull; nothing is chosen. */
+    void show(Lab hull) {
+        depths.selectToggle(null);
+        hues.selectToggle(null);
+        depthKeys.getChildren().clear();
+        for (Depth depth : Depth.values()) {
+            depthKeys.getChildren().add(drawn(depth.words(), depth, depths, hull, depth::shade));
+        }
+        hueKeys.getChildren().clear();
+        for (Hue hue : Hue.values()) {
+            hueKeys.getChildren().add(drawn(hue.words(), hue, hues, hull, lab -> hue.shade(lab, Amount.NOT_SAID)));
+        }
+        amounts.getToggles().get(0).setSelected(true);
+        depthKeys.getChildren().get(0).getStyleClass().add("do-now");
+    }
+
+    private FilmState film() {
+        return wet.isSelected() ? FilmState.WET : FilmState.CURED;
+    }
+
+    private void take() {
+        Hue hue = (Hue) hues.getSelectedToggle().getUserData();
+        Amount amount = hue == Hue.NONE || amounts.getSelectedToggle() == null
+                ? Amount.NOT_SAID
+                : (Amount) amounts.getSelectedToggle().getUserData();
+        Depth depth = (Depth) depths.getSelectedToggle().getUserData();
+        answer(new EyeVerdict(Optional.of(depth), Optional.of(hue), amount, film()));
+    }
+
+    private void answer(EyeVerdict verdict) {
+        model.seen(verdict);
+        back.run();
+    }
+
+    private static ToggleButton key(String words, Enum<?> answer, ToggleGroup group) {
+        ToggleButton key = new ToggleButton(words);
+        key.getStyleClass().setAll("choice-key");
+        key.setMnemonicParsing(false);
+        key.setUserData(answer);
+        key.setToggleGroup(group);
+        return key;
+    }
+
+    private static Node drawn(String words, Enum<?> answer, ToggleGroup group, Lab hull, Function<Lab, Lab> dab) {
+        ToggleButton key = key("", answer, group);
+        key.getStyleClass().add("eye-key");
+        key.setId("eye-" + answer.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        key.setAccessibleText("The dab is " + words);
+        HBox pair = new HBox(field(hull), field(dab.apply(hull)));
+        Label said = new Label(words);
+        said.getStyleClass().add("strong");
+        VBox card = new VBox(pair, said);
+        card.getStyleClass().add("eye-card");
+        key.setGraphic(card);
+        key.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(key, Priority.ALWAYS);
+        return key;
+    }
+
+    private static Region field(Lab colour) {
+        Shade shade = Shade.of(colour);
+        Region field = new Region();
+        field.setStyle(String.format(
+                java.util.Locale.ROOT,
+                "-fx-background-color: rgb(%.0f%%, %.0f%%, %.0f%%);",
+                100 * shade.red(),
+                100 * shade.green(),
+                100 * shade.blue()));
+        field.getStyleClass().add("eye-field");
+        HBox.setHgrow(field, Priority.ALWAYS);
+        return field;
+    }
+
+    private static HBox row() {
+        HBox row = new HBox();
+        row.getStyleClass().add("eye-row");
+        return row;
+    }
+}
