@@ -150,7 +150,7 @@ class FillPageTest {
             desk.cup().alsoWeighed("soot-black", "2.5");
             Scene scene = page(desk);
             String all = words(scene);
-            assertTrue(all.contains("it is not the colour yet") && all.contains("Bring it back first."), all);
+            assertTrue(all.contains("it is not the colour yet") && all.contains("Read a chip of it first."), all);
             assertTrue(all.lines().noneMatch(line -> line.startsWith("The cup is enough")), all);
             assertTrue(
                     buttons(scene).stream().noneMatch("Catalysed now: start its times"::equals),
@@ -159,7 +159,7 @@ class FillPageTest {
             String sheet = String.join(
                     "\n", desk.fill().planProperty().get().orElseThrow().lines(UnitSystem.METRIC));
             assertTrue(
-                    sheet.contains("Bring it back first.")
+                    sheet.contains("Read a chip of it first.")
                             && sheet.contains(" apart from the hull")
                             && !sheet.contains("Recipe of the colour"),
                     sheet);
