@@ -446,11 +446,6 @@ public final class CupBench {
         return sight().target();
     }
 
-    /** @return a colour foretold of this cup, or of what it becomes, with what its last chip showed of it */
-    public Lab corrected(Lab foretold) {
-        return sight().corrected(foretold);
-    }
-
     /** @return how this cup stands to its hull when somebody is about to fill from it; empty for an empty cup */
     public Optional<CupStanding> standing() {
         return outlook().map(seen -> CupStanding.of(this, seen));

@@ -29,7 +29,6 @@ public final class CupSight {
     private final Knowledge knowledge;
     private final Eye eye;
     private final Optional<Contradiction> contradiction;
-    private final Stray stray;
     private CupVersions versions;
 
     private CupSight(Knowledge shelf, Cup cup) {
@@ -41,7 +40,6 @@ public final class CupSight {
         this.knowledge = learned.knowledge();
         this.eye = learned.eye();
         this.contradiction = Contradiction.of(this);
-        this.stray = Stray.of(state, aim, knowledge, contradiction.isPresent());
     }
 
     /**
@@ -160,22 +158,13 @@ public final class CupSight {
     }
 
     Lab colourOf(Parts parts) {
-        return corrected(knowledge.colour(
-                parts, aim.target().colour().viewing(), aim.target().geometry()));
-    }
-
-    /** @return a colour of this cup, or of what it becomes, with what the last chip showed the model to miss of it */
-    public Lab corrected(Lab model) {
-        return stray.added(model);
+        return knowledge.colour(
+                parts, aim.target().colour().viewing(), aim.target().geometry());
     }
 
     /** @return all that is to be done and was done; see {@link CupDeeds} */
     public CupDeeds deeds(Plan plan, List<Deed> ahead, boolean unsettled) {
         return CupDeeds.of(this, plan, ahead, unsettled);
-    }
-
-    Stray stray() {
-        return stray;
     }
 
     /**

@@ -38,6 +38,7 @@ final class CupVersions {
     private final double[][] stockS;
     private final double[][] hull;
     private final double[][] metric;
+    private final double tintInCup;
     private final double[] sumK = new double[N];
     private final double[] sumS = new double[N];
     private final double[] work = new double[N];
@@ -61,22 +62,29 @@ final class CupVersions {
                 meanHull[axis] += hull[v][axis] / n;
             }
         }
-        correct();
+        this.tintInCup = tintInCup();
         this.stockK = new double[n][N];
         this.stockS = new double[n][N];
         fillStock();
     }
 
-    /** What the model misses of the cup is taken off the aim instead: only the difference of the two counts here. */
-    private void correct() {
-        Random random = new Random(SEED + 1);
-        double[] stray = sight.stray().toArray();
-        for (double[] aimed : hull) {
-            double share = 1 + Stray.DOUBT * random.nextGaussian();
-            for (int axis = 0; axis < 3; axis++) {
-                aimed[axis] -= share * stray[axis];
-            }
+    private CupState state() {
+        return sight.state();
+    }
+
+    /** Grams of all tints in the cup, those of leftovers counted. */
+    private double tintInCup() {
+        if (state().mass() == 0) {
+            return 0;
         }
+        double[] shares = sight.knowledge().shares(state().parts().orElseThrow());
+        double sum = 0;
+        for (int part = 0; part < shares.length; part++) {
+            boolean tint =
+                    sight.knowledge().shelf().tint(ensemble.ids().get(part)).isPresent();
+            sum += tint ? shares[part] * state().mass() : 0;
+        }
+        return sum;
     }
 
     /** The cup in every version, with weighing errors that no reading has judged yet. */
@@ -109,7 +117,14 @@ final class CupVersions {
         List<String> ids = ensemble.ids();
         Map<Integer, Double> parts = new LinkedHashMap<>();
         added.forEach((id, grams) -> parts.put(ids.indexOf(id), grams));
+        double tinted = kept * tintInCup;
+        double whole = kept * state().mass();
+        for (Map.Entry<String, Double> part : added.entrySet()) {
+            tinted += part.getKey().equals(sight.cup().base()) ? 0 : part.getValue();
+            whole += part.getValue();
+        }
         for (int v = 0; v < lab.length; v++) {
+            double[] stray = ensemble.stray(v, tinted / whole);
             for (int w = 0; w < N; w++) {
                 sumK[w] = kept * stockK[v][w];
                 sumS[w] = kept * stockS[v][w];
@@ -119,7 +134,7 @@ final class CupVersions {
             }
             for (int w = 0; w < N; w++) {
                 work[w] = Surface.RESIN.measured(
-                        KubelkaMunk.reflectance(sumK[w] / sumS[w]),
+                        KubelkaMunk.reflectance(stray[w] * sumK[w] / sumS[w]),
                         sight.target().geometry());
             }
             projection.lab(work, lab[v]);
@@ -132,16 +147,6 @@ final class CupVersions {
     /** @return the hull by the best estimate: L*, a*, b*, a copy */
     double[] meanHull() {
         return meanHull.clone();
-    }
-
-    /** @return where the model must be brought for the cup to be the hull: L*, a*, b*, a copy */
-    double[] meanAim() {
-        double[] out = meanHull.clone();
-        double[] stray = sight.stray().toArray();
-        for (int axis = 0; axis < 3; axis++) {
-            out[axis] -= stray[axis];
-        }
-        return out;
     }
 
     /** @return mean of mix minus hull in L*, a*, b*, a copy */
@@ -237,6 +242,13 @@ final class CupVersions {
             for (int w = 0; w < N; w++) {
                 baseK[w] += kept * stockK[v][w];
                 baseS[w] += kept * stockS[v][w];
+            }
+            double[] stray = ensemble.stray(v, kept * tintInCup / Math.max(1e-9, kept * state().mass() + white));
+            for (int w = 0; w < N; w++) {
+                baseK[w] *= stray[w];
+                for (double[] row : k) {
+                    row[w] *= stray[w];
+                }
             }
             fits[v] = new MixFit(
                     new MixFit.Additions(k, s, baseK, baseS, Loading.NONE),

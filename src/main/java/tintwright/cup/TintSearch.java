@@ -56,7 +56,7 @@ final class TintSearch {
             }
         }
         Lab c = sight.target().colour();
-        this.aim = sight.versions().meanAim();
+        this.aim = sight.versions().meanHull();
         this.metric = Metric.around(c);
         this.reflectance = sight.target()
                 .reflectance()

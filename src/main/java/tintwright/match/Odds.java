@@ -17,12 +17,6 @@ import tintwright.shelf.Knowledge;
  */
 final class Odds {
     private static final long SEED = 7L;
-    /**
-     * How far one film of a mix strays from the theory, on each Lab axis; common practice, no source. Chosen so that
-     * the stated ranges hold as often as they say on the hidden shops of docs/accuracy.md.
-     */
-    private static final double FILM_STRAY = 0.12;
-
     private static final int MOST_PARTS = 8;
 
     private final Ensemble ensemble;
@@ -34,7 +28,6 @@ final class Odds {
     private final double[] work = new double[Grid.INSIDE.count()];
     private final double[] mean = new double[3];
     private final double[][] slips;
-    private final double[][] strays;
     private double[] really = new double[MOST_PARTS];
 
     /**
@@ -49,7 +42,6 @@ final class Odds {
         this.targets = draws(target, ensemble.size());
         Random random = new Random(SEED + 1);
         this.slips = normals(random, ensemble.size(), MOST_PARTS, Knowledge.weighingGrams(scaleStep) / grams);
-        this.strays = normals(random, ensemble.size(), 3, FILM_STRAY);
     }
 
     private static double[][] normals(Random random, int rows, int columns, double deviation) {
@@ -104,7 +96,6 @@ final class Odds {
             }
             ensemble.colour(v, parts, really, projection, target.geometry(), lab, work);
             for (int axis = 0; axis < 3; axis++) {
-                lab[axis] += strays[v][axis];
                 mean[axis] += lab[axis] / distance.length;
             }
             distance[v] = Ciede2000.between(targets[v][0], targets[v][1], targets[v][2], lab[0], lab[1], lab[2]);

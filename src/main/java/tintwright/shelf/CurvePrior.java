@@ -42,6 +42,16 @@ final class CurvePrior {
      * @param shiftNm  standard deviation of the place of its edges, nm
      */
     static CurvePrior of(double[] middle, double strength, double[] shape, double shiftNm) {
+        return new CurvePrior(middle.clone(), basis(middle, strength, shape, shiftNm, LEAST_VARIANCE));
+    }
+
+    /**
+     * The same without the middle.
+     *
+     * @param least variance of a direction that is still kept
+     * @return rows: wavelengths; columns: directions, largest first, each times its standard deviation
+     */
+    static double[][] basis(double[] middle, double strength, double[] shape, double shiftNm, double least) {
         double[] slope = new double[N];
         for (int i = 0; i < N; i++) {
             int left = Math.max(0, i - 1);
@@ -60,11 +70,10 @@ final class CurvePrior {
                         strength * strength + shape[i] * shape[j] * smooth + slope[i] * slope[j] * shiftNm * shiftNm);
             }
         }
-        return new CurvePrior(middle.clone(), principal(covariance));
+        return principal(covariance, least);
     }
 
-    /** Rows: wavelengths; columns: directions, largest first, each times its standard deviation. */
-    private static double[][] principal(DMatrixRMaj covariance) {
+    private static double[][] principal(DMatrixRMaj covariance, double least) {
         EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(N, true, true);
         if (!eigen.decompose(covariance)) {
             throw new IllegalStateException("the prior of a curve has no eigenvectors");
@@ -73,7 +82,7 @@ final class CurvePrior {
         int rank = 0;
         for (int i = 0; i < N; i++) {
             order[i] = i;
-            rank += eigen.getEigenvalue(i).getReal() > LEAST_VARIANCE ? 1 : 0;
+            rank += eigen.getEigenvalue(i).getReal() > least ? 1 : 0;
         }
         java.util.Arrays.sort(
                 order,

@@ -21,9 +21,23 @@ public final class Ensemble {
     private final List<String> ids;
     private final double[][][] k;
     private final double[][][] s;
+    private final double[][] theory;
+    private final boolean[] tint;
     private final Map<String, double[][]> photos;
 
-    Ensemble(List<String> ids, double[][][] k, double[][][] s, Map<String, double[][]> photos) {
+    /**
+     * @param theory what the theory is off by in ln K/S in each version, 31 values, for a size of 1
+     * @param tint   for each part whether it is a tint
+     */
+    Ensemble(
+            List<String> ids,
+            double[][][] k,
+            double[][][] s,
+            double[][] theory,
+            boolean[] tint,
+            Map<String, double[][]> photos) {
+        this.theory = theory;
+        this.tint = tint;
         this.ids = ids;
         this.k = k;
         this.s = s;
@@ -52,6 +66,11 @@ public final class Ensemble {
             Geometry geometry,
             double[] lab,
             double[] work) {
+        double tinted = 0;
+        for (int i = 0; i < partIndex.length; i++) {
+            tinted += tint[partIndex[i]] ? shares[i] : 0;
+        }
+        double size = TheoryError.size(tinted);
         double[][] absorb = k[version];
         double[][] scatter = s[version];
         for (int w = 0; w < N; w++) {
@@ -61,9 +80,25 @@ public final class Ensemble {
                 sumK += shares[i] * absorb[partIndex[i]][w];
                 sumS += shares[i] * scatter[partIndex[i]][w];
             }
-            work[w] = Surface.RESIN.measured(KubelkaMunk.reflectance(sumK / sumS), geometry);
+            double ratio = sumK / sumS * TheoryError.times(size, theory[version][w]);
+            work[w] = Surface.RESIN.measured(KubelkaMunk.reflectance(ratio), geometry);
         }
         projection.lab(work, lab);
+    }
+
+    /**
+     * What the theory is off by for a mix, in one version.
+     *
+     * @param tintShare share of all tints together by mass, 0 to 1
+     * @return what K/S is multiplied by at 31 wavelengths
+     */
+    public double[] stray(int version, double tintShare) {
+        double[] out = new double[N];
+        double size = TheoryError.size(tintShare);
+        for (int w = 0; w < N; w++) {
+            out[w] = TheoryError.times(size, theory[version][w]);
+        }
+        return out;
     }
 
     /** Adds grams of one part to sums of K and S, 31 values each, as one version has them. */

@@ -46,6 +46,15 @@ final class Factor {
         }
     }
 
+    /** @return ln of the determinant of the matrix itself */
+    double logDeterminant() {
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            sum += 2 * Math.log(lower[i * n + i]);
+        }
+        return sum;
+    }
+
     double at(int row, int column) {
         return column > row ? 0 : lower[row * n + column];
     }

@@ -40,8 +40,13 @@ final class FilmModel {
         slope = new double[N][count];
     }
 
-    /** Fills {@link #reflectance()} and {@link #slope()} for these shares by mass, which sum to 1. */
-    void evaluate(Unknowns.Curves curves, double[] shares, Geometry geometry) {
+    /**
+     * Fills {@link #reflectance()} and {@link #slope()}.
+     *
+     * @param shares by mass, together 1
+     * @param shift  what is added to ln K/S at each wavelength
+     */
+    void evaluate(Unknowns.Curves curves, double[] shares, Geometry geometry, double[] shift) {
         for (int w = 0; w < N; w++) {
             double sumK = 0;
             double sumS = 0;
@@ -51,11 +56,12 @@ final class FilmModel {
             }
             k[w] = sumK;
             s[w] = sumS;
-            double q = sumK / sumS;
+            double times = Math.exp(shift[w]);
+            double q = times * sumK / sumS;
             double internal = KubelkaMunk.reflectance(q);
             reflectance[w] = SURFACE.measured(internal, geometry);
-            slopeOfRatio[w] = -internal / Math.sqrt(q * (q + 2)) * SURFACE.slope(internal);
-            fillSlope(w, curves, shares, q);
+            slopeOfRatio[w] = -times * internal / Math.sqrt(q * (q + 2)) * SURFACE.slope(internal);
+            fillSlope(w, curves, shares, sumK / sumS);
         }
     }
 
@@ -82,6 +88,24 @@ final class FilmModel {
         double dK = (curves.k()[parts[i]][w] - k[w]) / total;
         double dS = (curves.s()[parts[i]][w] - s[w]) / total;
         return slopeOfRatio[w] * (dK - k[w] / s[w] * dS) / s[w];
+    }
+
+    /** @return change of the reflectance with ln K/S, as it stands after the last evaluation */
+    double slopeOfLogRatio(int w) {
+        return slopeOfRatio[w] * k[w] / s[w];
+    }
+
+    /** @return share of tint by mass, 0 to 1 */
+    double tintShare(double[] shares) {
+        double sum = 0;
+        for (int i = 0; i < parts.length; i++) {
+            sum += unknowns.prior(parts[i]).paste() ? shares[i] : 0;
+        }
+        return sum;
+    }
+
+    int[] parts() {
+        return parts;
     }
 
     /** @return which unknown each column of the slope belongs to */

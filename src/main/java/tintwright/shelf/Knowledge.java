@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeSet;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
@@ -41,6 +42,14 @@ public final class Knowledge {
     /** Shares this near are of one mix. */
     private static final double SAME_SHARE = 1e-9;
 
+    /** Chance that a tub holds another pigment than its family says; common practice, no source. */
+    private static final double ANOTHER_PIGMENT = 0.1;
+    /**
+     * Squared deviations of a tint from its family, all directions together, above which it is asked whether it is
+     * that family at all: below it no looser one can explain the chips so much better.
+     */
+    private static final double FAR_OFF_ITS_FAMILY = 24;
+
     private static final int VERSIONS = 160;
     private static final long SEED = 20260101L;
 
@@ -48,6 +57,7 @@ public final class Knowledge {
     private final List<Chip> extra;
     private final Map<String, Map<String, Double>> weighedWithin;
     private final Set<String> sure;
+    private final Set<String> loose;
     private final Unknowns unknowns;
     private final List<Observation> observations;
     private final Learning learning;
@@ -60,7 +70,7 @@ public final class Knowledge {
             List<Chip> extra,
             Map<String, Map<String, Double>> weighedWithin,
             Set<String> sure,
-            double[] start) {
+            Knowledge from) {
         this.shelf = shelf;
         this.extra = List.copyOf(extra);
         this.weighedWithin = Map.copyOf(weighedWithin);
@@ -68,11 +78,64 @@ public final class Knowledge {
         List<Chip> chips = new ArrayList<>(shelf.chips());
         chips.addAll(extra);
         chips.sort(Comparator.comparing(Chip::id));
-        this.unknowns = new Unknowns(shelf, photos(chips));
-        this.observations = observations(chips);
-        this.learning = new Learning(unknowns, observations)
-                .run(start != null && start.length == unknowns.count() ? start : null);
+        Collection<SharedError> photos = photos(chips);
+        Fit best = fit(chips, photos, from == null ? Set.of() : from.loose, from == null ? null : from.fitted());
+        for (String tint : from == null ? best.suspects(shelf) : List.<String>of()) {
+            Set<String> more = new TreeSet<>(best.loose());
+            more.add(tint);
+            Fit other = fit(chips, photos, more, best);
+            if (other.learning().evidence() + Math.log(ANOTHER_PIGMENT)
+                    <= best.learning().evidence() + Math.log(1 - ANOTHER_PIGMENT)) {
+                break;
+            }
+            best = other;
+        }
+        this.unknowns = best.unknowns();
+        this.observations = best.observations();
+        this.learning = best.learning();
+        this.loose = best.loose();
         this.curves = unknowns.curves(learning.best());
+    }
+
+    /** One estimate, with some tints taken for any pigment. */
+    private record Fit(Set<String> loose, Unknowns unknowns, List<Observation> observations, Learning learning) {
+        /** Tints that their family explains badly, or that stand in a chip which counts little, the worst first. */
+        List<String> suspects(Shelf shelf) {
+            Map<String, Double> found = new LinkedHashMap<>();
+            for (Tint tint : shelf.tints()) {
+                int part = unknowns.indexOf(tint.id());
+                double far = 0;
+                for (int i = unknowns.start(part); i < unknowns.end(part); i++) {
+                    far += learning.best()[i] * learning.best()[i];
+                }
+                boolean doubted = false;
+                for (int o = 0; o < observations.size(); o++) {
+                    doubted |= learning.weight(o) < Learning.DOUBTED
+                            && observations.get(o).holds(part);
+                }
+                if ((doubted || far > FAR_OFF_ITS_FAMILY) && tint.family() != PigmentFamily.UNKNOWN) {
+                    found.put(tint.id(), -far);
+                }
+            }
+            return found.entrySet().stream()
+                    .sorted(Map.Entry.comparingByValue())
+                    .map(Map.Entry::getKey)
+                    .toList();
+        }
+    }
+
+    private Fit fitted() {
+        return new Fit(loose, unknowns, observations, learning);
+    }
+
+    /** @param near an estimate to start from, with other chips or other tints let loose; null for none */
+    private Fit fit(List<Chip> chips, Collection<SharedError> photos, Set<String> any, Fit near) {
+        Unknowns all = new Unknowns(shelf, photos, any, !extra.isEmpty());
+        List<Observation> seen = observations(chips, all);
+        double[] start = near == null
+                ? null
+                : all.carried(near.unknowns(), near.learning().best());
+        return new Fit(any, all, seen, new Learning(all, seen).run(start));
     }
 
     /**
@@ -92,7 +155,7 @@ public final class Knowledge {
 
     /** @return what a shelf that differs by a chip teaches: learned from where this one stands, a few steps away */
     Knowledge near(Shelf other) {
-        return new Knowledge(other, List.of(), weighedWithin, sure, learning.best());
+        return new Knowledge(other, List.of(), weighedWithin, sure, this);
     }
 
     /** @return what is known with these samples beside the shelf's own: readings of a cup, for instance */
@@ -123,7 +186,7 @@ public final class Knowledge {
         known.addAll(taken);
         Map<String, Map<String, Double>> both = new LinkedHashMap<>(weighedWithin);
         both.putAll(within);
-        return new Knowledge(shelf, all, both, known, null);
+        return new Knowledge(shelf, all, both, known, this);
     }
 
     private static Collection<SharedError> photos(List<Chip> chips) {
@@ -165,11 +228,11 @@ public final class Knowledge {
                         reading.photo().orElseThrow().photo(), Covariance.of(products(left, left)))));
     }
 
-    private List<Observation> observations(List<Chip> chips) {
+    private List<Observation> observations(List<Chip> chips, Unknowns unknowns) {
         List<Observation> list = new ArrayList<>();
         for (Chip chip : chips) {
             Map<Integer, Double> grams = new LinkedHashMap<>();
-            spread(chip.parts(), 1, grams);
+            spread(chip.parts(), 1, grams, unknowns);
             double[] off = new double[grams.size()];
             Map<String, Double> stated = weighedWithin.getOrDefault(chip.id(), Map.of());
             int place = 0;
@@ -177,7 +240,8 @@ public final class Knowledge {
                 off[place++] = stated.getOrDefault(unknowns.ids().get(part), WEIGHING_GRAMS);
             }
             for (Reading reading : chip.readings()) {
-                Observation one = new Observation(chip.id(), grams, off, reading, unknowns);
+                Observation one =
+                        new Observation(chip.id(), grams, off, reading, unknowns, extra.contains(chip));
                 list.add(sure.contains(chip.id()) ? one.sure() : one);
             }
         }
@@ -185,11 +249,11 @@ public final class Knowledge {
     }
 
     /** Grams of bases and tints alone: a leftover counts as what is in it. */
-    private void spread(Parts parts, double factor, Map<Integer, Double> grams) {
+    private void spread(Parts parts, double factor, Map<Integer, Double> grams, Unknowns unknowns) {
         parts.grams().forEach((id, mass) -> {
             if (shelf.leftover(id).isPresent()) {
                 Parts inside = shelf.leftover(id).get().parts();
-                spread(inside, factor * mass / inside.total(), grams);
+                spread(inside, factor * mass / inside.total(), grams, unknowns);
             } else if (shelf.base(id).isPresent() || shelf.tint(id).isPresent()) {
                 grams.merge(unknowns.indexOf(id), mass * factor, Double::sum);
             } else {
@@ -207,9 +271,19 @@ public final class Knowledge {
         return List.copyOf(unknowns.ids());
     }
 
-    /** @return K of every part at 31 wavelengths, a copy; the first base's scattering is about 1 */
+    /**
+     * @return K of every part at 31 wavelengths, a copy; the first base's scattering is about 1; what a cup that was
+     *     read has shown of it is in it
+     */
     public double[][] absorption() {
-        return copy(curves.k());
+        double[][] k = copy(curves.k());
+        double[] shift = unknowns.theoryOfCup(learning.best());
+        for (double[] row : k) {
+            for (int w = 0; w < row.length; w++) {
+                row[w] *= Math.exp(TheoryError.size(0) * shift[w]);
+            }
+        }
+        return k;
     }
 
     /** @return S of every part at 31 wavelengths, a copy */
@@ -232,7 +306,7 @@ public final class Knowledge {
      */
     public double[] shares(Parts parts) {
         Map<Integer, Double> grams = new LinkedHashMap<>();
-        spread(parts, 1, grams);
+        spread(parts, 1, grams, unknowns);
         double[] shares = new double[unknowns.ids().size()];
         double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
         grams.forEach((part, mass) -> shares[part] = mass / total);
@@ -242,10 +316,11 @@ public final class Knowledge {
     /** @return the cured colour of a mix, and how sure that is */
     public Prediction predict(Parts parts, Viewing viewing, Geometry geometry) {
         Observation mix = observation(parts, viewing, geometry);
-        double[] reflectance = mix.film(curves);
+        double[] reflectance = mix.film(learning.best(), curves);
         double[][] whitened = whitenedSlope(mix);
         Spectrum spectrum = Spectrum.of(Grid.INSIDE, reflectance);
-        return new Prediction(spectrum, Lab.of(spectrum, viewing), Covariance.of(products(whitened, whitened)));
+        Covariance sure = Covariance.of(products(whitened, whitened)).plus(Covariance.of(mix.theoryInLab()));
+        return new Prediction(spectrum, Lab.of(spectrum, viewing), sure);
     }
 
     /**
@@ -256,10 +331,16 @@ public final class Knowledge {
      * @param chip the chip that might be made
      */
     public Covariance covarianceAfter(Parts mix, Parts chip, Viewing viewing, Geometry geometry) {
-        double[][] ofMix = whitenedSlope(observation(mix, viewing, geometry));
-        double[][] ofChip = whitenedSlope(observation(chip, viewing, geometry));
+        Observation mixed = observation(mix, viewing, geometry);
+        Observation made = observation(chip, viewing, geometry);
+        double[][] ofMix = whitenedSlope(mixed);
+        double[][] ofChip = whitenedSlope(made);
         double[][] read = products(ofChip, ofChip);
+        double[][] theory = made.theoryInLab();
         for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                read[i][j] += theory[i][j];
+            }
             read[i][i] += ColourReading.USUAL_NOISE * ColourReading.USUAL_NOISE;
         }
         Factor factor = Factor.of(read);
@@ -275,13 +356,14 @@ public final class Knowledge {
             }
             left[i][i] = Math.max(0, left[i][i]);
         }
-        return Covariance.of(left);
+        return Covariance.of(left).plus(Covariance.of(mixed.theoryInLab()));
     }
 
     private Observation observation(Parts parts, Viewing viewing, Geometry geometry) {
         Map<Integer, Double> grams = new LinkedHashMap<>();
-        spread(parts, 1, grams);
-        return new Observation("", grams, new double[grams.size()], placeholder(viewing, geometry), unknowns);
+        spread(parts, 1, grams, unknowns);
+        return new Observation(
+                "", grams, new double[grams.size()], placeholder(viewing, geometry), unknowns, unknowns.theory() >= 0);
     }
 
     /** Slope of L*, a*, b* against all unknowns, over the factor of the curvature: its products are covariances. */
@@ -331,8 +413,11 @@ public final class Knowledge {
                 sumS[w] += shares[part] * curves.s()[part][w];
             }
         }
+        double[] shift = unknowns.theoryOfCup(learning.best());
+        double size = TheoryError.size(unknowns.tintShare(shares));
         for (int w = 0; w < sumK.length; w++) {
-            sumK[w] = Surface.RESIN.measured(KubelkaMunk.reflectance(sumK[w] / sumS[w]), geometry);
+            double ratio = sumK[w] / sumS[w] * Math.exp(size * shift[w]);
+            sumK[w] = Surface.RESIN.measured(KubelkaMunk.reflectance(ratio), geometry);
         }
         return sumK;
     }
@@ -348,6 +433,9 @@ public final class Knowledge {
             Random random = new Random(SEED);
             double[][][] k = new double[VERSIONS][][];
             double[][][] s = new double[VERSIONS][][];
+            double[][] theory = new double[VERSIONS][];
+            Random stray = new Random(SEED + 1);
+            double[] own = new double[TheoryError.directions()[0].length];
             double[][] drawnUnknowns = new double[VERSIONS][];
             double[] draw = new double[unknowns.count()];
             for (int version = 0; version < VERSIONS; version++) {
@@ -366,8 +454,17 @@ public final class Knowledge {
                 k[version] = drawn.k();
                 s[version] = drawn.s();
                 drawnUnknowns[version] = z;
+                for (int d = 0; d < own.length; d++) {
+                    own[d] = mirrored ? -own[d] : stray.nextGaussian();
+                }
+                boolean read = unknowns.theory() >= 0;
+                theory[version] = TheoryError.curve(own, read ? TheoryError.own() : 1);
+                double[] shared = unknowns.theoryOfCup(z);
+                for (int w = 0; w < shared.length; w++) {
+                    theory[version][w] += shared[w];
+                }
             }
-            ensemble = new Ensemble(ids(), k, s, unknowns.photos(drawnUnknowns));
+            ensemble = new Ensemble(ids(), k, s, theory, unknowns.tints(), unknowns.photos(drawnUnknowns));
         }
         return ensemble;
     }

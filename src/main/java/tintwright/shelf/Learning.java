@@ -14,6 +14,8 @@ import java.util.List;
 final class Learning {
     /** Degrees of freedom of the Student t: few, so that a chip far off counts little. */
     private static final double FREEDOM = 5;
+    /** A reading that counts less than this is looked at again from another start. */
+    static final double DOUBTED = 0.5;
 
     private static final int MOST_STEPS = 40;
     private static final int MOST_HALVINGS = 6;
@@ -22,22 +24,53 @@ final class Learning {
 
     private final List<Observation> observations;
     private final Unknowns unknowns;
+    /** How much each reading counts, 0 to 1. */
     private final double[] weight;
+
     private double[] z;
+    private double cost;
+    private boolean tails;
     private Factor curvature;
 
     Learning(Unknowns unknowns, List<Observation> observations) {
         this.unknowns = unknowns;
         this.observations = observations;
         this.weight = new double[observations.size()];
-        java.util.Arrays.fill(weight, 1);
     }
 
-    /** @param start where to begin, or null for the middle of the prior */
+    /**
+     * Gaussian first, from there with tails; where a chip then counts little, also with tails from the start, and
+     * what costs less is kept.
+     *
+     * @param start where to begin, or null for the middle of the prior
+     */
     Learning run(double[] start) {
-        z = start == null ? new double[unknowns.count()] : start.clone();
+        double[] first = start == null ? new double[unknowns.count()] : start.clone();
+        search(first, false);
+        search(z, true);
+        boolean doubted = false;
+        for (double w : weight) {
+            doubted |= w < DOUBTED;
+        }
+        if (doubted) {
+            double[] best = z;
+            double least = cost;
+            search(first, true);
+            if (least <= cost) {
+                z = best;
+            }
+        }
         evaluate(z);
-        double cost = cost(z);
+        cost = cost(z);
+        curvature = Factor.of(hessian(new double[unknowns.count()]));
+        return this;
+    }
+
+    private void search(double[] from, boolean withTails) {
+        tails = withTails;
+        z = from.clone();
+        evaluate(z);
+        cost = cost(z);
         for (int step = 0; step < MOST_STEPS; step++) {
             double[] direction = direction();
             double longest = 0;
@@ -62,18 +95,16 @@ final class Learning {
                     boolean done = cost - nextCost < 1e-6 * (1 + cost);
                     cost = nextCost;
                     if (done) {
-                        step = MOST_STEPS;
+                        return;
                     }
                 }
                 length /= 3;
             }
             if (!better) {
-                break;
+                evaluate(z);
+                return;
             }
         }
-        evaluate(z);
-        curvature = Factor.of(hessian(new double[unknowns.count()]));
-        return this;
     }
 
     private void evaluate(double[] at) {
@@ -81,9 +112,9 @@ final class Learning {
         for (int i = 0; i < observations.size(); i++) {
             Observation observation = observations.get(i);
             observation.evaluate(at, curves);
-            weight[i] = observation.isSure()
-                    ? 1
-                    : Math.min(1, (FREEDOM + observation.size()) / (FREEDOM + observation.misfit()));
+            weight[i] = tails && !observation.isSure()
+                    ? Math.min(1, (FREEDOM + observation.size()) / (FREEDOM + observation.misfit()))
+                    : 1;
         }
     }
 
@@ -95,13 +126,16 @@ final class Learning {
         }
         for (Observation observation : observations) {
             double misfit = observation.misfit();
-            double m = observation.size();
-            // Gaussian while the weight is 1, logarithmic beyond; both meet with the same slope.
-            sum += misfit <= m || observation.isSure()
-                    ? misfit / 2
-                    : m / 2 + (FREEDOM + m) / 2 * Math.log((FREEDOM + misfit) / (FREEDOM + m));
+            sum += tails && !observation.isSure() ? cost(observation.size(), misfit) : misfit / 2;
         }
         return sum;
+    }
+
+    /** Gaussian while the weight is 1, logarithmic beyond; both meet with the same slope. */
+    private static double cost(double size, double misfit) {
+        return misfit <= size
+                ? misfit / 2
+                : size / 2 + (FREEDOM + size) / 2 * Math.log((FREEDOM + misfit) / (FREEDOM + size));
     }
 
     private double[] direction() {
@@ -158,6 +192,11 @@ final class Learning {
                 h[Math.max(columns[a], columns[b])][Math.min(columns[a], columns[b])] += square[a][b];
             }
         }
+    }
+
+    /** @return ln of the probability of all that was seen, whatever the unknowns are (Laplace), up to a constant */
+    double evidence() {
+        return -cost - curvature.logDeterminant() / 2;
     }
 
     double[] best() {

@@ -1,5 +1,7 @@
 package tintwright.shelf;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
@@ -23,12 +25,18 @@ final class Observation {
     private static final double MODEL_FLOOR = 0.0005;
     /** The same in Lab units. */
     private static final double MODEL_LAB = 0.1;
+    /** How far the surface of one film strays from that of the resin, in reflectance; common practice, no source. */
+    private static final double SURFACE = 0.001;
     /** How far one wet reading strays from the mean shift, in Lab units; common practice, no source. */
     private static final double WET_STRAY = 0.7;
 
     private final Unknowns unknowns;
+    /** Whether this mix is of the cup that the unknowns know the theory's error of. */
+    private final boolean ofCup;
+
     private final String chipId;
     private final FilmModel film;
+    private final double theorySize;
     private final double[] grams;
     private final double[] shares;
     private final double total;
@@ -55,8 +63,10 @@ final class Observation {
             Map<Integer, Double> gramsByPart,
             double[] weighingGrams,
             Reading reading,
-            Unknowns unknowns) {
+            Unknowns unknowns,
+            boolean ofCup) {
         this.unknowns = unknowns;
+        this.ofCup = ofCup;
         this.chipId = chipId;
         this.weighingGrams = weighingGrams;
         this.reading = reading;
@@ -69,6 +79,7 @@ final class Observation {
             shares[i] = grams[i] / total;
         }
         this.film = new FilmModel(unknowns, parts);
+        this.theorySize = TheoryError.size(film.tintShare(shares));
         boolean spectral = reading instanceof SpectralReading && reading.film() == FilmState.CURED;
         if (spectral) {
             SpectralReading spectrum = (SpectralReading) reading;
@@ -109,8 +120,12 @@ final class Observation {
         int[] own = film.columns();
         boolean wet = reading.film() == FilmState.WET;
         int shared = photoBias == null ? 0 : photoBias.size();
-        int[] all = java.util.Arrays.copyOf(own, own.length + (wet ? 3 : 0) + shared);
+        int cup = ofCup ? TheoryError.directions()[0].length : 0;
+        int[] all = java.util.Arrays.copyOf(own, own.length + cup + (wet ? 3 : 0) + shared);
         int next = own.length;
+        for (int d = 0; d < cup; d++) {
+            all[next++] = unknowns.theory() + d;
+        }
         for (int axis = 0; wet && axis < 3; axis++) {
             all[next++] = unknowns.wetShift() + axis;
         }
@@ -130,6 +145,11 @@ final class Observation {
         return sure;
     }
 
+    /** @return whether this part, by its place, is in the mix */
+    boolean holds(int part) {
+        return java.util.Arrays.stream(film.parts()).anyMatch(p -> p == part);
+    }
+
     String chipId() {
         return chipId;
     }
@@ -144,7 +164,7 @@ final class Observation {
 
     /** Whitened residual and slope at these unknowns. */
     void evaluate(double[] z, Unknowns.Curves curves) {
-        film.evaluate(curves, shares, reading.geometry());
+        bend(z, curves);
         if (projection == null) {
             spectral();
         } else {
@@ -153,10 +173,29 @@ final class Observation {
         whiten(curves);
     }
 
+    private void bend(double[] z, Unknowns.Curves curves) {
+        double[] shift = ofCup ? unknowns.theoryOfCup(z) : new double[N];
+        for (int w = 0; w < N; w++) {
+            shift[w] *= theorySize;
+        }
+        film.evaluate(curves, shares, reading.geometry(), shift);
+    }
+
+    /** Slope of the reflectance at one wavelength against the cup's own unknowns, into a row from one place on. */
+    private void addCup(int w, double by, double[] row, int from) {
+        double size = by * theorySize * TheoryError.shared() * film.slopeOfLogRatio(w);
+        double[] directions = TheoryError.directions()[w];
+        for (int d = 0; ofCup && d < directions.length; d++) {
+            row[from + d] += size * directions[d];
+        }
+    }
+
     private void spectral() {
         for (int w = 0; w < N; w++) {
             residual[w] = target[w] - film.reflectance()[w];
-            System.arraycopy(film.slope()[w], 0, slope[w], 0, columns.length);
+            java.util.Arrays.fill(slope[w], 0);
+            System.arraycopy(film.slope()[w], 0, slope[w], 0, film.columns().length);
+            addCup(w, 1, slope[w], film.columns().length);
         }
     }
 
@@ -173,8 +212,9 @@ final class Observation {
                 for (int c = 0; c < own; c++) {
                     row[c] += by * filmRow[c];
                 }
+                addCup(w, by, row, own);
             }
-            int next = own;
+            int next = own + (ofCup ? TheoryError.directions()[0].length : 0);
             if (reading.film() == FilmState.WET) {
                 row[next + axis] = Unknowns.wetShiftDeviation(axis);
                 lab[axis] += unknowns.wetShift(axis, z);
@@ -188,46 +228,106 @@ final class Observation {
         }
     }
 
-    /** Divides residual and slope by the root of their covariance, errors of the scale included. */
+    /** Divides residual and slope by the root of their covariance: of the reading, of the scale, of the theory. */
     private void whiten(Unknowns.Curves curves) {
+        double[][] errors = errors(curves);
         if (labCovariance != null) {
-            Factor factor = Factor.of(labCovariance);
-            factor.forward(residual);
-            double[] column = new double[3];
-            for (int c = 0; c < columns.length; c++) {
-                for (int i = 0; i < 3; i++) {
-                    column[i] = slope[i][c];
-                }
-                factor.forward(column);
-                for (int i = 0; i < 3; i++) {
-                    slope[i][c] = column[i];
-                }
-            }
-        } else {
-            for (int i = 0; i < N; i++) {
-                scaleRow(i, 1 / Math.sqrt(variance[i]));
+            whiten(Factor.of(withErrors(labCovariance, errors)));
+            return;
+        }
+        for (int i = 0; i < N; i++) {
+            scaleRow(i, 1 / Math.sqrt(variance[i]));
+            for (double[] error : errors) {
+                error[i] /= Math.sqrt(variance[i]);
             }
         }
-        double[][] directions = new double[grams.length][];
-        double[] shrink = new double[grams.length];
+        double[] shrink = new double[errors.length];
+        for (int e = 0; e < errors.length; e++) {
+            for (int before = 0; before < e; before++) {
+                takeAway(errors[before], shrink[before], errors[e]);
+            }
+            double size = dot(errors[e], errors[e]);
+            // The root of the inverse of 1 + v v' is 1 - shrink v v': one error at a time.
+            shrink[e] = size > 1e-12 ? (1 - 1 / Math.sqrt(1 + size)) / size : 0;
+            takeAway(errors[e], shrink[e], residual);
+            takeAwayFromSlope(errors[e], shrink[e]);
+        }
+    }
+
+    private void whiten(Factor factor) {
+        factor.forward(residual);
+        double[] column = new double[3];
+        for (int c = 0; c < columns.length; c++) {
+            for (int i = 0; i < 3; i++) {
+                column[i] = slope[i][c];
+            }
+            factor.forward(column);
+            for (int i = 0; i < 3; i++) {
+                slope[i][c] = column[i];
+            }
+        }
+    }
+
+    private static double[][] withErrors(double[][] covariance, double[][] errors) {
+        double[][] sum = new double[3][3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                sum[i][j] = covariance[i][j];
+                for (double[] error : errors) {
+                    sum[i][j] += error[i] * error[j];
+                }
+            }
+        }
+        return sum;
+    }
+
+    /**
+     * Independent errors of this one mix as steps of what is read, each one standard deviation long: a slip of the
+     * scale for each part, the directions in which the theory may be off, and the surface.
+     */
+    private double[][] errors(Unknowns.Curves curves) {
+        List<double[]> steps = new ArrayList<>();
         for (int part = 0; part < grams.length; part++) {
-            double[] slip = slopeOfMass(part, curves);
-            if (labCovariance != null) {
-                Factor.of(labCovariance).forward(slip);
+            if (weighingGrams[part] > 0) {
+                double[] step = new double[N];
+                for (int w = 0; w < N; w++) {
+                    step[w] = weighingGrams[part] * film.slopeOfMass(w, part, curves, total);
+                }
+                steps.add(step);
             }
-            for (int i = 0; i < slip.length; i++) {
-                slip[i] *= weighingGrams[part] / (labCovariance != null ? 1 : Math.sqrt(variance[i]));
-            }
-            for (int before = 0; before < part; before++) {
-                takeAway(directions[before], shrink[before], slip);
-            }
-            double size = dot(slip, slip);
-            directions[part] = slip;
-            // The root of the inverse of 1 + v v' is 1 - shrink v v': one slip of the scale at a time.
-            shrink[part] = size > 1e-12 ? (1 - 1 / Math.sqrt(1 + size)) / size : 0;
-            takeAway(slip, shrink[part], residual);
-            takeAwayFromSlope(slip, shrink[part]);
         }
+        steps.addAll(theory());
+        double[] surface = new double[N];
+        java.util.Arrays.fill(surface, SURFACE);
+        steps.add(surface);
+        return steps.stream().map(this::asRead).toArray(double[][]::new);
+    }
+
+    private List<double[]> theory() {
+        List<double[]> steps = new ArrayList<>();
+        double size = theorySize * (ofCup ? TheoryError.own() : 1);
+        for (int d = 0; d < TheoryError.directions()[0].length; d++) {
+            double[] step = new double[N];
+            for (int w = 0; w < N; w++) {
+                step[w] = size * film.slopeOfLogRatio(w) * TheoryError.directions()[w][d];
+            }
+            steps.add(step);
+        }
+        return steps;
+    }
+
+    /** A step of the spectrum as a step of what is read: itself, or L*, a*, b*. */
+    private double[] asRead(double[] bySpectrum) {
+        if (projection == null) {
+            return bySpectrum;
+        }
+        double[] out = new double[3];
+        for (int axis = 0; axis < 3; axis++) {
+            for (int w = 0; w < N; w++) {
+                out[axis] += labSlope[axis][w] * bySpectrum[w];
+            }
+        }
+        return out;
     }
 
     private void scaleRow(int row, double by) {
@@ -267,32 +367,20 @@ final class Observation {
         }
     }
 
-    private double[] slopeOfMass(int part, Unknowns.Curves curves) {
-        double[] bySpectrum = new double[N];
-        for (int w = 0; w < N; w++) {
-            bySpectrum[w] = film.slopeOfMass(w, part, curves, total);
-        }
-        if (projection == null) {
-            return bySpectrum;
-        }
-        double[] out = new double[3];
-        for (int axis = 0; axis < 3; axis++) {
-            for (int w = 0; w < N; w++) {
-                out[axis] += labSlope[axis][w] * bySpectrum[w];
-            }
-        }
-        return out;
+    /** @return the reflectance the film model foretells, a copy */
+    double[] film(double[] z, Unknowns.Curves curves) {
+        bend(z, curves);
+        return film.reflectance().clone();
     }
 
-    /** @return the reflectance the film model foretells, a copy */
-    double[] film(Unknowns.Curves curves) {
-        film.evaluate(curves, shares, reading.geometry());
-        return film.reflectance().clone();
+    /** @return what the theory may be off by in L*, a*, b* for this mix, after {@link #labSlope} */
+    double[][] theoryInLab() {
+        return withErrors(new double[3][3], theory().stream().map(this::asRead).toArray(double[][]::new));
     }
 
     /** @return the slope of L*, a*, b* against the columns, not whitened */
     double[][] labSlope(double[] z, Unknowns.Curves curves) {
-        film.evaluate(curves, shares, reading.geometry());
+        bend(z, curves);
         colour(z);
         return slope;
     }

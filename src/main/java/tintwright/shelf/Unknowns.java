@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import tintwright.colour.Grid;
 
 /**
@@ -25,15 +26,20 @@ final class Unknowns {
     private final int sharedStrength;
     private final int wetShift;
     private final Map<String, Place> photoStart = new LinkedHashMap<>();
+    private final int theory;
     private final int count;
 
-    /** @param photos one for each that shares an error, by the name it has here */
-    Unknowns(Shelf shelf, Iterable<SharedError> photos) {
+    /**
+     * @param photos one for each that shares an error, by the name it has here
+     * @param loose  ids of tints that may be any pigment, whatever their tub says
+     * @param cup    true when chips of one cup are among those seen: what the theory misses of it is then unknown too
+     */
+    Unknowns(Shelf shelf, Iterable<SharedError> photos, Set<String> loose, boolean cup) {
         for (Base base : shelf.bases()) {
             add(base.id(), PartPrior.base(ids.isEmpty()));
         }
         for (Tint tint : shelf.tints()) {
-            add(tint.id(), PartPrior.tint(tint.family()));
+            add(tint.id(), PartPrior.tint(loose.contains(tint.id()) ? PigmentFamily.UNKNOWN : tint.family()));
         }
         start = new int[ids.size()];
         int next = 0;
@@ -49,6 +55,8 @@ final class Unknowns {
             photoStart.put(photo.name(), new Place(next, photo.size()));
             next += photo.size();
         }
+        theory = cup ? next : -1;
+        next += cup ? TheoryError.directions()[0].length : 0;
         count = next;
     }
 
@@ -82,6 +90,24 @@ final class Unknowns {
         return wetShift;
     }
 
+    /** @return for each part whether it is a tint */
+    boolean[] tints() {
+        boolean[] tint = new boolean[ids.size()];
+        for (int part = 0; part < tint.length; part++) {
+            tint[part] = priors.get(part).paste();
+        }
+        return tint;
+    }
+
+    /** @return share of all tints together; shares by mass of every part, together 1 */
+    double tintShare(double[] shares) {
+        double sum = 0;
+        for (int part = 0; part < shares.length; part++) {
+            sum += priors.get(part).paste() ? shares[part] : 0;
+        }
+        return sum;
+    }
+
     /** @return the standard deviation of axis 0 (L*), 1 (a*) or 2 (b*) of the shift from wet to cured */
     static double wetShiftDeviation(int axis) {
         return WET_SHIFT[axis];
@@ -90,6 +116,18 @@ final class Unknowns {
     /** @return how much a wet film reads above a cured one on an axis, for these numbers */
     double wetShift(int axis, double[] z) {
         return (axis == 0 ? WET_IS_LIGHTER : 0) + WET_SHIFT[axis] * z[wetShift + axis];
+    }
+
+    /** @return first unknown of what the theory misses of the cup; -1 when no cup was read */
+    int theory() {
+        return theory;
+    }
+
+    /** @return what the mixes of the cup share of the theory's error, for a size of 1; zeros when no cup was read */
+    double[] theoryOfCup(double[] z) {
+        int from = Math.max(0, theory);
+        int to = theory < 0 ? 0 : theory + TheoryError.directions()[0].length;
+        return TheoryError.curve(java.util.Arrays.copyOfRange(z, from, to), TheoryError.shared());
     }
 
     /** Where the unknowns of a photo begin, and how many there are. */
@@ -128,6 +166,19 @@ final class Unknowns {
 
     int end(int part) {
         return startOfScattering(part) + priors.get(part).scattering().rank();
+    }
+
+    /** @return what these and other unknowns have in common, as the others stand; the middle of the prior for the rest */
+    double[] carried(Unknowns others, double[] z) {
+        double[] out = new double[count];
+        for (int part = 0; part < start.length; part++) {
+            Integer there = others.index.get(ids.get(part));
+            if (there != null && others.priors.get(there) == priors.get(part)) {
+                System.arraycopy(z, others.start(there), out, start(part), end(part) - start(part));
+            }
+        }
+        System.arraycopy(z, others.sharedStrength, out, sharedStrength, 4);
+        return out;
     }
 
     /** K and S of every part for these numbers. */

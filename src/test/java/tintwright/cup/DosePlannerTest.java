@@ -81,8 +81,8 @@ class DosePlannerTest {
     void unknownTintsGetASmallerFirstDoseThanKnownOnes() {
         Plan.Doses known = (Plan.Doses) DosePlanner.plan(CupSight.of(KNOWN, started(KNOWN)));
         Plan.Doses unknown = (Plan.Doses) DosePlanner.plan(CupSight.of(UNKNOWN, started(UNKNOWN)));
-        assertEquals(1, known.share(), 1e-9);
-        assertTrue(unknown.share() < 0.8, "share " + unknown.share());
+        assertTrue(known.share() > 0.7, "share " + known.share());
+        assertTrue(unknown.share() < known.share() - 0.1, "share " + unknown.share());
         assertTrue(unknown.after().chanceTooDark() <= 0.03, unknown.after().toString());
         assertTrue(unknown.after().lab().lightness() > known.after().lab().lightness() + 1);
     }
@@ -224,9 +224,13 @@ class DosePlannerTest {
 
     @Test
     void asCloseAsEyesCanTellSaysStopHere() {
-        Cup cup = started(KNOWN);
-        Cup full = dosed(cup, (Plan.Doses) DosePlanner.plan(CupSight.of(KNOWN, cup)));
-        Cup read = full.add(NOW, read(CupSight.of(KNOWN, full), 0));
+        Cup read = started(KNOWN);
+        for (int round = 0; round < 4 && !(DosePlanner.plan(CupSight.of(KNOWN, read)) instanceof Plan.Stop); round++) {
+            if (DosePlanner.plan(CupSight.of(KNOWN, read)) instanceof Plan.Doses doses) {
+                read = dosed(read, doses);
+            }
+            read = read.add(NOW, read(CupSight.of(KNOWN, read), 0));
+        }
         List<Way> ways = Ways.of(CupSight.of(KNOWN, read));
         assertEquals(1, ways.size());
         assertInstanceOf(Way.StopHere.class, ways.get(0));

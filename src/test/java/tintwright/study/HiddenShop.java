@@ -30,6 +30,9 @@ import tintwright.shelf.Tint;
  */
 public final class HiddenShop {
     static final int N = 31;
+    /** Internal reflectance of the card under thin films. */
+    private static final double CARD = 0.8;
+
     private final Random random;
     private final Map<String, double[]> k = new LinkedHashMap<>();
     private final Map<String, double[]> s = new LinkedHashMap<>();
@@ -40,13 +43,65 @@ public final class HiddenShop {
     /** Standard deviation of a weighing, grams. */
     public double scaleNoise = 0.005;
 
+    /** How far this shop departs from the theory. */
+    private final Trouble trouble;
+    /** Error of the instrument that every reading shares, on each Lab axis. */
+    private final double[] bias = new double[3];
+    /** What the scale shows of a true gram. */
+    private final double drift;
+    /** By how much a tint's strength for each gram changes with its share: the power of the share. */
+    private final Map<String, Double> power = new LinkedHashMap<>();
+
+    private final double outside;
+    private final double inside;
+    /** Optical depth S X of a film of the white; infinite for films that hide. */
+    private final double depth;
+
+    /**
+     * How far a shop departs from the theory on purpose; standard deviations but for the last. All invented.
+     *
+     * @param power    of a tint's share, by which its strength changes
+     * @param shiftNm  of its edges, beside the usual
+     * @param wobble   of its curve, in ln
+     * @param surface  of the share of light that the surface throws back
+     * @param bias     of the instrument
+     * @param drift    of the scale, as a share
+     * @param paste    a paste is up to so many times as strong or as weak as usual
+     * @param thin     whether films let a light card show through
+     */
+    record Trouble(
+            double power,
+            double shiftNm,
+            double wobble,
+            double surface,
+            double bias,
+            double drift,
+            double paste,
+            boolean thin) {
+        static final Trouble NONE = new Trouble(0, 0, 0, 0, 0, 0, 1, false);
+        static final Trouble ALL = new Trouble(0.12, 10, 0.3, 0.004, 0.25, 0.01, 3, true);
+    }
+
     public HiddenShop(long seed) {
         this(seed, 1);
     }
 
     /** @param strength how many times stronger its pastes are, all of them, than a shop is taken to have */
     public HiddenShop(long seed, double strength) {
+        this(seed, strength, Trouble.NONE);
+    }
+
+    HiddenShop(long seed, double strength, Trouble trouble) {
+        this.trouble = trouble;
+        Random wrong = new Random(7919 * seed + 3);
         random = new Random(seed);
+        for (int axis = 0; axis < 3; axis++) {
+            bias[axis] = trouble.bias * wrong.nextGaussian();
+        }
+        drift = 1 + trouble.drift * wrong.nextGaussian();
+        outside = 0.04 + trouble.surface * wrong.nextGaussian();
+        inside = 0.6 + 8 * trouble.surface * wrong.nextGaussian();
+        depth = trouble.thin ? 7 + 10 * wrong.nextDouble() : Double.POSITIVE_INFINITY;
         double[] whiteK = new double[N];
         double[] whiteS = new double[N];
         double violet = 0.05 + 0.1 * random.nextDouble();
@@ -72,7 +127,9 @@ public final class HiddenShop {
                 PigmentFamily.ORGANIC_YELLOW,
                 PigmentFamily.ORGANIC_RED));
         for (PigmentFamily family : families) {
-            add(family, shop * Math.exp(0.4 * random.nextGaussian()));
+            double other = Math.exp((2 * wrong.nextDouble() - 1) * Math.log(trouble.paste));
+            add(family, shop * other * Math.exp(0.4 * random.nextGaussian()), wrong);
+            power.put(family.code(), trouble.power * wrong.nextGaussian());
         }
     }
 
@@ -92,10 +149,11 @@ public final class HiddenShop {
         return Math.exp(-(nm - at) * (nm - at) / (2 * width * width));
     }
 
-    private void add(PigmentFamily family, double strength) {
-        double shift = 6 * random.nextGaussian();
+    private void add(PigmentFamily family, double strength, Random wrong) {
+        double shift = 6 * random.nextGaussian() + trouble.shiftNm * wrong.nextGaussian();
         double scatterStrength = Math.exp(0.4 * random.nextGaussian());
-        double[] wobble = wobble(0.2);
+        double[] wobble = wobble(random, 0.2);
+        double[] more = wobble(wrong, trouble.wobble);
         double[] absorb = new double[N];
         double[] scatter = new double[N];
         for (int i = 0; i < N; i++) {
@@ -136,7 +194,7 @@ public final class HiddenShop {
                     sc = 0.06 + 0.15 * bell(at, 610, 25);
                 }
             }
-            absorb[i] = strength * a * Math.exp(wobble[i]);
+            absorb[i] = strength * a * Math.exp(wobble[i] + more[i]);
             scatter[i] = strength * scatterStrength * sc;
         }
         String id = family.code();
@@ -146,11 +204,11 @@ public final class HiddenShop {
     }
 
     /** Slow random waves over the spectrum. */
-    private double[] wobble(double size) {
+    private static double[] wobble(Random random, double size) {
         double[] out = new double[N];
         for (int wave = 1; wave <= 4; wave++) {
             double amount = size * random.nextGaussian() / wave;
-            double phase = random(2 * Math.PI);
+            double phase = 2 * Math.PI * random.nextDouble();
             for (int i = 0; i < N; i++) {
                 out[i] += amount * Math.cos(wave * Math.PI * i / N + phase);
             }
@@ -170,19 +228,27 @@ public final class HiddenShop {
         return s.get(id);
     }
 
-    /** True reflectance of a mix, its own arithmetic: hyperbolic form of an infinite layer. */
+    /** True reflectance of a mix, its own arithmetic: hyperbolic form of a layer, over a light card where it is thin. */
     public Spectrum reflectance(Parts parts) {
         double[] r = new double[N];
+        double total = parts.total();
         for (int i = 0; i < N; i++) {
             double sumK = 0;
             double sumS = 0;
             for (Map.Entry<String, Double> part : parts.grams().entrySet()) {
-                sumK += part.getValue() * k.get(part.getKey())[i];
-                sumS += part.getValue() * s.get(part.getKey())[i];
+                double share = part.getValue() / total;
+                double times = share * Math.pow(share / 0.01, power.getOrDefault(part.getKey(), 0.0));
+                sumK += times * k.get(part.getKey())[i];
+                sumS += times * s.get(part.getKey())[i];
             }
             double a = 1 + sumK / sumS;
-            double inside = a - Math.sqrt(a * a - 1);
-            r[i] = 0.04 + 0.96 * 0.4 * inside / (1 - 0.6 * inside);
+            double b = Math.sqrt(a * a - 1);
+            double film = a - b;
+            if (depth < Double.POSITIVE_INFINITY) {
+                double coth = 1 / Math.tanh(b * sumS * depth);
+                film = (1 - CARD * (a - b * coth)) / (a - CARD + b * coth);
+            }
+            r[i] = outside + (1 - outside) * (1 - inside) * film / (1 - inside * film);
         }
         return Spectrum.of(Grid.INSIDE, r);
     }
@@ -195,9 +261,9 @@ public final class HiddenShop {
     public ColourReading read(Lab truth) {
         return new ColourReading(
                 new Lab(
-                        truth.lightness() + noise * random.nextGaussian(),
-                        truth.a() + noise * random.nextGaussian(),
-                        truth.b() + noise * random.nextGaussian(),
+                        truth.lightness() + bias[0] + noise * random.nextGaussian(),
+                        truth.a() + bias[1] + noise * random.nextGaussian(),
+                        truth.b() + bias[2] + noise * random.nextGaussian(),
                         truth.viewing()),
                 Covariance.same(Math.max(noise, 0.02)),
                 Geometry.SPECULAR_INCLUDED,
@@ -208,7 +274,8 @@ public final class HiddenShop {
     /** What is really in the cup when the scale is trusted. */
     public Parts weigh(Parts wanted) {
         Map<String, Double> real = new LinkedHashMap<>();
-        wanted.grams().forEach((id, grams) -> real.put(id, Math.max(0, grams + scaleNoise * random.nextGaussian())));
+        wanted.grams()
+                .forEach((id, grams) -> real.put(id, Math.max(0, drift * grams + scaleNoise * random.nextGaussian())));
         return Parts.of(real);
     }
 

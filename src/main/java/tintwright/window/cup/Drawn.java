@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import tintwright.bench.CupBench;
 import tintwright.bench.Weighing;
@@ -49,15 +48,12 @@ final class Drawn {
     private final Target target;
     /** The hull by the best estimate; as read when there is no other. */
     private final Lab hull;
-    /** From what the model says of a cup to what its chip showed. */
-    private final UnaryOperator<Lab> corrected;
 
     Drawn(Knowledge knowledge, Target target) {
-        this(knowledge, target, target.colour(), lab -> lab);
+        this(knowledge, target, target.colour());
     }
 
-    private Drawn(Knowledge knowledge, Target target, Lab hull, UnaryOperator<Lab> corrected) {
-        this.corrected = corrected;
+    private Drawn(Knowledge knowledge, Target target, Lab hull) {
         this.knowledge = knowledge;
         this.target = target;
         this.hull = hull;
@@ -65,7 +61,7 @@ final class Drawn {
 
     /** @return pictures of a cup: the same hull and the same cup as in all that is said of it */
     static Drawn of(CupBench bench) {
-        return new Drawn(bench.knowledge(), bench.target(), bench.hull(), bench::corrected);
+        return new Drawn(bench.knowledge(), bench.target(), bench.hull());
     }
 
     /** @param recipe under each of its lights */
@@ -96,7 +92,7 @@ final class Drawn {
         return new SwatchState("Hull", mixName, "Chip, as read", compared, JudgedLight.each(light -> {
             Viewing viewing = light.viewing(hull.viewing());
             boolean read = viewing.equals(hull.viewing());
-            Lab mixed = read ? cupColour(cup) : Lab.of(mix, viewing);
+            Lab mixed = read ? colour(cup) : Lab.of(mix, viewing);
             Lab wanted = read ? hull : Lab.of(spectrum, viewing);
             return new SwatchState.UnderLight(
                     Shade.of(wanted),
@@ -122,11 +118,6 @@ final class Drawn {
 
     Prediction foretell(Parts parts) {
         return knowledge.predict(parts, target.colour().viewing(), target.geometry());
-    }
-
-    /** The colour of the cup, or of what it becomes. */
-    private Lab cupColour(Parts parts) {
-        return corrected.apply(colour(parts));
     }
 
     /** @param order what goes in first, the base before all */
@@ -163,7 +154,7 @@ final class Drawn {
             }
         }
         double white = colour(Parts.of(Map.of(base, 1.0))).lightness();
-        double now = cupColour(cup).lightness();
+        double now = colour(cup).lightness();
         // White that is already among the doses is their step up; a second arrow would count it twice.
         boolean climbing = steps.stream().anyMatch(step -> step.cup() > now + CLIMBS);
         return depth(name, cup, white, now, steps, climbing ? Optional.empty() : climb(cup));
@@ -182,7 +173,7 @@ final class Drawn {
     private DepthState.Step step(double grams, String part, String form, Parts after) {
         return new DepthState.Step(
                 Grams.about(grams) + " " + knowledge.shelf().nameOf(part) + form,
-                cupColour(after).lightness());
+                colour(after).lightness());
     }
 
     DepthState depth(
@@ -194,7 +185,7 @@ final class Drawn {
             Optional<DepthState.Climb> climb) {
         Prediction now = foretell(cup);
         double unsure = BAND * Math.sqrt(now.covariance().ll());
-        Lab lab = corrected.apply(now.lab());
+        Lab lab = now.lab();
         return new DepthState(
                 white,
                 hull.lightness(),
@@ -210,7 +201,7 @@ final class Drawn {
 
     /** What white does: the climb back when the cup is too dark, else what one step of lightness would cost. */
     Optional<DepthState.Climb> climb(Parts cup) {
-        double from = cupColour(cup).lightness();
+        double from = colour(cup).lightness();
         double wanted = hull.lightness();
         if (from < wanted - 0.3) {
             return whiteFor(cup, wanted)
@@ -246,7 +237,7 @@ final class Drawn {
     }
 
     private double lifted(Parts cup, String base, double grams) {
-        return cupColour(cup.plus(Parts.of(Map.of(base, grams)))).lightness();
+        return colour(cup.plus(Parts.of(Map.of(base, grams)))).lightness();
     }
 
     /**
@@ -255,11 +246,11 @@ final class Drawn {
      */
     RoseState rose(String name, Parts cup, Collection<String> tints, Set<String> planned) {
         Prediction now = foretell(cup);
-        Lab lab = corrected.apply(now.lab());
+        Lab lab = now.lab();
         List<RoseState.Pull> pulls = new ArrayList<>();
         List<RoseState.Point> tips = new ArrayList<>();
         for (String tint : tints) {
-            Lab there = cupColour(cup.plus(Parts.of(Map.of(tint, SMALL * cup.total()))));
+            Lab there = colour(cup.plus(Parts.of(Map.of(tint, SMALL * cup.total()))));
             pulls.add(new RoseState.Pull(
                     knowledge.shelf().nameOf(tint), there.a() - lab.a(), there.b() - lab.b(), planned.contains(tint)));
             level(tint).ifPresent(tips::add);
