@@ -42,6 +42,7 @@ public final class Commands {
         all.add(new CupCommand());
         all.add(new CorrectCommand());
         all.add(new FillCommand());
+        all.add(new PhoneCommand());
         all.add(new BoatCommand());
         all.add(new LogCommand());
         all.add(new AgainCommand());

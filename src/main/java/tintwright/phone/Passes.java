@@ -19,6 +19,7 @@ final class Passes {
     private final Map<String, Integer> phones = new HashMap<>();
     private String invitation = secret();
     private int given;
+    private Runnable letIn = () -> {};
 
     private String secret() {
         byte[] bytes = new byte[BYTES];
@@ -36,6 +37,11 @@ final class Passes {
         return invitation.equals(secret);
     }
 
+    /** @param then told whenever a phone was let in and the invitation is another */
+    synchronized void whenLetIn(Runnable then) {
+        letIn = then;
+    }
+
     /** @return a pass for the phone that shows this invitation; empty when it is used up or the house is full */
     synchronized Optional<String> admit(String secret) {
         if (!invited(secret) || phones.size() >= MOST_PHONES) {
@@ -44,6 +50,7 @@ final class Passes {
         invitation = secret();
         String pass = secret();
         phones.put(pass, ++given);
+        letIn.run();
         return Optional.of(pass);
     }
 

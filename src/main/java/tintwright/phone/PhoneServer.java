@@ -92,6 +92,11 @@ public final class PhoneServer implements AutoCloseable {
         return gate.origin() + "/" + passes.invitation() + "/";
     }
 
+    /** @param then told whenever a phone was let in, on a thread of the server: the code is another one then */
+    public void whenLetIn(Runnable then) {
+        passes.whenLetIn(then);
+    }
+
     /** @return how many phones were let in since the last {@link #renew()} */
     public int phones() {
         return passes.phones();

@@ -67,6 +67,7 @@ public final class BenchWindow extends Application {
         place(stage, memory);
         stage.setOnCloseRequest(event -> {
             remember(stage);
+            desk.phone().close();
             worker.execute(desk.log()::close);
             worker.shutdown();
         });
@@ -124,6 +125,7 @@ public final class BenchWindow extends Application {
     private void changeOver(Scene scene, boolean own) {
         rememberSettings();
         memory.keepAtOnce("own", own);
+        desk.phone().close();
         worker.execute(desk.log()::close);
         worker.execute(() -> {
             Opening other = Opening.fetch(ShopLog.usualHome(), own, Knowledge::of);

@@ -11,12 +11,14 @@ import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.Node;
+import tintwright.bench.BenchTop;
 import tintwright.bench.Cups;
 import tintwright.bench.MatchBench;
 import tintwright.bench.ShopLog;
 import tintwright.files.Demo;
 import tintwright.match.Aim;
 import tintwright.match.Target;
+import tintwright.phone.LocalNetwork;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Base;
 import tintwright.shelf.Knowledge;
@@ -47,6 +49,9 @@ import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
 import tintwright.window.log.LogModel;
 import tintwright.window.log.LogPage;
+import tintwright.window.phone.DeskTop;
+import tintwright.window.phone.PhoneCard;
+import tintwright.window.phone.PhoneModel;
 import tintwright.window.shelf.ShelfModel;
 import tintwright.window.shelf.ShelfPage;
 
@@ -67,6 +72,8 @@ public final class Desk {
     private final LogModel log;
     private final WalkModel walk;
     private final RecentModel recent;
+    private final PhoneModel phone;
+    private final BenchTop top;
     private boolean ownBench;
     private Runnable otherBench = () -> {};
     private String toTheOther = "";
@@ -132,6 +139,8 @@ public final class Desk {
                 openLog);
         cup.namesInTheLog(log::names);
         walk = new WalkModel(shell);
+        top = new DeskTop(cup, fill, shell, photo, chipPhoto, screen).top();
+        phone = new PhoneModel(top, ShopLog.usualHome().resolve("photos"), clock, LocalNetwork::all, screen);
         recent = new RecentModel(job, shell, new InOrder(worker, screen));
         new Guide(shell, job, plan, cup, fill);
         job.jobProperty().addListener((property, before, after) -> captions(after));
@@ -241,13 +250,24 @@ public final class Desk {
                                 toTheOther,
                                 otherBench)
                         .build());
-        stations.put(Step.HULL, () -> new HullStation(hull, photo));
+        stations.put(Step.HULL, () -> new HullStation(hull, photo, new PhoneCard(phone).build()));
         stations.put(
                 Step.SHELF, () -> new ShelfPage(shelf, shell.unitsProperty().get()).build());
-        stations.put(Step.CUP, () -> new CupStation(plan, cup, () -> new PhotoView(chipPhoto)));
+        stations.put(
+                Step.CUP, () -> new CupStation(plan, cup, () -> new PhotoView(chipPhoto), chipPhoto.previewProperty()));
         stations.put(Step.FILL, () -> new FillPage(fill, shell.unitsProperty().get()).build());
         stations.put(Step.LOG, () -> new LogPage(log).build());
         return stations;
+    }
+
+    /** @return the door for a phone */
+    PhoneModel phone() {
+        return phone;
+    }
+
+    /** @return the job in hand as other faces see and change it */
+    BenchTop top() {
+        return top;
     }
 
     public ShellModel shell() {

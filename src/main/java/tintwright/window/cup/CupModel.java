@@ -478,6 +478,11 @@ public final class CupModel {
         return String.format(Locale.ROOT, pattern, values);
     }
 
+    /** @return whether what is shown is the cup in hand, and nothing is being written */
+    public boolean settled() {
+        return !writingNow && inHand.get().map(InHand::cup).equals(job.now().cup());
+    }
+
     public ReadOnlyObjectProperty<Optional<InHand>> inHandProperty() {
         return inHand.getReadOnlyProperty();
     }

@@ -1,6 +1,7 @@
 package tintwright.window.cup;
 
 import java.util.function.Supplier;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -19,8 +20,11 @@ public final class CupStation extends StackPane {
     private Region photoPage;
     private EyePage eye;
 
-    /** @param photo makes the view of a chip's photo, with the hull beside it; called at the first wish */
-    public CupStation(PlanModel planModel, CupModel cup, Supplier<Region> photo) {
+    /**
+     * @param photo   makes the view of a chip's photo, with the hull beside it; called at the first wish
+     * @param arrived changes when a photo came from elsewhere
+     */
+    public CupStation(PlanModel planModel, CupModel cup, Supplier<Region> photo, ObservableValue<?> arrived) {
         this.planModel = planModel;
         this.cup = cup;
         this.photo = photo;
@@ -38,6 +42,11 @@ public final class CupStation extends StackPane {
             }
         });
         show();
+        arrived.addListener((property, before, after) -> {
+            if (cup.inHandProperty().get().isPresent()) {
+                toThePhoto();
+            }
+        });
     }
 
     private void show() {

@@ -148,6 +148,15 @@ public final class FillModel {
                 .filter(seen -> !accepted.get());
     }
 
+    /** @return why no catalyst may go in now; empty when it may */
+    public String hold() {
+        return plan.get()
+                .filter(made -> made.plan().forbidden())
+                .map(made -> made.plan().before(shell.unitsProperty().get()).get(0))
+                .or(() -> notTheColour().map(seen -> seen.sentence() + " " + seen.first()))
+                .orElse("");
+    }
+
     /** The person fills from this cup although it is another colour; a change of the cup asks again. */
     public void fillAllTheSame() {
         allTheSame = job.now().cup();

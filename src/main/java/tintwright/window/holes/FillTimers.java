@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -139,6 +141,13 @@ public final class FillTimers {
                                         .toList())));
         started.removeIf(one -> one.clock().timers().isEmpty());
         changed();
+    }
+
+    /** @return the clocks that run, by batch */
+    public SortedMap<Integer, CureClock> clocks() {
+        SortedMap<Integer, CureClock> clocks = new TreeMap<>();
+        started.forEach(one -> clocks.put(one.batch(), one.clock()));
+        return clocks;
     }
 
     private void changed() {

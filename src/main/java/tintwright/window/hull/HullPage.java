@@ -33,6 +33,7 @@ import tintwright.window.pieces.Sides;
 final class HullPage {
     private final HullModel model;
     private final Runnable toThePhoto;
+    private final Node phone;
     private final Patches patches = new Patches();
     private final Label title = Pieces.heading("");
     private final ComboBox<String> places = new ComboBox<>();
@@ -48,9 +49,13 @@ final class HullPage {
     private final TextField place = new TextField();
     private final VBox chosen = new VBox();
 
-    /** @param toThePhoto opens the reading of a photo */
-    HullPage(HullModel model, Runnable toThePhoto) {
+    /**
+     * @param toThePhoto opens the reading of a photo
+     * @param phone      the door for photos from a phone
+     */
+    HullPage(HullModel model, Runnable toThePhoto, Node phone) {
         this.model = model;
+        this.phone = phone;
         this.toThePhoto = toThePhoto;
         lines.getStyleClass().add("table");
         chosen.getStyleClass().add("column");
@@ -200,6 +205,7 @@ final class HullPage {
                 Pieces.plain("Print the sheet once. Lay it on the hull, in the shade, so that the hull shows through"
                         + " its window, and photograph it from above. Drop the photo anywhere here, or open it."),
                 open,
+                phone,
                 wrong(HullModel.Where.PHOTO),
                 Pieces.flow(
                         Pieces.quietButton("Print the sheet", this::printSheet),

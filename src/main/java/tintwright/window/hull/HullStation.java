@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import javafx.scene.Node;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.Priority;
@@ -23,12 +24,15 @@ public final class HullStation extends StackPane {
     private final HullModel hull;
     private VBox photoPage;
 
-    public HullStation(HullModel hull, PhotoModel photo) {
+    /** @param phone the door for photos from a phone */
+    public HullStation(HullModel hull, PhotoModel photo, Node phone) {
         this.photo = photo;
         this.hull = hull;
-        this.readings = new HullPage(hull, this::toThePhoto);
+        this.readings = new HullPage(hull, this::toThePhoto, phone);
         this.page = readings.build();
         getChildren().setAll(page);
+        // A photo that comes from a phone is at once in sight.
+        Pieces.follow(this, photo.previewProperty(), (before, after) -> toThePhoto());
         addEventFilter(DragEvent.DRAG_OVER, event -> {
             if (event.getDragboard().hasFiles()) {
                 event.acceptTransferModes(TransferMode.COPY);

@@ -82,12 +82,16 @@ public record CornerCode(SheetLayout layout, String shop, int corner) {
     }
 
     /** Takes what the library draws and keeps it as rectangles. */
-    private static final class Rectangles extends FiducialRenderEngine {
+    static final class Rectangles extends FiducialRenderEngine {
         private final Area place;
         private final List<Area> all = new ArrayList<>();
 
         Rectangles(Area place) {
             this.place = place;
+        }
+
+        List<Area> all() {
+            return all;
         }
 
         @Override

@@ -1,0 +1,228 @@
+package tintwright.window.phone;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.function.BooleanSupplier;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
+import tintwright.bench.BenchTop;
+import tintwright.bench.BenchTop.Act;
+import tintwright.bench.BenchTop.Answer;
+import tintwright.bench.BenchTop.CupNow;
+import tintwright.bench.BenchTop.DayNow;
+import tintwright.bench.BenchTop.Sight;
+import tintwright.bench.BenchTop.Wanted;
+import tintwright.cup.CupDeeds;
+import tintwright.window.cup.CupModel;
+import tintwright.window.frame.ShellModel;
+import tintwright.window.frame.Step;
+import tintwright.window.holes.FillModel;
+import tintwright.window.hull.PhotoModel;
+
+/**
+ * The window's job as other faces see and change it. All of it happens on the screen's thread, so that a press here and
+ * a press on a phone never meet half-way.
+ */
+public final class DeskTop implements BenchTop.Hands {
+    private final CupModel cup;
+    private final FillModel fill;
+    private final ShellModel shell;
+    private final PhotoModel hullPhoto;
+    private final PhotoModel chipPhoto;
+    private final Executor screen;
+    private final List<Waiting> waiting = new ArrayList<>();
+    private final BenchTop top;
+
+    /** A deed at the cup that is being worked out. */
+    private record Waiting(String key, CompletableFuture<Answer> answer) {}
+
+    /**
+     * @param hullPhoto takes a photo of the hull
+     * @param chipPhoto takes a photo of a chip of the cup
+     * @param screen    the screen's thread
+     */
+    public DeskTop(
+            CupModel cup,
+            FillModel fill,
+            ShellModel shell,
+            PhotoModel hullPhoto,
+            PhotoModel chipPhoto,
+            Executor screen) {
+        this.cup = cup;
+        this.fill = fill;
+        this.shell = shell;
+        this.hullPhoto = hullPhoto;
+        this.chipPhoto = chipPhoto;
+        this.screen = screen;
+        this.top = new BenchTop(look(), this);
+        ChangeListener<Object> changed = (property, before, after) -> show();
+        cup.inHandProperty().addListener(changed);
+        cup.problemProperty().addListener(changed);
+        fill.planProperty().addListener(changed);
+        fill.timers().runningProperty().addListener(changed);
+        shell.stepProperty().addListener(changed);
+        shell.jobProperty().addListener(changed);
+        shell.unitsProperty().addListener(changed);
+    }
+
+    /** @return where the window's job is seen and worked on */
+    public BenchTop top() {
+        return top;
+    }
+
+    private Sight look() {
+        Optional<CupNow> now = cup.inHandProperty()
+                .get()
+                .map(seen -> new CupNow(
+                        key(seen),
+                        seen.deeds(),
+                        seen.ways(),
+                        cup.problemProperty().get()));
+        return new Sight(
+                shell.jobProperty().get(),
+                now.isPresent() && shell.stepProperty().get() != Step.HULL ? Wanted.CHIP : Wanted.HULL,
+                now,
+                fill.planProperty()
+                        .get()
+                        .map(made -> new DayNow(
+                                made.plan(),
+                                shell.unitsProperty().get(),
+                                fill.timers().clocks(),
+                                fill.hold())));
+    }
+
+    /** Every deed is an entry more, also one that takes another back; what comes next may change without one. */
+    private static String key(CupModel.InHand seen) {
+        return seen.cup().name() + "/" + seen.cup().entries().size() + "/"
+                + Integer.toHexString(seen.deeds().now().sentence().hashCode());
+    }
+
+    private void show() {
+        Sight now = look();
+        top.show(now);
+        List<Waiting> ready = new ArrayList<>();
+        waiting.removeIf(one -> over(one, now) && ready.add(one));
+        ready.forEach(one -> one.answer().complete(answer(now)));
+    }
+
+    private static boolean over(Waiting one, Sight now) {
+        return now.cup().isEmpty()
+                || !now.cup().get().key().equals(one.key())
+                || !now.cup().get().wrong().isEmpty();
+    }
+
+    private static Answer answer(Sight now) {
+        if (now.cup().isPresent() && !now.cup().get().wrong().isEmpty()) {
+            return new Answer(false, now.cup().get().wrong());
+        }
+        List<CupDeeds.Done> done = now.cup().map(seen -> seen.deeds().done()).orElse(List.of());
+        return new Answer(
+                true,
+                done.isEmpty() ? "" : "It is in: " + done.get(done.size() - 1).words() + ".");
+    }
+
+    @Override
+    public CompletableFuture<Answer> act(String key, Act act) {
+        CompletableFuture<Answer> answer = new CompletableFuture<>();
+        screen.execute(() -> {
+            try {
+                begin(key, act, answer);
+            } catch (RuntimeException e) {
+                answer.completeExceptionally(e);
+            }
+        });
+        return answer;
+    }
+
+    private void begin(String key, Act act, CompletableFuture<Answer> answer) {
+        if (act instanceof Act.Weighed weighed) {
+            atTheCup(key, answer, () -> weigh(weighed.typed()));
+        } else if (act instanceof Act.Follow follow) {
+            atTheCup(key, answer, () -> {
+                cup.choose(follow.way());
+                return true;
+            });
+        } else if (act instanceof Act.Catalysed catalysed) {
+            answer.complete(catalysed(catalysed.batch()));
+        } else if (act instanceof Act.Seen seen) {
+            fill.timers().done(seen.batch(), seen.cue());
+            answer.complete(new Answer(true, ""));
+        } else if (act instanceof Act.Photo photo) {
+            photo(photo.file(), answer);
+        }
+    }
+
+    private void atTheCup(String key, CompletableFuture<Answer> answer, BooleanSupplier deed) {
+        // While a change is being worked out the cup that is shown is not the cup in hand any more.
+        boolean same =
+                cup.inHandProperty().get().filter(seen -> key(seen).equals(key)).isPresent() && cup.settled();
+        if (!same) {
+            answer.complete(Answer.GONE_ON);
+            return;
+        }
+        Waiting mine = new Waiting(key, answer);
+        waiting.add(mine);
+        if (deed.getAsBoolean()) {
+            show();
+        } else {
+            waiting.remove(mine);
+            answer.complete(new Answer(false, cup.problemProperty().get()));
+        }
+    }
+
+    private boolean weigh(String typed) {
+        boolean exactly = cup.inHandProperty()
+                .get()
+                .flatMap(seen -> seen.deeds().now().amount())
+                .filter(amount -> amount.shown().equals(typed.strip() + " g"))
+                .isPresent();
+        if (exactly) {
+            cup.accept();
+            return true;
+        }
+        return cup.really(typed);
+    }
+
+    private Answer catalysed(int batch) {
+        if (!fill.hold().isEmpty()) {
+            return new Answer(false, fill.hold());
+        }
+        if (!fill.timers().clocks().containsKey(batch)) {
+            fill.catalysed(batch);
+        }
+        return new Answer(true, "The clock of batch " + batch + " runs.");
+    }
+
+    private void photo(Path file, CompletableFuture<Answer> answer) {
+        boolean chip = look().wanted() == Wanted.CHIP;
+        PhotoModel photo = chip ? chipPhoto : hullPhoto;
+        shell.stepProperty().set(chip ? Step.CUP : Step.HULL);
+        photo.open(file);
+        if (!photo.busyProperty().get()) {
+            answer.complete(opened(photo));
+            return;
+        }
+        photo.busyProperty().addListener(new ChangeListener<Boolean>() {
+            @Override
+            public void changed(ObservableValue<? extends Boolean> busy, Boolean before, Boolean after) {
+                if (!after) {
+                    busy.removeListener(this);
+                    // The words are set right after the work is over.
+                    screen.execute(() -> answer.complete(opened(photo)));
+                }
+            }
+        });
+    }
+
+    private static Answer opened(PhotoModel photo) {
+        String wrong = photo.problemProperty().get();
+        return wrong.isEmpty()
+                ? new Answer(
+                        true, "It is at the bench. " + photo.messageProperty().get())
+                : new Answer(false, wrong);
+    }
+}

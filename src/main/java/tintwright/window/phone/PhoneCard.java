@@ -1,0 +1,94 @@
+package tintwright.window.phone;
+
+import javafx.geometry.Insets;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.Background;
+import javafx.scene.layout.BackgroundFill;
+import javafx.scene.layout.CornerRadii;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.SVGPath;
+import tintwright.phone.LocalNetwork;
+import tintwright.reading.photo.sheet.CodePattern;
+import tintwright.window.pieces.Pieces;
+
+/** One press, and the code that the phone's camera opens. */
+public final class PhoneCard {
+    /** Pixels of a square of the code: read from an arm's length by any phone. */
+    private static final int SQUARE = 5;
+
+    private final PhoneModel model;
+    private final VBox open = Pieces.column();
+
+    public PhoneCard(PhoneModel model) {
+        this.model = model;
+    }
+
+    public Region build() {
+        Button press = Pieces.button("Photos from your phone", model::press);
+        press.setId("phone-door");
+        Pieces.follow(press, model.addressProperty(), (before, after) -> show(press));
+        Pieces.follow(press, model.choiceProperty(), (before, after) -> show(press));
+        Pieces.follow(press, model.phonesProperty(), (before, after) -> show(press));
+        show(press);
+        return Pieces.column(press, Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")), open);
+    }
+
+    private void show(Button press) {
+        String address = model.addressProperty().get();
+        open.getChildren().clear();
+        press.setText(address.isEmpty() ? "Photos from your phone" : "End it: no phone any more");
+        if (address.isEmpty()) {
+            for (LocalNetwork network : model.choiceProperty().get()) {
+                open.getChildren().add(Pieces.button(network.words(), () -> model.on(network)));
+            }
+            return;
+        }
+        int phones = model.phonesProperty().get();
+        open.getChildren()
+                .addAll(
+                        code(address),
+                        Pieces.plain(
+                                "Open it with the phone's camera, on the same Wi-Fi. Each code lets one phone in."),
+                        Pieces.soft(address),
+                        Pieces.soft((phones == 0
+                                        ? ""
+                                        : phones == 1 ? "1 phone was let in. " : phones + " phones were let in. ")
+                                + "Anybody on this Wi-Fi can listen; use one with a password."));
+    }
+
+    /** Dark on light in both dresses of the window: some cameras read no other. */
+    private static Node code(String address) {
+        CodePattern pattern = CodePattern.of(address);
+        StringBuilder squares = new StringBuilder();
+        for (int y = 0; y < pattern.side(); y++) {
+            for (int x = 0; x < pattern.side(); x++) {
+                if (pattern.dark(x, y)) {
+                    squares.append('M')
+                            .append(x * SQUARE)
+                            .append(' ')
+                            .append(y * SQUARE)
+                            .append('h')
+                            .append(SQUARE)
+                            .append('v')
+                            .append(SQUARE)
+                            .append("h-")
+                            .append(SQUARE)
+                            .append('z');
+                }
+            }
+        }
+        SVGPath dark = new SVGPath();
+        dark.setContent(squares.toString());
+        dark.setFill(Color.BLACK);
+        StackPane paper = new StackPane(dark);
+        paper.setId("phone-code");
+        paper.setPadding(new Insets(CodePattern.QUIET * SQUARE));
+        paper.setBackground(new Background(new BackgroundFill(Color.WHITE, new CornerRadii(12), Insets.EMPTY)));
+        paper.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        return paper;
+    }
+}
