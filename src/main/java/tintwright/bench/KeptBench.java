@@ -31,6 +31,10 @@ import tintwright.files.BenchJob;
 import tintwright.files.FileProblem;
 import tintwright.fill.Batch;
 import tintwright.fill.CureTimer;
+import tintwright.match.Aim;
+import tintwright.reading.PlaceReadings;
+import tintwright.reading.Reading;
+import tintwright.reading.photo.file.PhotoException;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
 import tintwright.units.Entry;
@@ -212,7 +216,7 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
     }
 
     private void keep(CupBench changed, List<Deed> ahead) throws FileProblem {
-        BenchJob after = new BenchJob(
+        write(new BenchJob(
                 job.boat(),
                 job.places(),
                 job.place(),
@@ -222,10 +226,8 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
                 job.off(),
                 job.fill(),
                 Optional.of(changed.cup()),
-                ahead);
-        BenchFile.keep(file, Optional.of(job), after);
+                ahead));
         cups.now(changed);
-        job = after;
     }
 
     private Answer catalysed(int number) {
@@ -249,10 +251,47 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
         return left.isEmpty() ? null : new CureClock(clocks.catalysed(), left);
     }
 
-    private Answer photo(Path photo) {
-        return new Answer(
-                false,
-                "The photo is at the bench as " + photo.getFileName()
-                        + ", but nobody is there to mark it: read it with the command read.");
+    private Answer photo(Path photo) throws FileProblem {
+        PhonePhoto read;
+        try {
+            read = PhonePhoto.read(photo, top.sight().wanted(), job.shelf());
+        } catch (PhotoException e) {
+            return new Answer(false, e.getMessage());
+        }
+        if (read.chip().isPresent()) {
+            CupBench after = cups.at(knowledge, job.cup().orElseThrow())
+                    .read(clock.instant(), read.chip().get(), Optional.of(read.hull()))
+                    .bench();
+            keep(after, job.ahead());
+            return new Answer(true, read.words());
+        }
+        if (job.place() < 0) {
+            return new Answer(false, "There is no place yet to read: name one at the bench first.");
+        }
+        PlaceReadings place = job.places().get(job.place());
+        List<Reading> all = new ArrayList<>(place.readings());
+        all.add(read.hull());
+        PlaceReadings more = new PlaceReadings(place.boat(), place.place(), all, place.note());
+        // What cannot be combined never gets onto the place.
+        Aim.of(more);
+        List<PlaceReadings> places = new ArrayList<>(job.places());
+        places.set(job.place(), more);
+        write(new BenchJob(
+                job.boat(),
+                places,
+                job.place(),
+                job.shelf(),
+                job.grams(),
+                job.scaleStep(),
+                job.off(),
+                job.fill(),
+                job.cup(),
+                job.ahead()));
+        return new Answer(true, read.words());
+    }
+
+    private void write(BenchJob after) throws FileProblem {
+        BenchFile.keep(file, Optional.of(job), after);
+        job = after;
     }
 }

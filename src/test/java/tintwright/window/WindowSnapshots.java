@@ -169,7 +169,8 @@ class WindowSnapshots {
             Stagehand.snapshot(scene, "hull-file-1280");
             ((javafx.scene.control.ToggleButton) scene.getRoot().lookup("#way-to-read-0")).fire();
             for (var node : scene.getRoot().lookupAll(".button")) {
-                if (node instanceof javafx.scene.control.Button button && "Mark the spots by hand".equals(button.getText())) {
+                if (node instanceof javafx.scene.control.Button button
+                        && "Mark the spots by hand".equals(button.getText())) {
                     button.fire();
                 }
             }

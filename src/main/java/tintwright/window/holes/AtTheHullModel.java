@@ -10,9 +10,9 @@ import tintwright.fill.GritLadder;
 import tintwright.fill.Tools;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
+import tintwright.window.frame.Said;
 import tintwright.window.job.FillFacts;
 import tintwright.window.job.JobModel;
-import tintwright.window.frame.Said;
 
 /** The weather at the hull and what else is known there, as typed; what cannot be is said and not taken. */
 public final class AtTheHullModel {

@@ -296,9 +296,8 @@ public final class HullModel {
                             .filter(one -> one.spot().purpose() == Spot.Purpose.HULL)
                             .map(one -> (Reading) one.reading())
                             .toList());
-                    String flags = read.readings().flags().stream()
-                            .map(Flag::message)
-                            .collect(Collectors.joining(" "));
+                    String flags =
+                            read.readings().flags().stream().map(Flag::message).collect(Collectors.joining(" "));
                     news.accept(flags.isEmpty() ? "The sheet was found and the hull read." : flags);
                 },
                 failure -> wrong(Where.PHOTO, Said.of(failure)));
@@ -319,8 +318,8 @@ public final class HullModel {
     boolean readByMeter() {
         return job.place().stream()
                 .flatMap(place -> place.readings().stream())
-                .anyMatch(each -> !(each instanceof ColourReading typed)
-                        || typed.photo().isEmpty());
+                .anyMatch(each ->
+                        !(each instanceof ColourReading typed) || typed.photo().isEmpty());
     }
 
     private void replace(PlaceReadings changed) {

@@ -8,7 +8,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.BooleanSupplier;
 import javafx.beans.value.ChangeListener;
-import javafx.beans.value.ObservableValue;
 import tintwright.bench.BenchTop;
 import tintwright.bench.BenchTop.Act;
 import tintwright.bench.BenchTop.Answer;
@@ -16,23 +15,32 @@ import tintwright.bench.BenchTop.CupNow;
 import tintwright.bench.BenchTop.DayNow;
 import tintwright.bench.BenchTop.Sight;
 import tintwright.bench.BenchTop.Wanted;
+import tintwright.bench.PhonePhoto;
 import tintwright.cup.CupDeeds;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.shelf.Shelf;
 import tintwright.window.cup.CupModel;
+import tintwright.window.frame.InOrder;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.Step;
 import tintwright.window.holes.FillModel;
+import tintwright.window.hull.HullModel;
 import tintwright.window.hull.PhotoModel;
+import tintwright.window.job.JobModel;
 
 /**
  * The window's job as other faces see and change it. All of it happens on the screen's thread, so that a press here and
  * a press on a phone never meet half-way.
  */
 public final class DeskTop implements BenchTop.Hands {
+    private final JobModel job;
     private final CupModel cup;
+    private final HullModel hull;
     private final FillModel fill;
     private final ShellModel shell;
     private final PhotoModel hullPhoto;
     private final PhotoModel chipPhoto;
+    private final Executor worker;
     private final Executor screen;
     private final List<Waiting> waiting = new ArrayList<>();
     private final BenchTop top;
@@ -41,17 +49,24 @@ public final class DeskTop implements BenchTop.Hands {
     private record Waiting(String key, CompletableFuture<Answer> answer) {}
 
     /**
-     * @param hullPhoto takes a photo of the hull
-     * @param chipPhoto takes a photo of a chip of the cup
+     * @param hullPhoto where a photo of the hull is marked by hand
+     * @param chipPhoto where a photo of a chip of the cup is
+     * @param worker    where photos are read
      * @param screen    the screen's thread
      */
     public DeskTop(
+            JobModel job,
             CupModel cup,
+            HullModel hull,
             FillModel fill,
             ShellModel shell,
             PhotoModel hullPhoto,
             PhotoModel chipPhoto,
+            Executor worker,
             Executor screen) {
+        this.job = job;
+        this.hull = hull;
+        this.worker = worker;
         this.cup = cup;
         this.fill = fill;
         this.shell = shell;
@@ -198,31 +213,32 @@ public final class DeskTop implements BenchTop.Hands {
     }
 
     private void photo(Path file, CompletableFuture<Answer> answer) {
-        boolean chip = look().wanted() == Wanted.CHIP;
-        PhotoModel photo = chip ? chipPhoto : hullPhoto;
-        shell.stepProperty().set(chip ? Step.CUP : Step.HULL);
-        photo.open(file);
-        if (!photo.busyProperty().get()) {
-            answer.complete(opened(photo));
-            return;
-        }
-        photo.busyProperty().addListener(new ChangeListener<Boolean>() {
-            @Override
-            public void changed(ObservableValue<? extends Boolean> busy, Boolean before, Boolean after) {
-                if (!after) {
-                    busy.removeListener(this);
-                    // The words are set right after the work is over.
-                    screen.execute(() -> answer.complete(opened(photo)));
-                }
-            }
-        });
+        Wanted wanted = look().wanted();
+        Shelf shelf = job.now().shelf();
+        new InOrder(worker, screen)
+                .run(
+                        () -> PhonePhoto.read(file, wanted, shelf),
+                        read -> {
+                            if (read.chip().isPresent()) {
+                                cup.read(read.chip().get(), Optional.of(read.hull()));
+                            } else {
+                                hull.fromPhoto(List.of(read.hull()));
+                            }
+                            shell.say(read.words());
+                            answer.complete(new Answer(true, read.words()));
+                        },
+                        failure -> open(file, wanted, failure, answer));
     }
 
-    private static Answer opened(PhotoModel photo) {
-        String wrong = photo.problemProperty().get();
-        return wrong.isEmpty()
-                ? new Answer(
-                        true, "It is at the bench. " + photo.messageProperty().get())
-                : new Answer(false, wrong);
+    /** What cannot be read by the sheet in it is opened where it was wanted, for a hand to mark it. */
+    private void open(Path file, Wanted wanted, Exception failure, CompletableFuture<Answer> answer) {
+        if (!(failure instanceof PhotoException)) {
+            answer.completeExceptionally(failure);
+            return;
+        }
+        shell.stepProperty().set(wanted == Wanted.CHIP ? Step.CUP : Step.HULL);
+        (wanted == Wanted.CHIP ? chipPhoto : hullPhoto).open(file);
+        answer.complete(new Answer(
+                false, failure.getMessage() + " It is open at the bench too, where it can be marked by hand."));
     }
 }

@@ -1,0 +1,69 @@
+package tintwright.bench;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tintwright.reading.ColourReading;
+import tintwright.reading.FilmState;
+import tintwright.reading.photo.Flag;
+import tintwright.reading.photo.PhotoReadings;
+import tintwright.reading.photo.SpotReading;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.Progress;
+import tintwright.reading.photo.sheet.SheetContents;
+import tintwright.shelf.Shelf;
+
+/**
+ * A photo that came from a phone, read with no hand at it by the sheet in the picture: the hull in the sheet's window,
+ * and the dab at the window's edge when a chip of the cup is wanted.
+ *
+ * @param hull  what was seen through the window
+ * @param chip  the cured dab beside it; empty when none was wanted
+ * @param words what was read and what a person should know, in plain sentences
+ */
+public record PhonePhoto(ColourReading hull, Optional<ColourReading> chip, String words) {
+    private static final String DAB = "dab";
+
+    /**
+     * Decodes; not for the thread that draws.
+     *
+     * @param wanted what the photo was taken for
+     * @param shelf  whose sheet it is
+     * @throws PhotoException when it cannot be read; the message says why and what to do
+     */
+    public static PhonePhoto read(Path photo, BenchTop.Wanted wanted, Shelf shelf) throws PhotoException {
+        boolean dab = wanted == BenchTop.Wanted.CHIP;
+        SheetContents contents = dab
+                ? new SheetContents(
+                        List.of(), 0, Optional.of(new SheetContents.Chip(0, DAB, Map.of(), FilmState.CURED)))
+                : SheetContents.PAPER_ALONE;
+        PhotoReadings readings = SheetBench.read(photo, contents, Optional.of(shelf), PhotoBench.VIEWING, Progress.NONE)
+                .readings();
+        SpotReading hull = spot(readings, SheetContents.HULL, "The hull");
+        StringBuilder words = new StringBuilder("The hull is read, " + hull.inWords() + ".");
+        Optional<ColourReading> chip = Optional.empty();
+        if (dab) {
+            SpotReading beside = spot(readings, DAB, "The dab");
+            chip = Optional.of(beside.reading());
+            words.append(" The dab beside it too, ").append(beside.inWords()).append(".");
+        }
+        for (Flag flag : readings.flags()) {
+            words.append(' ').append(flag.sentence());
+        }
+        return new PhonePhoto(hull.reading(), chip, words.toString());
+    }
+
+    private static SpotReading spot(PhotoReadings readings, String name, String what) throws PhotoException {
+        Optional<SpotReading> found = readings.spot(name);
+        if (found.isEmpty()) {
+            throw new PhotoException(what + " cannot be read in this photo. "
+                    + readings.flags().stream()
+                            .filter(flag -> flag.where().equals(name))
+                            .map(Flag::sentence)
+                            .findFirst()
+                            .orElse("Take it again, square on and out of the sun."));
+        }
+        return found.get();
+    }
+}
