@@ -49,7 +49,6 @@ import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
 import tintwright.window.log.LogModel;
 import tintwright.window.log.LogPage;
-import tintwright.window.phone.DeskTop;
 import tintwright.window.phone.PhoneCard;
 import tintwright.window.phone.PhoneModel;
 import tintwright.window.shelf.ShelfModel;
@@ -73,7 +72,6 @@ public final class Desk {
     private final WalkModel walk;
     private final RecentModel recent;
     private final PhoneModel phone;
-    private final BenchTop top;
     private boolean ownBench;
     private Runnable otherBench = () -> {};
     private String toTheOther = "";
@@ -139,7 +137,7 @@ public final class Desk {
                 openLog);
         cup.namesInTheLog(log::names);
         walk = new WalkModel(shell);
-        top = new DeskTop(job, cup, hull, fill, shell, photo, chipPhoto, worker, screen).top();
+        BenchTop top = new DeskTop(job, cup, hull, fill, shell, photo, chipPhoto, worker, screen).top();
         phone = new PhoneModel(top, ShopLog.usualHome().resolve("photos"), clock, LocalNetwork::all, screen);
         recent = new RecentModel(job, shell, new InOrder(worker, screen));
         new Guide(shell, job, plan, cup, fill);
@@ -263,11 +261,6 @@ public final class Desk {
     /** @return the door for a phone */
     PhoneModel phone() {
         return phone;
-    }
-
-    /** @return the job in hand as other faces see and change it */
-    BenchTop top() {
-        return top;
     }
 
     public ShellModel shell() {

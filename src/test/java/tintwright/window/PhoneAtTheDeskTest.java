@@ -16,7 +16,17 @@ import tintwright.window.frame.Step;
 /** The window's job from a phone: one job, two faces, no deed done twice. */
 class PhoneAtTheDeskTest {
     private final Desk desk = Desks.demo(Clock.systemUTC());
-    private final BenchTop top = desk.top();
+    private final BenchTop top = new DeskTop(
+                    desk.job(),
+                    desk.cup(),
+                    desk.hull(),
+                    desk.fill(),
+                    desk.shell(),
+                    desk.chipPhoto(),
+                    desk.chipPhoto(),
+                    Runnable::run,
+                    Runnable::run)
+            .top();
 
     private CupNow cup() {
         return top.sight().cup().orElseThrow();

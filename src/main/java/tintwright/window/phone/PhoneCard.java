@@ -58,6 +58,9 @@ public final class PhoneCard {
                                         ? ""
                                         : phones == 1 ? "1 phone was let in. " : phones + " phones were let in. ")
                                 + "Anybody on this Wi-Fi can listen; use one with a password."));
+        if (phones > 0) {
+            open.getChildren().add(Pieces.quietButton("Let all of them out", model::renew));
+        }
     }
 
     /** Dark on light in both dresses of the window: some cameras read no other. */

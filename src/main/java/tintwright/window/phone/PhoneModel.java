@@ -93,6 +93,12 @@ public final class PhoneModel {
         phones.set(server.map(PhoneServer::phones).orElse(0));
     }
 
+    /** Lets out every phone that was let in; the code is another one. */
+    void renew() {
+        server.ifPresent(PhoneServer::renew);
+        show();
+    }
+
     /** Closes the door; every phone is out. */
     public void close() {
         server.ifPresent(PhoneServer::close);

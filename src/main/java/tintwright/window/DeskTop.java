@@ -1,4 +1,4 @@
-package tintwright.window.phone;
+package tintwright.window;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -32,7 +32,7 @@ import tintwright.window.job.JobModel;
  * The window's job as other faces see and change it. All of it happens on the screen's thread, so that a press here and
  * a press on a phone never meet half-way.
  */
-public final class DeskTop implements BenchTop.Hands {
+final class DeskTop implements BenchTop.Hands {
     private final JobModel job;
     private final CupModel cup;
     private final HullModel hull;
@@ -54,7 +54,7 @@ public final class DeskTop implements BenchTop.Hands {
      * @param worker    where photos are read
      * @param screen    the screen's thread
      */
-    public DeskTop(
+    DeskTop(
             JobModel job,
             CupModel cup,
             HullModel hull,
@@ -85,7 +85,7 @@ public final class DeskTop implements BenchTop.Hands {
     }
 
     /** @return where the window's job is seen and worked on */
-    public BenchTop top() {
+    BenchTop top() {
         return top;
     }
 
