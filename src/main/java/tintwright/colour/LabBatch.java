@@ -17,15 +17,11 @@ public final class LabBatch {
 
     private record Key(Viewing viewing, Grid grid) {}
 
-    private final Viewing viewing;
-    private final Grid grid;
     private final int count;
     /** Weights over the white, so that the sums are the ratios CIELAB asks for: X, then Y, then Z. */
     private final double[] weight;
 
     private LabBatch(Viewing viewing, Grid grid) {
-        this.viewing = viewing;
-        this.grid = grid;
         this.count = grid.count();
         this.weight = new double[3 * count];
         TristimulusWeights weights = TristimulusWeights.of(viewing, grid);
@@ -48,7 +44,7 @@ public final class LabBatch {
     /**
      * One colour.
      *
-     * @param reflectance holds the reflectances of {@link #grid()} from index {@code from} on
+     * @param reflectance holds the reflectances of the grid from index {@code from} on
      * @param lab         L*, a*, b* are written at {@code at}, {@code at + 1}, {@code at + 2}
      */
     public void lab(double[] reflectance, int from, double[] lab, int at) {
