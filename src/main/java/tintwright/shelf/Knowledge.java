@@ -240,8 +240,7 @@ public final class Knowledge {
                 off[place++] = stated.getOrDefault(unknowns.ids().get(part), WEIGHING_GRAMS);
             }
             for (Reading reading : chip.readings()) {
-                Observation one =
-                        new Observation(chip.id(), grams, off, reading, unknowns, extra.contains(chip));
+                Observation one = new Observation(chip.id(), grams, off, reading, unknowns, extra.contains(chip));
                 list.add(sure.contains(chip.id()) ? one.sure() : one);
             }
         }

@@ -142,7 +142,7 @@ class WholeJobTest {
 
             double advised =
                     Double.parseDouble(next(desk).amount().orElseThrow().shown().replace(" g", ""));
-            type(scene, "really", String.format(Locale.ROOT, "%.2f", 5 * advised));
+            type(scene, "really", String.format(Locale.ROOT, "%.2f", 6 * advised));
             press(scene, "it-is-in");
             while (next(desk).deed().isPresent()) {
                 press(scene, "now-button");
@@ -261,6 +261,8 @@ class WholeJobTest {
             assertEquals("Quillmarrow", desk.job().now().boat());
             press(scene, "now-button");
             type(scene, "new-place", "transom");
+            ((javafx.scene.control.ToggleButton) scene.getRoot().lookup("#way-to-read-1")).fire();
+            lay(scene);
             type(scene, "lightness", "80");
             type(scene, "red-green", "-1");
             type(scene, "yellow-blue", "6");

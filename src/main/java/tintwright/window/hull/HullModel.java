@@ -281,8 +281,10 @@ public final class HullModel {
     /**
      * Reads the hull from a photo with the sheet on it; nobody marks anything. What is wrong with the photo, and what
      * to do about it, is said beside the key.
+     *
+     * @param place the place that is read; blank for the one in hand
      */
-    public void photoWithSheet(Path photo) {
+    public void photoWithSheet(Path photo, String place) {
         reading.ask(
                 () -> SheetBench.read(
                         photo,
@@ -292,15 +294,28 @@ public final class HullModel {
                         Progress.NONE),
                 read -> {
                     allRight();
-                    fromPhoto(read.readings().spots().stream()
+                    List<Reading> readings = read.readings().spots().stream()
                             .filter(one -> one.spot().purpose() == Spot.Purpose.HULL)
                             .map(one -> (Reading) one.reading())
-                            .toList());
+                            .toList();
+                    if (place.isBlank()) {
+                        fromPhoto(readings);
+                    } else {
+                        fromPhoto(readings, place);
+                    }
                     String flags =
                             read.readings().flags().stream().map(Flag::message).collect(Collectors.joining(" "));
                     news.accept(flags.isEmpty() ? "The sheet was found and the hull read." : flags);
                 },
                 failure -> wrong(Where.PHOTO, Said.of(failure)));
+    }
+
+    private void fromPhoto(List<Reading> readings, String place) {
+        try {
+            job.change(before -> with(before, place, readings));
+        } catch (IllegalArgumentException notTogether) {
+            wrong(Where.PHOTO, Said.of(notTogether));
+        }
     }
 
     /** Writes the sheet as PDF, on A4. */

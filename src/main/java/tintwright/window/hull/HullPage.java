@@ -137,7 +137,7 @@ final class HullPage {
         });
         // As this place was read before; a place that was not read yet begins with the photo.
         wayKeys.get(model.readByMeter() ? 1 : 0).fire();
-        return Pieces.sheet("Read the hull", keys, chosen);
+        return Pieces.sheet("Read the hull", Pieces.asked("New place on the boat", place), keys, chosen);
     }
 
     /** Below the button, which so stays where it is while something is said. */
@@ -148,12 +148,7 @@ final class HullPage {
     }
 
     private List<Node> typed() {
-        return List.of(
-                Pieces.asked("New place on the boat", place),
-                numbers,
-                meter(),
-                Pieces.mainButton("Add the reading", this::add),
-                wrong(HullModel.Where.TYPED));
+        return List.of(numbers, meter(), Pieces.mainButton("Add the reading", this::add), wrong(HullModel.Where.TYPED));
     }
 
     private static VBox meter() {
@@ -217,8 +212,14 @@ final class HullPage {
         chooser.setTitle("A photo of the hull with the sheet on it");
         File chosen = chooser.showOpenDialog(patches.getScene().getWindow());
         if (chosen != null) {
-            model.photoWithSheet(chosen.toPath());
+            read(chosen.toPath());
         }
+    }
+
+    /** Reads a photo with the sheet on it, into the place whose name was typed or else the one in hand. */
+    void read(Path photo) {
+        model.photoWithSheet(photo, place.getText());
+        place.clear();
     }
 
     private void printSheet() {

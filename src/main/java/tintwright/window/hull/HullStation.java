@@ -21,13 +21,11 @@ public final class HullStation extends StackPane {
     private final HullPage readings;
     private final Region page;
     private final PhotoModel photo;
-    private final HullModel hull;
     private VBox photoPage;
 
     /** @param phone the door for photos from a phone */
     public HullStation(HullModel hull, PhotoModel photo, Node phone) {
         this.photo = photo;
-        this.hull = hull;
         this.readings = new HullPage(hull, this::toThePhoto, phone);
         this.page = readings.build();
         getChildren().setAll(page);
@@ -50,7 +48,7 @@ public final class HullStation extends StackPane {
     private void take(Path file) {
         String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
         if (PHOTOS.contains(name.substring(name.lastIndexOf('.') + 1))) {
-            hull.photoWithSheet(file);
+            readings.read(file);
         } else {
             readings.open(file);
         }
