@@ -68,10 +68,10 @@ class OneTruthTest {
                 .get(0)
                 .colour(Viewing.D65_10)
                 .orElseThrow();
-        // The estimate follows the chip, as far as noise alone does not explain it.
+        // The estimate follows the chip to within what noise of a meter (0.3 on each axis) and theory explain.
         assertEquals(
                 Ciede2000.between(chip, hull),
                 now().swatch().lights().get(JudgedLight.DAYLIGHT).apart(),
-                0.3);
+                0.5);
     }
 }

@@ -105,7 +105,10 @@ class OneVoiceTest {
     private void anything(Random random) {
         boolean empty = now().cup().state().parts().isEmpty();
         int what = empty ? 0 : random.nextInt(4);
-        if (what < 2 && now().deeds().now().deed().isPresent()) {
+        boolean asked = now().deeds().now().kind() == CupDeeds.Kind.READ_CHIP;
+        if (asked && random.nextBoolean()) {
+            readChip(random);
+        } else if (what < 2 && now().deeds().now().deed().isPresent()) {
             do {
                 desk.cup().accept();
             } while (!desk.job().now().ahead().isEmpty());
@@ -114,7 +117,7 @@ class OneVoiceTest {
                     .map(tint -> tint.id())
                     .toList();
             String part = tints.get(random.nextInt(tints.size()));
-            assertTrue(desk.cup().alsoWeighed(part, String.format(Locale.ROOT, "%.2f", 0.05 + random.nextDouble())));
+            assertTrue(desk.cup().alsoWeighed(part, String.format(Locale.ROOT, "%.2f", 0.05 + 2 * random.nextDouble())));
         } else {
             readChip(random);
         }
