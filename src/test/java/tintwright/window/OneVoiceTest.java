@@ -117,7 +117,8 @@ class OneVoiceTest {
                     .map(tint -> tint.id())
                     .toList();
             String part = tints.get(random.nextInt(tints.size()));
-            assertTrue(desk.cup().alsoWeighed(part, String.format(Locale.ROOT, "%.2f", 0.05 + 2 * random.nextDouble())));
+            assertTrue(desk.cup()
+                    .alsoWeighed(part, String.format(Locale.ROOT, "%.2f", 0.05 + 2 * random.nextDouble())));
         } else {
             readChip(random);
         }
