@@ -225,6 +225,7 @@ class UnusedCodeTest {
         return type.getName().substring(type.getName().lastIndexOf('.') + 1);
     }
 
+    @SuppressWarnings("UnusedMethod")
     private interface Shape {
         int area();
 

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
@@ -208,7 +209,7 @@ final class FillCommand extends Command {
     protected Answer answer() throws FileProblem {
         UnitSystem system = UnitSystem.named(units);
         PlanFill.PaperSize size = PlanFill.PaperSize.named(paper);
-        PlanFill fill = PlanFill.of(order(system), Optional.empty(), LocalDate.now());
+        PlanFill fill = PlanFill.of(order(system), Optional.empty(), LocalDate.now(ZoneId.systemDefault()));
         List<String> lines = new ArrayList<>();
         leftOut.forEach(why -> lines.add("Left out of the plan: " + why));
         lines.addAll(fill.lines(system));

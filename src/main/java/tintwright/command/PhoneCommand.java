@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -81,8 +82,9 @@ final class PhoneCommand extends Command {
         Path home = ShopLog.usualHome();
         Path file = bench == null ? home.resolve("bench").resolve("bench.json") : bench;
         Path photos = home.resolve("photos");
-        try (KeptBench kept = KeptBench.open(file, Clock.systemDefaultZone());
-                PhoneServer server = PhoneServer.open(here, port, kept.top(), photos, Clock.systemDefaultZone())) {
+        try (KeptBench kept = KeptBench.open(file, Clock.system(ZoneId.systemDefault()));
+                PhoneServer server =
+                        PhoneServer.open(here, port, kept.top(), photos, Clock.system(ZoneId.systemDefault()))) {
             serve(server);
             Map<String, Object> fields = new LinkedHashMap<>();
             fields.put("network", here.words());

@@ -2,6 +2,7 @@ package tintwright.files;
 
 import java.time.LocalDate;
 import java.time.Period;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,10 +30,11 @@ final class StockShape {
         stock.pricePerKg().ifPresent(price -> tree.put("pricePerKg", price));
         stock.openedOn().ifPresent(day -> tree.put("openedOn", day.toString()));
         stock.keeps().ifPresent(time -> {
-            if (time.getDays() == 0) {
+            // Whole months or whole days: what a tub says, and all that is read below.
+            if (time.toTotalMonths() > 0) {
                 tree.put("shelfLifeMonths", time.toTotalMonths());
             } else {
-                tree.put("shelfLifeDays", time.getDays());
+                tree.put("shelfLifeDays", time.get(ChronoUnit.DAYS));
             }
         });
     }

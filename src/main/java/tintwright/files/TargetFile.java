@@ -12,18 +12,6 @@ public final class TargetFile {
     private static final String KIND = "target";
     private static final int VERSION = 1;
 
-    private static final SharedFile.Shape<PlaceReadings> SHAPE = new SharedFile.Shape<>() {
-        @Override
-        public PlaceReadings from(JsonPlace root) throws FileProblem {
-            return TargetFile.from(root);
-        }
-
-        @Override
-        public String text(PlaceReadings value) {
-            return TargetFile.text(value);
-        }
-    };
-
     private TargetFile() {}
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or holds no reading that can be used */

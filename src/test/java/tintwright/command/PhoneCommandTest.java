@@ -45,7 +45,7 @@ class PhoneCommandTest {
         BenchFile.keep(file, Optional.empty(), PhoneBenches.job());
         int code = run(List.of(here()), "\nend\n", "phone", "--bench", file.toString(), "--port", "0");
         String said = out.toString(StandardCharsets.UTF_8);
-        assertEquals(Commands.DONE, code, err.toString());
+        assertEquals(Commands.DONE, code, err.toString(StandardCharsets.UTF_8));
         Matcher address =
                 Pattern.compile("http://127\\.0\\.0\\.1:\\d+/[0-9a-f]{32}/").matcher(said);
         assertTrue(address.find(), said);
@@ -75,15 +75,19 @@ class PhoneCommandTest {
     @Test
     void whatIsWrongIsOneSentence() throws Exception {
         assertEquals(Commands.UNUSABLE, run(List.of(), "", "phone"));
-        assertTrue(err.toString().startsWith("This machine is on no local network."), err.toString());
+        assertTrue(
+                err.toString(StandardCharsets.UTF_8).startsWith("This machine is on no local network."),
+                err.toString(StandardCharsets.UTF_8));
         err.reset();
         Path none = folder.resolve("none.json");
         assertEquals(Commands.UNUSABLE, run(List.of(here()), "", "phone", "--bench", none.toString()));
         assertTrue(
-                err.toString().contains("none.json") && err.toString().lines().count() == 1, err.toString());
+                err.toString(StandardCharsets.UTF_8).contains("none.json")
+                        && err.toString(StandardCharsets.UTF_8).lines().count() == 1,
+                err.toString(StandardCharsets.UTF_8));
         err.reset();
         assertEquals(Commands.UNUSABLE, run(List.of(here()), "", "phone", "--port", "70000"));
-        assertEquals("--port must be 0 to 65535, was 70000.\n", err.toString());
+        assertEquals("--port must be 0 to 65535, was 70000.\n", err.toString(StandardCharsets.UTF_8));
     }
 
     @Test

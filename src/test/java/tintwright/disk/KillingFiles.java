@@ -42,7 +42,7 @@ import java.util.stream.StreamSupport;
  * anything: a file begun, bytes written (half of them then are), forced out, cut off, moved, deleted, a folder made.
  */
 final class KillingFiles extends FileSystemProvider {
-    private final FileSystem system = new System();
+    private final FileSystem system = new KillingSystem();
     private final AtomicLong left;
 
     private final boolean endsTheProcess;
@@ -155,6 +155,7 @@ final class KillingFiles extends FileSystemProvider {
     }
 
     @Override
+    @SuppressWarnings("StreamResourceLeak") // It is closed by the one that is handed out.
     public DirectoryStream<Path> newDirectoryStream(Path folder, DirectoryStream.Filter<? super Path> filter)
             throws IOException {
         DirectoryStream<Path> found = Files.newDirectoryStream(real(folder), path -> filter.accept(wrap(path)));
@@ -349,7 +350,7 @@ final class KillingFiles extends FileSystemProvider {
         }
     }
 
-    private final class System extends FileSystem {
+    private final class KillingSystem extends FileSystem {
         @Override
         public FileSystemProvider provider() {
             return KillingFiles.this;

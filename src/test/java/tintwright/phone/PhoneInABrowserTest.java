@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -72,7 +73,8 @@ class PhoneInABrowserTest {
         assertTrue(browser.says("All steps"));
         assertEquals("1", browser.ask("document.querySelectorAll('.tick.done').length"));
         // A photo goes off by itself when it was taken; what is wrong with it comes back.
-        Path film = Files.write(folder.resolve("film.jpg"), "\0\0\0\u0018ftypmp42, and so on".getBytes("ISO-8859-1"));
+        Path film = Files.write(
+                folder.resolve("film.jpg"), "\0\0\0\u0018ftypmp42, and so on".getBytes(StandardCharsets.ISO_8859_1));
         browser.open(pages + "photo");
         browser.type("#photo", film.toString());
         assertTrue(browser.says("It is a film, not a photo."));

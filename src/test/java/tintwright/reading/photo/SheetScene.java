@@ -30,8 +30,8 @@ import tintwright.study.HiddenShop;
 final class SheetScene {
     static final Viewing VIEWING = Viewing.D65_10;
     private static final int N = Grid.INSIDE.count();
-    private static final int WIDTH = 720;
-    private static final int HEIGHT = 540;
+    private static final int HIGH = 720;
+    private static final int WIDE = 540;
     private static final int LAYERS = 10;
 
     final SheetLayout layout = SheetLayout.A4;
@@ -124,8 +124,8 @@ final class SheetScene {
     void codes(Path file, String sign, int leftOut, double tilt, Light light) throws IOException {
         MadeUpView view = new MadeUpView(
                 layout,
-                HEIGHT,
-                WIDTH,
+                WIDE,
+                HIGH,
                 0.62,
                 0.2 * random.nextGaussian(),
                 tilt,
@@ -144,13 +144,13 @@ final class SheetScene {
         chips.forEach(one -> surfaces.add(one.truly()));
         double[] at = new double[2];
         double perMm = page.getWidth() / layout.width();
-        double[] extra = new double[HEIGHT * WIDTH];
+        double[] extra = new double[WIDE * HIGH];
         double[] codes = phone.shoot(
-                HEIGHT,
-                WIDTH,
+                WIDE,
+                HIGH,
                 surfaces,
                 (x, y) -> {
-                    int index = y * HEIGHT + x;
+                    int index = y * WIDE + x;
                     extra[index] = 1;
                     if (!view.sees(x + 0.5, y + 0.5, at)
                             || at[0] < 0
@@ -178,8 +178,8 @@ final class SheetScene {
                     int py = Math.min(page.getHeight() - 1, (int) (at[1] * perMm));
                     return (print[py * page.getWidth() + px] & 255) < 128 ? 2 : 1;
                 },
-                (x, y) -> extra[y * HEIGHT + x]);
-        phone.save(codes, HEIGHT, WIDTH, file);
+                (x, y) -> extra[y * WIDE + x]);
+        phone.save(codes, WIDE, HIGH, file);
     }
 
     private static boolean in(Area area, double[] at) {

@@ -44,9 +44,12 @@ public final class SheetFinder {
 
     private final QrCodeDetector<GrayU8> detector;
 
-    private SheetFinder() {
+    static {
         // A photo is read on the thread that asked; the library would start threads of its own.
         BoofConcurrency.USE_CONCURRENT = false;
+    }
+
+    private SheetFinder() {
         ConfigQrCode how = new ConfigQrCode();
         how.versionMaximum = 1;
         detector = FactoryFiducial.qrcode(how, GrayU8.class);

@@ -77,7 +77,7 @@ public final class MadeUpGreys {
                 }
                 double sum = 0;
                 for (int i = 0; i < half * half; i++) {
-                    view.sees(x + (i % half + 0.5) / half, y + (i / half + 0.5) / half, at);
+                    view.sees(x + (i % half + 0.5) / half, y + (Math.floorDiv(i, half) + 0.5) / half, at);
                     sum += sheet(layout, texture, pageWidth, pageHeight, at, hull, chips);
                 }
                 light[y * view.width + x] = (float) (sum / (half * half));

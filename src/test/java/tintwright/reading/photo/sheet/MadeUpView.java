@@ -109,7 +109,7 @@ public final class MadeUpView {
     /** @return true when the whole paper lies in the picture */
     boolean whole() {
         for (int i = 0; i < 4; i++) {
-            double[] p = pixel(i % 2 * layout.width(), i / 2 * layout.height());
+            double[] p = pixel(i % 2 * layout.width(), Math.floorDiv(i, 2) * layout.height());
             if (p == null || p[0] < 0 || p[1] < 0 || p[0] >= width || p[1] >= height) {
                 return false;
             }
