@@ -22,6 +22,11 @@ import tintwright.shelf.Tint;
 /** A shelf on disk. The shape is written down in docs/formats.md. */
 public final class ShelfFile {
     private static final String KIND = "shelf";
+    /** Four of so many tints are tried in about a second; chosen, no source. */
+    private static final int MOST_OF_A_KIND = 60;
+    /** Thirty years of a chip a day; chosen, no source. */
+    private static final int MOST_CHIPS = 10_000;
+
     private static final int VERSION = 2;
     /** Usual density of a neutral gel paste, g/ml; common practice, no source. */
     private static final double USUAL_PASTE_DENSITY = 1.1;
@@ -125,14 +130,14 @@ public final class ShelfFile {
         String name = root.text("name", "Shelf");
         List<Chip> chips = new ArrayList<>();
         Set<String> taught = new HashSet<>();
-        for (JsonPlace place : root.list("chips")) {
+        for (JsonPlace place : atMost(MOST_CHIPS, root.list("chips"), root, "chips")) {
             Chip chip = ChipShape.from(place);
             chips.add(chip);
             taught.addAll(chip.parts().grams().keySet());
         }
         List<StockItem> items = new ArrayList<>();
         for (ItemKind kind : ItemKind.values()) {
-            for (JsonPlace place : root.list(list(kind))) {
+            for (JsonPlace place : atMost(MOST_OF_A_KIND, root.list(list(kind)), root, list(kind))) {
                 items.add(
                         switch (kind) {
                             case BASE -> base(place);
@@ -144,6 +149,15 @@ public final class ShelfFile {
             }
         }
         return root.make(() -> new Shelf(name, items, chips));
+    }
+
+    private static List<JsonPlace> atMost(int most, List<JsonPlace> found, JsonPlace root, String what)
+            throws FileProblem {
+        if (found.size() > most) {
+            throw root.problem("the shelf holds " + found.size() + " " + what + ", at most " + most
+                    + " can be worked with; put those that are used on a shelf of their own");
+        }
+        return found;
     }
 
     private static Sundry sundry(JsonPlace place, ItemKind kind) throws FileProblem {

@@ -17,7 +17,7 @@ import java.util.UUID;
 /** Text on disk: read whole, or replaced whole. */
 public final class TextFile {
     /** Far more than ten thousand chips take. */
-    private static final long LARGEST = 200_000_000;
+    private static final long LARGEST = 64_000_000;
 
     private static final String DRAFT = ".draft";
 
@@ -30,7 +30,7 @@ public final class TextFile {
                 throw FileProblem.unusable(file + " is a folder; name a file in it");
             }
             if (Files.size(file) > LARGEST) {
-                throw FileProblem.unusable(file + " is larger than 200 MB; it cannot be one of our files");
+                throw FileProblem.unusable(file + " is larger than 64 MB; it cannot be one of our files");
             }
             String text = StandardCharsets.UTF_8
                     .newDecoder()

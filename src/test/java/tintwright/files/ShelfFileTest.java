@@ -233,4 +233,21 @@ class ShelfFileTest {
             assertEquals(List.of(file), files.toList());
         }
     }
+
+    @Test
+    void moreThanCanBeWorkedWithIsToldInOneSentence(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("shelf.json");
+        StringBuilder tints = new StringBuilder();
+        for (int i = 0; i < 300; i++) {
+            tints.append(i == 0 ? "" : ",").append("{\"id\": \"t").append(i).append("\", \"family\": \"violet\"}");
+        }
+        String head = "{\"formatVersion\": 1, \"kind\": \"shelf\", \"bases\": [{\"id\": \"white\"}], ";
+        Files.writeString(file, head + "\"tints\": [" + tints + "]}");
+        FileProblem many = assertThrows(FileProblem.class, () -> ShelfFile.read(file));
+        assertTrue(many.getMessage().contains("300 tints, at most 60"), many.getMessage());
+
+        Files.writeString(file, head + "\"chips\": [" + "{},".repeat(99_999) + "{}]}");
+        FileProblem chips = assertThrows(FileProblem.class, () -> ShelfFile.read(file));
+        assertTrue(chips.getMessage().contains("100000 chips, at most 10000"), chips.getMessage());
+    }
 }

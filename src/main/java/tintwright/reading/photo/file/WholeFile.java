@@ -32,6 +32,9 @@ final class WholeFile {
                 throw new PhotoException(
                         PhotoFile.name(path) + " is damaged or cut short. Copy it from the phone " + "again.");
             }
+            if (kind == PhotoKind.PNG) {
+                PngNotes.check(path);
+            }
         } catch (IOException e) {
             throw PhotoFile.damaged(path, e);
         }
