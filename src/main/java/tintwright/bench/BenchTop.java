@@ -9,9 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.concurrent.CompletableFuture;
+import tintwright.colour.Lab;
 import tintwright.cup.CupDeeds;
 import tintwright.cup.WayWords;
 import tintwright.fill.FillPlan;
+import tintwright.reading.EyeVerdict;
 import tintwright.units.UnitSystem;
 
 /**
@@ -39,6 +41,9 @@ public final class BenchTop {
         /** What is to be weighed now is in; {@code typed} is what the scale showed. */
         record Weighed(String typed) implements Act {}
 
+        /** A dab of the cup was held against the hull and looked at. */
+        record Looked(EyeVerdict verdict) implements Act {}
+
         /** This one of the ways back is followed, from 0. */
         record Follow(int way) implements Act {}
 
@@ -59,17 +64,23 @@ public final class BenchTop {
         /** The bench has gone on since the page was made: nothing is done twice, and nothing that nobody saw. */
         public static final Answer GONE_ON =
                 new Answer(false, "The bench has gone on meanwhile. This is what comes now.");
+
+        /** @return what is said when a look is written down */
+        public static Answer seen(EyeVerdict verdict) {
+            return new Answer(true, "Written down: " + verdict.words() + ".");
+        }
     }
 
     /**
      * The cup in hand.
      *
      * @param key    what the next deed to it is called; another one after every deed
+     * @param hull   what it is mixed for, to draw answers by
      * @param deeds  what is to be done and was done
      * @param ways   the ways back when it is too dark; else none
      * @param wrong  what went wrong at the cup last; mostly empty
      */
-    public record CupNow(String key, CupDeeds deeds, List<WayWords.Said> ways, String wrong) {
+    public record CupNow(String key, Lab hull, CupDeeds deeds, List<WayWords.Said> ways, String wrong) {
         public CupNow {
             ways = List.copyOf(ways);
         }

@@ -293,6 +293,20 @@ public final class CupBench {
         return after(cup.add(at, new Deed.Seen(verdict)));
     }
 
+    /**
+     * What still stands of steps that were chosen, now that something new was seen of the cup.
+     *
+     * @return nothing when a tint comes first: what goes in is planned anew with what was seen. White, or pouring off,
+     *         that was chosen as a way back is gone on with
+     */
+    public List<Deed> still(List<Deed> ahead) {
+        boolean white = ahead.isEmpty()
+                || !goesIn(ahead.get(0))
+                || ahead.get(0) instanceof Deed.Weighed weighed
+                        && shelf().tint(weighed.part()).isEmpty();
+        return white ? ahead : List.of();
+    }
+
     /** Writes a reading that seemed impossible and learns from it all the same: the person is sure. */
     public CupBench readAnyway(Instant at, Reading reading, Optional<ColourReading> hull) {
         return after(cup.add(at, new Deed.Read(reading, hull, true)));

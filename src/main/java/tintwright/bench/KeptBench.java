@@ -32,6 +32,7 @@ import tintwright.files.FileProblem;
 import tintwright.fill.Batch;
 import tintwright.fill.CureTimer;
 import tintwright.match.Aim;
+import tintwright.reading.EyeVerdict;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.reading.photo.file.PhotoException;
@@ -117,6 +118,7 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
         boolean back = job.ahead().isEmpty() && bench.plan() instanceof Plan.WayBack;
         return new CupNow(
                 key(cup),
+                bench.hull(),
                 bench.deeds(job.ahead(), bench.contradiction().isPresent()),
                 back ? bench.waysSaid() : List.of(),
                 "");
@@ -156,6 +158,8 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
     private Answer changed(String key, Act act) throws FileProblem {
         if (act instanceof Act.Weighed weighed) {
             return gone(key) ? Answer.GONE_ON : weigh(weighed.typed());
+        } else if (act instanceof Act.Looked looked) {
+            return gone(key) ? Answer.GONE_ON : looked(looked.verdict());
         } else if (act instanceof Act.Follow follow) {
             return gone(key) ? Answer.GONE_ON : follow(follow.way());
         } else if (act instanceof Act.Catalysed catalysed) {
@@ -194,6 +198,12 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
                         : List.of();
         keep(after, ahead);
         return new Answer(true, "It is in: " + CupDeeds.words(deed, job.shelf()) + ".");
+    }
+
+    private Answer looked(EyeVerdict verdict) throws FileProblem {
+        CupBench after = cups.at(knowledge, job.cup().orElseThrow()).seen(clock.instant(), verdict);
+        keep(after, after.still(job.ahead()));
+        return Answer.seen(verdict);
     }
 
     private Answer follow(int number) throws FileProblem {
@@ -262,7 +272,7 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
             CupBench after = cups.at(knowledge, job.cup().orElseThrow())
                     .read(clock.instant(), read.chip().get(), Optional.of(read.hull()))
                     .bench();
-            keep(after, job.ahead());
+            keep(after, after.still(job.ahead()));
             return new Answer(true, read.words());
         }
         if (job.place() < 0) {

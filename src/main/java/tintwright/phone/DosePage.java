@@ -18,6 +18,10 @@ final class DosePage {
     /** More letters than this do not fit beside each other at the largest size on 360 px. */
     private static final int LONG_FIGURE = 5;
 
+    private static final String LOOK = "<a class=\"second\" href=\"eye\">Say what you see of a dab</a>\n";
+    private static final String TOO_DARK = "<a class=\"quiet\" href=\"dark\">It went too dark</a>\n";
+    private static final String LOOK_EITHER_WAY = "<a class=\"main\" href=\"photo\">Take the photo</a>\n" + LOOK;
+
     private DosePage() {}
 
     static Reply show(Sight sight, Optional<Answer> came) {
@@ -76,10 +80,10 @@ final class DosePage {
         main.append("</section>\n");
         switch (now.kind()) {
             case WEIGH, POUR_OFF -> field(cup, now, main);
-            case READ_CHIP -> main.append("<a class=\"main\" href=\"photo\">Take the photo</a>\n");
+            case READ_CHIP -> main.append(LOOK_EITHER_WAY);
             case CHOOSE_WAY -> main.append("<a class=\"main\" href=\"dark\">See the ways back</a>\n");
             case WHITE_FIRST, SETTLE -> main.append("<p class=\"soft middle\">Do this at the bench.</p>\n");
-            case STOP -> main.append("<a class=\"quiet\" href=\"dark\">It went too dark</a>\n");
+            case STOP -> main.append(LOOK).append(TOO_DARK);
         }
     }
 
@@ -92,7 +96,9 @@ final class DosePage {
                 .append(safe(figure))
                 .append("\"> g</label>\n<button class=\"main\">")
                 .append(now.kind() == CupDeeds.Kind.POUR_OFF ? "It is poured off" : "It is in")
-                .append("</button>\n</form>\n<a class=\"quiet\" href=\"dark\">It went too dark</a>\n");
+                .append("</button>\n</form>\n")
+                .append(cup.deeds().done().isEmpty() ? "" : LOOK)
+                .append(TOO_DARK);
     }
 
     private static void list(String title, List<String> lines, StringBuilder main) {
@@ -115,9 +121,10 @@ final class DosePage {
                                     + safe(now.deeds().verdict()) + " ")
                             .orElse(""))
                     .append(
-                            "If your eye says too dark, show it to the bench: draw down a chip, let it cure, and take a")
-                    .append(" photo of it beside the hull. The ways back then stand here.</p>\n</section>\n")
-                    .append("<a class=\"main\" href=\"photo\">Take the photo</a>\n");
+                            "If your eye says too dark, show it to the bench: draw down a chip, let it cure, hold it to the")
+                    .append(
+                            " hull and say what you see, or take a photo of both. The ways back then stand here.</p>\n</section>\n")
+                    .append(LOOK_EITHER_WAY);
         }
         cup.ifPresent(now -> {
             for (int i = 0; i < now.ways().size(); i++) {

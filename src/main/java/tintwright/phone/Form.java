@@ -50,6 +50,15 @@ final class Form {
         return fields.getOrDefault(name, "");
     }
 
+    /** @throws Refused when it is none of the answers that the page holds */
+    <E extends Enum<E>> E choice(String name, Class<E> answers) throws Refused {
+        try {
+            return Enum.valueOf(answers, text(name));
+        } catch (IllegalArgumentException e) {
+            throw new Refused(Reply.BAD_REQUEST, "That is not the form of this page. Load the page anew.");
+        }
+    }
+
     /** @throws Refused when it is no whole number from 0 on */
     int number(String name) throws Refused {
         String text = text(name);

@@ -9,6 +9,8 @@ enum Place {
     DOSE("dose", "Dose", 60, true),
     /** Behind the dose: the cup went too dark. */
     DARK("dark", "Too dark", 60, false),
+    /** Behind the dose: what the eye sees of a dab. */
+    EYE("eye", "What you see", 60, false),
     DAY("day", "Day", 60, true);
 
     private final String path;

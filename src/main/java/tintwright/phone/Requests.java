@@ -95,7 +95,7 @@ final class Requests implements HttpHandler {
             return page(place, said.of(asked.pass(), place));
         }
         BenchTop.Answer came = deed(place, exchange);
-        Place then = place == Place.DARK ? Place.DOSE : place;
+        Place then = place.atTheFoot() || !came.done() && place == Place.EYE ? place : Place.DOSE;
         if (!came.said().isEmpty()) {
             said.keep(asked.pass(), then, came);
         }
@@ -107,6 +107,7 @@ final class Requests implements HttpHandler {
             case PHOTO -> photos.show(came);
             case DOSE -> DosePage.show(top.sight(), came);
             case DARK -> DosePage.ways(top.sight(), came);
+            case EYE -> EyePage.show(top.sight(), came);
             case DAY -> DayPage.show(top.sight(), top.ticked(), came, clock.instant());
         };
     }
@@ -116,6 +117,7 @@ final class Requests implements HttpHandler {
             case PHOTO -> photos.take(exchange);
             case DOSE -> DosePage.weighed(top, Form.of(exchange));
             case DARK -> DosePage.follow(top, Form.of(exchange));
+            case EYE -> EyePage.looked(top, Form.of(exchange));
             case DAY -> DayPage.deed(top, Form.of(exchange));
         };
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import javafx.beans.value.ChangeListener;
 import tintwright.bench.BenchTop;
 import tintwright.bench.BenchTop.Act;
@@ -17,6 +18,7 @@ import tintwright.bench.BenchTop.Sight;
 import tintwright.bench.BenchTop.Wanted;
 import tintwright.bench.PhonePhoto;
 import tintwright.cup.CupDeeds;
+import tintwright.match.Aim;
 import tintwright.reading.photo.file.PhotoException;
 import tintwright.shelf.Shelf;
 import tintwright.window.cup.CupModel;
@@ -46,7 +48,7 @@ final class DeskTop implements BenchTop.Hands {
     private final BenchTop top;
 
     /** A deed at the cup that is being worked out. */
-    private record Waiting(String key, CompletableFuture<Answer> answer) {}
+    private record Waiting(String key, CompletableFuture<Answer> answer, Function<List<CupDeeds.Done>, Answer> said) {}
 
     /**
      * @param hullPhoto where a photo of the hull is marked by hand
@@ -94,6 +96,7 @@ final class DeskTop implements BenchTop.Hands {
                 .get()
                 .map(seen -> new CupNow(
                         key(seen),
+                        Aim.of(seen.cup().hull()).readings().mean(),
                         seen.deeds(),
                         seen.ways(),
                         cup.problemProperty().get()));
@@ -121,7 +124,7 @@ final class DeskTop implements BenchTop.Hands {
         top.show(now);
         List<Waiting> ready = new ArrayList<>();
         waiting.removeIf(one -> over(one, now) && ready.add(one));
-        ready.forEach(one -> one.answer().complete(answer(now)));
+        ready.forEach(one -> one.answer().complete(answer(now, one)));
     }
 
     private static boolean over(Waiting one, Sight now) {
@@ -130,14 +133,11 @@ final class DeskTop implements BenchTop.Hands {
                 || !now.cup().get().wrong().isEmpty();
     }
 
-    private static Answer answer(Sight now) {
+    private static Answer answer(Sight now, Waiting one) {
         if (now.cup().isPresent() && !now.cup().get().wrong().isEmpty()) {
             return new Answer(false, now.cup().get().wrong());
         }
-        List<CupDeeds.Done> done = now.cup().map(seen -> seen.deeds().done()).orElse(List.of());
-        return new Answer(
-                true,
-                done.isEmpty() ? "" : "It is in: " + done.get(done.size() - 1).words() + ".");
+        return one.said().apply(now.cup().map(seen -> seen.deeds().done()).orElse(List.of()));
     }
 
     @Override
@@ -155,9 +155,18 @@ final class DeskTop implements BenchTop.Hands {
 
     private void begin(String key, Act act, CompletableFuture<Answer> answer) {
         if (act instanceof Act.Weighed weighed) {
-            atTheCup(key, answer, () -> weigh(weighed.typed()));
+            int before = cup.inHandProperty()
+                    .get()
+                    .map(seen -> seen.deeds().done().size())
+                    .orElse(0);
+            atTheCup(new Waiting(key, answer, done -> weighed(done, before)), () -> weigh(weighed.typed()));
+        } else if (act instanceof Act.Looked looked) {
+            atTheCup(new Waiting(key, answer, done -> Answer.seen(looked.verdict())), () -> {
+                cup.seen(looked.verdict());
+                return true;
+            });
         } else if (act instanceof Act.Follow follow) {
-            atTheCup(key, answer, () -> {
+            atTheCup(new Waiting(key, answer, done -> new Answer(true, "")), () -> {
                 cup.choose(follow.way());
                 return true;
             });
@@ -171,21 +180,30 @@ final class DeskTop implements BenchTop.Hands {
         }
     }
 
-    private void atTheCup(String key, CompletableFuture<Answer> answer, BooleanSupplier deed) {
+    /** @param before how much stood in the cup: what was weighed comes next, then what goes with it */
+    private static Answer weighed(List<CupDeeds.Done> done, int before) {
+        return new Answer(
+                true,
+                done.size() <= before ? "" : "It is in: " + done.get(before).words() + ".");
+    }
+
+    private void atTheCup(Waiting mine, BooleanSupplier deed) {
         // While a change is being worked out the cup that is shown is not the cup in hand any more.
-        boolean same =
-                cup.inHandProperty().get().filter(seen -> key(seen).equals(key)).isPresent() && cup.settled();
+        boolean same = cup.inHandProperty()
+                        .get()
+                        .filter(seen -> key(seen).equals(mine.key()))
+                        .isPresent()
+                && cup.settled();
         if (!same) {
-            answer.complete(Answer.GONE_ON);
+            mine.answer().complete(Answer.GONE_ON);
             return;
         }
-        Waiting mine = new Waiting(key, answer);
         waiting.add(mine);
         if (deed.getAsBoolean()) {
             show();
         } else {
             waiting.remove(mine);
-            answer.complete(new Answer(false, cup.problemProperty().get()));
+            mine.answer().complete(new Answer(false, cup.problemProperty().get()));
         }
     }
 

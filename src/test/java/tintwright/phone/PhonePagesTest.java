@@ -33,6 +33,8 @@ import tintwright.cup.Deed;
 import tintwright.files.BenchFile;
 import tintwright.files.BenchJob;
 import tintwright.files.Demo;
+import tintwright.reading.EyeVerdict;
+import tintwright.reading.FilmState;
 import tintwright.window.Desks;
 
 /** The pages over a job that is kept on disk: one deed is one deed, and every phone sees it. */
@@ -203,7 +205,61 @@ class PhonePagesTest {
     void tooDarkAsksForWhatTheBenchMustSeeFirst() throws Exception {
         String words = phone.get("dark").words();
         assertTrue(words.contains("Put nothing more in."), words);
-        assertTrue(words.contains("take a photo of it beside the hull"), words);
+        assertTrue(words.contains("say what you see, or take a photo of both"), words);
+    }
+
+    @Test
+    void whatTheEyeSeesGoesIntoTheCupAndLeadsToTheWaysBack() throws Exception {
+        String page = phone.get("dose").body();
+        assertFalse(page.contains("href=\"eye\""), "nothing to look at yet");
+        phone.post("dose", form("key", field(page, "key"), "grams", field(page, "grams")));
+        page = phone.get("dose").body();
+        phone.post("dose", form("key", field(page, "key"), "grams", "2"));
+        assertTrue(phone.get("dose").body().contains("href=\"eye\""));
+        for (int look = 1; look <= 2; look++) {
+            page = phone.get("eye").body();
+            assertTrue(page.contains("data:image/svg+xml,"), page);
+            assertEquals(
+                    "dose",
+                    phone.post(
+                                    "eye",
+                                    form(
+                                            "key",
+                                            field(page, "key"),
+                                            "depth",
+                                            "MUCH_TOO_DARK",
+                                            "hue",
+                                            "TOO_RED",
+                                            "amount",
+                                            "LITTLE"))
+                            .header("Location"));
+            assertTrue(phone.get("dose").words().contains("Written down: much too dark and a little too red."));
+        }
+        assertTrue(
+                phone.get("dose").words().contains("See the ways back"),
+                phone.get("dose").words());
+        String ways = phone.get("dark").body();
+        assertTrue(ways.contains("Go this way"), ways);
+        phone.post("dark", form("key", field(ways, "key"), "way", "0"));
+        assertTrue(
+                phone.get("dose").words().contains("It is poured off"),
+                phone.get("dose").words());
+        assertEquals(2, onDisk().stream().filter(Deed.Seen.class::isInstance).count());
+    }
+
+    @Test
+    void anEyeThatCannotTellIsHeardAndHalfAnAnswerIsNot() throws Exception {
+        String page = phone.get("dose").body();
+        phone.post("dose", form("key", field(page, "key"), "grams", field(page, "grams")));
+        String key = field(phone.get("eye").body(), "key");
+        assertEquals("eye", phone.post("eye", form("key", key, "hue", "NONE")).header("Location"));
+        assertTrue(phone.get("eye").words().contains("Choose one of each row"));
+        assertEquals(
+                Reply.BAD_REQUEST,
+                phone.post("eye", form("key", key, "depth", "DEEP", "hue", "NONE"))
+                        .status());
+        phone.post("eye", form("key", key, "untold", "true", "wet", "true"));
+        assertEquals(new Deed.Seen(EyeVerdict.cannotTell(FilmState.WET)), onDisk().get(2));
     }
 
     @Test

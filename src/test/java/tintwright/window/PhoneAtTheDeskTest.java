@@ -5,12 +5,22 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Clock;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Test;
 import tintwright.bench.BenchTop;
 import tintwright.bench.BenchTop.Act;
 import tintwright.bench.BenchTop.Answer;
 import tintwright.bench.BenchTop.CupNow;
+import tintwright.bench.ShopLog;
 import tintwright.cup.Deed;
+import tintwright.reading.EyeVerdict;
+import tintwright.reading.EyeVerdict.Amount;
+import tintwright.reading.EyeVerdict.Depth;
+import tintwright.reading.EyeVerdict.Hue;
+import tintwright.reading.FilmState;
 import tintwright.window.frame.Step;
 
 /** The window's job from a phone: one job, two faces, no deed done twice. */
@@ -86,6 +96,66 @@ class PhoneAtTheDeskTest {
         assertTrue(refused.said().contains("much"), refused.said());
         assertEquals(0, entries());
         assertTrue(top.act(cup().key(), new Act.Weighed("90")).join().done());
+    }
+
+    @Test
+    void whatWasRefusedBeforeIsNotSaidOfADeedThatIsStillBeingWorkedOut() {
+        Deque<Runnable> atWork = new ArrayDeque<>();
+        Desk busy = new Desk(
+                Desk.demo(),
+                atWork::add,
+                Runnable::run,
+                Clock.systemUTC(),
+                () -> ShopLog.demo(Clock.systemUTC()),
+                Desks::learn);
+        BenchTop seen = new DeskTop(
+                        busy.job(),
+                        busy.cup(),
+                        busy.hull(),
+                        busy.fill(),
+                        busy.shell(),
+                        busy.chipPhoto(),
+                        busy.chipPhoto(),
+                        atWork::add,
+                        Runnable::run)
+                .top();
+        busy.cup().begin();
+        workThrough(atWork);
+        CupNow cup = seen.sight().cup().orElseThrow();
+        assertFalse(seen.act(cup.key(), new Act.Weighed("much")).join().done());
+        String shown = cup.deeds().now().amount().orElseThrow().shown().replace(" g", "");
+        CompletableFuture<Answer> answer = seen.act(cup.key(), new Act.Weighed(shown));
+        assertFalse(answer.isDone(), "the deed is not in yet");
+        workThrough(atWork);
+        assertTrue(answer.join().done(), answer.join().said());
+        assertTrue(
+                answer.join().said().matches("It is in: [0-9.]+ g plain white\\."),
+                answer.join().said());
+    }
+
+    private static void workThrough(Deque<Runnable> atWork) {
+        while (!atWork.isEmpty()) {
+            atWork.removeFirst().run();
+        }
+    }
+
+    @Test
+    void whatTheEyeSeesOnThePhoneIsWrittenInTheWindowAndOnce() {
+        desk.cup().begin();
+        EyeVerdict dark = new EyeVerdict(
+                Optional.of(Depth.MUCH_TOO_DARK), Optional.of(Hue.TOO_RED), Amount.LITTLE, FilmState.CURED);
+        Answer early = top.act(cup().key(), new Act.Looked(dark)).join();
+        assertFalse(early.done(), "nothing is in the cup");
+        assertTrue(early.said().contains("Nothing is in the cup yet"), early.said());
+        desk.cup().accept();
+        String key = cup().key();
+        Answer seen = top.act(key, new Act.Looked(dark)).join();
+        assertEquals(new Answer(true, "Written down: much too dark and a little too red."), seen);
+        assertEquals(seen, top.act(key, new Act.Looked(dark)).join());
+        assertEquals(3, entries());
+        assertEquals(
+                new Deed.Seen(dark),
+                desk.job().now().cup().orElseThrow().standing().get(2).deed());
     }
 
     @Test

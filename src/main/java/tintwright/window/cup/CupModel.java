@@ -340,8 +340,8 @@ public final class CupModel {
     }
 
     /** What the eye saw of a dab held against the hull. */
-    void seen(EyeVerdict verdict) {
-        change(bench -> bench.seen(clock.instant(), verdict), job.now().ahead());
+    public void seen(EyeVerdict verdict) {
+        learned(bench -> bench.seen(clock.instant(), verdict));
     }
 
     /** A chip of the cup was read in a photo, with the hull beside it or alone. */
@@ -351,9 +351,12 @@ public final class CupModel {
 
     private void learn(Reading reading, Optional<ColourReading> hull) {
         // One that cannot be this cup is kept and does not count; the dispute then asks what is wrong.
-        change(
-                bench -> bench.read(clock.instant(), reading, hull).bench(),
-                job.now().ahead());
+        learned(bench -> bench.read(clock.instant(), reading, hull).bench());
+    }
+
+    private void learned(Function<CupBench, CupBench> edit) {
+        List<Deed> ahead = job.now().ahead();
+        change(edit, bench -> bench.still(ahead), () -> {});
     }
 
     /** @param advised true when this was the next thing to do */
@@ -378,7 +381,7 @@ public final class CupModel {
                             : ((CupBench.Added.SameAgain) added[0]).ifMeant();
                     return then.map(with -> after.also(clock.instant(), with)).orElse(after);
                 },
-                rest,
+                bench -> rest,
                 () -> {
                     if (added[0] instanceof CupBench.Added.SameAgain again) {
                         shell.warn(again.question() + " If not, take it back with Undo.");
@@ -394,24 +397,30 @@ public final class CupModel {
     }
 
     private void change(Function<CupBench, CupBench> edit, List<Deed> ahead) {
-        change(edit, ahead, () -> {});
+        change(edit, bench -> ahead, () -> {});
     }
 
+    /** A cup after a change, and the steps that were chosen before and still stand. */
+    private record Changed(CupBench bench, List<Deed> ahead) {}
+
     /** Works the change out off the screen's thread; a second press before it is in is not taken for a second dose. */
-    private void change(Function<CupBench, CupBench> edit, List<Deed> ahead, Runnable then) {
+    private void change(Function<CupBench, CupBench> edit, Function<CupBench, List<Deed>> ahead, Runnable then) {
         Knowledge knowledge = job.knowledgeProperty().get();
         if (writingNow || knowledge == null || job.now().cup().isEmpty()) {
             return;
         }
         writingNow = true;
+        problem.set("");
         Cup cup = job.now().cup().get();
         writing.run(
-                () -> edit.apply(cups.at(knowledge, cup)),
+                () -> {
+                    CupBench after = edit.apply(cups.at(knowledge, cup));
+                    return new Changed(after, ahead.apply(after));
+                },
                 changed -> {
                     writingNow = false;
-                    problem.set("");
-                    cups.now(changed);
-                    job.change(before -> before.after(changed.cup(), ahead));
+                    cups.now(changed.bench());
+                    job.change(before -> before.after(changed.bench().cup(), changed.ahead()));
                     then.run();
                 },
                 failure -> {
@@ -424,6 +433,7 @@ public final class CupModel {
     public void choose(int way) {
         Knowledge knowledge = job.knowledgeProperty().get();
         Job now = job.now();
+        problem.set("");
         writing.run(
                 () -> cups.at(knowledge, now.cup().orElseThrow()).ways().get(way),
                 chosen -> job.change(before -> FollowWay.following(

@@ -56,8 +56,8 @@ enum PhotoKind {
             String brand = new String(start, 8, Math.min(4, start.length - 8), StandardCharsets.ISO_8859_1);
             if (brand.matches("hei[cfxsm]|hev[cxms]|mif1|msf1|avif|avis")) {
                 throw new PhotoException(PhotoFile.name(path) + " is in a format that phones use to save room (HEIC), "
-                        + "which cannot be read here. On the phone choose the most compatible camera format, or share "
-                        + "the photo as JPEG.");
+                        + "which cannot be read here. On the phone choose the most compatible camera format, share the "
+                        + "photo as JPEG, or take it on the page that the bench opens on the phone.");
             }
             throw new PhotoException(PhotoFile.name(path) + " is a film, not a photo. Take a photo.");
         }
