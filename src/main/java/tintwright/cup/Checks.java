@@ -2,11 +2,9 @@ package tintwright.cup;
 
 /**
  * What a number in a cup may be.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class Checks {
-    /** Nobody mixes more than this in a cup, grams. */
+    /** Nobody mixes more than this in a cup, grams; a judgement of ours. */
     static final double MOST = 100_000;
 
     private Checks() {}

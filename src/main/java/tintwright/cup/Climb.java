@@ -2,15 +2,14 @@ package tintwright.cup;
 
 /**
  * How much white a cup needs to come back in range.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class Climb {
-    /** A climb that comes this near, CIEDE2000, or within this of the nearest possible, takes no more white. */
+    /** A climb that comes this near, CIEDE2000, or within this of the nearest possible, takes no more white; a judgement of ours. */
     private static final double NEAR = 0.3;
 
+    /** A judgement of ours. */
     private static final double AS_GOOD = 0.15;
-    /** Most white that is looked at, in masses of the cup. */
+    /** Most white that is looked at, in masses of the cup; a judgement of ours. */
     private static final double MOST = 30;
 
     private Climb() {}

@@ -18,8 +18,6 @@ import tintwright.shelf.Parts;
  * The last chip and the weights tell two stories. Either the chip was read wrongly or something was weighed otherwise
  * than written; only the person at the bench can know, so it is said and the slips that would explain it are named.
  *
- * <p>Figures here that name no source are judgements of ours.
- *
  * @param entry   id of the reading's entry
  * @param apart   CIEDE2000 between the chip and what the weights foretell of it
  * @param read    what the chip read
@@ -31,15 +29,17 @@ public record Contradiction(String entry, double apart, Lab read, Lab foretold, 
     private static final double WORTH_ASKING = 2.5;
     /** In standard deviations of reading and model: chance one in four hundred on an axis for honest normal noise. */
     private static final double SURE = 3;
-    /** A slip explains the chip when it leaves at most this share of the difference. */
+    /** A slip explains the chip when it leaves at most this share of the difference; a judgement of ours. */
     private static final double EXPLAINED = 0.34;
-    /** What a slip by a factor of e must gain in CIEDE2000 over a smaller one; small slips are commoner. */
+    /** What a slip by a factor of e must gain in CIEDE2000 over a smaller one; small slips are commoner; a judgement of ours. */
     private static final double PRICE = 0.3;
 
+    /** A judgement of ours. */
     private static final int MOST = 2;
-    /** Slips from a thirtieth to thirty times are looked for: a wrong decimal place and a double dose are inside. */
+    /** Slips from a thirtieth to thirty times are looked for: a wrong decimal place and a double dose are inside; a judgement of ours. */
     private static final double WIDEST = Math.log(30);
 
+    /** A bound on work, a judgement of ours. */
     private static final int STEPS = 60;
 
     /**

@@ -17,8 +17,6 @@ import tintwright.units.Grams;
  * All that is to be done to a cup and was done, in plain words and values: whatever shows a cup shows this, so that no
  * two faces ever say two things of one cup.
  *
- * <p>Figures here that name no source are judgements of ours.
- *
  * @param verdict  the cup beside the hull, such as "Too dark and a touch red."
  * @param now      the one thing to do
  * @param next     what comes after it, in order; may be empty
@@ -99,11 +97,11 @@ public record CupDeeds(
         notes = List.copyOf(notes);
     }
 
-    /** From this chance on of being too dark the weights alone say it. */
+    /** From this chance on of being too dark the weights alone say it; a judgement of ours. */
     private static final double BEYOND_DOUBT = 0.95;
-    /** A reserve of which the first doses may need nearly all is held back for want of chips. */
+    /** A reserve of which the first doses may need nearly all is held back for want of chips; a judgement of ours. */
     private static final double NEARLY_ALL = 0.95;
-    /** What is wanted counts as made from here on, as a share of it. */
+    /** What is wanted counts as made from here on, as a share of it; a judgement of ours. */
     private static final double MADE = 0.98;
 
     /**

@@ -8,8 +8,6 @@ import tintwright.units.Grams;
 
 /**
  * What a cup has to say to the person in front of it: short sentences, grams, no colour science.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class CupWords {
     private final CupSight sight;

@@ -12,17 +12,16 @@ import tintwright.shelf.Prediction;
 
 /**
  * Whether a reading can be of this cup at all: a slip in reading must not teach the shelf nonsense.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class ReadingCheck {
     /** Squared distance in three axes beyond which it cannot be: chance one in a million for honest normal errors. */
     private static final double CANNOT = 30;
-    /** A smaller difference is never called impossible, CIEDE2000: models are off too. */
+    /** A smaller difference is never called impossible, CIEDE2000: models are off too; a judgement of ours. */
     private static final double ALWAYS_POSSIBLE = 3;
     /** What a model of paint may be off by on each axis, and a wet film more; common practice, no source. */
     static final double MODEL = 0.7;
 
+    /** A judgement of ours. */
     static final double WET_STRAY = 0.7;
 
     private ReadingCheck() {}

@@ -27,20 +27,21 @@ import tintwright.shelf.Tint;
  *
  * <p>Evidence by Laplace's method over ln of the amounts; Bishop (2006), Pattern Recognition and Machine Learning,
  * 4.4.1. A colour is three numbers: several sets explain it, and the chances say so.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class UnknownCup {
+    /** A judgement of ours. */
     private static final int MOST_TINTS = 3;
     /** A tint is in a cup mixed by eye with this chance before anything is read; common practice, no source. */
     private static final double USED = 0.25;
     /** Middle and spread, in ln, of a tint's share by mass; common practice, no source. */
     private static final double USUAL_SHARE = 0.004;
 
+    /** A judgement of ours. */
     private static final double SPREAD = 1.5;
+
     private static final double MODEL = 0.3;
     private static final double STEP = 0.02;
-    /** Contents with less chance than this are not worth telling. */
+    /** Contents with less chance than this are not worth telling; a judgement of ours. */
     private static final double WORTH_TELLING = 0.02;
 
     private final Knowledge knowledge;

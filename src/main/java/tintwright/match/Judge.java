@@ -19,11 +19,9 @@ import tintwright.shelf.Prediction;
 
 /**
  * Says all there is to say about one mix for one wish.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class Judge {
-    /** Every way to round up to this many tints is tried. */
+    /** Every way to round up to this many tints is tried; a bound on work, a judgement of ours. */
     private static final int MOST_ROUNDED = 5;
 
     private final Knowledge knowledge;

@@ -6,13 +6,12 @@ import java.util.List;
 /**
  * The most of each part that may be in the whole, as printed on its tub, and of a leftover as much as there is of it.
  * Each part has its own limit, whatever else is in the mix; what a leftover brings along counts.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class Loading {
     /** For a search that knows no limit. */
     public static final Loading NONE = new Loading(1, List.of());
 
+    /** A bound on work, a judgement of ours. */
     private static final int PASSES = 60;
 
     private final double stockGrams;

@@ -8,10 +8,9 @@ import tintwright.colour.Lab;
  * Lab is about its CIEDE2000.
  *
  * <p>Made by differences of the published formula itself, half a unit to each side.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class Metric {
+    /** A judgement of ours. */
     private static final double STEP = 0.5;
 
     private Metric() {}

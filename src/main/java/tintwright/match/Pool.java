@@ -17,14 +17,12 @@ import tintwright.shelf.Tint;
 
 /**
  * What a recipe may draw on: one gram of base, and the tints (and one leftover) that can be added to it.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class Pool {
     private static final int N = Grid.INSIDE.count();
-    /** 550 nm, where the eye judges lightness. */
+    /** 550 nm, where the eye judges lightness; a judgement of ours. */
     private static final int GREEN_LIGHT = 15;
-    /** A recipe holds some base, however much of a leftover there is. */
+    /** A recipe holds some base, however much of a leftover there is; a judgement of ours. */
     private static final double MOST_LEFTOVER = 0.999;
 
     private final String baseId;

@@ -6,19 +6,20 @@ import java.util.List;
 
 /**
  * A short list in which each recipe is better than those above it in something a person would care about.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class Ranking {
+    /** A judgement of ours. */
     private static final int MOST = 5;
-    /** What a recipe may be worse than the best in expected CIEDE2000 and still be listed. */
+    /** What a recipe may be worse than the best in expected CIEDE2000 and still be listed; a judgement of ours. */
     private static final double WORTH_SHOWING = 0.8;
 
+    /** A judgement of ours. */
     private static final double PRICE_OF_A_TINT = 0.06;
+
     private static final double PRICE_OF_METAMERISM = 0.15;
-    /** For each per cent of tint in the mix: less of it is cheaper, and touches the film less. */
+    /** For each per cent of tint in the mix: less of it is cheaper, and touches the film less; a judgement of ours. */
     private static final double PRICE_OF_LOADING = 0.12;
-    /** CIEDE2000 that nobody sees: to be nearer than this counts for nothing. */
+    /** CIEDE2000 that nobody sees: to be nearer than this counts for nothing; a judgement of ours. */
     private static final double UNSEEN = 0.3;
 
     private Ranking() {}

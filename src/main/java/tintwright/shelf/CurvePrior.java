@@ -13,18 +13,17 @@ import tintwright.colour.Grid;
  * wavelengths, and shape, smooth over about 60 nm with a finer part over about 20 nm. Karhunen-Loeve truncation
  * keeps what matters. Source: Rasmussen and Williams (2006), Gaussian Processes for Machine Learning, chapters 2
  * and 4 (squared exponential covariance).
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class CurvePrior {
     private static final int N = Grid.INSIDE.count();
-    /** Correlation length of the shape, nm. */
+    /** Correlation length of the shape, nm; a judgement of ours. */
     private static final double SMOOTH_NM = 60;
-    /** Correlation length of its finer part, nm, and the share of variance that is fine. */
+    /** Correlation length of its finer part, nm, and the share of variance that is fine; a judgement of ours. */
     private static final double FINE_NM = 20;
 
+    /** A judgement of ours. */
     private static final double FINE_SHARE = 0.15;
-    /** Directions with less variance than this (a hundredth in ln) are left out. */
+    /** Directions with less variance than this (a hundredth in ln) are left out; small beside all that it is held against, a judgement of ours. */
     private static final double LEAST_VARIANCE = 1e-4;
 
     private final double[] middle;

@@ -16,8 +16,6 @@ import tintwright.reading.Reading;
 
 /**
  * Looks again at chips that fit badly: learns without each, and asks what the others say about it.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class Doubts {
     /** Squared misfit for each value read, above which a chip contradicts the rest: about four deviations. */
@@ -26,7 +24,9 @@ final class Doubts {
     /** How far a wet chip strays from what its cured film would read, on each axis; common practice, no source. */
     private static final double WET = 2.5;
 
+    /** A bound on work, a judgement of ours. */
     private static final int MOST_SUSPECTS = 8;
+
     private static final int MANY_CHIPS = 8000;
     private static final double[] FACTORS = factors();
 

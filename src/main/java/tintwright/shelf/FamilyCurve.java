@@ -12,11 +12,9 @@ import tintwright.colour.Grid;
  * Shapes: means of the acrylic paints of each family in Okumura (2005), rounded to 0.1 and thinned to 20 nm;
  * ORANGE and UNKNOWN are invented, plausible. A paste for gel coat is stronger than an artist's paint against its
  * white: by {@link #CONCENTRATION}, invented, plausible, and shared by the tints of a shop up to a wide error.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class FamilyCurve {
-    /** How much stronger a paste is than an artist's paint of the same pigment, against their whites. */
+    /** How much stronger a paste is than an artist's paint of the same pigment, against their whites; a judgement of ours. */
     static final double CONCENTRATION = 6;
 
     private static final Grid KNOTS = Grid.between(400, 700, 20);

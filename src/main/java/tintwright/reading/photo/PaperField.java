@@ -10,17 +10,17 @@ import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
  * overlaps) count little.
  *
  * <p>Source: Huber and Ronchetti (2009), Robust Statistics, 7.8 (weights that fall off with the residual, repeated).
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class PaperField {
+    /** A judgement of ours. */
     private static final int TERMS = 6;
+
     private static final int ROUNDS = 8;
-    /** Curvature must be shown by the paper: a prior of half the light over the sheet. */
+    /** Curvature must be shown by the paper: a prior of half the light over the sheet; small beside all that it is held against, a judgement of ours. */
     private static final double RIDGE = 0.05;
     /** A residual of this many median deviations counts half. */
     private static final double DOUBT = 2.5;
-    /** Noise of a small patch, in log light; below it nothing is doubted. */
+    /** Noise of a small patch, in log light; below it nothing is doubted; a judgement of ours. */
     private static final double GRAIN = 0.006;
 
     /**

@@ -17,25 +17,27 @@ import tintwright.reading.photo.file.Rgb;
 
 /**
  * What a person should know about a photo that was read; the limits are common practice, no source.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class PhotoChecks {
-    /** A grey at this share of full light is drowned in the noise of an 8-bit file. */
+    /** A grey at this share of full light is drowned in the noise of an 8-bit file; a judgement of ours. */
     private static final double DARK = 0.012;
 
+    /** A judgement of ours. */
     private static final double GLARE = 0.04;
+
     private static final double UNEVEN_SPOT = 0.06;
-    /** Change of light between the marks, as a share. */
+    /** Change of light between the marks, as a share; a judgement of ours. */
     private static final double UNEVEN_LIGHT = 0.15;
-    /** Width of an edge over the distance from patch to patch, and in pixels: a small sharp card is not blurred. */
+    /** Width of an edge over the distance from patch to patch, and in pixels: a small sharp card is not blurred; a judgement of ours. */
     private static final double BLURRED = 0.13;
 
+    /** A judgement of ours. */
     private static final double BLURRED_PIXELS = 5;
+
     private static final double SMALL_PATCH_PIXELS = 60;
-    /** Nearest reference farther than this from the hull's colour, in CIEDE2000. */
+    /** Nearest reference farther than this from the hull's colour, in CIEDE2000; a judgement of ours. */
     private static final double FAR = 18;
-    /** A correction this bad at its own references was fought by the phone. */
+    /** A correction this bad at its own references was fought by the phone; a judgement of ours. */
     private static final double FOUGHT = 3.5;
 
     private PhotoChecks() {}

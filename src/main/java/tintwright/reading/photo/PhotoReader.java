@@ -29,15 +29,13 @@ import tintwright.reading.photo.file.RgbProfile;
 
 /**
  * Reads a photo like an instrument: the references say what the camera did, the spots are read through that.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class PhotoReader {
-    /** A sample is taken from this share of a patch, about its middle: clear of edges and of the print's halo. */
+    /** A sample is taken from this share of a patch, about its middle: clear of edges and of the print's halo; a judgement of ours. */
     private static final double CELL_SHARE = 0.5;
-    /** However well a card is known, it is held at some angle and has been touched. */
+    /** However well a card is known, it is held at some angle and has been touched; a judgement of ours. */
     private static final double HANDLING = 0.30;
-    /** Coded light must rise with at least this power of what the references say before linear codes are tried. */
+    /** Coded light must rise with at least this power of what the references say before linear codes are tried; a judgement of ours. */
     private static final double TOO_STEEP = 0.72;
     /**
      * From so many references on, a card that is not there shows: each predicted from the others is this far off,
@@ -45,10 +43,12 @@ public final class PhotoReader {
      */
     private static final int ENOUGH_TO_DENY = 4;
 
+    /** A judgement of ours. */
     private static final double NO_CARD = 12;
-    /** Linear codes must explain the references this much better. */
+    /** Linear codes must explain the references this much better; a judgement of ours. */
     private static final double PLAINLY_BETTER = 0.92;
 
+    /** A judgement of ours. */
     private static final int ENOUGH_TO_TELL = 8;
 
     private PhotoReader() {}

@@ -32,25 +32,23 @@ import tintwright.reading.photo.sheet.SheetSearch;
 /**
  * Reads a photo with the printed sheet in it: finds the sheet, takes the light that falls off out by its paper, learns
  * the camera from the paper (and tape), and reads the hull in the window, the chips and the dab.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class SheetReader {
     /** Usual white paper as it looks with its brightener in daylight, D65; common practice, no source. */
     private static final double[] PAPER = {93, 1, -4};
     /** How far a paper may be from that, standard deviation in CIEDE2000: 3 for most papers; common practice, no source. */
     private static final double PAPER_SIGMA = 1.3;
-    /** Fewer patches of paper than this in a channel do not show the light. */
+    /** Fewer patches of paper than this in a channel do not show the light; a judgement of ours. */
     private static final int LEAST_PATCHES = 8;
-    /** Light of a channel that is cut off everywhere: this far from its top, as a share. */
+    /** Light of a channel that is cut off everywhere: this far from its top, as a share; a judgement of ours. */
     private static final double CUT_OFF = 0.4;
-    /** Paper beside paper differs by more than this: a shadow's edge or a reflection. */
+    /** Paper beside paper differs by more than this: a shadow's edge or a reflection; a judgement of ours. */
     private static final double ROUGH = 0.04;
-    /** The same beside the window. */
+    /** The same beside the window; a judgement of ours. */
     private static final double ROUGH_RIM = 0.025;
-    /** Light that changes by more over the sheet is named. */
+    /** Light that changes by more over the sheet is named; a judgement of ours. */
     private static final double UNEVEN = 0.35;
-    /** As near to the paper in every channel as bare paper itself. */
+    /** As near to the paper in every channel as bare paper itself; a judgement of ours. */
     private static final double BARE = 0.02;
 
     private final PhotoFile photo;

@@ -21,7 +21,9 @@ public final class CameraModel {
     /** Not a figure, nor are those below: where each kind of unknown begins in their list. */
     static final int GAIN = 0;
 
+    /** Not a figure: a place in the list of parameters. */
     static final int LIGHT = 3;
+
     static final int POWER = 6;
     static final int CHANNEL_POWER = 7;
     static final int OFFSET = 9;
@@ -41,7 +43,9 @@ public final class CameraModel {
     /** The exponent of sRGB (IEC 61966-2-1), and, in those below, the straight part of L* (CIE 015:2018, clause 8). */
     private static final double CODE = 1 / 2.4;
 
+    /** CIE 15:2018, 8.2.1. */
     private static final double LINEAR_BELOW = 216.0 / 24389.0;
+
     private static final double SLOPE = 24389.0 / 27.0;
 
     private final double[][] toXyz;

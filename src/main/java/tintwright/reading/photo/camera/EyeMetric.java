@@ -9,11 +9,9 @@ import tintwright.reading.Covariance;
  * alike, so that the length of the result is about the CIEDE2000 of the step (without the rotation term).
  *
  * <p>Source: the weighting functions of ISO/CIE 11664-6, at the colour itself.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class EyeMetric {
-    /** 25^7, the chroma at which a neutral's redness is corrected by half. */
+    /** 25^7, the chroma at which a neutral's redness is corrected by half; 25 to the seventh power, ISO/CIE 11664-6:2014, 4. */
     private static final double CHROMA_25_TO_7 = 6103515625.0;
     /** 90th percentile of the standard normal distribution. */
     private static final double NORMAL_90 = 1.2815515655446004;

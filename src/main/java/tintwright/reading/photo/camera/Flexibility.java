@@ -19,8 +19,6 @@ import org.ejml.data.DMatrixRMaj;
  * near the stiffer one by itself.
  *
  * <p>The widths are ours: settled on the real photos and the simulated phones of docs/accuracy.md.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public enum Flexibility {
     /** What phones usually do: all of it, but little of it. */
@@ -42,14 +40,14 @@ public enum Flexibility {
     /** All of it, with the square-root products. */
     ROOT_POLYNOMIAL("tone curves and root-polynomial", 0.40, 0.007, 0.006, 0.15, 0.20, 0.15, 0.67);
 
-    /** How far apart on the coded scale two places of the tone curve still bend together. */
+    /** How far apart on the coded scale two places of the tone curve still bend together; a judgement of ours. */
     private static final double BEND_LENGTH = 0.3;
-    /** Change of log light from the middle of the frame to its corner, along one direction. */
+    /** Change of log light from the middle of the frame to its corner, along one direction; a judgement of ours. */
     private static final double LIGHT_SLOPE = 0.12;
-    /** Change of log light from the middle of the frame to its corner, all round. */
+    /** Change of log light from the middle of the frame to its corner, all round; a judgement of ours. */
     private static final double LIGHT_BOWL = 0.10;
 
-    /** How much more colour phones give than they see, on average: the mix expected before any reference. */
+    /** How much more colour phones give than they see, on average: the mix expected before any reference; a judgement of ours. */
     private static final double TOO_COLOURFUL = 0.10;
     /** Share of each channel in the brightness of a grey; IEC 61966-2-1. */
     private static final double[] BRIGHTNESS = {0.2126, 0.7152, 0.0722};

@@ -14,15 +14,13 @@ import tintwright.reading.photo.card.Sample;
  * From a camera's record to colours through the paper of the sheet alone, or paper and tape. How all answers of the
  * photo may be off together is kept as directions of error that they share, so that whoever knows more of some of them
  * (chips of known recipe) learns of the others too.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class PaperCorrection {
-    /** With something of known colour in the photo the gains may be anything, in log light. */
+    /** With something of known colour in the photo the gains may be anything, in log light; a judgement of ours. */
     private static final double[] ANY_GAIN = {1.0, 0.5};
-    /** A shared direction that moves every answer by less than this, in Lab units, is counted as each answer's own. */
+    /** A shared direction that moves every answer by less than this, in Lab units, is counted as each answer's own; a judgement of ours. */
     private static final double LEAST = 0.05;
-    /** At most so many directions: the camera has hardly more ways to be off. */
+    /** At most so many directions: the camera has hardly more ways to be off; a judgement of ours. */
     private static final int MOST = 16;
 
     private final CorrectionFit fit;

@@ -10,18 +10,19 @@ import tintwright.reading.photo.file.Rgb;
 /**
  * Looks for a straight line across the references with less light on one side than on the other, beyond what a
  * smooth change of light and the camera's tone curve explain.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class ShadowEdge {
+    /** A bound on work, a judgement of ours. */
     private static final int DIRECTIONS = 12;
+
     private static final int LEAST_ON_A_SIDE = 4;
     private static final int LEAST_REFERENCES = 15;
-    /** Standard errors by which the two sides must differ: many lines are tried. */
+    /** Standard errors by which the two sides must differ: many lines are tried; a judgement of ours. */
     private static final double PLAIN = 6;
 
+    /** A judgement of ours. */
     private static final double LEAST_STEP = 0.10;
-    /** Level, two slopes of the light, two of the tone curve, and the step. */
+    /** Level, two slopes of the light, two of the tone curve, and the step; a judgement of ours. */
     private static final int UNKNOWNS = 6;
 
     private ShadowEdge() {}

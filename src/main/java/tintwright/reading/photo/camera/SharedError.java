@@ -6,11 +6,9 @@ import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 
 /**
  * The part of a joint covariance that all its colours have in common.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class SharedError {
-    /** With one colour alone nothing shows what it would share; most of a correction's error is common. */
+    /** With one colour alone nothing shows what it would share; most of a correction's error is common; a judgement of ours. */
     private static final double ALONE = 0.7;
 
     private SharedError() {}

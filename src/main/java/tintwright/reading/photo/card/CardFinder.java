@@ -12,15 +12,14 @@ import tintwright.reading.photo.file.Preview;
 /**
  * Finds a card of known colours in a photo: patch-like blobs in rows and columns, turned and shifted until their
  * colours follow those of the card. What is found is for a person to confirm.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class CardFinder {
-    /** The longest side of the preview that a card is looked for in. */
+    /** The longest side of the preview that a card is looked for in; a bound on work, a judgement of ours. */
     public static final int PREVIEW_SIDE = 1200;
-    /** Of the scatter of the card's colours, the share that the found patches must explain. */
+    /** Of the scatter of the card's colours, the share that the found patches must explain; a judgement of ours. */
     private static final double LEAST_FIT = 0.72;
 
+    /** A bound on work, a judgement of ours. */
     private static final int MOST_LATTICES = 12;
 
     private CardFinder() {}

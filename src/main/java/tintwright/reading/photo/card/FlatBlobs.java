@@ -6,21 +6,23 @@ import tintwright.reading.photo.file.Preview;
 
 /**
  * Finds patches in a preview: connected pixels of one colour whose outline is a slanted rectangle.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class FlatBlobs {
-    /** Relative steps between neighbours that still count as one colour; each finds what the others miss. */
+    /** Relative steps between neighbours that still count as one colour; each finds what the others miss; a judgement of ours. */
     private static final double[] SAME = {0.035, 0.06, 0.10, 0.16};
-    /** Against noise in the dark: this code is added before steps are related. */
+    /** Against noise in the dark: this code is added before steps are related; a judgement of ours. */
     private static final double DARK_CODE = 12;
 
+    /** A judgement of ours. */
     private static final int LEAST_AREA = 20;
+
     private static final double MOST_AREA = 0.15;
-    /** A uniform slanted rectangle has an area of 12 times the root of the determinant of its second moments. */
+    /** A uniform slanted rectangle has an area of 12 times the root of the determinant of its second moments; a judgement of ours. */
     private static final double RECTANGLE = 12;
 
+    /** A judgement of ours. */
     private static final double LEAST_FULL = 0.86;
+
     private static final double MOST_FULL = 1.06;
     private static final double MOST_STRETCH = 3.5;
 

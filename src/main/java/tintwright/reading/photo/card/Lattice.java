@@ -9,19 +9,19 @@ import java.util.Map;
 
 /**
  * Blobs that stand in rows and columns, numbered from one of them.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class Lattice {
-    /** A neighbour may lie this far from where it is expected, over the step. */
+    /** A neighbour may lie this far from where it is expected, over the step; a judgement of ours. */
     private static final double OFF = 0.28;
-    /** Sine of the least angle between rows and columns: less would take a diagonal for a column. */
+    /** Sine of the least angle between rows and columns: less would take a diagonal for a column; a judgement of ours. */
     private static final double UPRIGHT = 0.75;
 
+    /** A judgement of ours. */
     private static final double SAME_AREA = 2.2;
-    /** Steps between blobs, over the side of a blob. */
+    /** Steps between blobs, over the side of a blob; a judgement of ours. */
     private static final double LEAST_STEP = 1.0;
 
+    /** A judgement of ours. */
     private static final double MOST_STEP = 2.4;
 
     /** A blob and its number. */

@@ -9,28 +9,26 @@ import tintwright.reading.photo.file.RgbProfile;
 
 /**
  * One colour from many pixels: glare, dust, edges and noise set aside, the mean taken in linear light.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class PatchReader {
-    /** Fewer pixels than this show no colour. */
+    /** Fewer pixels than this show no colour; a judgement of ours. */
     static final int LEAST_PIXELS = 9;
-    /** More pixels than this teach nothing new. */
+    /** More pixels than this teach nothing new; a bound on work, a judgement of ours. */
     private static final int MOST_SAMPLES = 4000;
-    /** Spreads beyond which a pixel does not belong to the region. */
+    /** Spreads beyond which a pixel does not belong to the region; a judgement of ours. */
     private static final double BELONGS = 2.5;
-    /** A pixel this much brighter than the middle is glare, when it also does not belong. */
+    /** A pixel this much brighter than the middle is glare, when it also does not belong; a judgement of ours. */
     private static final double GLARE = 1.10;
-    /** Neighbouring pixels of a photo share their noise: so many count as one. */
+    /** Neighbouring pixels of a photo share their noise: so many count as one; a judgement of ours. */
     private static final double SHARE_NOISE = 9;
-    /** Of a code step, what remains of rounding in a mean of many pixels. */
+    /** Of a code step, what remains of rounding in a mean of many pixels; a judgement of ours. */
     private static final double ROUNDING = 0.12;
-    /** Unevenness of sensor and lens over short ways, of the light. */
+    /** Unevenness of sensor and lens over short ways, of the light; a judgement of ours. */
     private static final double PATTERN = 0.002;
 
-    /** A channel cut off at 0 may have stood this far below: a colour outside what the file can hold. */
+    /** A channel cut off at 0 may have stood this far below: a colour outside what the file can hold; a judgement of ours. */
     private static final double BELOW_BLACK = 0.03;
-    /** A channel cut off at the top may have stood anywhere above, as a share: it says next to nothing. A judgement. */
+    /** A channel cut off at the top may have stood anywhere above, as a share: it says next to nothing. A judgement; a judgement of ours. */
     private static final double ABOVE_WHITE = 0.5;
 
     private final Pixels pixels;

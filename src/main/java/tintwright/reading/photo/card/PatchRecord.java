@@ -3,8 +3,6 @@ package tintwright.reading.photo.card;
 /**
  * What a camera recorded in one region.
  *
- * <p>Figures here that name no source are judgements of ours.
- *
  * @param sample  robust mean, its noise, its place
  * @param pixels  pixels of the photo inside
  * @param clipped share of pixels with a channel at the top of its range
@@ -15,9 +13,10 @@ package tintwright.reading.photo.card;
  */
 public record PatchRecord(
         Sample sample, int pixels, double clipped, double black, double glare, double uneven, int cut) {
-    /** A channel with more clipped pixels than this says nothing about the colour. */
+    /** A channel with more clipped pixels than this says nothing about the colour; a judgement of ours. */
     static final double CLIPPED = 0.05;
 
+    /** A judgement of ours. */
     private static final double BLACK = 0.3;
 
     /** @return true when at most one channel is left: then nothing is read */

@@ -5,8 +5,6 @@ import java.util.List;
 /**
  * A card of known colours in rows and columns.
  *
- * <p>Figures here that name no source are judgements of ours.
- *
  * @param name       what it is called
  * @param rows       1 to 40
  * @param columns    1 to 40
@@ -17,9 +15,9 @@ import java.util.List;
  */
 public record ReferenceCard(
         String name, int rows, int columns, List<CardPatch> patches, double patchShare, double sigma) {
-    /** The usual {@link #patchShare}. */
+    /** The usual {@link #patchShare}; a judgement of ours. */
     public static final double USUAL_SHARE = 0.85;
-    /** The usual {@link #sigma}. */
+    /** The usual {@link #sigma}; a judgement of ours. */
     public static final double USUAL_SIGMA = 0.5;
 
     public ReferenceCard {

@@ -7,13 +7,12 @@ import tintwright.reading.photo.file.Pixels;
 
 /**
  * How wide the edges between the patches of a card are: the card itself shows whether the photo is sharp.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class Sharpness {
-    /** Codes by which two places along a line must differ to show an edge, over the largest code. */
+    /** Codes by which two places along a line must differ to show an edge, over the largest code; a judgement of ours. */
     private static final double LEAST_CONTRAST = 0.08;
 
+    /** A judgement of ours. */
     private static final int LEAST_EDGES = 3;
 
     private Sharpness() {}

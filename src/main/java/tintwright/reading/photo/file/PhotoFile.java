@@ -21,15 +21,13 @@ import javax.imageio.stream.ImageInputStream;
 /**
  * A photo on disk: its size, how it was held and what its codes mean are known; its pixels are decoded when and
  * where they are wanted, as the file's own codes.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class PhotoFile {
-    /** The largest photo that is decoded. A phone's largest mode is about 200 megapixels binned to fewer. */
+    /** The largest photo that is decoded. A phone's largest mode is about 200 megapixels binned to fewer; a bound on work, a judgement of ours. */
     public static final long MOST_PIXELS = 120_000_000L;
-    /** The shortest side that can hold a card and a hull. */
+    /** The shortest side that can hold a card and a hull; a judgement of ours. */
     private static final int LEAST_SIDE = 16;
-    /** More pixels than this are not held at once; every second or third is enough then. */
+    /** More pixels than this are not held at once; every second or third is enough then; a bound on work, a judgement of ours. */
     private static final long HELD_PIXELS = 30_000_000L;
 
     private final Path path;

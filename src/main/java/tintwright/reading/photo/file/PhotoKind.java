@@ -21,15 +21,13 @@ import org.w3c.dom.NodeList;
 
 /**
  * The kinds of photo file, told apart by their first bytes, and where each keeps its colour profile.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 enum PhotoKind {
     JPEG,
     PNG,
     TIFF;
 
-    /** A profile larger than this is damaged or meant for something else. */
+    /** A profile larger than this is damaged or meant for something else; a bound on work, a judgement of ours. */
     private static final int MOST_PROFILE_BYTES = 4 << 20;
 
     static PhotoKind of(Path path) throws PhotoException {

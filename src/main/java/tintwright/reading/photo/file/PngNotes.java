@@ -22,6 +22,7 @@ final class PngNotes {
     private static final long MOST_PACKED = 32L << 20;
 
     private static final Set<String> PACKED = Set.of("zTXt", "iTXt", "iCCP");
+    /** A judgement of ours. */
     private static final int SIGNATURE = 8;
 
     private PngNotes() {}

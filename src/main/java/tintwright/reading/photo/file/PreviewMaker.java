@@ -4,11 +4,11 @@ import tintwright.colour.RgbSpace;
 
 /**
  * Makes a {@link Preview}: the means of whole blocks of pixels, in linear light.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class PreviewMaker {
+    /** A bound on work, a judgement of ours. */
     private static final int CODES = 4096;
+
     private static final byte[] TO_CODE = new byte[CODES + 1];
 
     static {

@@ -15,8 +15,6 @@ import tintwright.colour.RgbSpace;
  *
  * <p>Source: ICC.1:2022, the matrix and tone-curve profiles (tags rXYZ to bTRC; types curveType and
  * parametricCurveType). Colours are carried to linear sRGB without clipping.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class RgbProfile {
     /** The white of the profile connection space; ICC.1:2022, 7.2.16. */
@@ -31,6 +29,7 @@ public final class RgbProfile {
     /** The types "curv" and "para"; ICC.1:2022, 10.6 and 10.18. */
     private static final int TABULATED = 0x63757276;
 
+    /** The signature 'para', ICC.1:2022, 10.18. */
     private static final int PARAMETRIC = 0x70617261;
 
     public static final RgbProfile SRGB = new RgbProfile("sRGB", curve(RgbSpace::toLinear), identity());

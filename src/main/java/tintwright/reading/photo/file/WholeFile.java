@@ -16,7 +16,9 @@ final class WholeFile {
     /** Here and in those below, markers of ITU-T T.81, table B.1, and the length in bytes of the IEND chunk (PNG, 11.2.5). */
     private static final int START_OF_SCAN = 0xDA;
 
+    /** The marker EOI, ITU-T T.81 (1992), B.1.1.3. */
     private static final int END_OF_IMAGE = 0xD9;
+
     private static final int PNG_END = 12;
 
     private WholeFile() {}

@@ -17,8 +17,6 @@ import java.util.regex.Pattern;
  * What the QR code at one corner of a sheet says: which layout, whose sheet, which corner. A version 1 symbol of 21
  * modules with a quarter of it for mending (ISO/IEC 18004, level Q), such as {@code TWS1-A4-K7QD-2}.
  *
- * <p>Figures here that name no source are judgements of ours.
- *
  * @param layout the printed layout
  * @param shop   the sign of the shop whose sheet it is, four letters or digits
  * @param corner 1 to 4: upper left, upper right, lower right, lower left
@@ -28,6 +26,7 @@ public record CornerCode(SheetLayout layout, String shop, int corner) {
     /** Letters and digits that are not taken for one another. */
     private static final String SIGNS = "ABCDEFGHJKLMNPQRTUVWXY3479";
 
+    /** A judgement of ours. */
     private static final int SIGN_LENGTH = 4;
 
     public CornerCode {

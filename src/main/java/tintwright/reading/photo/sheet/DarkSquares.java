@@ -6,15 +6,13 @@ import tintwright.reading.photo.card.PixelPoint;
 
 /**
  * Finds the sheet's black squares near where a plane sheet would have them: how far off they are is its bend.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class DarkSquares {
-    /** How far from its place on a plane a square is looked for, mm: a sheet bent over a side of 0.5 m radius. */
+    /** How far from its place on a plane a square is looked for, mm: a sheet bent over a side of 0.5 m radius; a judgement of ours. */
     private static final double REACH = 10;
-    /** Darker than this share of the paper about it, a pixel belongs to a square. */
+    /** Darker than this share of the paper about it, a pixel belongs to a square; a judgement of ours. */
     private static final double DARK = 0.55;
-    /** Fewer pixels than this on a side do not tell where a square is. */
+    /** Fewer pixels than this on a side do not tell where a square is; a judgement of ours. */
     private static final double LEAST_SIDE = 4;
 
     private DarkSquares() {}

@@ -7,15 +7,14 @@ import tintwright.colour.Viewing;
  * What colour layers of white plumber's tape have over the sheet's paper. Pressed PTFE reflects 99 % and more from 400
  * to 700 nm where it is thick (Weidner and Hsia (1981), J. Opt. Soc. Am. 71, 856-861); tape is thin, so the paper shows
  * through: a film that scatters and hardly absorbs over a ground (Kubelka and Munk, K = 0).
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class PlumbersTape {
     /** Scattering of one layer of about 0.09 mm times its thickness; from memory, half or twice as much may be true. */
     private static final double LAYER = 1.2;
 
+    /** A judgement of ours. */
     private static final double UNSURE = 0.5;
-    /** Reflectance of the sheet's paper; L* 93. */
+    /** Reflectance of the sheet's paper; L* 93; a judgement of ours. */
     private static final double PAPER = 0.83;
 
     private PlumbersTape() {}

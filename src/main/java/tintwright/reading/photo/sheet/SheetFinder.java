@@ -21,25 +21,25 @@ import tintwright.reading.photo.sheet.SheetSearch.Why;
 /**
  * Finds the printed sheet in a photo by its corner codes. Three of the four are enough; black squares near the window
  * say how it bends. Looks at the picture coarsely first and in full when that is not enough.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class SheetFinder {
     /** Longer side the first look is taken at, pixels; chosen by the study {@code SheetFinderStudy}. */
     private static final int FIRST_LOOK = 2400;
-    /** Below this longer side a picture is drawn twice as large first: a module needs some two pixels. */
+    /** Below this longer side a picture is drawn twice as large first: a module needs some two pixels; a judgement of ours. */
     private static final int SMALL_PICTURE = 1300;
-    /** Fewest codes that tell how a sheet lies. */
+    /** Fewest codes that tell how a sheet lies; a judgement of ours. */
     private static final int ENOUGH = 3;
-    /** Corners of codes that belong to one sheet agree this well with a plane, mm; a bent sheet included. */
+    /** Corners of codes that belong to one sheet agree this well with a plane, mm; a bent sheet included; a judgement of ours. */
     private static final double ONE_SHEET_MM = 6;
-    /** A code of fewer pixels on a side is too small to blame anything else. */
+    /** A code of fewer pixels on a side is too small to blame anything else; a judgement of ours. */
     private static final double SMALL_CODE = 45;
 
+    /** Modules on a side of version 1, ISO/IEC 18004:2015, 5.3.1. */
     private static final int MODULES = 21;
+
     private static final int BURNT = 253;
     private static final int DARK = 20;
-    /** Steepest change over the spread of the picture's greys, below which nothing in it is sharp. */
+    /** Steepest change over the spread of the picture's greys, below which nothing in it is sharp; a judgement of ours. */
     private static final double BLURRED = 0.16;
 
     private final QrCodeDetector<GrayU8> detector;

@@ -11,8 +11,6 @@ import java.util.List;
  * <p>The layout is ours; its sizes were chosen so that it prints on any printer with a margin of 10 mm, that a chip
  * drawn down on a card 30 mm wide fits its place, and that the codes are found by the study {@code SheetFinderStudy}.
  *
- * <p>Figures here that name no source are judgements of ours.
- *
  * @param code   what the corner codes call this layout
  * @param width  of the paper, mm
  * @param height of the paper, mm
@@ -35,24 +33,27 @@ public record SheetLayout(
         List<Area> paper) {
     /** Kept free on every side: a printer's edge; common practice, no source. */
     private static final double MARGIN = 10;
-    /** Side of a corner code: 21 modules of 1.3 mm. */
+    /** Side of a corner code: 21 modules of 1.3 mm; a judgement of ours. */
     private static final double CODE = 27.3;
     /** Clear paper round a code: more than the four modules of ISO/IEC 18004, 5.3.8. */
     private static final double QUIET = 7;
 
+    /** A judgement of ours. */
     private static final double PLACE = 34;
-    /** Room under a place for a name in ink. */
+    /** Room under a place for a name in ink; a judgement of ours. */
     private static final double NAME = 9;
 
-    /** Bare paper between the places of the bottom row. */
+    /** Bare paper between the places of the bottom row; a judgement of ours. */
     private static final double GAP = 6;
 
+    /** A judgement of ours. */
     private static final double WINDOW_WIDTH = 64;
+
     private static final double WINDOW_HEIGHT = 84;
     private static final double DAB_HEIGHT = 26;
     private static final double DOT = 5;
     private static final double PATCH = 6;
-    /** How many patches of plain paper lie beside the window. */
+    /** How many patches of plain paper lie beside the window; a judgement of ours. */
     private static final int RIM = 8;
 
     /** For A4 paper, 210 by 297 mm (ISO 216). */

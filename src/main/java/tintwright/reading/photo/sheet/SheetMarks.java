@@ -10,14 +10,14 @@ import tintwright.reading.photo.card.Spot;
 
 /**
  * What is to be read where, on a sheet that was found.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class SheetMarks {
-    /** Radius of what is read in the window, on a chip, of bare paper, mm: clear of edges, a bend and its shadow. */
+    /** Radius of what is read in the window, on a chip, of bare paper, mm: clear of edges, a bend and its shadow; a judgement of ours. */
     private static final double HULL_RADIUS = 18;
 
+    /** A judgement of ours. */
     private static final double CHIP_RADIUS = 9;
+
     private static final double PAPER_RADIUS = 2.5;
 
     private SheetMarks() {}

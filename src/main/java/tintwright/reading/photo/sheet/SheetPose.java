@@ -14,13 +14,12 @@ import tintwright.reading.photo.card.PixelPoint;
  * as a plane) and, where black squares show that it bends, a second-degree correction to it.
  *
  * <p>Source: Hartley and Zisserman (2004), Multiple View Geometry in Computer Vision, 4.1 (direct linear transform).
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class SheetPose {
     /** A bend of one millimetre at the sheet's edge is usual; more must be shown by the points. Chosen by us. */
     private static final double RIDGE = 0.05;
 
+    /** A judgement of ours. */
     private static final int TERMS = 6;
 
     private final SheetLayout layout;
