@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import tintwright.colour.Lab;
 import tintwright.cup.CupDeeds;
@@ -57,13 +58,28 @@ public final class BenchTop {
     /**
      * What came of a deed.
      *
-     * @param done false when nothing was changed
-     * @param said one sentence for the person
+     * @param done   false when nothing was changed
+     * @param said   one sentence for the person
+     * @param recipe a cup of the log whose recipe was asked for; mostly empty
      */
-    public record Answer(boolean done, String said) {
+    public record Answer(boolean done, String said, Optional<UUID> recipe) {
         /** The bench has gone on since the page was made: nothing is done twice, and nothing that nobody saw. */
         public static final Answer GONE_ON =
                 new Answer(false, "The bench has gone on meanwhile. This is what comes now.");
+
+        public Answer(boolean done, String said) {
+            this(done, said, Optional.empty());
+        }
+
+        /**
+         * @param log what the log of the shop holds, where it is open
+         * @return what comes of the label of a cup
+         */
+        public static Answer label(UUID cup, Optional<ShopLog> log) {
+            return log.flatMap(open -> open.cup(cup)).isPresent()
+                    ? new Answer(true, "", Optional.of(cup))
+                    : new Answer(false, "That is the label of a cup, but this bench's log has no such cup.");
+        }
 
         /** @return what is said when a look is written down */
         public static Answer seen(EyeVerdict verdict) {
@@ -99,12 +115,13 @@ public final class BenchTop {
     /**
      * What lies on the bench at one moment.
      *
+     * @param boat   name of the boat in hand; may be empty
      * @param job    whose job it is, such as "Tarrowmere, port bow"
      * @param wanted what a photo is taken for
      * @param cup    the cup in hand; empty before one is begun
      * @param day    the steps at the holes; empty while nothing is to be filled
      */
-    public record Sight(String job, Wanted wanted, Optional<CupNow> cup, Optional<DayNow> day) {}
+    public record Sight(String boat, String job, Wanted wanted, Optional<CupNow> cup, Optional<DayNow> day) {}
 
     /** Who has the job in hand. */
     public interface Hands {
@@ -114,6 +131,11 @@ public final class BenchTop {
          * @param key what the deed was called when it was shown; the bench may have gone on since
          */
         CompletableFuture<Answer> act(String key, Act act);
+
+        /** @return the log of the shop; empty while it is not open */
+        default Optional<ShopLog> log() {
+            return Optional.empty();
+        }
     }
 
     private final Hands hands;
@@ -159,6 +181,11 @@ public final class BenchTop {
     /** @return what lies there now */
     public synchronized Sight sight() {
         return sight;
+    }
+
+    /** @return the log of the shop; empty while it is not open */
+    public Optional<ShopLog> log() {
+        return hands.log();
     }
 
     /** Ticks a step of the day off, or takes the tick away; it is the same on every phone until the bench is closed. */

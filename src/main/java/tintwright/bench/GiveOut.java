@@ -19,6 +19,7 @@ import tintwright.paper.CupSheets;
 import tintwright.paper.HtmlSheet;
 import tintwright.paper.PdfSheet;
 import tintwright.paper.Sheet;
+import tintwright.reading.photo.sheet.CupLabel;
 
 /** Hands things out of the log: a label, a card, the whole as a table, one boat as a zip; and takes a zip in. */
 public final class GiveOut {
@@ -30,7 +31,17 @@ public final class GiveOut {
 
     /** Writes the label of a cup as PDF; what stood there still stands when that fails. */
     public void label(Noted<Page.Cup> cup, Path file) throws FileProblem {
-        TextFile.write(file, PdfSheet.of(CupSheets.label(told(cup)), CupSheets.LABEL));
+        TextFile.write(file, labelPdf(cup));
+    }
+
+    /** @return the label of a cup as PDF */
+    public byte[] labelPdf(Noted<Page.Cup> cup) {
+        return PdfSheet.of(CupSheets.label(told(cup)), CupSheets.LABEL);
+    }
+
+    /** @return the recipe card of a cup, for a page of its own */
+    public Sheet cardSheet(Noted<Page.Cup> cup) {
+        return CupSheets.card(told(cup));
     }
 
     /** Writes the recipe card of a cup as PDF; what stood there still stands when that fails. */
@@ -40,8 +51,7 @@ public final class GiveOut {
 
     /** Writes the recipe card of a cup as one HTML page, for a phone. */
     public void cardHtml(Noted<Page.Cup> cup, Path file) throws FileProblem {
-        Sheet card = CupSheets.card(told(cup));
-        TextFile.write(file, HtmlSheet.of(card));
+        TextFile.write(file, HtmlSheet.of(cardSheet(cup)));
     }
 
     /** Writes everything in the log as a table. */
@@ -87,7 +97,8 @@ public final class GiveOut {
                                         ? ""
                                         : ", " + judged.page().note()))
                 .toList();
-        return new CupSheets.Told(name, place, cup.page(), hull(cup, boat), verdicts, shortName(cup.id()));
+        return new CupSheets.Told(
+                name, place, cup.page(), hull(cup, boat), verdicts, shortName(cup.id()), CupLabel.text(cup.id()));
     }
 
     /** The reading of the place that lies nearest to the day of the cup. */

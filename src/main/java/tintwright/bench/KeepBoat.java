@@ -80,15 +80,34 @@ public final class KeepBoat {
                         new Page.Boat(old.name(), old.type(), old.year(), old.notes(), with(old.photos(), name)));
     }
 
+    /** @return the boat of this name, begun in the log when it is not there yet */
+    public Noted<Page.Boat> boat(String name) {
+        if (log.book().boatsNamed(name).isEmpty()) {
+            add(new Page.Boat(name, "", Optional.empty(), "", List.of()));
+        }
+        return log.boat(name);
+    }
+
+    /** @return the place of this name, written down when it is not there yet */
+    public Noted<Page.Place> place(Noted<Page.Boat> boat, String name) {
+        if (!known(boat, name)) {
+            addPlace(boat, name, "");
+        }
+        return log.place(boat, name);
+    }
+
+    private boolean known(Noted<Page.Boat> boat, String place) {
+        return log.book().of(boat.id(), Page.Place.class).stream()
+                .anyMatch(one -> one.page().name().equalsIgnoreCase(place.strip()));
+    }
+
     private static List<String> with(List<String> photos, String name) {
         return Stream.concat(photos.stream(), Stream.of(name)).distinct().toList();
     }
 
     /** @throws IllegalArgumentException when the boat has a place of this name */
     public Saved addPlace(Noted<Page.Boat> boat, String name, String aged) {
-        boolean known = log.book().of(boat.id(), Page.Place.class).stream()
-                .anyMatch(place -> place.page().name().equalsIgnoreCase(name.strip()));
-        if (known) {
+        if (known(boat, name)) {
             throw new IllegalArgumentException("the " + boat.page().name() + " has a place \"" + name + "\" already");
         }
         return log.book().write(Optional.of(boat.id()), new Page.Place(name.strip(), aged, List.of()));

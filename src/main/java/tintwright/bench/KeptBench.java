@@ -31,6 +31,7 @@ import tintwright.files.BenchJob;
 import tintwright.files.FileProblem;
 import tintwright.fill.Batch;
 import tintwright.fill.CureTimer;
+import tintwright.logbook.Saved;
 import tintwright.match.Aim;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.PlaceReadings;
@@ -49,6 +50,8 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
     private final Path file;
     private final Clock clock;
     private final Knowledge knowledge;
+    private final Optional<ShopLog> log;
+    private String notLogged = "";
     private final Cups cups = new Cups();
     private final Map<Integer, CureClock> running = new TreeMap<>();
     private final ExecutorService hand = Executors.newSingleThreadExecutor(work -> {
@@ -60,7 +63,8 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
     private BenchJob job;
     private Optional<PlanFill> plan = Optional.empty();
 
-    private KeptBench(Path file, BenchJob job, Clock clock, Function<Shelf, Knowledge> teacher) {
+    private KeptBench(Path file, BenchJob job, Clock clock, Function<Shelf, Knowledge> teacher, Optional<ShopLog> log) {
+        this.log = log;
         this.file = file;
         this.clock = clock;
         this.job = job;
@@ -69,16 +73,14 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
     }
 
     /**
-     * @param file the job as the window keeps it
-     * @throws FileProblem when it is missing or cannot be read
+     * @param file    the job as the window keeps it
+     * @param teacher what the chips of a shelf teach
+     * @param log     where the cup is written down dose by dose; empty to write nothing down
+     * @throws FileProblem when the job is missing or cannot be read
      */
-    public static KeptBench open(Path file, Clock clock) throws FileProblem {
-        return open(file, clock, Knowledge::of);
-    }
-
-    /** @param teacher what the chips of a shelf teach */
-    public static KeptBench open(Path file, Clock clock, Function<Shelf, Knowledge> teacher) throws FileProblem {
-        return new KeptBench(file, BenchFile.read(file), clock, teacher);
+    public static KeptBench open(Path file, Clock clock, Function<Shelf, Knowledge> teacher, Optional<ShopLog> log)
+            throws FileProblem {
+        return new KeptBench(file, BenchFile.read(file), clock, teacher, log);
     }
 
     /** @return where the job is seen and worked on */
@@ -100,6 +102,7 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
                         job.cup().flatMap(one -> cups.at(knowledge, one).standing()),
                         LocalDate.now(clock)));
         return new Sight(
+                job.boat(),
                 title(),
                 cup.isPresent() ? Wanted.CHIP : Wanted.HULL,
                 cup,
@@ -121,7 +124,7 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
                 bench.hull(),
                 bench.deeds(job.ahead(), bench.contradiction().isPresent()),
                 back ? bench.waysSaid() : List.of(),
-                "");
+                notLogged);
     }
 
     /** Every deed is an entry more, also one that takes another back. */
@@ -238,6 +241,16 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
                 Optional.of(changed.cup()),
                 ahead));
         cups.now(changed);
+        log.filter(open -> !job.boat().isBlank() && changed.state().mass() > 0)
+                .ifPresent(open -> notLogged = new WriteLog(open).inHand(job.boat(), changed.cup(), job.shelf())
+                                instanceof Saved.Waiting waiting
+                        ? waiting.sentence()
+                        : "");
+    }
+
+    @Override
+    public Optional<ShopLog> log() {
+        return log;
     }
 
     private Answer catalysed(int number) {
@@ -262,9 +275,13 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
     }
 
     private Answer photo(Path photo) throws FileProblem {
-        PhonePhoto read;
+        PhonePhoto.Colours read;
         try {
-            read = PhonePhoto.read(photo, top.sight().wanted(), job.shelf());
+            PhonePhoto seen = PhonePhoto.read(photo, top.sight().wanted(), job.shelf());
+            if (seen instanceof PhonePhoto.Label label) {
+                return Answer.label(label.cup(), log);
+            }
+            read = (PhonePhoto.Colours) seen;
         } catch (PhotoException e) {
             return new Answer(false, e.getMessage());
         }

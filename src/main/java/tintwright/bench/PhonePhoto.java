@@ -4,26 +4,38 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
 import tintwright.reading.photo.Flag;
 import tintwright.reading.photo.PhotoReadings;
 import tintwright.reading.photo.SpotReading;
 import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.PhotoFile;
 import tintwright.reading.photo.file.Progress;
+import tintwright.reading.photo.sheet.CupLabel;
 import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.shelf.Shelf;
 
-/**
- * A photo that came from a phone, read with no hand at it by the sheet in the picture: the hull in the sheet's window,
- * and the dab at the window's edge when a chip of the cup is wanted.
- *
- * @param hull  what was seen through the window
- * @param chip  the cured dab beside it; empty when none was wanted
- * @param words what was read and what a person should know, in plain sentences
- */
-public record PhonePhoto(ColourReading hull, Optional<ColourReading> chip, String words) {
-    private static final String DAB = "dab";
+/** A photo that came from a phone, read with no hand at it. */
+public sealed interface PhonePhoto {
+    /**
+     * The sheet is in the picture: the hull in its window, and the dab at the window's edge when a chip is wanted.
+     *
+     * @param hull  what was seen through the window
+     * @param chip  the cured dab beside it; empty when none was wanted
+     * @param words what was read and what a person should know, in plain sentences
+     */
+    record Colours(ColourReading hull, Optional<ColourReading> chip, String words) implements PhonePhoto {
+        private static final String DAB = "dab";
+    }
+
+    /**
+     * The label of a cup is in the picture: its recipe is wanted.
+     *
+     * @param cup which page of the log
+     */
+    record Label(UUID cup) implements PhonePhoto {}
 
     /**
      * Decodes; not for the thread that draws.
@@ -32,11 +44,22 @@ public record PhonePhoto(ColourReading hull, Optional<ColourReading> chip, Strin
      * @param shelf  whose sheet it is
      * @throws PhotoException when it cannot be read; the message says why and what to do
      */
-    public static PhonePhoto read(Path photo, BenchTop.Wanted wanted, Shelf shelf) throws PhotoException {
+    static PhonePhoto read(Path photo, BenchTop.Wanted wanted, Shelf shelf) throws PhotoException {
+        try {
+            return colours(photo, wanted, shelf);
+        } catch (PhotoException noSheet) {
+            PhotoFile file = PhotoFile.open(photo);
+            return CupLabel.find(file.decode(0, 0, file.width(), file.height(), Progress.NONE))
+                    .map(Label::new)
+                    .orElseThrow(() -> noSheet);
+        }
+    }
+
+    private static Colours colours(Path photo, BenchTop.Wanted wanted, Shelf shelf) throws PhotoException {
         boolean dab = wanted == BenchTop.Wanted.CHIP;
         SheetContents contents = dab
                 ? new SheetContents(
-                        List.of(), 0, Optional.of(new SheetContents.Chip(0, DAB, Map.of(), FilmState.CURED)))
+                        List.of(), 0, Optional.of(new SheetContents.Chip(0, Colours.DAB, Map.of(), FilmState.CURED)))
                 : SheetContents.PAPER_ALONE;
         PhotoReadings readings = SheetBench.read(photo, contents, Optional.of(shelf), PhotoBench.VIEWING, Progress.NONE)
                 .readings();
@@ -44,14 +67,14 @@ public record PhonePhoto(ColourReading hull, Optional<ColourReading> chip, Strin
         StringBuilder words = new StringBuilder("The hull is read, " + hull.inWords() + ".");
         Optional<ColourReading> chip = Optional.empty();
         if (dab) {
-            SpotReading beside = spot(readings, DAB, "The dab");
+            SpotReading beside = spot(readings, Colours.DAB, "The dab");
             chip = Optional.of(beside.reading());
             words.append(" The dab beside it too, ").append(beside.inWords()).append(".");
         }
         for (Flag flag : readings.flags()) {
             words.append(' ').append(flag.sentence());
         }
-        return new PhonePhoto(hull.reading(), chip, words.toString());
+        return new Colours(hull.reading(), chip, words.toString());
     }
 
     private static SpotReading spot(PhotoReadings readings, String name, String what) throws PhotoException {

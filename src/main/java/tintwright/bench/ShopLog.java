@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.Stream;
 import tintwright.logbook.DemoLog;
 import tintwright.logbook.LogBook;
@@ -153,6 +154,13 @@ public final class ShopLog implements AutoCloseable {
                         + String.join(
                                 ", ",
                                 cups.stream().map(cup -> cup.page().name()).toList())));
+    }
+
+    /** @return the cup with this name in the log; empty when there is none */
+    @SuppressWarnings("unchecked") // what kind of page it is was looked at
+    public Optional<Noted<Page.Cup>> cup(UUID id) {
+        return book.find(id).filter(noted -> noted.page() instanceof Page.Cup).map(noted ->
+                (Noted<Page.Cup>) (Noted<?>) noted);
     }
 
     @Override

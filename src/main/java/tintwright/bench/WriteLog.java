@@ -87,6 +87,26 @@ public final class WriteLog {
     }
 
     /**
+     * The cup in hand as it stands now, with boat and place where the log has them not yet.
+     *
+     * @throws IllegalArgumentException for an empty cup, or parts that are not on the shelf
+     */
+    public Saved inHand(String boat, Cup cup, Shelf shelf) {
+        KeepBoat boats = new KeepBoat(log);
+        Noted<Page.Boat> whose = boats.boat(boat);
+        Noted<Page.Place> place = boats.place(whose, cup.hull().place());
+        return cup(whose, Optional.of(place), cup, shelf, "", pageOf(whose, cup));
+    }
+
+    /** @return the page of this cup, from today or before: no two cups of a boat carry one name */
+    public Optional<UUID> pageOf(Noted<Page.Boat> boat, Cup cup) {
+        return log.book().of(boat.id(), Page.Cup.class).stream()
+                .filter(page -> page.page().name().equals(cup.name()))
+                .map(Noted::id)
+                .reduce((first, last) -> last);
+    }
+
+    /**
      * What came of a cup besides itself, once it is done: the chips read on the way and what was set aside. What is
      * in the log already is not written twice.
      *

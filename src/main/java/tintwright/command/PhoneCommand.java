@@ -22,10 +22,12 @@ import picocli.CommandLine.Spec;
 import tintwright.bench.KeptBench;
 import tintwright.bench.ShopLog;
 import tintwright.files.FileProblem;
+import tintwright.logbook.LogFailure;
 import tintwright.phone.LocalNetwork;
 import tintwright.phone.PhoneFailure;
 import tintwright.phone.PhoneServer;
 import tintwright.reading.photo.sheet.CodePattern;
+import tintwright.shelf.Knowledge;
 
 /** The pages for the phone, served from a terminal. */
 @CommandLine.Command(
@@ -58,23 +60,30 @@ final class PhoneCommand extends Command {
 
     private final InputStream in;
     private final NetworksHere networks;
+    private final LogHere logs;
 
     /** The networks that this machine is on. */
     interface NetworksHere {
         List<LocalNetwork> all() throws PhoneFailure;
     }
 
-    PhoneCommand() {
-        this(System.in, LocalNetwork::all);
+    /** Opens the log that the cup is written into. */
+    interface LogHere {
+        ShopLog open(Clock clock) throws LogFailure;
     }
 
-    PhoneCommand(InputStream in, NetworksHere networks) {
+    PhoneCommand() {
+        this(System.in, LocalNetwork::all, clock -> ShopLog.open(ShopLog.usualFolder(), ShopLog.usualHome(), clock));
+    }
+
+    PhoneCommand(InputStream in, NetworksHere networks, LogHere logs) {
         this.in = in;
+        this.logs = logs;
         this.networks = networks;
     }
 
     @Override
-    protected Answer answer() throws FileProblem, PhoneFailure, IOException, InterruptedException {
+    protected Answer answer() throws FileProblem, LogFailure, PhoneFailure, IOException, InterruptedException {
         if (port < 0 || port > 65535) {
             throw new IllegalArgumentException("--port must be 0 to 65535, was " + port);
         }
@@ -82,9 +91,10 @@ final class PhoneCommand extends Command {
         Path home = ShopLog.usualHome();
         Path file = bench == null ? home.resolve("bench").resolve("bench.json") : bench;
         Path photos = home.resolve("photos");
-        try (KeptBench kept = KeptBench.open(file, Clock.system(ZoneId.systemDefault()));
-                PhoneServer server =
-                        PhoneServer.open(here, port, kept.top(), photos, Clock.system(ZoneId.systemDefault()))) {
+        Clock clock = Clock.system(ZoneId.systemDefault());
+        try (ShopLog log = logs.open(clock);
+                KeptBench kept = KeptBench.open(file, clock, Knowledge::of, Optional.of(log));
+                PhoneServer server = PhoneServer.open(here, port, kept.top(), photos, clock)) {
             serve(server);
             Map<String, Object> fields = new LinkedHashMap<>();
             fields.put("network", here.words());

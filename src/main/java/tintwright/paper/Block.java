@@ -81,6 +81,14 @@ public sealed interface Block {
     }
 
     /**
+     * A code for a camera with words beside it.
+     *
+     * @param held  what the code holds
+     * @param words what stands beside it
+     */
+    record Code(String held, String words) implements Block {}
+
+    /**
      * A patch of colour with its name; a screen and a printer only hint at the colour.
      *
      * @param red   0 to 255, sRGB

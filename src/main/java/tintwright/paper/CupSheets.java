@@ -32,9 +32,16 @@ public final class CupSheets {
      * @param target   what was read at that place nearest to its day
      * @param verdicts how it came out, a sentence each
      * @param entry    the last letters of its name in the log, to find it again
+     * @param code     what the code on its label holds
      */
     public record Told(
-            String boat, String place, Page.Cup cup, Optional<Lab> target, List<String> verdicts, String entry) {
+            String boat,
+            String place,
+            Page.Cup cup,
+            Optional<Lab> target,
+            List<String> verdicts,
+            String entry,
+            String code) {
         public Told {
             verdicts = List.copyOf(verdicts);
         }
@@ -55,7 +62,7 @@ public final class CupSheets {
         colour(cup).ifPresent(lab -> blocks.add(patch(lab, Looks.of(lab) + ", " + show(lab))));
         List<String> parts = new ArrayList<>();
         shares(cup).forEach((name, share) -> parts.add(name + " " + per100(share)));
-        blocks.add(new Block.Text("In 100 g: " + String.join(", ", parts)));
+        blocks.add(new Block.Code(told.code(), "In 100 g: " + String.join(", ", parts)));
         blocks.add(new Block.Text("Keep without catalyst. Flammable, styrene vapour: closed, cool, away from flame. "
                 + "The product's data sheet comes first."));
         return new Sheet(told.where(), cup.name(), blocks, "");

@@ -30,7 +30,7 @@ public final class HtmlSheet {
             margin:.8rem 0}
             .notice p{margin:.2rem 0}
             .patch{display:flex;gap:.8rem;align-items:center;margin:.5rem 0}
-            .patch span{flex:none;width:3rem;height:3rem;border:1px solid var(--rule)}
+            .patch svg{flex:none;width:3rem;height:3rem;border:1px solid var(--rule)}
             footer{margin-top:1.2rem;font-size:.85rem}
             @media (max-width:40rem){table,tbody,tr,td{display:block;width:100%}thead{display:none}
             tr{border:1px solid var(--rule);border-radius:.4rem;margin:.5rem 0;padding:.3rem}
@@ -51,9 +51,15 @@ public final class HtmlSheet {
                 .append(safe(sheet.title()))
                 .append("</title>\n<style>\n")
                 .append(STYLE)
-                .append("</style>\n</head>\n<body>\n<h1>")
-                .append(safe(sheet.title()))
-                .append("</h1>\n");
+                .append("</style>\n</head>\n<body>\n")
+                .append(inside(sheet));
+        return page.append("</body>\n</html>\n").toString();
+    }
+
+    /** What stands on the page, to be set into one that has a style of its own. */
+    public static String inside(Sheet sheet) {
+        StringBuilder page = new StringBuilder(4096);
+        page.append("<h1>").append(safe(sheet.title())).append("</h1>\n");
         if (!sheet.subtitle().isBlank()) {
             page.append("<p>").append(safe(sheet.subtitle())).append("</p>\n");
         }
@@ -63,7 +69,7 @@ public final class HtmlSheet {
         if (!sheet.footer().isBlank()) {
             page.append("<footer>").append(safe(sheet.footer())).append("</footer>\n");
         }
-        return page.append("</body>\n</html>\n").toString();
+        return page.toString();
     }
 
     private static void add(StringBuilder page, Block block) {
@@ -98,15 +104,21 @@ public final class HtmlSheet {
             notice.lines().forEach(line -> page.append("<p>").append(safe(line)).append("</p>\n"));
             page.append("</div>\n");
         } else if (block instanceof Block.Patch patch) {
-            page.append("<div class=\"patch\"><span style=\"background:rgb(")
+            page.append("<div class=\"patch\"><svg viewBox=\"0 0 1 1\"><rect width=\"1\" height=\"1\" fill=\"rgb(")
                     .append(patch.red())
                     .append(',')
                     .append(patch.green())
                     .append(',')
                     .append(patch.blue())
-                    .append(")\"></span><p>")
+                    .append(")\"/></svg><p>")
                     .append(safe(patch.label()))
                     .append("</p></div>\n");
+        } else if (block instanceof Block.Code code) {
+            page.append("<p>")
+                    .append(safe(code.words()))
+                    .append("</p>\n<p>")
+                    .append(safe(code.held()))
+                    .append("</p>\n");
         }
     }
 

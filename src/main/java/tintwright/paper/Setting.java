@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tintwright.paper.Mark.Box;
 import tintwright.paper.Mark.Words;
+import tintwright.reading.photo.sheet.CodePattern;
 
 /**
  * Sets a sheet's blocks on pages of one paper at one size of type. What does not fit goes on the next page; a table
@@ -16,6 +17,9 @@ final class Setting {
     private static final int WARN = 0xfff4d6;
     private static final int INK = 0x1b1f22;
     private static final int PAPER = 0xffffff;
+    private static final int BLACK = 0x000000;
+    /** Of a code with its quiet squares, points: half a millimetre a square, which phones read; common practice, no source. */
+    private static final double CODE_SIDE = 56;
 
     private final Paper paper;
     private final Type type;
@@ -74,6 +78,8 @@ final class Setting {
             y -= size * 0.25;
         } else if (block instanceof Block.Notice notice) {
             notice(notice);
+        } else if (block instanceof Block.Code code) {
+            code(code);
         } else if (block instanceof Block.Patch patch) {
             patch(patch);
         }
@@ -235,19 +241,46 @@ final class Setting {
         y -= height + size * 0.3;
     }
 
+    /** The quiet squares around a code are the bare paper beside it. */
+    private void code(Block.Code code) {
+        CodePattern pattern = CodePattern.of(code.held());
+        double square = CODE_SIDE / (pattern.side() + 2 * CodePattern.QUIET);
+        double down = beside(CODE_SIDE, code.words());
+        for (int row = 0; row < pattern.side(); row++) {
+            for (int column = 0; column < pattern.side(); column++) {
+                if (pattern.dark(column, row)) {
+                    page.add(new Box(
+                            paper.margin() + (column + CodePattern.QUIET) * square,
+                            down - (row + 1 + CodePattern.QUIET) * square,
+                            square,
+                            square,
+                            BLACK,
+                            Mark.NONE));
+                }
+            }
+        }
+    }
+
     private void patch(Block.Patch patch) {
         double side = size * 2.4;
-        List<String> lines = type.lines(patch.label(), size, paper.usableWidth() - side - size);
+        double down = beside(side, patch.label());
+        int rgb = patch.red() << 16 | patch.green() << 8 | patch.blue();
+        page.add(new Box(paper.margin(), down - side, side, side, rgb, RULE));
+    }
+
+    /** Sets words beside a square of this side; @return the upper edge of the square. */
+    private double beside(double side, String words) {
+        List<String> lines = type.lines(words, size, paper.usableWidth() - side - size);
         double height = Math.max(side, lines.size() * size * LEADING) + size * 0.4;
         need(height);
-        int rgb = patch.red() << 16 | patch.green() << 8 | patch.blue();
-        page.add(new Box(paper.margin(), y - size * 0.2 - side, side, side, rgb, RULE));
+        double down = y - size * 0.2;
         double lineY = y - size * 1.2;
         for (String line : lines) {
             page.add(new Words(paper.margin() + side + size, lineY, size, false, line));
             lineY -= size * LEADING;
         }
         y -= height;
+        return down;
     }
 
     private void need(double height) {

@@ -40,6 +40,8 @@ public final class TextSheet {
             notice.lines().forEach(line -> lines.add("  ! " + line));
         } else if (block instanceof Block.Patch patch) {
             lines.add(patch.label());
+        } else if (block instanceof Block.Code code) {
+            lines.add(code.words());
         } else if (block instanceof Block.Table table) {
             // A terminal is narrow: each row is its first cell, and the others named under it.
             for (List<String> row : table.rows()) {

@@ -27,9 +27,19 @@ final class Form {
         if (body.length > MOST_BYTES) {
             throw new Refused(Reply.TOO_LARGE, "That is more than the form of this page holds. Load the page anew.");
         }
+        return of(new String(body, StandardCharsets.UTF_8));
+    }
+
+    /** @return what stands behind the question mark of an address */
+    static Form ofQuery(HttpExchange exchange) throws Refused {
+        String query = exchange.getRequestURI().getRawQuery();
+        return of(query == null ? "" : query);
+    }
+
+    private static Form of(String coded) throws Refused {
         Form form = new Form();
         try {
-            for (String pair : new String(body, StandardCharsets.UTF_8).split("&")) {
+            for (String pair : coded.split("&")) {
                 int equals = pair.indexOf('=');
                 if (equals > 0) {
                     form.fields.put(plain(pair.substring(0, equals)), plain(pair.substring(equals + 1)));

@@ -11,7 +11,11 @@ enum Place {
     DARK("dark", "Too dark", 60, false),
     /** Behind the dose: what the eye sees of a dab. */
     EYE("eye", "What you see", 60, false),
-    DAY("day", "Day", 60, true);
+    DAY("day", "Day", 60, true),
+    /** The log of the boat in hand. */
+    LOG("log", "Log", 60, true),
+    /** Behind the log: what is in one of its cups. */
+    RECIPE("recipe", "Recipe", 60, false);
 
     private final String path;
     private final String words;

@@ -90,11 +90,17 @@ final class Requests implements HttpHandler {
         if (asked.page().isEmpty() && !asked.post()) {
             return Reply.to((top.sight().cup().isPresent() ? Place.DOSE : Place.PHOTO).path());
         }
+        if (asked.page().equals("label") && !asked.post()) {
+            return LogPage.label(top, exchange);
+        }
         Place place = Place.at(asked.page()).orElseThrow(Gate::nothing);
         if (!asked.post()) {
-            return page(place, said.of(asked.pass(), place));
+            return page(place, exchange, said.of(asked.pass(), place));
         }
         BenchTop.Answer came = deed(place, exchange);
+        if (came.recipe().isPresent()) {
+            return Reply.to(LogPage.recipe(came.recipe().get()));
+        }
         Place then = place.atTheFoot() || !came.done() && place == Place.EYE ? place : Place.DOSE;
         if (!came.said().isEmpty()) {
             said.keep(asked.pass(), then, came);
@@ -102,13 +108,15 @@ final class Requests implements HttpHandler {
         return Reply.to(then.path());
     }
 
-    private Reply page(Place place, Optional<BenchTop.Answer> came) {
+    private Reply page(Place place, HttpExchange exchange, Optional<BenchTop.Answer> came) throws Refused {
         return switch (place) {
             case PHOTO -> photos.show(came);
             case DOSE -> DosePage.show(top.sight(), came);
             case DARK -> DosePage.ways(top.sight(), came);
             case EYE -> EyePage.show(top.sight(), came);
             case DAY -> DayPage.show(top.sight(), top.ticked(), came, clock.instant());
+            case LOG -> LogPage.show(top, came);
+            case RECIPE -> LogPage.recipe(top, exchange);
         };
     }
 
@@ -119,6 +127,7 @@ final class Requests implements HttpHandler {
             case DARK -> DosePage.follow(top, Form.of(exchange));
             case EYE -> EyePage.looked(top, Form.of(exchange));
             case DAY -> DayPage.deed(top, Form.of(exchange));
+            case LOG, RECIPE -> throw new Refused(Reply.METHOD_NOT_ALLOWED, "Nothing is written into the log here.");
         };
     }
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.BooleanSupplier;
@@ -17,6 +18,7 @@ import tintwright.bench.BenchTop.DayNow;
 import tintwright.bench.BenchTop.Sight;
 import tintwright.bench.BenchTop.Wanted;
 import tintwright.bench.PhonePhoto;
+import tintwright.bench.ShopLog;
 import tintwright.cup.CupDeeds;
 import tintwright.match.Aim;
 import tintwright.reading.photo.file.PhotoException;
@@ -29,6 +31,7 @@ import tintwright.window.holes.FillModel;
 import tintwright.window.hull.HullModel;
 import tintwright.window.hull.PhotoModel;
 import tintwright.window.job.JobModel;
+import tintwright.window.log.LogModel;
 
 /**
  * The window's job as other faces see and change it. All of it happens on the screen's thread, so that a press here and
@@ -39,6 +42,7 @@ final class DeskTop implements BenchTop.Hands {
     private final CupModel cup;
     private final HullModel hull;
     private final FillModel fill;
+    private final LogModel log;
     private final ShellModel shell;
     private final PhotoModel hullPhoto;
     private final PhotoModel chipPhoto;
@@ -61,6 +65,7 @@ final class DeskTop implements BenchTop.Hands {
             CupModel cup,
             HullModel hull,
             FillModel fill,
+            LogModel log,
             ShellModel shell,
             PhotoModel hullPhoto,
             PhotoModel chipPhoto,
@@ -71,6 +76,7 @@ final class DeskTop implements BenchTop.Hands {
         this.worker = worker;
         this.cup = cup;
         this.fill = fill;
+        this.log = log;
         this.shell = shell;
         this.hullPhoto = hullPhoto;
         this.chipPhoto = chipPhoto;
@@ -101,6 +107,7 @@ final class DeskTop implements BenchTop.Hands {
                         seen.ways(),
                         cup.problemProperty().get()));
         return new Sight(
+                job.now().boat(),
                 shell.jobProperty().get(),
                 now.isPresent() && shell.stepProperty().get() != Step.HULL ? Wanted.CHIP : Wanted.HULL,
                 now,
@@ -236,16 +243,35 @@ final class DeskTop implements BenchTop.Hands {
         new InOrder(worker, screen)
                 .run(
                         () -> PhonePhoto.read(file, wanted, shelf),
-                        read -> {
-                            if (read.chip().isPresent()) {
-                                cup.read(read.chip().get(), Optional.of(read.hull()));
-                            } else {
-                                hull.fromPhoto(List.of(read.hull()));
-                            }
-                            shell.say(read.words());
-                            answer.complete(new Answer(true, read.words()));
-                        },
+                        read -> answer.complete(
+                                read instanceof PhonePhoto.Colours colours
+                                        ? taken(colours)
+                                        : label(((PhonePhoto.Label) read).cup())),
                         failure -> open(file, wanted, failure, answer));
+    }
+
+    private Answer taken(PhonePhoto.Colours read) {
+        if (read.chip().isPresent()) {
+            cup.read(read.chip().get(), Optional.of(read.hull()));
+        } else {
+            hull.fromPhoto(List.of(read.hull()));
+        }
+        shell.say(read.words());
+        return new Answer(true, read.words());
+    }
+
+    private Answer label(UUID labelled) {
+        Answer answer = Answer.label(labelled, log());
+        if (answer.done()) {
+            shell.stepProperty().set(Step.LOG);
+            log.recipe(labelled);
+        }
+        return answer;
+    }
+
+    @Override
+    public Optional<ShopLog> log() {
+        return log.open();
     }
 
     /** What cannot be read by the sheet in it is opened where it was wanted, for a hand to mark it. */

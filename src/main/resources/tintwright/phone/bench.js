@@ -33,7 +33,7 @@
   }
 
   function swap() {
-    return fetch(location.pathname, { cache: 'no-store' }).then(function (answer) {
+    return fetch(location.pathname + location.search, { cache: 'no-store' }).then(function (answer) {
       if (!answer.ok) {
         location.reload();
         return '';

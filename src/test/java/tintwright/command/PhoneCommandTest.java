@@ -16,6 +16,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.bench.ShopLog;
 import tintwright.files.BenchFile;
 import tintwright.phone.LocalNetwork;
 import tintwright.phone.PhoneBenches;
@@ -30,8 +31,8 @@ class PhoneCommandTest {
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
     private int run(List<LocalNetwork> networks, String keys, String... args) {
-        Command command =
-                new PhoneCommand(new ByteArrayInputStream(keys.getBytes(StandardCharsets.UTF_8)), () -> networks);
+        Command command = new PhoneCommand(
+                new ByteArrayInputStream(keys.getBytes(StandardCharsets.UTF_8)), () -> networks, ShopLog::demo);
         return Commands.run(List.of(command), new PrintStream(out, true), new PrintStream(err, true), args);
     }
 

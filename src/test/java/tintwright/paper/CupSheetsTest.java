@@ -45,7 +45,14 @@ class CupSheetsTest {
                 List.of(new ColourReading(
                         COLOUR, Covariance.same(0.3), Geometry.SPECULAR_EXCLUDED, FilmState.CURED, Optional.empty())),
                 "a touch warm");
-        return new CupSheets.Told("Tarrowmere", "port bow", cup, Optional.of(COLOUR), List.of("invisible"), "b4fcf7dd");
+        return new CupSheets.Told(
+                "Tarrowmere",
+                "port bow",
+                cup,
+                Optional.of(COLOUR),
+                List.of("invisible"),
+                "b4fcf7dd",
+                "TINTWRIGHT CUP 1");
     }
 
     private static String text(byte[] pdf, int pages) throws IOException {

@@ -33,7 +33,7 @@ class PhoneInABrowserTest {
         assumeTrue(Browser.installed(), "no chromedriver on the path: the phone's pages are not tried in a browser");
         Path job = folder.resolve("bench.json");
         BenchFile.keep(job, Optional.empty(), PhonePagesTest.job());
-        bench = KeptBench.open(job, Clock.systemUTC(), Desks::learn);
+        bench = KeptBench.open(job, Clock.systemUTC(), Desks::learn, Optional.empty());
         server =
                 PhoneServer.open(PhoneRefusalsTest.here(), 0, bench.top(), folder.resolve("photos"), Clock.systemUTC());
         browser = new Browser();

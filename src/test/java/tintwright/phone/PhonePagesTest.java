@@ -72,7 +72,7 @@ class PhonePagesTest {
     void open() throws Exception {
         BenchFile.keep(file(), Optional.empty(), job());
         Clock clock = Clock.fixed(Instant.parse("2026-03-02T09:00:00Z"), ZoneOffset.UTC);
-        bench = KeptBench.open(file(), clock, Desks::learn);
+        bench = KeptBench.open(file(), clock, Desks::learn, Optional.empty());
         server = PhoneServer.open(PhoneRefusalsTest.here(), 0, bench.top(), folder.resolve("photos"), clock);
         phone = RawPhone.in(server);
         other = RawPhone.in(server);

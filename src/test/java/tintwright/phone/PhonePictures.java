@@ -9,6 +9,7 @@ import java.util.Optional;
 import tintwright.bench.BenchTop;
 import tintwright.bench.KeptBench;
 import tintwright.files.BenchFile;
+import tintwright.window.Desks;
 
 /**
  * Takes the pictures of docs/phone.md: the demo's job on the pages of a phone, in a real Chromium without a window. Its
@@ -24,7 +25,7 @@ public final class PhonePictures {
         Path folder = Files.createTempDirectory("phone-pictures");
         Path job = folder.resolve("bench.json");
         BenchFile.keep(job, Optional.empty(), PhonePagesTest.job());
-        try (KeptBench bench = KeptBench.open(job, Clock.systemUTC());
+        try (KeptBench bench = KeptBench.open(job, Clock.systemUTC(), Desks::learn, Optional.empty());
                 PhoneServer server = PhoneServer.open(
                         PhoneRefusalsTest.here(), 0, bench.top(), folder.resolve("photos"), Clock.systemUTC())) {
             RawPhone phone = RawPhone.in(server);

@@ -33,8 +33,8 @@ import tintwright.bench.BenchTop;
 
 /** Every way to ask for what is not given: the answer is one sentence, and the bench goes on. */
 class PhoneRefusalsTest {
-    private static final BenchTop.Sight HULL =
-            new BenchTop.Sight("Tarrowmere, port bow", BenchTop.Wanted.HULL, Optional.empty(), Optional.empty());
+    private static final BenchTop.Sight HULL = new BenchTop.Sight(
+            "Tarrowmere", "Tarrowmere, port bow", BenchTop.Wanted.HULL, Optional.empty(), Optional.empty());
 
     @TempDir
     Path folder;

@@ -4,18 +4,25 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import tintwright.bench.BenchTop;
 import tintwright.bench.BenchTop.Act;
 import tintwright.bench.BenchTop.Answer;
 import tintwright.bench.BenchTop.CupNow;
+import tintwright.bench.GiveOut;
 import tintwright.bench.ShopLog;
 import tintwright.cup.Deed;
+import tintwright.logbook.Noted;
+import tintwright.logbook.Page;
+import tintwright.phone.PhoneBenches;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.EyeVerdict.Amount;
 import tintwright.reading.EyeVerdict.Depth;
@@ -31,6 +38,7 @@ class PhoneAtTheDeskTest {
                     desk.cup(),
                     desk.hull(),
                     desk.fill(),
+                    desk.log(),
                     desk.shell(),
                     desk.chipPhoto(),
                     desk.chipPhoto(),
@@ -113,6 +121,7 @@ class PhoneAtTheDeskTest {
                         busy.cup(),
                         busy.hull(),
                         busy.fill(),
+                        busy.log(),
                         busy.shell(),
                         busy.chipPhoto(),
                         busy.chipPhoto(),
@@ -176,6 +185,20 @@ class PhoneAtTheDeskTest {
         assertEquals(BenchTop.Wanted.CHIP, top.sight().wanted());
         desk.shell().stepProperty().set(Step.HULL);
         assertEquals(BenchTop.Wanted.HULL, top.sight().wanted());
+    }
+
+    @Test
+    void theLabelOfACupOpensItsRecipeInTheWindowAndOnThePhone(@TempDir Path folder) throws Exception {
+        Path photo = folder.resolve("label.jpg");
+        ShopLog log = top.log().orElseThrow();
+        Noted<Page.Cup> cup = log.cup(log.boat("Tarrowmere"), Optional.empty());
+        Files.write(photo, PhoneBenches.photoOf(new GiveOut(log).labelPdf(cup)));
+        Answer answer = top.act("", new Act.Photo(photo)).join();
+        assertEquals(Optional.of(cup.id()), answer.recipe(), answer.said());
+        assertEquals(Step.LOG, desk.shell().stepProperty().get());
+        assertTrue(
+                desk.log().againProperty().get().title().contains(cup.page().name()),
+                desk.log().againProperty().get().title());
     }
 
     @Test

@@ -14,6 +14,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.bench.BoatLog;
 import tintwright.bench.BoatStory;
 import tintwright.bench.GiveOut;
 import tintwright.bench.KeepBoat;
@@ -48,7 +49,7 @@ public final class LogModel {
     private final ReadOnlyObjectWrapper<Again> again = new ReadOnlyObjectWrapper<>(Again.NONE);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper boatProblem = new ReadOnlyStringWrapper("");
-    private ShopLog log;
+    private volatile ShopLog log;
     private String searched = "";
 
     /** A boat in the list. */
@@ -65,24 +66,6 @@ public final class LogModel {
 
     /** A place as it was read on a day. */
     public record Look(String day, Shade shade) {}
-
-    /**
-     * An entry of the boat in hand.
-     *
-     * @param title   what it is, such as the name of a cup
-     * @param words   what was in it or what was done
-     * @param cup     true for a cup, which can be made again, labelled and judged
-     * @param grams   how much was in it
-     * @param verdict how a cup came out, when somebody said so
-     */
-    public record EntryLine(
-            UUID id,
-            String day,
-            String title,
-            String words,
-            boolean cup,
-            double grams,
-            Optional<Page.Outcome> verdict) {}
 
     /**
      * Something mixed before that comes near the hull in hand.
@@ -106,7 +89,7 @@ public final class LogModel {
             List<BoatLine> boats,
             String boat,
             List<PlaceLine> places,
-            List<EntryLine> entries,
+            List<BoatLog.Line> entries,
             List<NearLine> near,
             String trouble) {
         static final Shown NONE = new Shown(List.of(), "", List.of(), List.of(), List.of(), "");
@@ -230,7 +213,11 @@ public final class LogModel {
                         () -> {
                             Noted<Page.Boat> boat = boat(now);
                             return new WriteLog(log)
-                                    .reading(boat, placeOf(boat, place.place()), place.readings(), place.note());
+                                    .reading(
+                                            boat,
+                                            new KeepBoat(log).place(boat, place.place()),
+                                            place.readings(),
+                                            place.note());
                         },
                         () -> shell.say("The readings of " + place.place() + " are in the log.")));
     }
@@ -242,18 +229,12 @@ public final class LogModel {
             return;
         }
         writing.run(
-                () -> pageOf(now, cup),
+                () -> new WriteLog(log).inHand(now.boat(), cup, now.shelf()),
                 saved -> {
                     problem.set(saved instanceof Saved.Waiting waiting ? waiting.sentence() : "");
                     look();
                 },
                 failure -> problem.set(Said.of(failure)));
-    }
-
-    private Saved pageOf(Job now, Cup cup) throws LogFailure {
-        Noted<Page.Boat> boat = boat(now);
-        Noted<Page.Place> place = placeOf(boat, cup.hull().place());
-        return new WriteLog(log).cup(boat, Optional.of(place), cup, now.shelf(), "", logged(boat, cup));
     }
 
     /** @return the names of all cups and leftovers of the boat in hand; empty while the log is not open */
@@ -274,14 +255,6 @@ public final class LogModel {
         return Optional.of(names);
     }
 
-    /** The page of this cup, from this opening of the window or one before: no two cups of a boat carry one name. */
-    private Optional<UUID> logged(Noted<Page.Boat> boat, Cup cup) {
-        return log.book().of(boat.id(), Page.Cup.class).stream()
-                .filter(page -> page.page().name().equals(cup.name()))
-                .map(Noted::id)
-                .reduce((first, last) -> last);
-    }
-
     /** The cup in hand is done: it is put away, and the log has all of it. Undo brings it back. */
     public void doneWithCup() {
         job.change(before -> before.mixing(Optional.empty()));
@@ -296,8 +269,9 @@ public final class LogModel {
         writing.run(
                 () -> {
                     Noted<Page.Boat> boat = boat(with);
-                    pageOf(with, cup);
-                    return new WriteLog(log).doneWith(boat, logged(boat, cup).orElseThrow(), cup, with.shelf());
+                    WriteLog pen = new WriteLog(log);
+                    pen.inHand(with.boat(), cup, with.shelf());
+                    return pen.doneWith(boat, pen.pageOf(boat, cup).orElseThrow(), cup, with.shelf());
                 },
                 saved -> {
                     shell.say("The cup " + cup.name()
@@ -324,8 +298,12 @@ public final class LogModel {
                     return new WriteLog(log)
                             .fill(
                                     boat,
-                                    Optional.of(placeOf(
-                                            boat, now.places().get(now.place()).place())),
+                                    Optional.of(new KeepBoat(log)
+                                            .place(
+                                                    boat,
+                                                    now.places()
+                                                            .get(now.place())
+                                                            .place())),
                                     OptionalDouble.of(plan.gelCoatGrams()),
                                     steps,
                                     "");
@@ -333,21 +311,8 @@ public final class LogModel {
                 () -> shell.say("The fill is in the log."));
     }
 
-    private Noted<Page.Boat> boat(Job now) throws LogFailure {
-        List<Noted<Page.Boat>> known = log.book().boatsNamed(now.boat());
-        if (known.isEmpty()) {
-            new KeepBoat(log).add(new Page.Boat(now.boat(), "", Optional.empty(), "", List.of()));
-        }
-        return log.boat(now.boat());
-    }
-
-    private Noted<Page.Place> placeOf(Noted<Page.Boat> boat, String name) {
-        boolean known = log.book().of(boat.id(), Page.Place.class).stream()
-                .anyMatch(place -> place.page().name().equalsIgnoreCase(name));
-        if (!known) {
-            new KeepBoat(log).addPlace(boat, name, "");
-        }
-        return log.place(boat, name);
+    private Noted<Page.Boat> boat(Job now) {
+        return new KeepBoat(log).boat(now.boat());
     }
 
     /** How a cup came out. */
@@ -377,7 +342,7 @@ public final class LogModel {
                                 String.format(
                                         Locale.ROOT,
                                         "Make %s again, %.0f g",
-                                        LogSight.named(page.page().name()),
+                                        BoatLog.named(page.page().name()),
                                         grams),
                                 LogSight.lines(new MixAgain(from, now.shelf()).cup(page, grams, now.scaleStep()), now));
                     },
@@ -391,12 +356,21 @@ public final class LogModel {
         }
     }
 
-    @SuppressWarnings("unchecked")
     private static Noted<Page.Cup> cup(ShopLog log, UUID id) {
-        return (Noted<Page.Cup>) (Noted<?>) log.book()
-                .find(id)
-                .filter(noted -> noted.page() instanceof Page.Cup)
-                .orElseThrow(() -> new IllegalArgumentException("that cup is no longer in the log"));
+        return log.cup(id).orElseThrow(() -> new IllegalArgumentException("that cup is no longer in the log"));
+    }
+
+    /** @return the log, from any thread; empty while it is not open */
+    public Optional<ShopLog> open() {
+        return Optional.ofNullable(log);
+    }
+
+    /** Says what to weigh for as much of a recorded cup as there was. */
+    public void recipe(UUID cup) {
+        open().flatMap(open -> open.cup(cup))
+                .ifPresent(noted -> again(
+                        cup,
+                        String.format(Locale.ROOT, "%.2f", noted.page().parts().total())));
     }
 
     /** Writes the label of a cup as PDF. */
@@ -447,7 +421,7 @@ public final class LogModel {
         return shown.getReadOnlyProperty();
     }
 
-    ReadOnlyObjectProperty<Again> againProperty() {
+    public ReadOnlyObjectProperty<Again> againProperty() {
         return again.getReadOnlyProperty();
     }
 

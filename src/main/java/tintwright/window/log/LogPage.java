@@ -17,6 +17,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import tintwright.bench.BoatLog;
 import tintwright.logbook.Page;
 import tintwright.window.job.Job;
 import tintwright.window.picture.Patches;
@@ -119,7 +120,7 @@ public final class LogPage {
         }
         shown.near().forEach(line -> near.getChildren().add(near(line)));
         entries.getChildren().clear();
-        List<LogModel.EntryLine> lines = shown.entries();
+        List<BoatLog.Line> lines = shown.entries();
         for (int i = lines.size() - 1; i >= 0; i--) {
             entries.getChildren().add(entry(lines.get(i)));
         }
@@ -145,7 +146,7 @@ public final class LogPage {
         return String.format(Locale.ROOT, "%.0f", grams);
     }
 
-    private Node entry(LogModel.EntryLine line) {
+    private Node entry(BoatLog.Line line) {
         VBox sheet = Pieces.sheet(
                 "",
                 Pieces.row(Pieces.wrapped(line.title(), "strong"), Pieces.gap(), Pieces.soft(line.day())),
@@ -185,7 +186,7 @@ public final class LogPage {
     }
 
     /** A file's name that no other cup's takes, safe on every system. */
-    private static String name(LogModel.EntryLine line, String what) {
+    private static String name(BoatLog.Line line, String what) {
         return FileNames.safe(line.title() + " " + line.day() + " " + what);
     }
 

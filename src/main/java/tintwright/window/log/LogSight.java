@@ -7,12 +7,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import tintwright.bench.BoatLog;
 import tintwright.bench.BoatStory;
 import tintwright.bench.MixAgain;
 import tintwright.bench.NearIt;
 import tintwright.bench.ShopLog;
 import tintwright.colour.Lab;
-import tintwright.logbook.MeanColour;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.match.Aim;
@@ -46,11 +46,11 @@ final class LogSight {
                     inHand.isPresent() && inHand.get().id().equals(boat.id())));
         }
         List<LogModel.PlaceLine> places = new ArrayList<>();
-        List<LogModel.EntryLine> entries = new ArrayList<>();
+        List<BoatLog.Line> entries = new ArrayList<>();
         inHand.ifPresent(boat -> {
             BoatStory story = BoatStory.of(log, boat);
             story.places().forEach(place -> places.add(line(place, now)));
-            story.entries().forEach(entry -> line(log, entry).ifPresent(entries::add));
+            entries.addAll(BoatLog.of(log, story));
         });
         String trouble = String.join(
                 " ", log.book().troubles().stream().map(each -> each.sentence()).toList());
@@ -92,90 +92,6 @@ final class LogSight {
                 moved);
     }
 
-    private static Optional<LogModel.EntryLine> line(ShopLog log, Noted<Page> noted) {
-        Page page = noted.page();
-        if (page instanceof Page.Cup cup) {
-            List<String> parts = new ArrayList<>();
-            cup.parts().grams().forEach((id, grams) -> parts.add(Grams.about(grams) + " " + cup.nameOf(id)));
-            return Optional.of(new LogModel.EntryLine(
-                    noted.id(),
-                    cup.day().toString(),
-                    "Cup " + named(cup.name()),
-                    String.join(", ", parts),
-                    true,
-                    cup.parts().total(),
-                    verdict(log, noted)));
-        }
-        if (page instanceof Page.Filled filled) {
-            return done(
-                    noted,
-                    "Filled" + filled.cup().map(id -> " from " + what(log, id)).orElse(""),
-                    String.join("; ", filled.steps()));
-        }
-        if (page instanceof Page.Verdict verdict) {
-            String of = what(log, verdict.of());
-            return done(
-                    noted,
-                    Character.toUpperCase(of.charAt(0)) + of.substring(1) + " came out "
-                            + verdict.outcome().words(),
-                    verdict.note());
-        }
-        if (page instanceof Page.LeftOver left) {
-            return done(
-                    noted,
-                    "Left over" + left.cup().map(id -> " from " + what(log, id)).orElse(""),
-                    say(
-                            "%s, %s%s",
-                            left.leftover().name(),
-                            Grams.about(left.leftover().parts().total()),
-                            left.used() ? ", used up" : ""));
-        }
-        if (page instanceof Page.ChipMade made) {
-            return done(
-                    noted, "Chip" + made.cup().map(id -> " of " + what(log, id)).orElse(""), chip(made));
-        }
-        if (page instanceof Page.Remark remark) {
-            return done(noted, remark.of().map(id -> "About " + what(log, id)).orElse("Note"), remark.text());
-        }
-        return Optional.empty();
-    }
-
-    private static Optional<LogModel.EntryLine> done(Noted<Page> noted, String title, String words) {
-        return Optional.of(new LogModel.EntryLine(
-                noted.id(), noted.at().toString().substring(0, 10), title, words, false, 0, Optional.empty()));
-    }
-
-    private static String chip(Page.ChipMade made) {
-        String read = MeanColour.of(made.chip().readings())
-                .map(mean -> Figures.lab(mean.lab()))
-                .orElse("not read");
-        return made.cured().isBlank() ? read : read + ", " + made.cured();
-    }
-
-    /** @return what an entry is about, such as: the cup "bow 2" */
-    private static String what(ShopLog log, UUID id) {
-        Optional<Page> page = log.book().find(id).map(Noted::page);
-        if (page.isPresent() && page.get() instanceof Page.Cup cup) {
-            return "the cup " + named(cup.name());
-        }
-        if (page.isPresent() && page.get() instanceof Page.ChipMade made) {
-            return "a chip" + made.cup().map(cup -> " of " + what(log, cup)).orElse("");
-        }
-        return page.isPresent() && page.get() instanceof Page.Filled ? "the fill" : "an earlier entry";
-    }
-
-    static String named(String name) {
-        return "\u201c" + name + "\u201d";
-    }
-
-    private static Optional<Page.Outcome> verdict(ShopLog log, Noted<Page> cup) {
-        return cup.boat().stream()
-                .flatMap(boat -> log.book().of(boat, Page.Verdict.class).stream())
-                .filter(judged -> judged.page().of().equals(cup.id()))
-                .map(judged -> judged.page().outcome())
-                .reduce((first, last) -> last);
-    }
-
     /** The nearest cups, each once however many of its chips and leftovers come near, and never the one in hand. */
     private static List<LogModel.NearLine> near(ShopLog log, Job now) {
         if (now.place() < 0) {
@@ -199,10 +115,13 @@ final class LogSight {
 
     private static LogModel.NearLine line(ShopLog log, NearIt.Start start, Optional<Noted<Page>> noted) {
         Optional<Page.Cup> cup = noted.map(page -> (Page.Cup) page.page());
-        String name = cup.map(page -> "Cup " + named(page.name()))
-                .orElse(start.page().page() instanceof Page.LeftOver ? "Left over " + named(start.name()) : "A chip");
+        String name = cup.map(page -> "Cup " + BoatLog.named(page.name()))
+                .orElse(
+                        start.page().page() instanceof Page.LeftOver
+                                ? "Left over " + BoatLog.named(start.name())
+                                : "A chip");
         Optional<Page.Outcome> verdict =
-                noted.flatMap(page -> verdict(log, page)).or(start::verdict);
+                noted.flatMap(page -> BoatLog.verdict(log, page)).or(start::verdict);
         return new LogModel.NearLine(
                 name,
                 start.boat().orElse(""),

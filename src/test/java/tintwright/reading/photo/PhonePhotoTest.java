@@ -29,7 +29,7 @@ class PhonePhotoTest {
         Shelf shelf = scene.shop.shelf(List.of());
         Path photo = folder.resolve("phone.jpg");
         scene.shoot(photo, SheetBench.signOf(shelf), 0, 0.3);
-        PhonePhoto read = PhonePhoto.read(photo, BenchTop.Wanted.HULL, shelf);
+        PhonePhoto.Colours read = (PhonePhoto.Colours) PhonePhoto.read(photo, BenchTop.Wanted.HULL, shelf);
         assertTrue(Ciede2000.between(scene.truth(), read.hull().lab()) < 10);
         assertTrue(read.words().startsWith("The hull is read, good to about "), read.words());
         assertEquals(Optional.empty(), read.chip());

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import tintwright.bench.BoatLog;
 import tintwright.colour.Viewing;
 import tintwright.logbook.Page;
 import tintwright.reading.FilmState;
@@ -26,7 +27,7 @@ class LogModelTest {
         return log.shownProperty().get();
     }
 
-    private LogModel.EntryLine mixOne() {
+    private BoatLog.Line mixOne() {
         desk.cup().begin();
         for (int i = 0;
                 i < 7
@@ -56,8 +57,8 @@ class LogModelTest {
 
     @Test
     void aChipIsNamedAfterItsCupAndShowsWhatItRead() {
-        LogModel.EntryLine cup = mixOne();
-        LogModel.EntryLine chip = now().entries().stream()
+        BoatLog.Line cup = mixOne();
+        BoatLog.Line chip = now().entries().stream()
                 .filter(line -> line.title().startsWith("Chip") && line.words().contains("57.6"))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(now().entries()));
@@ -99,7 +100,7 @@ class LogModelTest {
 
     @Test
     void aVerdictIsSaidOnceAndCanBeChanged() {
-        LogModel.EntryLine cup = mixOne();
+        BoatLog.Line cup = mixOne();
         int entries = now().entries().size();
         log.judge(cup.id(), Page.Outcome.REDO, "");
         log.judge(cup.id(), Page.Outcome.REDO, "");
@@ -116,10 +117,10 @@ class LogModelTest {
 
     @Test
     void aVerdictNamesItsCupAndStandsOnIt() {
-        LogModel.EntryLine cup = mixOne();
+        BoatLog.Line cup = mixOne();
         assertEquals(Optional.empty(), cup.verdict());
         log.judge(cup.id(), Page.Outcome.SEEN_FROM_A_METRE, "");
-        LogModel.EntryLine judged = now().entries().stream()
+        BoatLog.Line judged = now().entries().stream()
                 .filter(line -> line.id().equals(cup.id()))
                 .findFirst()
                 .orElseThrow();
@@ -133,7 +134,7 @@ class LogModelTest {
 
     @Test
     void whatComesNearIsEachCupOnceAndNeverTheOneInHand() {
-        LogModel.EntryLine inHand = mixOne();
+        BoatLog.Line inHand = mixOne();
         desk.shell().undo();
         List<LogModel.NearLine> near = now().near();
         assertFalse(near.isEmpty());
