@@ -39,7 +39,10 @@ public final class UnknownCup {
     /** A judgement of ours. */
     private static final double SPREAD = 1.5;
 
+    /** A judgement of ours. */
     private static final double MODEL = 0.3;
+
+    /** A judgement of ours. */
     private static final double STEP = 0.02;
     /** Contents with less chance than this are not worth telling; a judgement of ours. */
     private static final double WORTH_TELLING = 0.02;

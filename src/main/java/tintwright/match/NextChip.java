@@ -30,7 +30,6 @@ public record NextChip(String tintId, double share, double grams, double before,
     /** A chip and little more: enough to stir, not enough to waste; those below too are common practice, no source. */
     private static final double LEAST_GRAMS = 20;
 
-    /** A judgement of ours. */
     private static final double MOST_GRAMS = 60;
     /** Steps of the scale that a tint should weigh, for 5 % of it to be told; common practice, no source. */
     private static final double STEPS = 20;

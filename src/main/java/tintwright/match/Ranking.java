@@ -16,6 +16,7 @@ final class Ranking {
     /** A judgement of ours. */
     private static final double PRICE_OF_A_TINT = 0.06;
 
+    /** A judgement of ours. */
     private static final double PRICE_OF_METAMERISM = 0.15;
     /** For each per cent of tint in the mix: less of it is cheaper, and touches the film less; a judgement of ours. */
     private static final double PRICE_OF_LOADING = 0.12;

@@ -27,7 +27,9 @@ final class Doubts {
     /** A bound on work, a judgement of ours. */
     private static final int MOST_SUSPECTS = 8;
 
+    /** A bound on work, a judgement of ours. */
     private static final int MANY_CHIPS = 8000;
+
     private static final double[] FACTORS = factors();
 
     private final Knowledge knowledge;

@@ -28,18 +28,14 @@ record PartPrior(CurvePrior absorption, CurvePrior scattering, boolean paste) {
      */
     private static final double SHAPE_IN_THE_CLEAR = 0.7;
 
-    /** A judgement of ours. */
     private static final double EDGE_SHIFT_NM = 7;
-
     private static final double SCATTER_STRENGTH = 0.4;
     private static final double SCATTER_SHAPE = 0.25;
     /** An unknown pigment may be anything: strength, S and shape in ln, about three times a known one; a judgement of
-     * ours, as are those below; a judgement of ours. */
+     * ours, as are those below. */
     private static final double UNKNOWN_STRENGTH = 1.2;
 
-    /** A judgement of ours. */
     private static final double UNKNOWN_SCATTER = 0.8;
-
     private static final double UNKNOWN_SHAPE = 1.6;
 
     private static final Map<PigmentFamily, PartPrior> TINTS = new EnumMap<>(PigmentFamily.class);

@@ -15,6 +15,7 @@ final class PaperField {
     /** A judgement of ours. */
     private static final int TERMS = 6;
 
+    /** A bound on work, a judgement of ours. */
     private static final int ROUNDS = 8;
     /** Curvature must be shown by the paper: a prior of half the light over the sheet; small beside all that it is held against, a judgement of ours. */
     private static final double RIDGE = 0.05;

@@ -25,6 +25,7 @@ final class PhotoChecks {
     /** A judgement of ours. */
     private static final double GLARE = 0.04;
 
+    /** A judgement of ours. */
     private static final double UNEVEN_SPOT = 0.06;
     /** Change of light between the marks, as a share; a judgement of ours. */
     private static final double UNEVEN_LIGHT = 0.15;
@@ -34,6 +35,7 @@ final class PhotoChecks {
     /** A judgement of ours. */
     private static final double BLURRED_PIXELS = 5;
 
+    /** A judgement of ours. */
     private static final double SMALL_PATCH_PIXELS = 60;
     /** Nearest reference farther than this from the hull's colour, in CIEDE2000; a judgement of ours. */
     private static final double FAR = 18;

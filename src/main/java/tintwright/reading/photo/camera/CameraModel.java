@@ -21,9 +21,7 @@ public final class CameraModel {
     /** Not a figure, nor are those below: where each kind of unknown begins in their list. */
     static final int GAIN = 0;
 
-    /** Not a figure: a place in the list of parameters. */
     static final int LIGHT = 3;
-
     static final int POWER = 6;
     static final int CHANNEL_POWER = 7;
     static final int OFFSET = 9;
@@ -36,16 +34,14 @@ public final class CameraModel {
 
     static final int UNKNOWNS = BEND + KNOTS.length;
 
-    /** A judgement of ours. Linear light below this bends into an exponential, so that black has a logarithm; a quarter of an 8-bit
+    /** A judgement of ours: linear light below this bends into an exponential, so that black has a logarithm; a quarter of an 8-bit
      * code in the straight part of sRGB. */
     private static final double FLOOR = 1e-3;
 
     /** The exponent of sRGB (IEC 61966-2-1), and, in those below, the straight part of L* (CIE 015:2018, clause 8). */
     private static final double CODE = 1 / 2.4;
 
-    /** CIE 15:2018, 8.2.1. */
     private static final double LINEAR_BELOW = 216.0 / 24389.0;
-
     private static final double SLOPE = 24389.0 / 27.0;
 
     private final double[][] toXyz;

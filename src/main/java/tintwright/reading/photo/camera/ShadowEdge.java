@@ -15,7 +15,10 @@ final class ShadowEdge {
     /** A bound on work, a judgement of ours. */
     private static final int DIRECTIONS = 12;
 
+    /** A judgement of ours. */
     private static final int LEAST_ON_A_SIDE = 4;
+
+    /** A judgement of ours. */
     private static final int LEAST_REFERENCES = 15;
     /** Standard errors by which the two sides must differ: many lines are tried; a judgement of ours. */
     private static final double PLAIN = 6;

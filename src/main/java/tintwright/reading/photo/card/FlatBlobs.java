@@ -16,6 +16,7 @@ final class FlatBlobs {
     /** A judgement of ours. */
     private static final int LEAST_AREA = 20;
 
+    /** A judgement of ours. */
     private static final double MOST_AREA = 0.15;
     /** A uniform slanted rectangle has an area of 12 times the root of the determinant of its second moments; a judgement of ours. */
     private static final double RECTANGLE = 12;
@@ -23,7 +24,10 @@ final class FlatBlobs {
     /** A judgement of ours. */
     private static final double LEAST_FULL = 0.86;
 
+    /** A judgement of ours. */
     private static final double MOST_FULL = 1.06;
+
+    /** A judgement of ours. */
     private static final double MOST_STRETCH = 3.5;
 
     private FlatBlobs() {}

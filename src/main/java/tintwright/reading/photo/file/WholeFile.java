@@ -19,6 +19,7 @@ final class WholeFile {
     /** The marker EOI, ITU-T T.81 (1992), B.1.1.3. */
     private static final int END_OF_IMAGE = 0xD9;
 
+    /** Bytes of an empty IEND chunk, ISO/IEC 15948:2004 (PNG), 5.3. */
     private static final int PNG_END = 12;
 
     private WholeFile() {}

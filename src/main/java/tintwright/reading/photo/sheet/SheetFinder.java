@@ -37,7 +37,10 @@ public final class SheetFinder {
     /** Modules on a side of version 1, ISO/IEC 18004:2015, 5.3.1. */
     private static final int MODULES = 21;
 
+    /** A judgement of ours. */
     private static final int BURNT = 253;
+
+    /** A judgement of ours. */
     private static final int DARK = 20;
     /** Steepest change over the spread of the picture's greys, below which nothing in it is sharp; a judgement of ours. */
     private static final double BLURRED = 0.16;

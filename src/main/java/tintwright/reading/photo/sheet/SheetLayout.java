@@ -49,9 +49,16 @@ public record SheetLayout(
     /** A judgement of ours. */
     private static final double WINDOW_WIDTH = 64;
 
+    /** A judgement of ours. */
     private static final double WINDOW_HEIGHT = 84;
+
+    /** A judgement of ours. */
     private static final double DAB_HEIGHT = 26;
+
+    /** A judgement of ours. */
     private static final double DOT = 5;
+
+    /** A judgement of ours. */
     private static final double PATCH = 6;
     /** How many patches of plain paper lie beside the window; a judgement of ours. */
     private static final int RIM = 8;

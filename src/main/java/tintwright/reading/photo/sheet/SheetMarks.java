@@ -18,6 +18,7 @@ public final class SheetMarks {
     /** A judgement of ours. */
     private static final double CHIP_RADIUS = 9;
 
+    /** A judgement of ours. */
     private static final double PAPER_RADIUS = 2.5;
 
     private SheetMarks() {}
