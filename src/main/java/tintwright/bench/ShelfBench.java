@@ -7,6 +7,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import tintwright.colour.Geometry;
+import tintwright.colour.Grid;
+import tintwright.colour.Lab;
+import tintwright.colour.LabBatch;
+import tintwright.colour.Viewing;
+import tintwright.optics.KubelkaMunk;
+import tintwright.optics.Surface;
 import tintwright.shelf.ItemKind;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.PigmentFamily;
@@ -63,6 +70,27 @@ public final class ShelfBench {
             return "known";
         }
         return deviation < 0.3 ? "roughly known" : "only guessed";
+    }
+
+    /**
+     * A tint of a family as it usually is, in the first white of the shelf.
+     *
+     * @param share of the tint by mass, 0 to 1
+     * @return its cured colour under daylight, gloss and all
+     */
+    public static Lab usualColour(Knowledge knowledge, PigmentFamily family, double share) {
+        double[][] tint = knowledge.usual(family);
+        int white = knowledge.ids().indexOf(knowledge.shelf().bases().get(0).id());
+        double[] k = knowledge.absorption()[white];
+        double[] s = knowledge.scattering()[white];
+        double[] film = new double[Grid.INSIDE.count()];
+        for (int w = 0; w < film.length; w++) {
+            double ratio = (share * tint[0][w] + (1 - share) * k[w]) / (share * tint[1][w] + (1 - share) * s[w]);
+            film[w] = Surface.RESIN.measured(KubelkaMunk.reflectance(ratio), Geometry.SPECULAR_INCLUDED);
+        }
+        double[] lab = new double[3];
+        LabBatch.of(Viewing.D65_10, Grid.INSIDE).lab(film, lab);
+        return new Lab(lab[0], lab[1], lab[2], Viewing.D65_10);
     }
 
     /** @return everything, in the order of the shelf */

@@ -87,7 +87,7 @@ class GuideTest {
         newPlace(desk, "transom");
         read(desk, "80.2");
         read(desk, "79.9");
-        desk.shelf().addTint("soot", PigmentFamily.CARBON_BLACK, "120", UnitSystem.METRIC);
+        desk.shelf().addTint("soot", java.util.Optional.of(PigmentFamily.CARBON_BLACK), "120", UnitSystem.METRIC);
         assertTrue(
                 desk.plan().planProperty().get().outOfReach(),
                 desk.plan().planProperty().get().reach());
@@ -111,7 +111,7 @@ class GuideTest {
         for (PigmentFamily family : new PigmentFamily[] {
             PigmentFamily.CARBON_BLACK, PigmentFamily.ORANGE, PigmentFamily.ORGANIC_YELLOW, PigmentFamily.PHTHALO_BLUE
         }) {
-            desk.shelf().addTint(family.words(), family, "120", UnitSystem.METRIC);
+            desk.shelf().addTint(family.words(), java.util.Optional.of(family), "120", UnitSystem.METRIC);
         }
         PlanModel.Plan plan = desk.plan().planProperty().get();
         assertFalse(plan.outOfReach(), plan.reach());

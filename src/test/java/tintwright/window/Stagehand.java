@@ -73,8 +73,8 @@ public final class Stagehand {
         return scene;
     }
 
-    /** Writes a picture of a scene to target/snapshots; must be called on the screen's thread. */
-    public static Path snapshot(Scene scene, String name) {
+    /** Draws a scene; must be called on the screen's thread. */
+    public static BufferedImage picture(Scene scene) {
         scene.getRoot().applyCss();
         scene.getRoot().layout();
         WritableImage image = scene.snapshot(null);
@@ -86,6 +86,12 @@ public final class Stagehand {
                 copy.setRGB(x, y, image.getPixelReader().getArgb(x, y));
             }
         }
+        return copy;
+    }
+
+    /** Writes a picture of a scene to target/snapshots; must be called on the screen's thread. */
+    public static Path snapshot(Scene scene, String name) {
+        BufferedImage copy = picture(scene);
         try {
             Path folder = Files.createDirectories(Path.of("target", "snapshots"));
             Path file = folder.resolve(name + ".png");

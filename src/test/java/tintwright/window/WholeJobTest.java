@@ -272,6 +272,7 @@ class WholeJobTest {
             assertEquals("To the shelf", desk.shell().nowButtonProperty().get());
             press(scene, "now-button");
             type(scene, "tint-name", "my black");
+            ((javafx.scene.control.ToggleButton) scene.getRoot().lookup("#family-carbon-black")).fire();
             pressWords(scene, "Put it on the shelf");
             assertEquals(1, desk.job().now().shelf().tints().size());
             assertEquals("Begin all the same", desk.shell().nowButtonProperty().get(), "black alone does not reach it");

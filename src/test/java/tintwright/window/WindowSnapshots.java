@@ -120,7 +120,7 @@ class WindowSnapshots {
             desk.shelf()
                     .addTint(
                             "rust orange",
-                            tintwright.shelf.PigmentFamily.ORANGE,
+                            java.util.Optional.of(tintwright.shelf.PigmentFamily.ORANGE),
                             "120",
                             tintwright.units.UnitSystem.METRIC);
             desk.shell().stepProperty().set(Step.SHELF);

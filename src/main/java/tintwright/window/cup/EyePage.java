@@ -133,14 +133,8 @@ final class EyePage extends VBox {
     }
 
     private static Region field(Lab colour) {
-        Shade shade = Shade.of(colour);
         Region field = new Region();
-        field.setStyle(String.format(
-                java.util.Locale.ROOT,
-                "-fx-background-color: rgb(%.0f%%, %.0f%%, %.0f%%);",
-                100 * shade.red(),
-                100 * shade.green(),
-                100 * shade.blue()));
+        field.setStyle(Shade.of(colour).css());
         field.getStyleClass().add("eye-field");
         HBox.setHgrow(field, Priority.ALWAYS);
         return field;

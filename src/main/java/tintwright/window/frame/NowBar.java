@@ -17,6 +17,10 @@ final class NowBar extends HBox {
     /** Letters that have room in one line of the larger size. */
     private static final int SHORT = 62;
 
+    private static final String QUIET = "now-quiet";
+
+    private final Button button;
+
     NowBar(ShellModel model) {
         getStyleClass().add("now-bar");
         Label sentence = Pieces.bound(model.nowProperty(), "now-sentence");
@@ -44,11 +48,22 @@ final class NowBar extends HBox {
         VBox words = new VBox(sentence, answer);
         words.getStyleClass().add("now-words");
         HBox.setHgrow(words, Priority.ALWAYS);
-        Button button = Pieces.mainButton("", model::doNow);
+        button = Pieces.mainButton("", model::doNow);
         button.setId("now-button");
         button.textProperty().bind(model.nowButtonProperty());
         Pieces.onlyWhen(model.nowButtonProperty().isNotEmpty(), button);
         getChildren().addAll(words, button);
         Pieces.onlyWhen(model.stepProperty().isNotEqualTo(Step.CUP).or(model.elsewhereProperty()), this);
+    }
+
+    /** @param other true while something else in sight is the one thing to press: then this key steps back */
+    void stepBack(boolean other) {
+        if (other != button.getStyleClass().contains(QUIET)) {
+            if (other) {
+                button.getStyleClass().add(QUIET);
+            } else {
+                button.getStyleClass().remove(QUIET);
+            }
+        }
     }
 }

@@ -60,6 +60,7 @@ public final class Shell extends BorderPane {
     private final ScrollPane middle = new ScrollPane();
     private final VBox aside = new VBox();
     private final HBox right = new HBox();
+    private final NowBar now;
     private final Journey journey;
     private final ChangeListener<Node> focus = (property, was, now) -> keepOffTheTools(was, now);
 
@@ -75,7 +76,8 @@ public final class Shell extends BorderPane {
         // What is said floats over the work: it never moves what a hand is about to press.
         StackPane work = new StackPane(middle, noticeLine());
         setCenter(work);
-        setBottom(new NowBar(model));
+        now = new NowBar(model);
+        setBottom(now);
         model.stepProperty().addListener((property, before, after) -> {
             open(after);
             focusHere();
@@ -104,6 +106,23 @@ public final class Shell extends BorderPane {
         size();
         dress();
         open(model.stepProperty().get());
+    }
+
+    /** One key alone is in the signal colour: while the station shows one of its own, the foot's steps back. */
+    @Override
+    protected void layoutChildren() {
+        super.layoutChildren();
+        now.stepBack(middle.getContent() != null
+                && middle.getContent().lookupAll(".main-button").stream().anyMatch(Shell::inSight));
+    }
+
+    private static boolean inSight(Node node) {
+        for (Node each = node; each != null; each = each.getParent()) {
+            if (!each.isVisible()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Puts something between the stations and the work, such as the first walk. */

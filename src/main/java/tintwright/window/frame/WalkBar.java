@@ -26,7 +26,7 @@ public final class WalkBar extends HBox {
                 "walk-words");
         words.setMaxWidth(Double.MAX_VALUE);
         setHgrow(words, Priority.ALWAYS);
-        Button next = Pieces.mainButton("Next", walk::next);
+        Button next = Pieces.button("Next", walk::next);
         next.setId("walk-next");
         next.textProperty()
                 .bind(Bindings.createStringBinding(

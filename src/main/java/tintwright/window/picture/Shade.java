@@ -1,5 +1,6 @@
 package tintwright.window.picture;
 
+import java.util.Locale;
 import tintwright.colour.Lab;
 import tintwright.colour.RgbSpace;
 import tintwright.colour.Viewing;
@@ -23,6 +24,12 @@ public record Shade(double red, double green, double blue, boolean shown) {
     public static Shade of(Lab colour) {
         RgbSpace.Code code = RgbSpace.SRGB.encode(colour);
         return new Shade(code.red(), code.green(), code.blue(), code.inGamut());
+    }
+
+    /** @return the style of a field in this colour */
+    public String css() {
+        return String.format(
+                Locale.ROOT, "-fx-background-color: rgb(%.1f%%, %.1f%%, %.1f%%);", 100 * red, 100 * green, 100 * blue);
     }
 
     /** @param lightness L*, 0 to 100 */

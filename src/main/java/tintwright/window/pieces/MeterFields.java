@@ -70,6 +70,12 @@ public final class MeterFields extends VBox {
         return lightness;
     }
 
+    /** @param look runs at every key, for what is drawn while it is typed */
+    public void onTyped(Runnable look) {
+        List.of(lightness, redGreen, yellowBlue)
+                .forEach(field -> field.textProperty().addListener((property, before, after) -> look.run()));
+    }
+
     /** Makes room for the next reading. */
     public void clear() {
         List.of(lightness, redGreen, yellowBlue).forEach(TextField::clear);

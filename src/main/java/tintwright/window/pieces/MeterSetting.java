@@ -2,6 +2,7 @@ package tintwright.window.pieces;
 
 import java.util.List;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import tintwright.colour.Geometry;
 import tintwright.colour.JudgedLight;
@@ -11,10 +12,11 @@ import tintwright.colour.Viewing;
 public final class MeterSetting extends VBox {
     /** For whoever does not know. */
     static final String HELP =
-            "Not sure? Leave both as they are. The meter's menu or booklet names the code in " + "brackets.";
+            "Not sure? Leave both as they are. Held over either, the pointer shows the code in the meter's booklet.";
     /** What is taken for granted where the setting is not asked. */
-    public static final String USUAL =
-            "The meter set to daylight (D65, 10\u00b0), without gloss (45:0 or d:8 excluded).";
+    public static final String USUAL = "The meter set to daylight, without gloss.";
+    /** The same in the codes of a meter's booklet. */
+    public static final String USUAL_CODES = "D65, 10\u00b0, 45:0 or d:8 excluded";
 
     private final ComboBox<Viewing> light = new ComboBox<>();
     private final ComboBox<Geometry> gloss = new ComboBox<>();
@@ -26,6 +28,7 @@ public final class MeterSetting extends VBox {
         light.setId("meter-light");
         gloss.setId("meter-gloss");
         setTo(Viewing.D65_10, Geometry.SPECULAR_EXCLUDED);
+        onChange(this::tell);
         getChildren()
                 .addAll(
                         Choices.asked("The meter is set to", light),
@@ -37,20 +40,31 @@ public final class MeterSetting extends VBox {
     public void setTo(Viewing viewing, Geometry geometry) {
         light.setValue(viewing);
         gloss.setValue(geometry);
+        tell();
     }
 
     private static String words(Viewing viewing) {
-        String name = viewing.equals(Viewing.D65_2)
-                ? "daylight, narrow view (D65)"
-                : viewing.equals(Viewing.D50_2) ? "printer's light (D50)" : JudgedLight.words(viewing.light());
-        return name.replace(")", ", " + viewing.observer().degrees() + "\u00b0)");
+        return viewing.equals(Viewing.D65_2)
+                ? "daylight, narrow view"
+                : viewing.equals(Viewing.D50_2)
+                        ? "printer's light"
+                        : JudgedLight.words(viewing.light()).replaceFirst(" \\(.*", "");
     }
 
     private static String words(Geometry geometry) {
         return switch (geometry) {
-            case SPECULAR_EXCLUDED -> "without gloss (45:0, d:8 excluded)";
-            case SPECULAR_INCLUDED -> "with gloss (d:8 included)";
+            case SPECULAR_EXCLUDED -> "without gloss";
+            case SPECULAR_INCLUDED -> "with gloss";
         };
+    }
+
+    /** The codes that a meter's booklet names, for whoever has it in hand. */
+    private void tell() {
+        Viewing viewing = light.getValue();
+        light.setTooltip(
+                new Tooltip(viewing.light().name() + ", " + viewing.observer().degrees() + "\u00b0"));
+        gloss.setTooltip(
+                new Tooltip(gloss.getValue() == Geometry.SPECULAR_EXCLUDED ? "45:0, or d:8 excluded" : "d:8 included"));
     }
 
     /** @return both in a few words */

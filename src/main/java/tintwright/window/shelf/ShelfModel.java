@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -21,14 +22,9 @@ import javafx.beans.value.ObservableValue;
 import tintwright.bench.ShelfBench;
 import tintwright.bench.TidyShelf;
 import tintwright.colour.Geometry;
-import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
-import tintwright.files.LabRange;
 import tintwright.files.ShelfFile;
 import tintwright.match.NextChip;
-import tintwright.reading.ColourReading;
-import tintwright.reading.Covariance;
-import tintwright.reading.FilmState;
 import tintwright.shelf.Base;
 import tintwright.shelf.Chip;
 import tintwright.shelf.Doubt;
@@ -57,6 +53,7 @@ public final class ShelfModel {
     private static final double GUESSED = 0.5;
 
     private final JobModel job;
+    private final ChipModel chip;
     private final Clock clock;
     private final Latest looking;
     private final Latest files;
@@ -68,8 +65,9 @@ public final class ShelfModel {
     /**
      * One thing on the shelf as shown.
      *
-     * @param look     its colour: a tint at one part in a hundred of white
+     * @param look     its colour: a tint at one part in a hundred of white; empty where nothing is known of it yet
      * @param known    how well its strength is known; empty where there is nothing to know
+     * @param figure   the same as a figure; may be empty
      * @param chips    how many chips hold it; empty where none can
      * @param left     grams left where they were weighed; else empty
      * @param warnings what to see to; may be empty
@@ -80,6 +78,7 @@ public final class ShelfModel {
             ItemKind kind,
             Optional<Shade> look,
             String known,
+            String figure,
             String chips,
             OptionalDouble left,
             String warnings) {}
@@ -88,11 +87,33 @@ public final class ShelfModel {
      * The chip to make next.
      *
      * @param words what to make and what it is good for
-     * @param line  the beginning of its line, to be ended with what the meter shows; empty when no chip is needed
+     * @param chip  what it is made of; empty when no chip is needed
      */
-    public record Advice(String words, String line) {
-        static final Advice NONE = new Advice("", "");
+    public record Advice(String words, Optional<Proposed> chip) {
+        static final Advice NONE = new Advice("", Optional.empty());
     }
+
+    /**
+     * What a chip is to be made of.
+     *
+     * @param part  id of a tint, or of a white that is drawn down alone
+     * @param grams of the tint as a scale shows it; empty for a white
+     * @param white grams of white; empty for a white alone
+     */
+    public record Proposed(String part, String grams, String white) {
+        static Proposed of(Tint tint, double share, double step) {
+            double grams = NextChip.grams(share, step);
+            return new Proposed(tint.id(), say("%.2f", grams * share), say("%.1f", grams * (1 - share)));
+        }
+    }
+
+    /**
+     * What a family of tints looks like.
+     *
+     * @param tub     as it stands in the tub
+     * @param inWhite one part in a hundred of white
+     */
+    public record Looks(Shade tub, Shade inWhite) {}
 
     /**
      * One base, tint or leftover, to be put right.
@@ -114,15 +135,23 @@ public final class ShelfModel {
      * The whole shelf as shown.
      *
      * @param toBuy what is low or old and why; may be empty
+     * @param looks what each family looks like on this shelf; none for the unknown
      */
-    public record Stand(String name, List<Line> lines, Advice next, List<String> doubts, List<String> toBuy) {
-        static final Stand NONE = new Stand("", List.of(), Advice.NONE, List.of(), List.of());
+    public record Stand(
+            String name,
+            List<Line> lines,
+            Advice next,
+            List<String> doubts,
+            List<String> toBuy,
+            Map<PigmentFamily, Looks> looks) {
+        static final Stand NONE = new Stand("", List.of(), Advice.NONE, List.of(), List.of(), Map.of());
     }
 
     /** @param wanted the chip that would make the plan in hand most certain */
     public ShelfModel(
             JobModel job, ObservableValue<Optional<NextChip>> wanted, Latest looking, Latest files, Clock clock) {
         this.job = job;
+        chip = new ChipModel(job, files, clock);
         next.bind(Bindings.createObjectBinding(
                 () -> wanted.getValue()
                         .flatMap(chip -> job.now()
@@ -130,7 +159,8 @@ public final class ShelfModel {
                                 .tint(chip.tintId())
                                 .map(tint -> new Advice(
                                         chip.words(),
-                                        begun(tint, chip.share(), job.now().scaleStep()))))
+                                        Optional.of(Proposed.of(
+                                                tint, chip.share(), job.now().scaleStep())))))
                         .orElse(stand.get().next()),
                 wanted,
                 stand));
@@ -153,20 +183,19 @@ public final class ShelfModel {
         List<Line> lines = new ArrayList<>();
         for (ShelfBench.Line item : ShelfBench.look(knowledge, today)) {
             // How far a mere guess may be off is no figure for a person.
-            String known = item.deviation().isEmpty()
+            String figure = item.deviation().isEmpty() || item.deviation().getAsDouble() > GUESSED
                     ? ""
-                    : item.deviation().getAsDouble() > GUESSED
-                            ? item.known()
-                            : say(
-                                    "%s, to %.0f %%",
-                                    item.known(), 100 * item.deviation().getAsDouble());
+                    : say("to %.0f %%", 100 * item.deviation().getAsDouble());
+            boolean unseen = item.item() instanceof Tint tint && ChipModel.unseen(tint, knowledge);
+            String known = unseen ? "not known: make one chip of it" : item.known();
             String chips = item.deviation().isEmpty() ? "" : Integer.toString(item.chips());
             lines.add(new Line(
                     item.item().id(),
                     item.item().name(),
                     item.item().kind(),
-                    shade(knowledge, item.item()),
+                    unseen ? Optional.empty() : shade(knowledge, item.item()),
                     known,
+                    figure,
                     chips,
                     item.item().stock().gramsLeft(),
                     String.join(", ", item.warnings())));
@@ -175,7 +204,21 @@ public final class ShelfModel {
         List<String> toBuy = ShelfBench.toBuy(knowledge.shelf(), today).stream()
                 .map(ShelfBench.Wanted::words)
                 .toList();
-        return new Stand(knowledge.shelf().name(), lines, next(knowledge, step), doubts, toBuy);
+        return new Stand(knowledge.shelf().name(), lines, next(knowledge, step), doubts, toBuy, looks(knowledge));
+    }
+
+    private static Map<PigmentFamily, Looks> looks(Knowledge knowledge) {
+        Map<PigmentFamily, Looks> looks = new EnumMap<>(PigmentFamily.class);
+        for (PigmentFamily family : PigmentFamily.values()) {
+            if (family != PigmentFamily.UNKNOWN) {
+                looks.put(
+                        family,
+                        new Looks(
+                                Shade.of(ShelfBench.usualColour(knowledge, family, 1)),
+                                Shade.of(ShelfBench.usualColour(knowledge, family, CHIP_SHARE))));
+            }
+        }
+        return looks;
     }
 
     private static Optional<Shade> shade(Knowledge knowledge, StockItem item) {
@@ -191,39 +234,44 @@ public final class ShelfModel {
     }
 
     private static Advice next(Knowledge knowledge, double step) {
-        Optional<Tint> least = knowledge.shelf().tints().stream()
-                .max(Comparator.comparingDouble(tint -> knowledge.strengthDeviation(tint.id())));
-        if (least.isEmpty()) {
+        List<Tint> tints = knowledge.shelf().tints();
+        if (tints.isEmpty()) {
             return new Advice(
-                    "Put your first tint on the shelf: its name, its pigment if you know it, and how much "
-                            + "there is.",
-                    "");
+                    "Put your first tint on the shelf: its name and what it looks like. Three or four will do.",
+                    Optional.empty());
+        }
+        Optional<Tint> unseen =
+                tints.stream().filter(tint -> ChipModel.unseen(tint, knowledge)).findFirst();
+        if (unseen.isPresent()) {
+            return chip("nobody knows its colour yet", unseen.get(), step);
         }
         Base white = knowledge.shelf().bases().get(0);
         if (knowledge.chipsWith(white.id()) == 0) {
             return new Advice(
                     say(
-                            "Read your white first: draw %s down with nothing in it, let it cure, read it. "
+                            "Read your white first: spread %s on a card with nothing in it, let it cure, read it. "
                                     + "Everything is mixed from it.",
                             white.name()),
-                    white.name() + ": ");
+                    Optional.of(new Proposed(white.id(), "", "")));
         }
-        if (knowledge.strengthDeviation(least.get().id()) < KNOWN) {
-            return new Advice("None is needed: every tint is known. A chip now and then keeps it so.", "");
+        Tint least = tints.stream()
+                .max(Comparator.comparingDouble(tint -> knowledge.strengthDeviation(tint.id())))
+                .orElseThrow();
+        if (knowledge.strengthDeviation(least.id()) < KNOWN) {
+            return new Advice(
+                    "None is needed: every tint is known. A chip now and then keeps it so.", Optional.empty());
         }
-        double grams = NextChip.grams(CHIP_SHARE, step);
-        return new Advice(
-                say(
-                        "Make a chip of %s: it is the least known. Weigh %.2f g of it into %.1f g of white, draw "
-                                + "it down, let it cure, read it.",
-                        least.get().name(), grams * CHIP_SHARE, grams * (1 - CHIP_SHARE)),
-                begun(least.get(), CHIP_SHARE, step));
+        return chip("it is the least known", least, step);
     }
 
-    /** The line of a chip up to what only the meter can say. */
-    private static String begun(Tint tint, double share, double step) {
-        double grams = NextChip.grams(share, step);
-        return say("%.2f %s in %.1f: ", grams * share, tint.name(), grams * (1 - share));
+    private static Advice chip(String why, Tint tint, double step) {
+        Proposed made = Proposed.of(tint, CHIP_SHARE, step);
+        return new Advice(
+                say(
+                        "Make a chip of %s: %s. Weigh %s g of it into %s g of white, spread it on a card, let it "
+                                + "cure, read it.",
+                        tint.name(), why, made.grams(), made.white()),
+                Optional.of(made));
     }
 
     private static String say(String pattern, Object... values) {
@@ -231,18 +279,21 @@ public final class ShelfModel {
     }
 
     /**
-     * Puts a tint on the shelf: three fields and no more.
+     * Puts a tint on the shelf.
      *
+     * @param family what it looks like; empty when nothing was chosen, which is not the same as not known
      * @return false when it cannot be; {@link #stockProblemProperty()} says why
      */
-    public boolean addTint(String name, PigmentFamily family, String gramsLeft, UnitSystem units) {
+    public boolean addTint(String name, Optional<PigmentFamily> family, String gramsLeft, UnitSystem units) {
         return changed(stockProblem, () -> {
             if (name.isBlank()) {
                 throw new IllegalArgumentException("give the tint a name, as its label says");
             }
+            PigmentFamily known = family.orElseThrow(() -> new IllegalArgumentException(
+                    "choose what it looks like, or \u201c" + PigmentFamily.UNKNOWN.plain() + "\u201d"));
             Shelf shelf = job.now().shelf();
             TidyShelf.checkFree(shelf, "", name);
-            return shelf.with(Tint.of(idOf(name, shelf), name.trim(), family)
+            return shelf.with(Tint.of(idOf(name, shelf), name.trim(), known)
                     .withStock(Stock.UNKNOWN.withGramsLeft(left(gramsLeft, units))));
         });
     }
@@ -310,51 +361,6 @@ public final class ShelfModel {
         return id;
     }
 
-    /**
-     * Takes a chip as one line: "0.2 soot black in 19.8: 61.2 -0.4 -1.1", grams and name of each tint, grams of white,
-     * L*, a*, b* as read under D65 and the 10 degree observer.
-     *
-     * @return false when the line cannot be read; {@link #problemProperty()} says why
-     */
-    public boolean addChip(String line) {
-        return changed(() -> {
-            ChipLine read = ChipLine.read(line, job.now().shelf());
-            LabRange.check(read.lightness(), read.a(), read.b());
-            Lab colour = new Lab(read.lightness(), read.a(), read.b(), Viewing.D65_10);
-            Shelf shelf = job.now().shelf();
-            if (shelf.chips().stream()
-                    .anyMatch(chip -> chip.parts().grams().equals(read.grams())
-                            && chip.readings().stream()
-                                    .anyMatch(known -> known instanceof ColourReading same
-                                            && same.lab().equals(colour)))) {
-                throw new IllegalArgumentException("this chip is on the shelf already, the same to the last digit; one "
-                        + "made a second time reads a little differently");
-            }
-            int number = shelf.chips().size() + 1;
-            while (taken(shelf, "chip-" + number)) {
-                number++;
-            }
-            Chip chip = new Chip(
-                    "chip-" + number,
-                    Parts.of(read.grams()),
-                    List.of(new ColourReading(
-                            colour,
-                            Covariance.same(ColourReading.USUAL_NOISE),
-                            Geometry.SPECULAR_EXCLUDED,
-                            FilmState.CURED,
-                            Optional.empty())),
-                    Optional.of(LocalDate.now(clock)),
-                    "");
-            List<Chip> chips = new ArrayList<>(shelf.chips());
-            chips.add(chip);
-            return shelf.withChips(chips);
-        });
-    }
-
-    private static boolean taken(Shelf shelf, String id) {
-        return shelf.chips().stream().anyMatch(chip -> chip.id().equals(id));
-    }
-
     /** Starts a shelf of one's own: a white and nothing else. */
     public boolean startOwn(String white) {
         return changed(() -> {
@@ -402,7 +408,12 @@ public final class ShelfModel {
         return next.getReadOnlyProperty();
     }
 
-    /** What was wrong with the last chip or shelf file. */
+    /** @return the chip in hand */
+    ChipModel chip() {
+        return chip;
+    }
+
+    /** What was wrong with the last shelf file. */
     ReadOnlyStringProperty problemProperty() {
         return problem.getReadOnlyProperty();
     }

@@ -1,74 +1,84 @@
 package tintwright.window.shelf;
 
 import java.io.File;
-import java.util.ArrayList;
-import java.util.List;
-import javafx.geometry.HPos;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import tintwright.shelf.ItemKind;
 import tintwright.units.UnitSystem;
-import tintwright.window.picture.Patches;
-import tintwright.window.pieces.MeterFields;
-import tintwright.window.pieces.MeterSetting;
+import tintwright.window.picture.Shade;
 import tintwright.window.pieces.Pieces;
 import tintwright.window.pieces.Sides;
 
-/** The shelf: everything on it as a row of colours and a list, and three short ways to add to it. */
+/** The shelf: everything on it with its colour, and beside it one thing to do with it at a time. */
 public final class ShelfPage {
+    /** What can be done at the shelf. */
+    private enum Deed {
+        TINT("Add a tint"),
+        CHIP("Add a chip"),
+        OTHER("Another shelf");
+
+        private final String words;
+
+        Deed(String words) {
+            this.words = words;
+        }
+    }
+
     private final ShelfModel model;
-    private final Patches patches = new Patches();
     private final Label title = Pieces.heading("");
-    private final Label next;
     private final UnitSystem units;
     private final GridPane table = new GridPane();
     private final VBox doubts = new VBox();
     private final StockCard stock;
-    private boolean bare;
-    private final VBox side = new VBox();
-    private final TextField chip = new TextField();
+    private final ChipCard chip;
+    private final Node other;
+    private final VBox inHand = new VBox();
+    private final Map<Deed, ToggleButton> keys = new EnumMap<>(Deed.class);
     private final TextField white = new TextField();
+    private Optional<ShelfModel.Proposed> asked = Optional.empty();
 
     public ShelfPage(ShelfModel model, UnitSystem units) {
         this.model = model;
         this.units = units;
-        stock = new StockCard(model, units, this::order);
-        next = Pieces.bound(model.nextProperty().map(ShelfModel.Advice::words), "plain");
-        table.getStyleClass().add("table");
+        stock = new StockCard(model, units, () -> {});
+        chip = new ChipCard(model.chip(), model.nextProperty());
+        other = other();
+        table.getStyleClass().add("shelf-table");
         doubts.getStyleClass().addAll("caution-sheet", "asked");
+        inHand.getStyleClass().add("column");
     }
 
     public Region build() {
         VBox known = Pieces.sheet("", title, table);
-        Button made = Pieces.mainButton("I have made it: type what it says", this::beginChip);
-        made.setId("chip-made");
-        VBox chipNext = Pieces.sheet(
-                "What chip to make next",
-                next,
-                Pieces.onlyWhen(
-                        model.nextProperty().map(advice -> !advice.line().isEmpty()), made));
         Node toBuy = Pieces.onlyWhen(
                 model.standProperty().map(stand -> !stand.toBuy().isEmpty()),
                 Pieces.sheet(
                         "To buy",
                         Pieces.bound(model.standProperty().map(stand -> String.join("\n", stand.toBuy())), "plain")));
-        VBox wide = new VBox(chipNext, doubts, patches, known, toBuy);
+        VBox wide = new VBox(doubts, known, toBuy);
         wide.getStyleClass().add("pictures");
-        side.getChildren().setAll(chipEntry(), stock.node(), own());
-        side.getStyleClass().addAll("column", "side");
+        VBox side = new VBox(keys(), inHand);
+        side.getStyleClass().addAll("column", "side", "slim-column");
         Pieces.follow(wide, model.standProperty(), (before, after) -> show(after));
         show(model.standProperty().get());
-        Region page = new Sides(wide, side, true, 62);
+        take(Deed.TINT);
+        Region page = new Sides(wide, side, true, 62).narrowFirst();
         page.setOnDragOver(event -> {
             if (event.getDragboard().hasFiles()) {
                 event.acceptTransferModes(TransferMode.COPY);
@@ -83,120 +93,152 @@ public final class ShelfPage {
         return page;
     }
 
-    private Node chipEntry() {
-        chip.setId("chip-line");
-        chip.setOnAction(event -> addChip());
-        return Pieces.sheet(
-                "Add a chip",
-                Pieces.plain("In one line: grams and name of each tint, \u201cin\u201d, "
-                        + "grams of white, a colon, then L*, a* and b* of the cured chip."),
-                Pieces.asked("The chip", chip),
-                Pieces.soft(MeterFields.MEANING + " " + MeterSetting.USUAL),
-                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
-                Pieces.button("Learn from it", this::addChip));
+    /** Three doors side by side; what is behind the chosen one stands below. */
+    private Node keys() {
+        ToggleGroup group = new ToggleGroup();
+        HBox row = Pieces.row();
+        for (Deed deed : Deed.values()) {
+            ToggleButton key = new ToggleButton(deed.words);
+            key.getStyleClass().setAll("door-key");
+            key.setId("shelf-" + deed.name().toLowerCase(java.util.Locale.ROOT));
+            key.setToggleGroup(group);
+            key.setMinWidth(Region.USE_PREF_SIZE);
+            key.setOnAction(event -> take(deed));
+            keys.put(deed, key);
+            row.getChildren().add(key);
+        }
+        row.getStyleClass().add("door-keys");
+        return row;
     }
 
-    /** Takes over what is known of the proposed chip and leaves the rest to be typed. */
-    private void beginChip() {
-        chip.setText(model.nextProperty().get().line());
-        chip.requestFocus();
-        chip.end();
-    }
-
-    private void addChip() {
-        if (model.addChip(chip.getText())) {
-            chip.clear();
+    private void take(Deed deed) {
+        keys.get(deed).setSelected(true);
+        switch (deed) {
+            case TINT -> inHand.getChildren().setAll(stock.node());
+            case CHIP -> inHand.getChildren().setAll(chip.node());
+            case OTHER -> inHand.getChildren().setAll(other);
         }
     }
 
-    private Node own() {
+    private Node other() {
         white.setId("own-white");
         white.setPromptText("its name");
         return Pieces.sheet(
                 "Another shelf",
                 Pieces.asked("Your white gel coat", white),
                 Pieces.flow(
-                        Pieces.button("Begin with this white", () -> model.startOwn(white.getText())),
+                        Pieces.mainButton("Begin with this white", () -> model.startOwn(white.getText())),
                         Pieces.quietButton("Open a shelf file", this::choose)),
+                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
                 Pieces.soft("The shelf in hand comes back with Undo."));
     }
 
     private void choose() {
         FileChooser chooser = new FileChooser();
         chooser.setTitle("A shelf");
-        File chosen = chooser.showOpenDialog(patches.getScene().getWindow());
+        File chosen = chooser.showOpenDialog(table.getScene().getWindow());
         if (chosen != null) {
             model.open(chosen.toPath());
         }
     }
 
     private void show(ShelfModel.Stand stand) {
-        boolean noTint = stand.lines().stream().noneMatch(line -> line.kind() == ItemKind.TINT);
-        if (noTint != bare) {
-            bare = noTint;
-            order();
-        }
         title.setText(stand.name());
-        chip.setPromptText("0.2 "
-                + stand.lines().stream()
-                        .filter(line -> line.kind() == ItemKind.TINT)
-                        .map(ShelfModel.Line::name)
-                        .findFirst()
-                        .orElse("black")
-                + " in 19.8: 61.2 -0.4 -1.1");
         table.getChildren().clear();
         heads();
-        List<Patches.Patch> shown = new ArrayList<>();
-        StringBuilder words = new StringBuilder("The shelf as colours, each tint one part in a hundred of white:");
-        for (ShelfModel.Line line : stand.lines()) {
-            line.look().ifPresent(look -> shown.add(new Patches.Patch(look, line.name(), true)));
-            line.look().ifPresent(look -> words.append(' ').append(line.name()).append('.'));
-            row(line);
-        }
-        patches.show(shown, words.toString());
+        stand.lines().forEach(this::row);
+        table.add(ground("shelf-foot"), 0, table.getRowCount());
         doubts.getChildren().setAll(stand.doubts().stream().map(Pieces::plain).toList());
-        doubts.setVisible(!stand.doubts().isEmpty());
-        doubts.setManaged(!stand.doubts().isEmpty());
+        Pieces.show(doubts, !stand.doubts().isEmpty());
+        stock.redraw();
+        chip.refill();
+        askForItsChip(stand);
+    }
+
+    /** A tint that nobody knows the colour of is asked for one chip, once, as soon as it stands there. */
+    private void askForItsChip(ShelfModel.Stand stand) {
+        Optional<ShelfModel.Proposed> unseen = stand.lines().stream()
+                .filter(line -> line.kind() == ItemKind.TINT && line.look().isEmpty())
+                .findFirst()
+                .flatMap(line -> stand.next().chip())
+                .filter(proposed -> stand.lines().stream()
+                        .anyMatch(line ->
+                                line.id().equals(proposed.part()) && line.look().isEmpty()));
+        if (unseen.isPresent() && !unseen.equals(asked)) {
+            chip.begin(unseen.get());
+            take(Deed.CHIP);
+        }
+        asked = unseen;
     }
 
     private void heads() {
-        String[] words = {"", "How well its strength is known", "Chips", "Left", ""};
-        for (int i = 0; i < words.length; i++) {
+        table.add(ground("shelf-head"), 0, 0);
+        String[] words = {"", "", "Strength", "Chips", "Left", ""};
+        for (int i = 1; i < words.length; i++) {
             Label head = Pieces.wrapped(words[i], "question");
-            if (i != 1) {
-                head.setMinWidth(Region.USE_PREF_SIZE);
+            head.setMinWidth(Region.USE_PREF_SIZE);
+            head.setMaxWidth(Double.MAX_VALUE);
+            if (i == 3 || i == 4) {
+                head.getStyleClass().add("right");
             }
             table.add(head, i, 0);
         }
     }
 
-    /** Name, what is known, chips, grams left; what is to be seen to stands on a line of its own below. */
+    /** Colour on the even neutral that runs below all of them, name, what is known, chips, grams left; what is to be seen to stands below the name. */
     private void row(ShelfModel.Line line) {
         int row = table.getRowCount();
-        Label named = Pieces.wrapped(line.name(), "strong");
-        GridPane.setHgrow(named, Priority.SOMETIMES);
+        VBox named = new VBox(Pieces.wrapped(line.name(), "strong"));
+        named.getStyleClass().add("shelf-name");
+        if (!line.warnings().isEmpty()) {
+            named.getChildren().add(Pieces.wrapped(line.warnings(), "caution"));
+        }
+        GridPane.setHgrow(named, Priority.ALWAYS);
         Label known = Pieces.plain(line.known().isEmpty() ? line.kind().word() : line.known());
         GridPane.setHgrow(known, Priority.SOMETIMES);
-        Label chips = Pieces.plain(line.chips());
-        chips.setMinWidth(Region.USE_PREF_SIZE);
-        GridPane.setHalignment(chips, HPos.RIGHT);
-        Label grams =
-                Pieces.plain(line.left().isPresent() ? units.mass(line.left().getAsDouble()) : "\u2013");
-        grams.setMinWidth(Region.USE_PREF_SIZE);
+        if (!line.figure().isEmpty()) {
+            known.setTooltip(new Tooltip("Strength known " + line.figure()));
+        }
+        Label chips = figure(line.chips());
+        Label grams = figure(line.left().isPresent() ? units.mass(line.left().getAsDouble()) : "\u2013");
         grams.setAccessibleText(line.left().isPresent() ? grams.getText() + " left" : "not weighed");
         Button change = Pieces.quietButton("Change", () -> open(line));
         change.setAccessibleText("Change " + line.name());
-        table.addRow(row, named, known, chips, grams, change);
-        if (!line.warnings().isEmpty()) {
-            Label warned = Pieces.wrapped(line.warnings(), "caution");
-            table.add(warned, 1, row + 1, 3, 1);
-        }
+        table.addRow(row, swatch(line), named, known, chips, grams, change);
     }
 
-    /** The card that was at the top goes back to its place below the chip; without a tint it comes first. */
-    private void order() {
-        side.getChildren().remove(stock.node());
-        side.getChildren().add(bare ? 0 : 1, stock.node());
+    private static Label figure(String words) {
+        Label label = Pieces.wrapped(words, "plain");
+        label.getStyleClass().add("right");
+        label.setMinWidth(Region.USE_PREF_SIZE);
+        label.setMaxWidth(Double.MAX_VALUE);
+        return label;
+    }
+
+    /** Edge to edge with its neighbours on the even neutral; nothing is drawn of what nobody knows. */
+    private static Region swatch(ShelfModel.Line line) {
+        StackPane field = new StackPane();
+        line.look().map(Shade::css).ifPresent(field::setStyle);
+        boolean unknown = line.look().isEmpty() && line.kind() == ItemKind.TINT;
+        if (unknown) {
+            field.getChildren().add(Pieces.wrapped("?", "shelf-unknown"));
+        }
+        line.look()
+                .filter(shade -> !shade.shown())
+                .ifPresent(shade -> Tooltip.install(
+                        field, new Tooltip("Stronger than a screen can show: this is the nearest it comes.")));
+        StackPane place = new StackPane(field);
+        place.getStyleClass().add("shelf-swatch");
+        place.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+        return place;
+    }
+
+    /** The neutral above the first and below the last colour. */
+    private static Region ground(String style) {
+        Region ground = new Region();
+        ground.getStyleClass().add(style);
+        ground.setMaxHeight(Double.MAX_VALUE);
+        return ground;
     }
 
     private void open(ShelfModel.Line line) {
@@ -205,13 +247,6 @@ public final class ShelfPage {
         } else {
             stock.change(line.id());
         }
-        // To the top of its column, in sight wherever that was scrolled to.
-        side.getChildren().remove(stock.node());
-        side.getChildren().add(0, stock.node());
-        for (Parent above = side.getParent(); above != null; above = above.getParent()) {
-            if (above instanceof ScrollPane column) {
-                column.setVvalue(0);
-            }
-        }
+        take(Deed.TINT);
     }
 }

@@ -3,21 +3,24 @@ package tintwright.window.shelf;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.control.ComboBox;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
+import tintwright.shelf.ItemKind;
 import tintwright.shelf.PigmentFamily;
 import tintwright.units.UnitSystem;
 import tintwright.window.pieces.Pieces;
 
-/** A tint put on the shelf in three fields, or what stands there put right. */
+/** A tint put on the shelf by its name and its looks, or what stands there put right. */
 final class StockCard {
     private final ShelfModel model;
     private final UnitSystem units;
     private final Runnable done;
     private final VBox sheet = Pieces.sheet("");
+    private boolean fresh;
 
     /** @param done called when what was to be changed is settled */
     StockCard(ShelfModel model, UnitSystem units, Runnable done) {
@@ -36,29 +39,52 @@ final class StockCard {
         done.run();
     }
 
-    /** Three empty fields for another tint. */
+    /** A name and what it looks like, for another tint. */
     private void fresh() {
         TextField name = field("tint-name");
+        name.getStyleClass().add("do-now");
         TextField left = field("tint-left");
-        ComboBox<PigmentFamily> family = pigments(PigmentFamily.UNKNOWN);
+        left.setPrefColumnCount(5);
+        FamilyPicker family = new FamilyPicker(model.standProperty().get().looks());
         Runnable add = () -> {
-            if (model.addTint(name.getText(), family.getValue(), left.getText(), units)) {
-                // A pigment left standing would silently become the next tint's.
+            if (model.addTint(name.getText(), family.chosen(), left.getText(), units)) {
+                // What was chosen, left standing, would silently become the next tint's.
                 fresh();
                 first().requestFocus();
             }
         };
+        VBox named = Pieces.asked("A tint: what is it called?", name);
+        HBox.setHgrow(named, Priority.ALWAYS);
+        Button put = Pieces.button("Put it on the shelf", add);
+        put.setId("tint-add");
+        // With tints on the shelf it is the thing to press only once another is being named.
+        boolean first = model.standProperty().get().lines().stream().noneMatch(line -> line.kind() == ItemKind.TINT);
+        if (first) {
+            put.getStyleClass().add("main-button");
+        } else {
+            name.textProperty().addListener((property, before, after) -> {
+                put.getStyleClass().remove("main-button");
+                if (!after.isBlank()) {
+                    put.getStyleClass().add("main-button");
+                }
+                sheet.requestLayout();
+            });
+        }
         show(
-                "Add a tint",
-                List.of(
-                        Pieces.asked("Name", name),
-                        asked(family),
-                        Pieces.asked("Left, if weighed", left),
-                        said(),
-                        Pieces.button("Put it on the shelf", add)),
+                "",
+                List.of(Pieces.row(named, Pieces.asked("Left, if weighed", left)), family, said(), put),
                 add,
                 name,
                 left);
+    }
+
+    /** What the families look like is known anew. */
+    void redraw() {
+        if (fresh
+                && sheet.lookup("#tint-name") instanceof TextField name
+                && name.getText().isBlank()) {
+            fresh();
+        }
     }
 
     /** The fields of what stands on the shelf. */
@@ -68,13 +94,18 @@ final class StockCard {
         name.setText(detail.name());
         TextField left = field("tint-left");
         detail.left().ifPresent(grams -> left.setText(units.mass(grams)));
-        ComboBox<PigmentFamily> family = pigments(detail.family().orElse(PigmentFamily.UNKNOWN));
-        VBox fields = new VBox(Pieces.asked("Name", name));
-        fields.getStyleClass().add("column");
-        detail.family().ifPresent(pigment -> fields.getChildren().add(asked(family)));
-        fields.getChildren().add(Pieces.asked("Left, if weighed", left));
+        left.setPrefColumnCount(5);
+        FamilyPicker family = new FamilyPicker(model.standProperty().get().looks());
+        family.choose(detail.family().orElse(PigmentFamily.UNKNOWN));
+        VBox named = Pieces.asked("Name", name);
+        HBox.setHgrow(named, Priority.ALWAYS);
+        VBox fields = Pieces.column(Pieces.row(named, Pieces.asked("Left, if weighed", left)));
+        if (detail.family().isPresent()) {
+            fields.getChildren().add(family);
+        }
         Runnable keep = () -> {
-            if (model.change(id, name.getText(), family.getValue(), left.getText(), units)) {
+            PigmentFamily chosen = family.chosen().orElse(PigmentFamily.UNKNOWN);
+            if (model.change(id, name.getText(), chosen, left.getText(), units)) {
                 settled();
             }
         };
@@ -125,7 +156,11 @@ final class StockCard {
     }
 
     private void show(String title, List<Node> content, Runnable onEnter, TextField... fields) {
-        sheet.getChildren().setAll(Pieces.heading(title));
+        fresh = title.isEmpty();
+        sheet.getChildren().clear();
+        if (!fresh) {
+            sheet.getChildren().add(Pieces.heading(title));
+        }
         sheet.getChildren().addAll(content);
         for (TextField field : fields) {
             field.setOnAction(event -> onEnter.run());
@@ -144,34 +179,5 @@ final class StockCard {
         TextField field = new TextField();
         field.setId(id);
         return field;
-    }
-
-    private static VBox asked(ComboBox<PigmentFamily> family) {
-        Label asked = new Label("Pigment, if the label says");
-        asked.getStyleClass().add("question");
-        asked.setLabelFor(family);
-        VBox pigment = new VBox(asked, family);
-        pigment.getStyleClass().add("asked");
-        return pigment;
-    }
-
-    private static ComboBox<PigmentFamily> pigments(PigmentFamily chosen) {
-        ComboBox<PigmentFamily> family = new ComboBox<>();
-        family.setId("tint-family");
-        family.getItems().setAll(PigmentFamily.values());
-        family.getSelectionModel().select(chosen);
-        family.setAccessibleText("pigment");
-        family.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(PigmentFamily value) {
-                return value == null ? "" : value.words();
-            }
-
-            @Override
-            public PigmentFamily fromString(String text) {
-                throw new UnsupportedOperationException("families are not typed");
-            }
-        });
-        return family;
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Clock;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tintwright.shelf.PigmentFamily;
 import tintwright.units.UnitSystem;
@@ -26,7 +27,7 @@ class ShelfModelTest {
 
     @Test
     void aTintTakesThreeFieldsAndIsKnownOnlyByItsFamily() {
-        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, "120", UnitSystem.METRIC));
+        assertTrue(shelf.addTint("rust orange", Optional.of(PigmentFamily.ORANGE), "120", UnitSystem.METRIC));
         assertEquals("rust-orange", desk.job().now().shelf().tints().get(8).id());
         var line = shelf.standProperty().get().lines().stream()
                 .filter(each -> each.name().equals("rust orange"))
@@ -35,29 +36,27 @@ class ShelfModelTest {
         assertTrue(line.known().contains("guessed"), line.known());
         assertEquals("0", line.chips());
         assertEquals(120, line.left().orElseThrow());
-        assertFalse(shelf.addTint(" ", PigmentFamily.ORANGE, "", UnitSystem.METRIC));
-        assertFalse(shelf.addTint("x", PigmentFamily.ORANGE, "much", UnitSystem.METRIC));
+        assertFalse(shelf.addTint(" ", Optional.of(PigmentFamily.ORANGE), "", UnitSystem.METRIC));
+        assertFalse(shelf.addTint("x", Optional.of(PigmentFamily.ORANGE), "much", UnitSystem.METRIC));
         desk.shell().undo();
         assertEquals(8, desk.job().now().shelf().tints().size());
     }
 
     @Test
     void whatIsWrongWithATintIsSaidBesideTheTint() {
-        assertFalse(shelf.addTint(" ", PigmentFamily.ORANGE, "", UnitSystem.METRIC));
+        assertFalse(shelf.addTint(" ", Optional.of(PigmentFamily.ORANGE), "", UnitSystem.METRIC));
         assertTrue(
                 shelf.stockProblemProperty().get().contains("name"),
                 shelf.stockProblemProperty().get());
         assertEquals("", shelf.problemProperty().get());
-        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, "4 oz", UnitSystem.METRIC));
+        assertTrue(shelf.addTint("rust orange", Optional.of(PigmentFamily.ORANGE), "4 oz", UnitSystem.METRIC));
         assertEquals("", shelf.stockProblemProperty().get());
     }
 
     @Test
     void aSlipOnTheShelfIsPutRight() {
-        assertTrue(shelf.addTint("rust orang", PigmentFamily.ORGANIC_RED, "", UnitSystem.METRIC));
-        assertTrue(
-                shelf.addChip("0.2 rust orang in 19.8: 78.1 22.4 31.0"),
-                shelf.problemProperty().get());
+        assertTrue(shelf.addTint("rust orang", Optional.of(PigmentFamily.ORGANIC_RED), "", UnitSystem.METRIC));
+        assertTrue(chip("rust-orang", "0.2", "19.8", "78.1", "22.4", "31.0"), wrongWithTheChip());
         assertTrue(shelf.change("rust-orang", "rust orange", PigmentFamily.ORANGE, "120", UnitSystem.METRIC));
         ShelfModel.Detail detail = shelf.detail("rust-orang");
         assertEquals("rust orange", detail.name());
@@ -87,94 +86,118 @@ class ShelfModelTest {
                 shelf.stockProblemProperty().get());
     }
 
+    private boolean chip(String part, String grams, String white, String lightness, String a, String b) {
+        return shelf.chip().add(new ChipModel.Typed(part, grams, white, lightness, a, b));
+    }
+
+    private String wrongWithTheChip() {
+        return shelf.chip().problemProperty().get();
+    }
+
     @Test
-    void aChipInOneLineTeachesTheTint() {
-        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, "", UnitSystem.METRIC));
+    void aChipInThreeBoxesTeachesTheTint() {
+        assertTrue(shelf.addTint("rust orange", Optional.of(PigmentFamily.ORANGE), "", UnitSystem.METRIC));
         double before = desk.job().knowledgeProperty().get().strengthDeviation("rust-orange");
-        assertTrue(
-                shelf.addChip("0.2 rust orange in 19.8: 78.1 22.4 31.0"),
-                shelf.problemProperty().get());
+        assertTrue(chip("rust-orange", "0,2", "19.8 g", "78.1", "22.4", "31.0"), wrongWithTheChip());
         double after = desk.job().knowledgeProperty().get().strengthDeviation("rust-orange");
         assertTrue(after < 0.6 * before, before + " to " + after);
+        assertFalse(chip("rust-orange", "0.2", "19.8", "78.1", "22.4", "31.0"));
+        assertTrue(wrongWithTheChip().contains("already"), wrongWithTheChip());
     }
 
     @Test
-    void theChipThatIsProposedIsALineThatOnlyWantsItsReading() {
-        assertTrue(shelf.addTint("rust orange", PigmentFamily.ORANGE, "", UnitSystem.METRIC));
+    void aTintThatNobodyKnowsIsAskedForItsChipAndPaintedInNoColour() {
+        assertTrue(shelf.addTint("the red tub", Optional.of(PigmentFamily.UNKNOWN), "", UnitSystem.METRIC));
+        assertTrue(line("the red tub").look().isEmpty());
         var advice = shelf.nextProperty().get();
-        assertTrue(advice.words().contains("rust orange"), advice.words());
-        ChipLine line =
-                ChipLine.read(advice.line() + "78.1 22.4 31.0", desk.job().now().shelf());
-        assertTrue(line.grams().get("rust-orange") > 0 && line.grams().get("plain-white") > 15, advice.line());
-        assertEquals(22.4, line.a());
+        desk.job().change(before -> before.withPlaces("", java.util.List.of(), -1));
+        advice = shelf.nextProperty().get();
+        assertEquals("the-red-tub", advice.chip().orElseThrow().part(), advice.words());
+        assertTrue(chip("the-red-tub", "0.2", "19.8", "70", "30", "10"), wrongWithTheChip());
+        assertTrue(line("the red tub").look().isPresent());
+        assertFalse(shelf.nextProperty().get().words().contains("nobody"));
     }
 
     @Test
-    void aChipOfTwoTintsIsReadToo() {
-        ChipLine line = ChipLine.read(
-                "0.2 soot black, 0,1 g Straw Yellow in 19.7 g plain white: 61.2 \u22120.4 3.1",
-                desk.job().now().shelf());
-        assertEquals(0.2, line.grams().get("soot-black"));
-        assertEquals(0.1, line.grams().get("straw-yellow"));
-        assertEquals(19.7, line.grams().get("plain-white"));
-        assertEquals(-0.4, line.a());
+    void nothingChosenIsNotTheSameAsNotKnown() {
+        assertFalse(shelf.addTint("a tub", Optional.empty(), "", UnitSystem.METRIC));
+        assertTrue(shelf.stockProblemProperty().get().contains("I do not know"));
+    }
+
+    @Test
+    void theChipThatIsProposedOnlyWantsItsReading() {
+        assertTrue(shelf.addTint("rust orange", Optional.of(PigmentFamily.ORANGE), "", UnitSystem.METRIC));
+        var proposed = shelf.nextProperty().get().chip().orElseThrow();
+        assertEquals("rust-orange", proposed.part());
+        assertTrue(chip(proposed.part(), proposed.grams(), proposed.white(), "78.1", "22.4", "31.0"));
+    }
+
+    @Test
+    void aChipIsDrawnAsItIsTyped() {
+        ChipModel chip = shelf.chip();
+        assertTrue(chip.look(new ChipModel.Typed("soot-black", "", "", "", "", ""))
+                .expected()
+                .isEmpty());
+        var weighed = chip.look(new ChipModel.Typed("soot-black", "0.2", "19.8", "", "", ""));
+        var stronger = chip.look(new ChipModel.Typed("soot-black", "2", "18", "", "", ""));
+        assertTrue(stronger.expected().orElseThrow().green()
+                < weighed.expected().orElseThrow().green());
+        assertTrue(weighed.words().contains("One part in 100: a good"), weighed.words());
+        assertTrue(stronger.words().contains("strong"), stronger.words());
+        assertTrue(weighed.read().isEmpty());
+        assertTrue(chip.look(new ChipModel.Typed("soot-black", "0.2", "19.8", "61", "0", "-1"))
+                .read()
+                .isPresent());
     }
 
     @Test
     void theWhiteAloneIsAChipToo() {
-        for (String line : new String[] {
-            "white: 93.5 -0.8 2.1",
-            "in 20: 93.5 -0.8 2.1",
-            "20 g white: 93.5 -0.8 2.1",
-            "plain white: 93,5 -0,8 2,1",
-            "20 in plain white: 93.5 -0.8 2.1",
-            ": 93.5 -0.8 2.1"
-        }) {
-            ChipLine read = ChipLine.read(line, desk.job().now().shelf());
-            assertEquals(java.util.Set.of("plain-white"), read.grams().keySet(), line);
-            assertEquals(93.5, read.lightness(), line);
-        }
-        assertTrue(
-                shelf.addChip("white: 95.1 -0.6 1.9"), shelf.problemProperty().get());
-        assertFalse(shelf.addChip("white: 95.1 -0.6 1.9"));
-        assertTrue(
-                shelf.problemProperty().get().contains("already"),
-                shelf.problemProperty().get());
+        assertTrue(chip("plain-white", "", "", "95,1", "\u22120.6", "1.9"), wrongWithTheChip());
+        var last = desk.job()
+                .now()
+                .shelf()
+                .chips()
+                .get(desk.job().now().shelf().chips().size() - 1);
+        assertEquals(java.util.Set.of("plain-white"), last.parts().grams().keySet());
+    }
+
+    private ShelfModel.Line line(String name) {
+        return shelf.standProperty().get().lines().stream()
+                .filter(each -> each.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
     void aShelfWithoutAnyChipAsksForItsWhiteFirst() {
         assertTrue(shelf.startOwn("Shed white"));
-        assertTrue(shelf.addTint("Black", PigmentFamily.CARBON_BLACK, "", UnitSystem.METRIC));
+        assertTrue(shelf.addTint("Black", Optional.of(PigmentFamily.CARBON_BLACK), "", UnitSystem.METRIC));
         desk.job().change(before -> before.withPlaces("", java.util.List.of(), -1));
         assertTrue(
                 shelf.nextProperty().get().words().contains("Shed white"),
                 shelf.nextProperty().get().words());
         assertTrue(
-                shelf.addChip(shelf.nextProperty().get().line() + "94 -0.5 1.5"),
-                shelf.problemProperty().get());
+                chip(shelf.nextProperty().get().chip().orElseThrow().part(), "", "", "94", "-0.5", "1.5"),
+                wrongWithTheChip());
         assertTrue(
                 shelf.nextProperty().get().words().contains("Black"),
                 shelf.nextProperty().get().words());
-        assertFalse(shelf.addTint("black", PigmentFamily.CARBON_BLACK, "", UnitSystem.METRIC));
+        assertFalse(shelf.addTint("black", Optional.of(PigmentFamily.CARBON_BLACK), "", UnitSystem.METRIC));
         assertTrue(
                 shelf.stockProblemProperty().get().contains("already"),
                 shelf.stockProblemProperty().get());
     }
 
     @Test
-    void aLineThatCannotBeReadSaysHowToWriteIt() {
-        for (String line : new String[] {
-            "",
-            "black",
-            "0.2 moon dust in 19.8: 61 0 0",
-            "0.2 soot black in 19.8: 61 0",
-            "0.2 soot black in 19.8 sand: 61 0 0"
-        }) {
-            assertFalse(shelf.addChip(line), line);
-            String said = shelf.problemProperty().get();
-            assertTrue(said.contains("write it like") || said.contains("called"), line + ": " + said);
-        }
+    void aBoxThatCannotBeReadIsNamed() {
+        assertFalse(chip("soot-black", "", "19.8", "61", "0", "0"));
+        assertTrue(wrongWithTheChip().contains("grams of tint"), wrongWithTheChip());
+        assertFalse(chip("soot-black", "0.2", "-3", "61", "0", "0"));
+        assertTrue(wrongWithTheChip().contains("grams of white"), wrongWithTheChip());
+        assertFalse(chip("soot-black", "0.2", "19.8", "", "", ""));
+        assertTrue(wrongWithTheChip().contains("photo"), wrongWithTheChip());
+        assertFalse(chip("soot-black", "0.2", "19.8", "161", "0", "0"));
+        assertTrue(wrongWithTheChip().contains("L*"), wrongWithTheChip());
     }
 
     @Test
