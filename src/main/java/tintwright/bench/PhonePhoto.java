@@ -55,7 +55,14 @@ public sealed interface PhonePhoto {
         }
     }
 
-    private static Colours colours(Path photo, BenchTop.Wanted wanted, Shelf shelf) throws PhotoException {
+    /**
+     * The colours alone; not for the thread that draws.
+     *
+     * @param wanted what the photo was taken for
+     * @param shelf  whose sheet it is
+     * @throws PhotoException when there is no sheet to read them by; the message says what to do
+     */
+    static Colours colours(Path photo, BenchTop.Wanted wanted, Shelf shelf) throws PhotoException {
         boolean dab = wanted == BenchTop.Wanted.CHIP;
         SheetContents contents = dab
                 ? new SheetContents(

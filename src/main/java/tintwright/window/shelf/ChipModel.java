@@ -177,7 +177,7 @@ final class ChipModel {
     /** Reads the chip from a photo of it in the window of the printed sheet, off the screen's thread. */
     void fromPhoto(Path file) {
         photos.ask(
-                () -> PhonePhoto.read(file, BenchTop.Wanted.HULL, job.now().shelf()),
+                () -> PhonePhoto.colours(file, BenchTop.Wanted.HULL, job.now().shelf()),
                 read -> {
                     problem.set("");
                     photoWords.set("Read from the photo.");
