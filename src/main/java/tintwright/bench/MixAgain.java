@@ -105,12 +105,13 @@ public final class MixAgain {
 
     private Answer match(
             Noted<Page.Cup> cup,
-            Aim aim,
+            Aim recorded,
             double grams,
             double scaleStep,
             Optional<BoatStory.Moved> moved,
             List<String> remarks) {
         MatchBench bench = MatchBench.of(shelf);
+        Aim aim = recorded.through(bench.knowledge());
         Wish wish = new Wish(aim.target(), grams, scaleStep, Set.of(), Optional.empty(), Optional.empty());
         return new Matched(cup, bench, aim, wish, bench.match(wish), moved, remarks);
     }

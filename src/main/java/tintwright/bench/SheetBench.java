@@ -4,11 +4,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import tintwright.colour.Viewing;
 import tintwright.files.FileProblem;
 import tintwright.files.SheetFile;
 import tintwright.files.TextFile;
 import tintwright.paper.HullSheet;
+import tintwright.reading.ColourReading;
 import tintwright.reading.photo.Flag;
 import tintwright.reading.photo.PhotoReadings;
 import tintwright.reading.photo.SheetReader;
@@ -57,10 +60,25 @@ public final class SheetBench {
      * A photo read by the sheet in it.
      *
      * @param readings the hull and what lies on the sheet; the hull as the chips have corrected it
+     * @param hull     the same as the sheet alone shows it: what a place keeps, for with the chips on the shelf they
+     *                 correct it whenever it is used, and what the photo is off by in both is known to be the same
      * @param found    where the sheet lies
-     * @param chips    of known parts, as the shelf would take them in: they carry what the photo showed
+     * @param chips    of known parts, as the shelf takes them in: they carry what the photo showed
      */
-    public record Read(PhotoReadings readings, SheetSearch.Found found, List<Chip> chips) {}
+    public record Read(PhotoReadings readings, ColourReading hull, SheetSearch.Found found, List<Chip> chips) {
+        /** @return the shelf with these chips on it, in place of those that an earlier look at this photo put there */
+        public Shelf onto(Shelf shelf) {
+            return shelf.withChips(together(shelf, chips));
+        }
+    }
+
+    private static List<Chip> together(Shelf shelf, List<Chip> chips) {
+        Set<String> ids = chips.stream().map(Chip::id).collect(Collectors.toSet());
+        List<Chip> all = new ArrayList<>(shelf.chips());
+        all.removeIf(old -> ids.contains(old.id()));
+        all.addAll(chips);
+        return all;
+    }
 
     /**
      * Reads a photo by the sheet in it. Chips of known parts teach the camera, and the camera teaches the chips, in one
@@ -88,12 +106,12 @@ public final class SheetBench {
                             + ", so only its paper was used and not the chips on it."));
         }
         List<Chip> chips = shelf.isPresent() && ours ? chips(sheet.readings()) : List.of();
+        ColourReading hull =
+                sheet.readings().spot(SheetContents.HULL).orElseThrow().reading();
         if (chips.isEmpty()) {
-            return new Read(with(sheet.readings(), sheet.readings().spots(), flags), sheet.found(), chips);
+            return new Read(with(sheet.readings(), sheet.readings().spots(), flags), hull, sheet.found(), chips);
         }
-        List<Chip> all = new ArrayList<>(shelf.get().chips());
-        all.addAll(chips);
-        Knowledge knowledge = Knowledge.of(shelf.get().withChips(all));
+        Knowledge knowledge = Knowledge.of(shelf.get().withChips(together(shelf.get(), chips)));
         for (Doubt doubt : knowledge.doubts()) {
             flags.add(new Flag(Flag.Kind.DOES_NOT_FIT, "chips", doubt.words()));
         }
@@ -102,7 +120,7 @@ public final class SheetBench {
                         ? new SpotReading(one.spot(), knowledge.throughChips(one.reading()))
                         : one)
                 .toList();
-        return new Read(with(sheet.readings(), spots, flags), sheet.found(), chips);
+        return new Read(with(sheet.readings(), spots, flags), hull, sheet.found(), chips);
     }
 
     /** The chips of known parts in a photo, named after it. */

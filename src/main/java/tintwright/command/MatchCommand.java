@@ -78,11 +78,11 @@ final class MatchCommand extends Command {
     @Override
     protected Answer answer() throws FileProblem {
         Shelf stands = shelf == null ? Demo.shelf() : ShelfFile.read(shelf);
-        Aim aim = aim();
+        MatchBench bench = MatchBench.of(stands);
+        Aim aim = aim().through(bench.knowledge());
         Set<String> left = new LinkedHashSet<>(without);
         Wish wish =
                 new Wish(aim.target(), grams, scale, left, Optional.ofNullable(base), Optional.ofNullable(leftover));
-        MatchBench bench = MatchBench.of(stands);
         return new MatchWords(bench, aim, wish, bench.match(wish)).answer();
     }
 

@@ -25,7 +25,14 @@ import tintwright.reading.Reading;
 record HullBias(Target target, PhotoBias bias) {
     static HullBias of(PlaceReadings hull) {
         Target target = Aim.of(hull).target();
-        return new HullBias(target, new PhotoBias(name(hull), target.covariance()));
+        return new HullBias(target, new PhotoBias(name(hull), target.covariance(), directions(hull)));
+    }
+
+    /** How a single photo errs, colour by colour: chips of the shelf in it have taught what of that is the hull's. */
+    private static List<ColourReading.Direction> directions(PlaceReadings hull) {
+        return hull.readings().size() > 1
+                ? List.of()
+                : hull.readings().get(0).photo().map(PhotoBias::directions).orElse(List.of());
     }
 
     /** The photo's own name when all of the hull stands in one: then chips of the shelf in it share its bias. */

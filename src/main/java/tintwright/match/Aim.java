@@ -8,6 +8,7 @@ import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.reading.Repeats;
+import tintwright.shelf.Knowledge;
 
 /**
  * The one road from what was read at a place to what is to be hit: match, cup and both faces go it, so that they can
@@ -33,6 +34,36 @@ public record Aim(PlaceReadings place, Repeats.Combined readings, Target target)
         Repeats.Combined all = Repeats.combine(place.readings(), judgedUnder(place));
         String name = place.boat().isBlank() ? place.place() : place.boat() + ", " + place.place();
         return new Aim(place, all, new Target(name, all.mean(), all.covariance(), all.geometry(), all.spectrum()));
+    }
+
+    /**
+     * The same target as a shelf sees it: where chips of the shelf stood in the hull's photo, what they taught of the
+     * camera is taken out of the reading. A place keeps its readings as they came.
+     */
+    public Aim through(Knowledge knowledge) {
+        List<Reading> seen = new ArrayList<>();
+        for (Reading reading : place.readings()) {
+            seen.add(reading instanceof ColourReading colour ? knowledge.throughChips(colour) : reading);
+        }
+        if (seen.equals(place.readings())) {
+            return this;
+        }
+        Aim corrected = of(new PlaceReadings(place.boat(), place.place(), seen, place.note()));
+        if (seen.size() > 1) {
+            return new Aim(place, corrected.readings(), corrected.target());
+        }
+        ColourReading raw = (ColourReading) place.readings().get(0);
+        Target target = corrected.target();
+        return new Aim(
+                place,
+                corrected.readings(),
+                new Target(
+                        target.name(),
+                        target.colour(),
+                        target.covariance(),
+                        target.geometry(),
+                        target.reflectance(),
+                        raw.photo().map(bias -> new Target.InPhoto(bias, raw.covariance()))));
     }
 
     /**

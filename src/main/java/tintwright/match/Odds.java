@@ -39,7 +39,7 @@ final class Odds {
         this.target = target;
         this.projection = LabBatch.of(target.colour().viewing(), Grid.INSIDE);
         this.distance = new double[ensemble.size()];
-        this.targets = draws(target, ensemble.size());
+        this.targets = draws(target, ensemble);
         Random random = new Random(SEED + 1);
         this.slips = normals(random, ensemble.size(), MOST_PARTS, Knowledge.weighingGrams(scaleStep) / grams);
     }
@@ -54,18 +54,42 @@ final class Odds {
         return out;
     }
 
-    private static double[][] draws(Target target, int count) {
+    private static double[][] draws(Target target, Ensemble ensemble) {
         Random random = new Random(SEED);
-        double[][] lower = lower(target.covariance().toArray());
+        int count = ensemble.size();
+        double[][] shared = shared(target, ensemble);
+        double[][] lower = lower(target.photo()
+                .map(Target.InPhoto::own)
+                .orElse(target.covariance())
+                .toArray());
         Lab c = target.colour();
         double[][] out = new double[count][];
         for (int i = 0; i < count; i++) {
             double[] n = {random.nextGaussian(), random.nextGaussian(), random.nextGaussian()};
             out[i] = new double[] {
-                c.lightness() + lower[0][0] * n[0],
-                c.a() + lower[1][0] * n[0] + lower[1][1] * n[1],
-                c.b() + lower[2][0] * n[0] + lower[2][1] * n[1] + lower[2][2] * n[2]
+                c.lightness() - shared[i][0] + lower[0][0] * n[0],
+                c.a() - shared[i][1] + lower[1][0] * n[0] + lower[1][1] * n[1],
+                c.b() - shared[i][2] + lower[2][0] * n[0] + lower[2][1] * n[1] + lower[2][2] * n[2]
             };
+        }
+        return out;
+    }
+
+    /** What the target's photo shows too high in each version, beyond what its chips have taught to take out. */
+    private static double[][] shared(Target target, Ensemble ensemble) {
+        double[][] out = new double[ensemble.size()][3];
+        if (target.photo().isEmpty()) {
+            return out;
+        }
+        double[][] bias = ensemble.bias(target.photo().get().bias());
+        for (int axis = 0; axis < 3; axis++) {
+            double mean = 0;
+            for (double[] one : bias) {
+                mean += one[axis] / out.length;
+            }
+            for (int i = 0; i < out.length; i++) {
+                out[i][axis] = bias[i][axis] - mean;
+            }
         }
         return out;
     }

@@ -183,8 +183,8 @@ public final class Desk {
             private MatchBench bench;
 
             @Override
-            public Target target(PlaceReadings place) {
-                return Aim.of(place).target();
+            public Target target(PlaceReadings place, Knowledge knowledge) {
+                return Aim.of(place).through(knowledge).target();
             }
 
             @Override

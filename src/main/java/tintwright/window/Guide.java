@@ -20,6 +20,8 @@ import tintwright.window.job.JobModel;
 final class Guide {
     /** So many typed readings of a spot: with three, the one that is wrong can be told. */
     private static final int ENOUGH = 3;
+    /** A hull whose L*, a*, b* are off by less than this each, root mean square, is well read; a judgement of ours. */
+    private static final double WELL_READ = 1;
     /** From this CIEDE2000, nine times in ten, a mix can be seen to be off; a chip is the way to know better. */
     private static final double POOR = 3;
 
@@ -165,12 +167,20 @@ final class Guide {
             shell.next("The mix is being worked out.", "", () -> {});
         } else if (now.outOfReach()) {
             first("These tints do not reach it: add a tint.");
-        } else if (now.within90() > POOR && now.nextChip().isPresent()) {
+        } else if (now.within90() > POOR && wellRead(now) && now.nextChip().isPresent()) {
             first("Make a chip of " + job.shelf().nameOf(now.nextChip().get().tintId())
                     + " first: the mix gets surer.");
         } else {
             shell.next("Begin a cup: white first.", "Begin the cup", this::begin);
         }
+    }
+
+    /** @return false for a hull of which a photo or a pick says little: there dabs beside it help, and no chip */
+    private static boolean wellRead(PlanModel.Plan plan) {
+        return plan.target()
+                .map(target -> target.covariance())
+                .filter(c -> c.ll() + c.aa() + c.bb() < 3 * WELL_READ * WELL_READ)
+                .isPresent();
     }
 
     /** What is better done at the shelf first; there, the cup can be begun all the same. */

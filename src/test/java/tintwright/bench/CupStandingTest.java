@@ -12,7 +12,7 @@ import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
-import tintwright.files.Demo;
+import tintwright.demo.MeteredShop;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
@@ -21,19 +21,19 @@ import tintwright.shelf.Knowledge;
 /** Whether a cup may be filled from, said before the catalyst is. */
 class CupStandingTest {
     private static final Instant NOW = Instant.parse("2026-05-04T09:00:00Z");
-    private static final Knowledge SHELF = Knowledge.of(Demo.shelf());
+    private static final Knowledge SHELF = Knowledge.of(MeteredShop.shelf());
 
-    private static final String WHITE = Demo.shelf().bases().get(0).id();
+    private static final String WHITE = MeteredShop.shelf().bases().get(0).id();
 
     private static Cup white() {
-        return Cup.empty("bow 1", Demo.places().get(0), 150, 0.01, WHITE)
+        return Cup.empty("bow 1", MeteredShop.places().get(0), 150, 0.01, WHITE)
                 .add(NOW, new Deed.Weighed(WHITE, 80, 0.01))
                 .add(NOW, new Deed.Held(60));
     }
 
     @Test
     void anEmptyCupStandsNowhere() {
-        assertTrue(CupBench.open(SHELF, Cup.empty("bow 1", Demo.places().get(0), 150, 0.01, WHITE))
+        assertTrue(CupBench.open(SHELF, Cup.empty("bow 1", MeteredShop.places().get(0), 150, 0.01, WHITE))
                 .standing()
                 .isEmpty());
     }

@@ -15,7 +15,7 @@ import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
-import tintwright.files.Demo;
+import tintwright.demo.MeteredShop;
 import tintwright.fill.Materials;
 import tintwright.optics.Film;
 import tintwright.optics.Hiding;
@@ -30,7 +30,7 @@ class FillColourTest {
 
     @BeforeAll
     static void learn() {
-        knowledge = Knowledge.of(Demo.shelf());
+        knowledge = Knowledge.of(MeteredShop.shelf());
     }
 
     private static Parts whiteWith(double blackGrams) {

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
-import tintwright.files.Demo;
+import tintwright.demo.MeteredShop;
 import tintwright.match.Aim;
 import tintwright.match.Recipe;
 import tintwright.match.Wish;
@@ -26,11 +26,11 @@ import tintwright.shelf.Parts;
 import tintwright.shelf.PigmentFamily;
 
 class MatchBenchTest {
-    private static final MatchBench BENCH = MatchBench.of(Demo.shelf());
+    private static final MatchBench BENCH = MatchBench.of(MeteredShop.shelf());
 
     @Test
     void theOrderOfWeighingIsBaseThenBlackOrWhatDarkensMost() {
-        for (PlaceReadings place : Demo.places()) {
+        for (PlaceReadings place : MeteredShop.places()) {
             for (Recipe recipe :
                     BENCH.match(Wish.of(Aim.of(place).target(), 100, 0.01)).recipes()) {
                 List<Weighing> order = BENCH.order(recipe, 0.01);

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
-import tintwright.files.Demo;
+import tintwright.demo.MeteredShop;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.reading.Reading;
@@ -43,7 +43,7 @@ class MixAgainTest {
     @Test
     void anUnchangedShelfGivesTheSamePartsAsTheScaleCanShowThem() {
         MixAgain.SameParts same =
-                assertInstanceOf(MixAgain.SameParts.class, new MixAgain(log, Demo.shelf()).cup(cup, 60, 0.1));
+                assertInstanceOf(MixAgain.SameParts.class, new MixAgain(log, MeteredShop.shelf()).cup(cup, 60, 0.1));
         assertEquals(60, same.parts().total(), 0.2);
         assertEquals(0.7, same.parts().grams("soot-black"), 1e-9);
         assertEquals(cup.page().parts().share("bottle-green"), same.parts().share("bottle-green"), 0.002);
@@ -73,7 +73,7 @@ class MixAgainTest {
 
     @Test
     void anotherTintUnderTheOldNameIsNoticed() {
-        Shelf today = Demo.shelf();
+        Shelf today = MeteredShop.shelf();
         Shelf renamed = today.with(today.tint("soot-black").orElseThrow().withName("lamp black"));
         MixAgain.Matched matched =
                 assertInstanceOf(MixAgain.Matched.class, new MixAgain(log, renamed).cup(cup, 60, 0.01));
@@ -84,8 +84,8 @@ class MixAgainTest {
 
     @Test
     void followsTheHullAsItReadsToday() {
-        MixAgain.Matched matched =
-                assertInstanceOf(MixAgain.Matched.class, new MixAgain(log, Demo.shelf()).hullToday(cup, 60, 0.01));
+        MixAgain.Matched matched = assertInstanceOf(
+                MixAgain.Matched.class, new MixAgain(log, MeteredShop.shelf()).hullToday(cup, 60, 0.01));
         double today = BoatStory.of(log, log.boat("Tarrowmere"))
                 .places()
                 .get(0)
@@ -99,14 +99,14 @@ class MixAgainTest {
 
     @Test
     void refusesWhatNoScaleOrCupCanDo() {
-        MixAgain again = new MixAgain(log, Demo.shelf());
+        MixAgain again = new MixAgain(log, MeteredShop.shelf());
         assertThrows(IllegalArgumentException.class, () -> again.cup(cup, 0, 0.01));
         assertThrows(IllegalArgumentException.class, () -> again.cup(cup, 60, 0));
     }
 
     @Test
     void aLeftoverInACupIsWrittenDownAsWhatIsInIt() {
-        Shelf shelf = Demo.shelf();
+        Shelf shelf = MeteredShop.shelf();
         Leftover left = shelf.leftovers().get(0);
         Parts mixed = Parts.of(Map.of(left.id(), left.parts().total() / 2, "soot-black", 0.1));
         Parts plain = WriteLog.withoutLeftovers(mixed, shelf);
@@ -123,11 +123,11 @@ class MixAgainTest {
     void aCupIsInTheLogAsItHappensAndItsChipsAndLeftoversWithIt() {
         Noted<Page.Boat> boat = log.boat("Tarrowmere");
         Optional<Noted<Page.Place>> bow = Optional.of(log.place(boat, "port bow"));
-        Shelf shelf = Demo.shelf();
+        Shelf shelf = MeteredShop.shelf();
         WriteLog pen = new WriteLog(log);
         Instant now = Instant.parse("2026-05-03T12:00:00Z");
         Reading seen = cup.page().readings().get(0);
-        Cup mixing = Cup.empty("bow 3", Demo.places().get(0), 60, 0.01, "plain-white")
+        Cup mixing = Cup.empty("bow 3", MeteredShop.places().get(0), 60, 0.01, "plain-white")
                 .add(now, new Deed.Weighed("plain-white", 40, 0.01));
         UUID page =
                 pen.cup(boat, bow, mixing, shelf, "", Optional.empty()).entry().id();
@@ -165,7 +165,7 @@ class MixAgainTest {
     }
 
     private static Shelf without(String tint) {
-        Shelf shelf = Demo.shelf();
+        Shelf shelf = MeteredShop.shelf();
         for (Leftover left : shelf.leftovers()) {
             shelf = shelf.without(left.id());
         }

@@ -17,7 +17,7 @@ import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
 import tintwright.cup.Cup;
 import tintwright.cup.CupSight;
-import tintwright.files.Demo;
+import tintwright.demo.MeteredShop;
 import tintwright.match.Aim;
 import tintwright.match.Target;
 import tintwright.reading.ColourReading;
@@ -31,8 +31,8 @@ import tintwright.shelf.Knowledge;
 
 /** Match and cup aim at the same colour, whatever the place was read with, and refuse the same places. */
 class OneRoadTest {
-    private static final Knowledge SHELF = Knowledge.of(Demo.shelf());
-    private static final String WHITE = Demo.shelf().bases().get(0).id();
+    private static final Knowledge SHELF = Knowledge.of(MeteredShop.shelf());
+    private static final String WHITE = MeteredShop.shelf().bases().get(0).id();
 
     private static Reading spectrum(double reflectance) {
         double[] values = new double[Grid.INSIDE.count()];

@@ -9,14 +9,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import tintwright.files.Demo;
+import tintwright.demo.MeteredShop;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
 
 class TidyShelfTest {
-    private final Shelf shelf = Demo.shelf();
+    private final Shelf shelf = MeteredShop.shelf();
 
     private static String refused(org.junit.jupiter.api.function.Executable edit) {
         return assertThrows(IllegalArgumentException.class, edit).getMessage();

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import tintwright.demo.MeteredShop;
 
 /** The field names that docs/formats.md promises for {@code match --json} are the ones that come out, in that order. */
 class AnswerFieldsDocumentTest {
@@ -32,7 +33,13 @@ class AnswerFieldsDocumentTest {
                     names(recipe.get(list).get(0)));
         }
         JsonNode learned = answer(
-                "learn", "--chips", "src/test/resources/tintwright/demo/contradictory-chip.json", "--look", "--json");
+                "learn",
+                "--shelf",
+                MeteredShop.SHELF_FILE,
+                "--chips",
+                "src/test/resources/tintwright/demo/contradictory-chip.json",
+                "--look",
+                "--json");
         assertEquals(
                 names(promised.get("doubts").get(0)),
                 names(learned.get("doubts").get(0)));
@@ -43,7 +50,13 @@ class AnswerFieldsDocumentTest {
         String document = Files.readString(Path.of("docs/formats.md"));
         JsonNode shelf = answer("shelf", "--json");
         JsonNode learned = answer(
-                "learn", "--chips", "src/test/resources/tintwright/demo/contradictory-chip.json", "--look", "--json");
+                "learn",
+                "--shelf",
+                MeteredShop.SHELF_FILE,
+                "--chips",
+                "src/test/resources/tintwright/demo/contradictory-chip.json",
+                "--look",
+                "--json");
         List<String> all = new ArrayList<>(names(shelf));
         all.addAll(names(shelf.get("items").get(0)));
         all.addAll(names(learned));

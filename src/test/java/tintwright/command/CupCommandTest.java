@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.demo.MeteredShop;
 
 /** A cup from the first white to the last word, by commands alone. */
 class CupCommandTest {
@@ -20,7 +21,13 @@ class CupCommandTest {
 
     private CommandLineTest.Ran run(String at, String word, String... rest) {
         List<String> args = new ArrayList<>(List.of(word.split(" ")));
-        args.addAll(List.of("--cup", folder.resolve("bow.json").toString(), "--at", "2026-05-31T09:" + at + "Z"));
+        args.addAll(List.of(
+                "--cup",
+                folder.resolve("bow.json").toString(),
+                "--shelf",
+                MeteredShop.SHELF_FILE,
+                "--at",
+                "2026-05-31T09:" + at + "Z"));
         args.addAll(List.of(rest));
         return CommandLineTest.run(Commands.all(), args.toArray(String[]::new));
     }
@@ -64,13 +71,13 @@ class CupCommandTest {
 
     @Test
     void worksACupByCommands() throws Exception {
-        JsonNode start = json("00:00", "cup start", "--place", "bow", "--grams", "100");
+        JsonNode start = json("00:00", "cup start", "--target", MeteredShop.BOW_FILE, "--grams", "100");
         assertEquals("cup start", start.get("command").textValue());
         double white = start.get("plan").get("white").doubleValue();
         double reserve = start.get("plan").get("reserve").doubleValue();
         assertTrue(reserve >= (white + reserve) / 3 - 0.01, start.toString());
 
-        CommandLineTest.Ran again = run("00:30", "cup start", "--place", "bow");
+        CommandLineTest.Ran again = run("00:30", "cup start", "--target", MeteredShop.BOW_FILE);
         assertEquals(2, again.code());
         assertTrue(again.err().contains("is there already"), again.err());
 
@@ -167,8 +174,8 @@ class CupCommandTest {
         CommandLineTest.Ran ran = run(
                 "00:00",
                 "cup start",
-                "--place",
-                "bow",
+                "--target",
+                MeteredShop.BOW_FILE,
                 "--unknown",
                 "80",
                 "--lab",
@@ -194,7 +201,7 @@ class CupCommandTest {
         CommandLineTest.Ran bare = CommandLineTest.run(Commands.all(), "cup");
         assertEquals(2, bare.code());
         assertTrue(bare.err().startsWith("Say what to do with the cup"), bare.err());
-        CommandLineTest.Ran unread = run("00:00", "cup start", "--place", "bow", "--unknown", "80");
+        CommandLineTest.Ran unread = run("00:00", "cup start", "--target", MeteredShop.BOW_FILE, "--unknown", "80");
         assertEquals(2, unread.code());
         assertFalse(Files.exists(folder.resolve("bow.json")));
     }
@@ -211,7 +218,9 @@ class CupCommandTest {
     @Test
     void aTintIntoAnEmptyCupIsAnsweredOrNotWritten() throws Exception {
         assertEquals(
-                0, run("00:00", "cup start", "--place", "bow", "--grams", "100").code());
+                0,
+                run("00:00", "cup start", "--target", MeteredShop.BOW_FILE, "--grams", "100")
+                        .code());
         String before = Files.readString(folder.resolve("bow.json"));
         CommandLineTest.Ran added = run("01:00", "cup add", "--part", "soot-black", "--grams", "0.3");
         String after = Files.readString(folder.resolve("bow.json"));

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tintwright.demo.MeteredShop;
 import tintwright.files.ShelfFile;
 import tintwright.shelf.Shelf;
 
@@ -30,7 +31,8 @@ class LearnCommandTest {
 
     @Test
     void namesTheChipThatContradictsTheOthers() throws Exception {
-        JsonNode json = json("learn", "--chips", CONTRADICTORY.toString(), "--look", "--json");
+        JsonNode json = json(
+                "learn", "--shelf", MeteredShop.SHELF_FILE, "--chips", CONTRADICTORY.toString(), "--look", "--json");
         assertEquals(1, json.get("doubts").size());
         JsonNode doubt = json.get("doubts").get(0);
         assertEquals("ink-blue again", doubt.get("chip").textValue());
@@ -42,7 +44,7 @@ class LearnCommandTest {
     /** Four chips in a spreadsheet, one of them read twice, on a shelf that knows the tints by family only. */
     @Test
     void learnsFromASpreadsheetAndWritesTheShelf(@TempDir Path folder) throws Exception {
-        Shelf demo = ShelfFile.read(Path.of("swatches/shelf.json"));
+        Shelf demo = ShelfFile.read(Path.of(MeteredShop.SHELF_FILE));
         Path shelf = folder.resolve("shelf.json");
         ShelfFile.write(shelf, demo.withChips(java.util.List.of()));
         Path chips = Files.writeString(folder.resolve("chips.csv"), """
@@ -103,11 +105,14 @@ class LearnCommandTest {
 
     @Test
     void saysWhatHasGrownOldAndWhatRunsLow() {
-        String old = run("shelf", "--today", "2026-09-01").out();
+        String old = run("shelf", "--shelf", MeteredShop.SHELF_FILE, "--today", "2026-09-01")
+                .out();
         assertTrue(old.contains("past its shelf life since 2026-08-02"), old);
         assertTrue(old.contains("berry red") && old.contains("running low"), old);
-        assertTrue(run("shelf", "--today", "2026-07-20").out().contains("shelf life ends on 2026-08-02"));
-        List<String> spring = run("shelf", "--today", "2026-05-01")
+        assertTrue(run("shelf", "--shelf", MeteredShop.SHELF_FILE, "--today", "2026-07-20")
+                .out()
+                .contains("shelf life ends on 2026-08-02"));
+        List<String> spring = run("shelf", "--shelf", MeteredShop.SHELF_FILE, "--today", "2026-05-01")
                 .out()
                 .lines()
                 .filter(line -> line.contains("shelf life"))
@@ -134,7 +139,7 @@ class LearnCommandTest {
                 "`chip,g plain-white,L,a,b\n` | there is no chip to learn from",
             })
     void leavesTheShelfAsItWasWhenAChipCannotBe(String csv, String said, @TempDir Path folder) throws Exception {
-        Path shelf = Files.copy(Path.of("swatches/shelf.json"), folder.resolve("shelf.json"));
+        Path shelf = Files.copy(Path.of(MeteredShop.SHELF_FILE), folder.resolve("shelf.json"));
         Path chips = Files.writeString(folder.resolve("chips.csv"), csv);
         CommandLineTest.Ran ran = run(
                 "learn",
@@ -153,7 +158,7 @@ class LearnCommandTest {
         assertTrue(
                 ran.err().toLowerCase(java.util.Locale.ROOT).contains(said.toLowerCase(java.util.Locale.ROOT)),
                 ran.err());
-        assertEquals(-1, Files.mismatch(shelf, Path.of("swatches/shelf.json")));
+        assertEquals(-1, Files.mismatch(shelf, Path.of(MeteredShop.SHELF_FILE)));
     }
 
     @Test

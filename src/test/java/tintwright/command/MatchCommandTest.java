@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tintwright.demo.MeteredShop;
 
 class MatchCommandTest {
     private static CommandLineTest.Ran match(String... args) {
@@ -35,9 +36,9 @@ class MatchCommandTest {
     void tellsWhatToWeighFirst() {
         CommandLineTest.Ran ran = match(
                 "--target",
-                "swatches/tarrowmere/port-bow.json",
+                MeteredShop.BOW_FILE,
                 "--shelf",
-                "swatches/shelf.json",
+                MeteredShop.SHELF_FILE,
                 "--grams",
                 "150",
                 "--scale",
@@ -166,7 +167,7 @@ class MatchCommandTest {
                 "\"formatVersion\": 2 | \"formatVersion\": 9 | open it with a newer Tintwright (the file was left as it was)",
             })
     void leavesABadShelfAsItWas(String good, String bad, String said, @TempDir Path folder) throws IOException {
-        String text = Files.readString(Path.of("swatches/shelf.json"));
+        String text = Files.readString(Path.of(MeteredShop.SHELF_FILE));
         assertTrue(text.contains(good));
         Path file = Files.writeString(folder.resolve("shelf.json"), text.replace(good, bad));
         FileTime touched = Files.getLastModifiedTime(file);

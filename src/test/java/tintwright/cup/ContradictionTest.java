@@ -10,7 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
-import tintwright.files.Demo;
+import tintwright.demo.MeteredShop;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
@@ -21,8 +21,8 @@ import tintwright.shelf.Parts;
 /** A chip and weights that cannot both be right are told, with the slip that was really made. */
 class ContradictionTest {
     private static final Instant NOW = Instant.parse("2026-05-31T09:00:00Z");
-    private static final PlaceReadings BOW = Demo.places().get(0);
-    private static final Knowledge KNOWN = Knowledge.of(Demo.shelf());
+    private static final PlaceReadings BOW = MeteredShop.places().get(0);
+    private static final Knowledge KNOWN = Knowledge.of(MeteredShop.shelf());
 
     private static Cup cup(double white, double black, double green) {
         return Cup.empty("bow 1", BOW, 100, 0.01, "plain-white")
@@ -101,7 +101,7 @@ class ContradictionTest {
 
     @Test
     void onAShelfThatIsOnlyGuessedAChipTeachesInsteadOfContradicting() {
-        Knowledge guessed = Knowledge.of(Demo.shelf().withChips(List.of()));
+        Knowledge guessed = Knowledge.of(MeteredShop.shelf().withChips(List.of()));
         Lab expected = guessed.colour(
                 Parts.of(Map.of("plain-white", 70.0, "soot-black", 0.3, "bottle-green", 0.2)),
                 truth(70, 0.3, 2).viewing(),

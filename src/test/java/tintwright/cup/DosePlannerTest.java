@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
-import tintwright.files.Demo;
+import tintwright.demo.MeteredShop;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
@@ -28,9 +28,9 @@ class DosePlannerTest {
     private static final Instant NOW = Instant.parse("2026-05-31T09:00:00Z");
     private static final String WHITE = "plain-white";
     private static final String BLACK = "soot-black";
-    private static final PlaceReadings BOW = Demo.places().get(0);
-    private static final Knowledge KNOWN = Knowledge.of(Demo.shelf());
-    private static final Knowledge UNKNOWN = Knowledge.of(Demo.shelf().withChips(List.of()));
+    private static final PlaceReadings BOW = MeteredShop.places().get(0);
+    private static final Knowledge KNOWN = Knowledge.of(MeteredShop.shelf());
+    private static final Knowledge UNKNOWN = Knowledge.of(MeteredShop.shelf().withChips(List.of()));
 
     private static Cup cup() {
         return Cup.empty("bow", BOW, 100, 0.01, WHITE);
@@ -307,7 +307,7 @@ class DosePlannerTest {
 
     @Test
     void theFirstDosesAreTheTintsOfTheRecipe() {
-        for (PlaceReadings place : Demo.places()) {
+        for (PlaceReadings place : MeteredShop.places()) {
             Cup cup = Cup.empty("cup", place, 100, 0.01, WHITE);
             Plan.Start start = (Plan.Start) DosePlanner.plan(CupSight.of(KNOWN, cup));
             Cup begun = cup.add(NOW, weighed(WHITE, start.white())).add(NOW, new Deed.Held(start.reserve()));

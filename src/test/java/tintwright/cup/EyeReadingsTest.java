@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Instant;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import tintwright.files.Demo;
+import tintwright.demo.MeteredShop;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.EyeVerdict.Amount;
 import tintwright.reading.EyeVerdict.Depth;
@@ -17,7 +17,7 @@ import tintwright.shelf.Knowledge;
 
 class EyeReadingsTest {
     private static final Instant NOW = Instant.parse("2026-05-31T09:00:00Z");
-    private static final Knowledge SHELF = Knowledge.of(Demo.shelf());
+    private static final Knowledge SHELF = Knowledge.of(MeteredShop.shelf());
 
     /** A cup of stone grey for a hull that was only picked. */
     private static Cup picked() {

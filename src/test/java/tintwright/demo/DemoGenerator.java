@@ -13,17 +13,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import tintwright.bench.PhotoBench;
+import tintwright.bench.SheetBench;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.Spectrum;
 import tintwright.files.ChipsFile;
 import tintwright.files.FileProblem;
+import tintwright.files.SheetFile;
 import tintwright.files.ShelfFile;
 import tintwright.files.TargetFile;
 import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.reading.SpectralReading;
+import tintwright.reading.photo.file.PhotoException;
+import tintwright.reading.photo.file.Progress;
 import tintwright.shelf.Base;
 import tintwright.shelf.Chip;
 import tintwright.shelf.ItemKind;
@@ -38,18 +43,31 @@ import tintwright.shelf.Sundry;
 import tintwright.shelf.Tint;
 
 /**
- * Makes the demo: an invented shop's shelf and two places of an invented boat. Everything comes from
- * {@link HiddenPigment} through {@link HiddenBench} with a fixed seed, so the files are the same every time.
+ * Makes the demo: an invented boat whose port bow was photographed with the sheet on it, and the shelf of somebody with
+ * eyes, a phone and a pocket scale, whose chips were weighed and lay in that photo. Beside it, for the tests, the shelf
+ * and the readings of a shop with a meter. Everything comes from {@link HiddenPigment} through {@link HiddenBench} with
+ * a fixed seed, so the files are the same every time; what the demo says of the photo is what the program reads in it.
  *
- * <p>Assumptions on top of the bench's: of each tint two chips in white, 0.3 % and 2 % of 50 g; the hull was once
- * mixed from pigments like these, and weathering tilted its reflectance smoothly by up to 0.4 %, so that no mix
- * meets it exactly; each place was read three times.
+ * <p>Assumptions on top of the bench's: with the meter of each tint two chips in white, 0.3 % and 2 % of 50 g; the hull
+ * was once mixed from pigments like these, and weathering tilted its reflectance smoothly by up to 0.4 %, so that no
+ * mix meets it exactly; with the meter each place was read three times, at the stern quarter with one that was lent.
  *
  * <p>Run it from the project's folder with
  * {@code mvn -q test-compile exec:java -Dexec.mainClass=tintwright.demo.DemoGenerator -Dexec.classpathScope=test}.
  */
 public final class DemoGenerator {
     private static final String WHITE_ID = "plain-white";
+    /** What the port bow was once mixed from. */
+    private static final Map<HiddenPigment, Double> BOW = Map.of(
+            HiddenPigment.WHITE,
+            100.0,
+            HiddenPigment.BLACK,
+            0.66,
+            HiddenPigment.GREEN,
+            0.46,
+            HiddenPigment.YELLOW_OXIDE,
+            0.8);
+
     private static final LocalDate CHIP_DAY = LocalDate.of(2026, 3, 14);
 
     /** The invented tints: id, name, what is sold in the tub, what is really in it. */
@@ -90,22 +108,78 @@ public final class DemoGenerator {
         }
     }
 
+    /** The tubs of somebody who owns a white and four tints. */
+    private static final List<Tub> FEW = List.of(Tub.SOOT, Tub.BRICK, Tub.STRAW, Tub.BOTTLE);
+
+    /** What weathering did to the port bow. */
+    private static final DoubleUnaryOperator WEATHERED =
+            nm -> 1 + 0.004 * StrictMath.cos(2 * StrictMath.PI * (nm - 400) / 300);
+
     /** Writes the demo into the project folder. */
-    public static void main(String[] args) throws FileProblem, IOException {
+    public static void main(String[] args) throws FileProblem, IOException, PhotoException {
         write(Path.of(""));
     }
 
     /** Writes every file of the demo below a folder. */
-    static void write(Path project) throws FileProblem, IOException {
+    static void write(Path project) throws FileProblem, IOException, PhotoException {
         DemoGenerator maker = new DemoGenerator();
-        Path swatches = project.resolve("swatches");
-        Files.createDirectories(swatches.resolve("tarrowmere"));
-        ShelfFile.write(swatches.resolve("shelf.json"), maker.shelf());
-        TargetFile.write(swatches.resolve("tarrowmere/port-bow.json"), maker.portBow());
-        TargetFile.write(swatches.resolve("tarrowmere/stern-quarter.json"), maker.sternQuarter());
+        Path boat = project.resolve("swatches/tarrowmere");
         Path tests = project.resolve("src/test/resources/tintwright/demo");
+        Files.createDirectories(boat);
         Files.createDirectories(tests);
+        Shelf metered = maker.shelf();
+        ShelfFile.write(tests.resolve("metered-shelf.json"), metered);
+        TargetFile.write(tests.resolve("metered-port-bow.json"), maker.portBow());
+        TargetFile.write(boat.resolve("stern-quarter.json"), maker.sternQuarter());
         ChipsFile.write(tests.resolve("contradictory-chip.json"), List.of(maker.contradictoryChip()));
+        maker.photo(boat, project.resolve("swatches/shelf.json"), metered);
+    }
+
+    /** The photo, and the shelf and the place as somebody has them who has let the program read it. */
+    private void photo(Path boat, Path shelfFile, Shelf metered) throws FileProblem, IOException, PhotoException {
+        DemoPhoto photo = photo();
+        Shelf bare = few(metered);
+        Path file = boat.resolve(DemoPhoto.NAME);
+        photo.take(file, bare);
+        SheetFile.write(boat.resolve("on-sheet.json"), photo.contents());
+        SheetBench.Read read =
+                SheetBench.read(file, photo.contents(), Optional.of(bare), PhotoBench.VIEWING, Progress.NONE);
+        ShelfFile.write(shelfFile, read.onto(bare));
+        TargetFile.write(
+                boat.resolve("port-bow.json"),
+                new PlaceReadings(
+                        "Tarrowmere",
+                        "port bow",
+                        List.of(read.hull()),
+                        "a sea green, faded towards grey; by a photo with the sheet on it (invented)"));
+    }
+
+    private DemoPhoto photo() {
+        double[] hull = HiddenBench.reflectance(new EnumMap<>(BOW));
+        for (int i = 0; i < hull.length; i++) {
+            hull[i] *= WEATHERED.applyAsDouble(HiddenBench.FIRST_NM + i * HiddenBench.STEP_NM);
+        }
+        return new DemoPhoto(inside, hull);
+    }
+
+    /** @return the photo, with what nobody at the bench can know of it */
+    static DemoPhoto hiddenPhoto() {
+        return new DemoGenerator().photo();
+    }
+
+    /** The same tubs as in the shop with the meter, four of the tints, and no chip yet. */
+    private static Shelf few(Shelf metered) {
+        List<String> ids = FEW.stream().map(tub -> tub.id).toList();
+        List<StockItem> items = new ArrayList<>();
+        for (StockItem item : metered.items()) {
+            if (item instanceof Leftover leftover) {
+                items.add(
+                        new Leftover(leftover.id(), leftover.name(), leftover.parts(), List.of(), leftover.setAside()));
+            } else if (!(item instanceof Tint) || ids.contains(item.id())) {
+                items.add(item);
+            }
+        }
+        return new Shelf(metered.name(), items, List.of());
     }
 
     private Shelf shelf() {
@@ -148,16 +222,8 @@ public final class DemoGenerator {
         return place(
                 "port bow",
                 "a sea green, faded towards grey; washed, read behind the cleat (invented)",
-                Map.of(
-                        HiddenPigment.WHITE,
-                        100.0,
-                        HiddenPigment.BLACK,
-                        0.66,
-                        HiddenPigment.GREEN,
-                        0.46,
-                        HiddenPigment.YELLOW_OXIDE,
-                        0.8),
-                nm -> 1 + 0.004 * StrictMath.cos(2 * StrictMath.PI * (nm - 400) / 300));
+                BOW,
+                WEATHERED);
     }
 
     private PlaceReadings sternQuarter() {

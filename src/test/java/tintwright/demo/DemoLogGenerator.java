@@ -21,7 +21,6 @@ import tintwright.HandClock;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.Spectrum;
-import tintwright.files.Demo;
 import tintwright.logbook.LogBook;
 import tintwright.logbook.Page;
 import tintwright.logbook.Saved;
@@ -59,7 +58,7 @@ public final class DemoLogGenerator {
             HiddenPigment.YELLOW_OXIDE);
 
     private final HiddenBench bench = new HiddenBench(20240420);
-    private final Shelf shelf = Demo.shelf();
+    private final Shelf shelf = MeteredShop.shelf();
     private final LogBook book;
     private UUID boat;
 
@@ -103,8 +102,12 @@ public final class DemoLogGenerator {
                 .id();
         UUID bow = write(new Page.Place("port bow", "sunny side, faded towards grey", List.of()));
         UUID stern = write(new Page.Place("stern quarter", "ivory, yellowing under the rail", List.of()));
-        write(new Page.Target(bow, first, three(hull(1.22, 1.16, 1.18)), "washed and wet-sanded in one corner"));
-        write(new Page.Target(stern, first, three(ivory()), "washed"));
+        write(new Page.Target(
+                bow,
+                first,
+                three(hull(1.22, 1.16, 1.18)),
+                "washed and wet-sanded in one corner; with a meter that was lent"));
+        write(new Page.Target(stern, first, three(ivory()), "washed; with the same meter"));
 
         LocalDate mixed = dawns(clock, 2024, 4, 27);
         Parts one = parts(58.2, 0.71, 0.68, 0.52);
@@ -179,7 +182,7 @@ public final class DemoLogGenerator {
         write(new Page.Remark(Optional.empty(), "Under cover from November; read her again before the season."));
 
         LocalDate now = dawns(clock, 2026, 3, 14);
-        for (PlaceReadings place : Demo.places()) {
+        for (PlaceReadings place : MeteredShop.places()) {
             write(new Page.Target(place.place().equals("port bow") ? bow : stern, now, place.readings(), place.note()));
         }
     }

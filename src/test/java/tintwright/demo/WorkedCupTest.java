@@ -28,7 +28,6 @@ import tintwright.cup.Deed;
 import tintwright.cup.Dose;
 import tintwright.cup.Plan;
 import tintwright.cup.Way;
-import tintwright.files.Demo;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
 import tintwright.reading.SpectralReading;
@@ -69,7 +68,8 @@ class WorkedCupTest {
 
     @Test
     void thePageSaysWhatTheProgramSays() throws Exception {
-        cup = CupBench.start(Knowledge.of(Demo.shelf()), "bow 1", Demo.places().get(0), 100, 0.01, Optional.empty());
+        cup = CupBench.start(
+                Knowledge.of(MeteredShop.shelf()), "bow 1", MeteredShop.places().get(0), 100, 0.01, Optional.empty());
         say("# A cup, from the first dose to too dark and back\n");
         say(
                 "Everything here is invented: the boat Tarrowmere, its shelf and what was read (see `swatches/`). Words in"

@@ -11,10 +11,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import tintwright.cup.Deed;
+import tintwright.demo.MeteredShop;
 import tintwright.files.BenchFile;
 import tintwright.files.BenchJob;
 import tintwright.files.CupFile;
-import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.files.SettingsFile;
 import tintwright.files.SharedFile;
@@ -85,9 +85,9 @@ public final class HandWriter {
             throws FileProblem {
         BenchJob job = new BenchJob(
                 "Tarrowmere",
-                Demo.places(),
+                MeteredShop.places(),
                 0,
-                Demo.shelf(),
+                MeteredShop.shelf(),
                 FIRST_GRAMS + time,
                 0.01,
                 Set.of(),
@@ -108,7 +108,7 @@ public final class HandWriter {
 
     static Shelf with(Shelf shelf, String name) {
         List<Chip> chips = new ArrayList<>(shelf.chips());
-        Chip like = Demo.shelf().chips().get(0);
+        Chip like = MeteredShop.shelf().chips().get(0);
         chips.add(new Chip(name, like.parts(), like.readings(), like.madeOn(), like.note()));
         return shelf.withChips(chips);
     }

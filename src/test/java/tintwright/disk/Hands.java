@@ -14,9 +14,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import tintwright.cup.Cup;
+import tintwright.demo.MeteredShop;
 import tintwright.files.BenchFile;
 import tintwright.files.CupFile;
-import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.files.SettingsFile;
 import tintwright.files.ShelfFile;
@@ -33,8 +33,9 @@ final class Hands {
 
     static void begin(Path folder) throws FileProblem {
         CupFile.write(
-                folder.resolve("cup.json"), Cup.empty("bow 1", Demo.places().get(0), 100, 0.01, "plain-white"));
-        ShelfFile.write(folder.resolve("shelf.json"), Demo.shelf());
+                folder.resolve("cup.json"),
+                Cup.empty("bow 1", MeteredShop.places().get(0), 100, 0.01, "plain-white"));
+        ShelfFile.write(folder.resolve("shelf.json"), MeteredShop.shelf());
     }
 
     /** @return a process of this class path that runs {@code main} */

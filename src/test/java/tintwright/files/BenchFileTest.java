@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
+import tintwright.demo.MeteredShop;
 
 class BenchFileTest {
     @TempDir
@@ -27,9 +28,9 @@ class BenchFileTest {
     private static BenchJob job(double grams, Optional<Cup> cup, Set<String> off) {
         return new BenchJob(
                 "Tarrowmere",
-                Demo.places(),
+                MeteredShop.places(),
                 0,
-                Demo.shelf(),
+                MeteredShop.shelf(),
                 grams,
                 0.01,
                 off,
@@ -39,7 +40,7 @@ class BenchFileTest {
     }
 
     private static Cup cup(double grams) {
-        return Cup.empty("bow 1", Demo.places().get(0), 100, 0.01, "plain-white")
+        return Cup.empty("bow 1", MeteredShop.places().get(0), 100, 0.01, "plain-white")
                 .add(Instant.parse("2026-05-31T09:12:00Z"), new Deed.Weighed("plain-white", grams, 0.01));
     }
 

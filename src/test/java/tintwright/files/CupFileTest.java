@@ -18,6 +18,7 @@ import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
+import tintwright.demo.MeteredShop;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.EyeVerdict;
@@ -37,13 +38,13 @@ class CupFileTest {
     }
 
     private static Cup everyDeed() {
-        return Cup.empty("bow", Demo.places().get(0), 100, 0.01, "plain-white")
+        return Cup.empty("bow", MeteredShop.places().get(0), 100, 0.01, "plain-white")
                 .add(NOW, new Deed.Weighed("plain-white", 64, 0.01))
                 .add(NOW, new Deed.Held(32))
                 .add(NOW, new Deed.LetDown("soot-black", 20, 1.62, 0.01))
                 .add(NOW, new Deed.Dropped("ink-blue", 3, 0.04))
                 .add(NOW, new Deed.Read(photo(70), Optional.of(photo(62)), true))
-                .add(NOW, new Deed.Read(Demo.places().get(1).readings().get(0), Optional.empty(), false))
+                .add(NOW, new Deed.Read(MeteredShop.places().get(1).readings().get(0), Optional.empty(), false))
                 .add(
                         NOW,
                         new Deed.Seen(new EyeVerdict(

@@ -23,6 +23,7 @@ import tintwright.colour.Geometry;
 import tintwright.colour.Viewing;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
+import tintwright.demo.MeteredShop;
 import tintwright.fill.CureTimer;
 import tintwright.reading.Conditions;
 import tintwright.reading.FilmState;
@@ -53,16 +54,16 @@ class DamagedFilesTest {
     }
 
     private static Stream<Kind> kinds() throws Exception {
-        Cup cup = Cup.empty("bow 1", Demo.places().get(0), 100, 0.01, "plain-white")
+        Cup cup = Cup.empty("bow 1", MeteredShop.places().get(0), 100, 0.01, "plain-white")
                 .add(NOON, new Deed.Weighed("plain-white", 60, 0.01))
                 .add(NOON, new Deed.LetDown("soot-black", 20, 1.4, 0.01))
-                .add(NOON, new Deed.Read(Demo.places().get(0).readings().get(0), Optional.empty(), true))
+                .add(NOON, new Deed.Read(MeteredShop.places().get(0).readings().get(0), Optional.empty(), true))
                 .undo(NOON);
         BenchJob job = new BenchJob(
                 "Tarrowmere",
-                Demo.places(),
+                MeteredShop.places(),
                 0,
-                Demo.shelf(),
+                MeteredShop.shelf(),
                 150,
                 0.01,
                 Set.of("soot-black"),

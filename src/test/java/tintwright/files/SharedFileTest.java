@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
+import tintwright.demo.MeteredShop;
 
 class SharedFileTest {
     private static final Instant NOW = Instant.parse("2026-05-31T09:12:00Z");
@@ -33,7 +34,7 @@ class SharedFileTest {
     }
 
     private static Cup cup() {
-        return Cup.empty("bow 1", Demo.places().get(0), 100, 0.01, "plain-white");
+        return Cup.empty("bow 1", MeteredShop.places().get(0), 100, 0.01, "plain-white");
     }
 
     private static SharedFile.Changed<Cup, String> dosed(Cup there, double grams) {

@@ -12,28 +12,35 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tintwright.Reference;
 import tintwright.command.Commands;
+import tintwright.demo.MeteredShop;
 
-/** The demo match, recomputed from what it prints without any class of the engine. */
+/** The match of the invented boat, recomputed from what it prints without any class of the engine. */
 class DemoMatchRecomputedTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     @ParameterizedTest
-    @CsvSource({"port bow, port-bow.json", "stern quarter, stern-quarter.json"})
-    void comesWithinThreeTenthsByAnIndependentPath(String place, String file) throws IOException {
+    @ValueSource(strings = {MeteredShop.BOW_FILE, "swatches/tarrowmere/stern-quarter.json"})
+    void comesWithinThreeTenthsByAnIndependentPath(String file) throws IOException {
         PublishedPath path = new PublishedPath();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         int code = Commands.run(
-                new PrintStream(out, true, StandardCharsets.UTF_8), System.err, "match", "--place", place, "--json");
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                System.err,
+                "match",
+                "--target",
+                file,
+                "--shelf",
+                MeteredShop.SHELF_FILE,
+                "--json");
         assertEquals(0, code);
         JsonNode best = JSON.readTree(out.toString(StandardCharsets.UTF_8))
                 .get("recipes")
                 .get(0);
         double[] mix = path.lab(numbers(best.get("predictedReflectance")));
-        double[] hull = path.lab(
-                mean(JSON.readTree(new File("swatches/tarrowmere", file)).get("readings")));
+        double[] hull = path.lab(mean(JSON.readTree(new File(file)).get("readings")));
         double[] printed = numbers(best.get("predicted").get("lab"));
         for (int axis = 0; axis < 3; axis++) {
             // Straight lines between 10 nm values instead of curves: a few hundredths on a smooth reflectance.

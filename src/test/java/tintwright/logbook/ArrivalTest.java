@@ -24,8 +24,8 @@ import net.jqwik.api.Provide;
 import tintwright.cup.Cup;
 import tintwright.cup.CupEntry;
 import tintwright.cup.Deed;
+import tintwright.demo.MeteredShop;
 import tintwright.files.CupFile;
-import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.files.SharedFile;
 import tintwright.files.ShelfFile;
@@ -151,8 +151,8 @@ class ArrivalTest {
     private static String worked(Path folder, List<Boolean> turns) throws FileProblem {
         Path cup = folder.resolve("cup.json");
         Path shelf = folder.resolve("shelf.json");
-        CupFile.at(cup).create(Cup.empty("bow 1", Demo.places().get(0), 100, 0.01, "plain-white"));
-        ShelfFile.at(shelf).create(Demo.shelf());
+        CupFile.at(cup).create(Cup.empty("bow 1", MeteredShop.places().get(0), 100, 0.01, "plain-white"));
+        ShelfFile.at(shelf).create(MeteredShop.shelf());
         int[] done = {0, 0};
         for (int i = 0; done[0] + done[1] < 2 * EACH; i++) {
             boolean wanted = i < turns.size() ? turns.get(i) : done[0] < EACH;
@@ -180,7 +180,7 @@ class ArrivalTest {
     }
 
     private static void chip(Path shelf, String name) throws FileProblem {
-        Chip like = Demo.shelf().chips().get(0);
+        Chip like = MeteredShop.shelf().chips().get(0);
         ShelfFile.at(shelf).change(there -> {
             List<Chip> chips = new ArrayList<>(there.chips());
             chips.add(new Chip(name, like.parts(), like.readings(), like.madeOn(), like.note()));

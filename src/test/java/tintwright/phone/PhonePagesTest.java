@@ -30,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tintwright.bench.KeptBench;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
+import tintwright.demo.MeteredShop;
 import tintwright.files.BenchFile;
 import tintwright.files.BenchJob;
 import tintwright.files.Demo;
@@ -49,13 +50,13 @@ class PhonePagesTest {
 
     /** The demo's boat with an empty cup for its first place. */
     static BenchJob job() {
-        var places = Demo.places();
-        String white = Demo.shelf().bases().get(0).id();
+        var places = MeteredShop.places();
+        String white = MeteredShop.shelf().bases().get(0).id();
         return new BenchJob(
                 places.get(0).boat(),
                 places,
                 0,
-                Demo.shelf(),
+                MeteredShop.shelf(),
                 150,
                 0.01,
                 Set.of(),

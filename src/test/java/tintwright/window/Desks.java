@@ -5,14 +5,22 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import tintwright.bench.Cups;
 import tintwright.bench.ShopLog;
+import tintwright.demo.MeteredShop;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
+import tintwright.window.job.Job;
 
 /** Desks for tests: everything happens at once, on the thread that asks. */
 public final class Desks {
     private static final Map<Shelf, Knowledge> LEARNED = new ConcurrentHashMap<>();
 
     private Desks() {}
+
+    /** @return the invented boat as a shop with a meter has her on the bench: for figures that need to be sharp */
+    public static Job metered() {
+        Job demo = Desk.demo();
+        return demo.with(MeteredShop.shelf()).withPlaces(demo.boat(), MeteredShop.places(), 0);
+    }
 
     /** Learning is the same whenever it is done: what one test has learned serves the next. */
     public static Knowledge learn(Shelf shelf) {
@@ -21,12 +29,11 @@ public final class Desks {
 
     /** @return the same, with a cup that is looked at through this */
     static Desk demo(Clock clock, Cups cups) {
-        return new Desk(
-                Desk.demo(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn, cups);
+        return new Desk(metered(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn, cups);
     }
 
-    /** @return a desk on the demo boat, shelf and log */
+    /** @return a desk on the demo boat and log, and the shelf of a shop with a meter */
     public static Desk demo(Clock clock) {
-        return new Desk(Desk.demo(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn);
+        return new Desk(metered(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn);
     }
 }

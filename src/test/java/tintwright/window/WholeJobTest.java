@@ -26,7 +26,7 @@ import tintwright.window.job.Job;
 import tintwright.window.job.KeptJob;
 import tintwright.window.pieces.Look;
 
-/** One whole job of the invented boat, through the real scene without a display. */
+/** One whole job of the invented boat in a shop with a meter, through the real scene without a display. */
 class WholeJobTest {
     private final Clock clock = new HandClock("2026-05-04T09:00:00Z", Duration.ofMinutes(1));
 
@@ -131,7 +131,7 @@ class WholeJobTest {
         Stagehand.onScreen(() -> {
             DemoLog.copyTo(folder.resolve("log"));
             KeptJob kept = new KeptJob(folder.resolve("bench"));
-            Desk desk = open(folder, Desk.demo(), kept);
+            Desk desk = open(folder, Desks.metered(), kept);
             Scene scene = scene(desk);
 
             press(scene, "now-button");
@@ -218,7 +218,7 @@ class WholeJobTest {
     void everyStepOfACupIsTakenBackAndDoneAgainWithoutLosingWhatWasWritten(@TempDir Path folder) {
         Stagehand.onScreen(() -> {
             DemoLog.copyTo(folder.resolve("log"));
-            Desk desk = open(folder, Desk.demo(), new KeptJob(folder.resolve("bench")));
+            Desk desk = open(folder, Desks.metered(), new KeptJob(folder.resolve("bench")));
             Scene scene = scene(desk);
             press(scene, "now-button");
             press(scene, "now-button");

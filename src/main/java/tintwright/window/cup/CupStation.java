@@ -8,6 +8,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import tintwright.cup.CupDeeds;
 import tintwright.match.Aim;
+import tintwright.match.Target;
 import tintwright.window.pieces.Pieces;
 
 /** The plan before a cup is begun, the cup from then on, and in between the photo of a dab or what the eye sees of it. */
@@ -69,7 +70,12 @@ public final class CupStation extends StackPane {
             eye = new EyePage(cup, this::show);
         }
         cup.inHandProperty().get().ifPresent(seen -> {
-            eye.show(Aim.of(seen.cup().hull()).readings().mean());
+            eye.show(planModel
+                    .planProperty()
+                    .get()
+                    .target()
+                    .map(Target::colour)
+                    .orElseGet(() -> Aim.of(seen.cup().hull()).readings().mean()));
             getChildren().setAll(eye);
         });
     }

@@ -138,7 +138,7 @@ public final class PlanModel {
     }
 
     private Plan plan(Knowledge knowledge, Job now, int way) {
-        Target target = matching.target(now.places().get(now.place()));
+        Target target = matching.target(now.places().get(now.place()), knowledge);
         Wish wish = Wish.of(target, now.grams(), now.scaleStep()).without(now.off());
         MatchBench bench = matching.on(knowledge);
         MatchAnswer answer = bench.match(wish);

@@ -28,7 +28,10 @@ import tintwright.logbook.LogFailure;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.logbook.Saved;
+import tintwright.reading.ColourReading;
 import tintwright.reading.PlaceReadings;
+import tintwright.reading.Reading;
+import tintwright.shelf.Knowledge;
 import tintwright.window.frame.InOrder;
 import tintwright.window.frame.Latest;
 import tintwright.window.frame.Said;
@@ -173,6 +176,16 @@ public final class LogModel {
                 failure -> problem.set(Said.of(failure)));
     }
 
+    /** What goes into the log stands by itself: without the chips that now correct a photo of theirs. */
+    private List<Reading> standing(PlaceReadings place) {
+        Knowledge knowledge = job.knowledgeProperty().get();
+        return place.readings().stream()
+                .map(each -> knowledge != null && each instanceof ColourReading colour
+                        ? knowledge.throughChips(colour)
+                        : each)
+                .toList();
+    }
+
     private record Taken(String boat, List<PlaceReadings> places) {}
 
     /**
@@ -216,7 +229,7 @@ public final class LogModel {
                                     .reading(
                                             boat,
                                             new KeepBoat(log).place(boat, place.place()),
-                                            place.readings(),
+                                            standing(place),
                                             place.note());
                         },
                         () -> shell.say("The readings of " + place.place() + " are in the log.")));
