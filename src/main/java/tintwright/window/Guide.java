@@ -170,6 +170,8 @@ final class Guide {
         } else if (now.within90() > POOR && wellRead(now) && now.nextChip().isPresent()) {
             first("Make a chip of " + job.shelf().nameOf(now.nextChip().get().tintId())
                     + " first: the mix gets surer.");
+        } else if (fill.colourToMake() && shell.stepProperty().get() != Step.CUP) {
+            shell.nextElsewhere(fill.toMake(), "Make the colour", fill::makeTheColour);
         } else {
             shell.next("Begin a cup: white first.", "Begin the cup", this::begin);
         }

@@ -79,6 +79,7 @@ public final class Opening {
         }
         desk.fill().learnFrom(folder.resolve("noted-times.json"));
         desk.fill().keepTimers(new KeptTimers(folder.resolve("cure.json")));
+        desk.fill().keepTicks(folder.resolve("day.json"));
         desk.recent().keepIn(new RecentBoats(folder.resolve("boats")));
         desk.job()
                 .keepWith(job -> worker.execute(() -> {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
@@ -13,6 +14,7 @@ import javafx.scene.layout.VBox;
 import tintwright.fill.CatalystMeasure;
 import tintwright.fill.Conditions;
 import tintwright.fill.GritLadder;
+import tintwright.fill.Materials;
 import tintwright.units.UnitSystem;
 import tintwright.units.Units;
 import tintwright.window.job.FillDraft;
@@ -30,7 +32,10 @@ final class AtTheHullForm {
     private final TextField humidity = new TextField();
     private final TextField hides = new TextField();
     private final TextField oldFilm = new TextField();
+    private final TextField thick = new TextField();
     private final TextField paste = new TextField();
+    private final CheckBox waxed = new CheckBox("The paste holds wax");
+    private final ComboBox<Materials.Seal> seal = new ComboBox<>();
     private final TextField drops = new TextField();
     private final ComboBox<Optional<GritLadder.Surface>> surface = new ComboBox<>();
     private final ComboBox<CatalystTool> measured = new ComboBox<>();
@@ -64,7 +69,13 @@ final class AtTheHullForm {
         humidity.setId("humidity");
         hides.setId("base-hides");
         oldFilm.setId("old-film");
+        thick.setId("hull-thick");
         paste.setId("gel-paste");
+        waxed.setId("waxed-paste");
+        waxed.setOnAction(event -> sealed());
+        Choices.fill(seal, List.of(Materials.Seal.values()), AtTheHullForm::words);
+        seal.setId("last-coat-seal");
+        seal.valueProperty().addListener((property, before, after) -> sealed());
         drops.setId("drops");
         String degrees = metric ? "\u00b0C" : "\u00b0F";
         FlowPane weather = fields(
@@ -72,9 +83,11 @@ final class AtTheHullForm {
                 asked("Cup, " + degrees, cup, this::weather),
                 asked("Air, " + degrees, air, this::weather),
                 asked("Humidity, %", humidity, this::weather));
+        FlowPane there = fields(
+                asked("Gel coat is thick, " + film, oldFilm, this::know),
+                asked(metric ? "Hull is thick, mm" : "Hull is thick, in", thick, this::know));
         FlowPane facts = fields(
                 asked("White hides from, " + film, hides, this::know),
-                asked("Old gel coat, " + film, oldFilm, this::know),
                 asked(metric ? "Gel paste there, g" : "Gel paste there, oz", paste, this::know),
                 asked("Drops in a ml", drops, this::know));
         Pieces.follow(temperature, model.job().jobProperty(), (before, after) -> {
@@ -89,7 +102,10 @@ final class AtTheHullForm {
                 Pieces.soft(
                         "The cup sets the working time, the hull the cure; left blank they are as warm as the hull. "
                                 + "Written with C or F it is taken as such."),
+                there,
                 facts,
+                waxed,
+                Choices.asked("The last coat, to cure dry, gets", seal),
                 Choices.asked("The catalyst is measured with", measured),
                 Choices.asked("Before sanding it is", surface),
                 Pieces.soft("Leave out what you do not know: it then stands among the cautions."),
@@ -132,11 +148,25 @@ final class AtTheHullForm {
                             new AtTheHullModel.Known(
                                     hides.getText(),
                                     oldFilm.getText(),
+                                    thick.getText(),
                                     paste.getText(),
                                     surface.getValue(),
                                     drops.getText()),
                             units);
         }
+    }
+
+    private void sealed() {
+        if (!showing) {
+            model.hull().seal(waxed.isSelected(), seal.getValue());
+        }
+    }
+
+    private static String words(Materials.Seal by) {
+        return switch (by) {
+            case WAX -> "wax stirred in";
+            case FILM -> "film or PVA over it";
+        };
     }
 
     /** Shows what is known, as after an undo. */
@@ -153,6 +183,9 @@ final class AtTheHullForm {
         put(humidity, weather.humidityPercent(), 1);
         put(hides, facts.baseHides(), metric ? 1 : Units.MM_PER_MIL);
         put(oldFilm, facts.oldFilm(), metric ? 1 : Units.MM_PER_MIL);
+        put(thick, facts.hullMm(), metric ? 1 : Units.MM_PER_INCH);
+        waxed.setSelected(facts.waxedPaste());
+        seal.setValue(facts.seal());
         put(paste, facts.paste(), metric ? 1 : Units.GRAMS_PER_OUNCE);
         CatalystMeasure measure = facts.tools().catalyst();
         put(

@@ -7,6 +7,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.fill.CatalystMeasure;
 import tintwright.fill.Conditions;
 import tintwright.fill.GritLadder;
+import tintwright.fill.Materials;
 import tintwright.fill.Tools;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
@@ -21,7 +22,12 @@ public final class AtTheHullModel {
 
     /** What is typed beside the list; a blank text says nothing is known. */
     public record Known(
-            String baseHides, String oldFilm, String paste, Optional<GritLadder.Surface> surface, String dropsPerMl) {}
+            String baseHides,
+            String oldFilm,
+            String hull,
+            String paste,
+            Optional<GritLadder.Surface> surface,
+            String dropsPerMl) {}
 
     AtTheHullModel(JobModel job) {
         this.job = job;
@@ -60,16 +66,28 @@ public final class AtTheHullModel {
                     ? now.catalyst()
                     : CatalystMeasure.dropper(
                             FillTyped.number("drops in a millilitre", typed.dropsPerMl(), "a number, such as 24"));
+            FillFacts before = job.now().fill().facts();
             FillFacts facts = new FillFacts(
                     film("the film at which the base hides", typed.baseHides(), units),
                     film("the old gel coat", typed.oldFilm(), units),
+                    typed.hull().isBlank()
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(Entry.lengthMm("the thickness of the hull", typed.hull(), units)),
                     typed.paste().isBlank()
                             ? OptionalDouble.empty()
                             : OptionalDouble.of(Entry.grams("the gel paste", typed.paste(), units)),
                     typed.surface(),
-                    now.with(measure));
-            job.change("known", before -> before.filling(before.fill().knowing(facts)));
+                    now.with(measure),
+                    before.waxedPaste(),
+                    before.seal());
+            job.change("known", job -> job.filling(job.fill().knowing(facts)));
         });
+    }
+
+    /** Says whether the paste holds wax, and what keeps the air from the last coat. */
+    void seal(boolean waxedPaste, Materials.Seal by) {
+        FillFacts facts = job.now().fill().facts().sealed(waxedPaste, by);
+        job.change(before -> before.filling(before.fill().knowing(facts)));
     }
 
     /** @return what the catalyst is measured with */

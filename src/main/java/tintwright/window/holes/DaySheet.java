@@ -1,7 +1,7 @@
 package tintwright.window.holes;
 
 import java.util.List;
-import javafx.geometry.HPos;
+import java.util.Optional;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
@@ -10,6 +10,8 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import tintwright.bench.PlanFill;
+import tintwright.fill.Conditions;
 import tintwright.fill.DayWords;
 import tintwright.fill.FillPlan;
 import tintwright.units.UnitSystem;
@@ -19,24 +21,38 @@ import tintwright.window.pieces.Pieces;
 final class DaySheet {
     private final FillModel model;
     private final UnitSystem units;
+    private final VBox place = new VBox();
 
     DaySheet(FillModel model, UnitSystem units) {
         this.model = model;
         this.units = units;
     }
 
-    Node of(FillPlan plan) {
+    Node build() {
+        place.getStyleClass().add("column");
+        Pieces.follow(place, model.planProperty(), (before, after) -> show(after));
+        show(model.planProperty().get());
+        return place;
+    }
+
+    private void show(Optional<PlanFill> made) {
+        place.getChildren()
+                .setAll(
+                        made.isPresent()
+                                ? of(made.get().plan())
+                                : Pieces.sheet(
+                                        "The day",
+                                        Pieces.plain("Put a hole on the list: then every step stands here with its "
+                                                + "time, to be ticked.")));
+    }
+
+    private Node of(FillPlan plan) {
         GridPane line = new GridPane();
         line.setId("day");
         line.getStyleClass().add("day");
-        ColumnConstraints when = new ColumnConstraints();
-        when.setHalignment(HPos.RIGHT);
-        when.setMinWidth(ColumnConstraints.CONSTRAIN_TO_PREF);
-        ColumnConstraints tick = new ColumnConstraints();
         ColumnConstraints what = new ColumnConstraints();
         what.setHgrow(Priority.ALWAYS);
-        what.setFillWidth(true);
-        line.getColumnConstraints().addAll(when, tick, what);
+        line.getColumnConstraints().addAll(new ColumnConstraints(), what);
         List<DayWords.Line> steps = DayWords.of(plan, units);
         for (int i = 0; i < steps.size(); i++) {
             DayWords.Line step = steps.get(i);
@@ -44,19 +60,19 @@ final class DaySheet {
             at.getStyleClass().add("strong");
             CheckBox done = new CheckBox();
             done.setAccessibleText(step.when() + ": " + step.words());
-            done.setSelected(model.ticked().contains(step));
+            done.setSelected(model.ticked(step));
             done.selectedProperty().addListener((property, before, after) -> model.tick(step, after));
-            VBox words = new VBox(Pieces.plain(step.words()));
+            VBox words = new VBox(at, Pieces.plain(step.words()));
             if (!step.why().isEmpty()) {
                 words.getChildren().add(Pieces.soft(step.why()));
             }
-            line.addRow(i, at, done, words);
-            GridPane.setValignment(at, VPos.TOP);
+            line.addRow(i, done, words);
             GridPane.setValignment(done, VPos.TOP);
         }
+        Conditions weather = plan.job().conditions();
+        String title = units.temperature(weather.airCelsius());
+        String words = weather.words(units);
         return Pieces.sheet(
-                "The day, at " + units.temperature(plan.job().conditions().airCelsius()),
-                Pieces.soft(plan.job().conditions().words(units)),
-                line);
+                "The day, at " + title, Pieces.whenSaid(Pieces.soft(words.equals(title) ? "" : words)), line);
     }
 }

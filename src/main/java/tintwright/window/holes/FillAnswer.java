@@ -71,7 +71,6 @@ final class FillAnswer {
             first.forEach(words -> before.getChildren().add(Pieces.plain(words)));
             answer.getChildren().add(before);
         }
-        answer.getChildren().add(new DaySheet(model, units).of(plan));
         plan.batches().forEach(batch -> answer.getChildren().add(batch(batch)));
         VBox always = cautions("Cautions");
         for (Caution caution : plan.cautions()) {
@@ -107,7 +106,7 @@ final class FillAnswer {
         VBox total = Pieces.sheet(
                 "In all",
                 figures(
-                        figure(FillModel.mass(made.gramsForTheCup(), units), "mix this much colour"),
+                        first(FillModel.mass(made.gramsForTheCup(), units), "mix this much colour"),
                         figure(FillModel.mass(plan.pasteGrams(), units), "gel paste"),
                         figure(plan.time().words(), "from catalyst in to gel"),
                         figure(
@@ -128,13 +127,10 @@ final class FillAnswer {
                 .addAll(
                         Pieces.soft(FillOrders.reckonedWith(model.job().now(), units)),
                         Pieces.soft("Catalyst from " + plan.origin() + "."));
-        if (model.colourToMake()) {
-            total.getChildren().add(Pieces.mainButton("Make the colour", model::makeTheColour));
-        }
         FlowPane hand = figures(
                 Pieces.button("Job sheet to print", () -> write("PDF to print", "pdf")),
                 Pieces.button("Job sheet for the phone", () -> write("Page for the phone", "html")),
-                Pieces.quietButton("Copy as text", () -> model.copy(units)));
+                Pieces.quietButton("Copy as text", () -> model.sheet().copy(units)));
         total.getChildren().add(hand);
         return total;
     }
@@ -158,10 +154,10 @@ final class FillAnswer {
         FileChooser chooser = new FileChooser();
         chooser.setTitle("Job sheet");
         chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(words, "*." + ending));
-        chooser.setInitialFileName(model.sheetName() + "." + ending);
+        chooser.setInitialFileName(model.sheet().name() + "." + ending);
         File chosen = chooser.showSaveDialog(answer.getScene().getWindow());
         if (chosen != null) {
-            model.writeSheet(chosen.toPath(), units);
+            model.sheet().write(chosen.toPath(), units);
         }
     }
 
@@ -169,6 +165,11 @@ final class FillAnswer {
         FlowPane pane = new FlowPane(nodes);
         pane.getStyleClass().add("figures");
         return pane;
+    }
+
+    /** The one figure that a hand goes by next. */
+    private static Node first(String figure, String words) {
+        return new VBox(Pieces.wrapped(figure, "first-figure"), Pieces.soft(words));
     }
 
     private static Node figure(String figure, String words) {

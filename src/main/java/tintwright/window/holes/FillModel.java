@@ -3,9 +3,7 @@ package tintwright.window.holes;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -29,6 +27,7 @@ import tintwright.fill.DayWords;
 import tintwright.fill.Finding;
 import tintwright.fill.Lie;
 import tintwright.fill.NotedTime;
+import tintwright.fill.Repair;
 import tintwright.fill.RepairKind;
 import tintwright.fill.RepairLine;
 import tintwright.reading.PlaceReadings;
@@ -43,7 +42,6 @@ import tintwright.window.frame.Step;
 import tintwright.window.job.FillOrders;
 import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
-import tintwright.window.pieces.FileNames;
 
 /** The list of repairs and what follows from it: batches, catalyst, times, grits. */
 public final class FillModel {
@@ -61,7 +59,7 @@ public final class FillModel {
     private final ReadOnlyStringWrapper refused = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Next> next = new ReadOnlyObjectWrapper<>(Next.LIST);
     private final Set<Integer> begun = new TreeSet<>();
-    private final Set<DayWords.Line> ticked = new HashSet<>();
+    private final Ticks ticks = new Ticks();
     private final ReadOnlyBooleanWrapper accepted = new ReadOnlyBooleanWrapper(false);
     private Optional<Cup> allTheSame = Optional.empty();
     private Optional<ShopTimes> shop = Optional.empty();
@@ -169,9 +167,18 @@ public final class FillModel {
     }
 
     /** @return whether there is no cup yet, so that the holes say how much to mix */
-    boolean colourToMake() {
+    public boolean colourToMake() {
         return job.now().cup().isEmpty()
                 && plan.get().filter(made -> made.gramsForTheCup() > 0).isPresent();
+    }
+
+    /** @return how much to make, in one sentence; only while there is colour to make */
+    public String toMake() {
+        return "The holes take "
+                + mass(
+                        plan.get().orElseThrow().gramsForTheCup(),
+                        shell.unitsProperty().get())
+                + " of colour: make that much.";
     }
 
     /** The cup is asked for what the holes want, and for no more. */
@@ -181,29 +188,35 @@ public final class FillModel {
         toTheCup();
     }
 
-    /** @return the steps of the day that were ticked */
-    Set<DayWords.Line> ticked() {
-        return ticked;
+    /** @return whether this step of the day is done */
+    boolean ticked(DayWords.Line step) {
+        return ticks.has(jobName(), step);
     }
 
     void tick(DayWords.Line step, boolean done) {
-        if (done) {
-            ticked.add(step);
-        } else {
-            ticked.remove(step);
+        try {
+            ticks.tick(jobName(), step, done);
+        } catch (FileProblem e) {
+            shell.warn(Said.of(e));
         }
+    }
+
+    /** Takes up the steps that were ticked when the window was closed, and keeps them from now on. */
+    public void keepTicks(Path file) {
+        ticks.keepIn(file);
+    }
+
+    private String jobName() {
+        return job.now().boat() + ", " + placeName();
+    }
+
+    private String placeName() {
+        return job.place().map(PlaceReadings::place).orElse("");
     }
 
     /** Goes where the colour is seen to. */
     public void toTheCup() {
         shell.stepProperty().set(Step.CUP);
-    }
-
-    /** @return a name for the job sheet's file: boat, place and day */
-    String sheetName() {
-        Job now = job.now();
-        return FileNames.safe(now.boat() + " "
-                + job.place().map(PlaceReadings::place).orElse("") + " " + LocalDate.now(clock) + " fill");
     }
 
     /** Says what to do next here. */
@@ -315,6 +328,15 @@ public final class FillModel {
         });
     }
 
+    /** @return a repair as far as it is measured; empty while its sizes are not whole yet */
+    Optional<Repair> look(RepairKind kind, Map<String, String> sizes, UnitSystem units) {
+        try {
+            return Optional.of(FillTyped.repair(kind, sizes, units, OptionalDouble::empty));
+        } catch (IllegalArgumentException notYet) {
+            return Optional.empty();
+        }
+    }
+
     public void remove(int index) {
         job.change(before -> before.filling(before.fill().without(index)));
     }
@@ -404,28 +426,9 @@ public final class FillModel {
         }
     }
 
-    /** Puts the job sheet on the clipboard as plain lines. */
-    public void copy(UnitSystem units) {
-        plan.get().ifPresent(made -> shell.copy(String.join(System.lineSeparator(), made.lines(units))));
-    }
-
-    /** Writes the job sheet: PDF when the name ends so, else one HTML page. */
-    public void writeSheet(Path file, UnitSystem units) {
-        PlanFill made = plan.get().orElseThrow();
-        writing.run(
-                () -> {
-                    if (file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-                        made.writePdf(
-                                file,
-                                units == UnitSystem.US ? PlanFill.PaperSize.LETTER : PlanFill.PaperSize.A4,
-                                units);
-                    } else {
-                        made.writeHtml(file, units);
-                    }
-                    return file;
-                },
-                written -> shell.say("The job sheet is in " + written + "."),
-                failure -> shell.warn(Said.of(failure)));
+    /** @return the job sheet, to be handed on */
+    JobSheet sheet() {
+        return new JobSheet(plan.get().orElseThrow(), job.now().boat() + " " + placeName(), shell, writing);
     }
 
     public FillTimers timers() {

@@ -1,13 +1,14 @@
 package tintwright.window.holes;
 
-import java.util.List;
+import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.units.UnitSystem;
+import tintwright.window.pieces.Doors;
 import tintwright.window.pieces.Sides;
 
-/** The fill: what is to be filled on one side, cup by cup what to mix on the other. */
+/** The holes: what is to be filled and what to mix on one side, one thing to do or to look at on the other. */
 public final class FillPage {
     /** Width in text sizes below which the sides stand one below the other. */
     private static final double ROOM = 62;
@@ -20,22 +21,31 @@ public final class FillPage {
         this.units = units;
     }
 
+    /** What can be done beside the list. */
+    private enum Deed {
+        DAY,
+        HOLE,
+        HULL,
+        CATALYST
+    }
+
     public Region build() {
-        Node repair = new RepairForm(model, units).build();
         Node list = new HolesList(model, units).build();
-        Node hull = new AtTheHullForm(model, units).build();
-        Node catalyst = new CatalystForm(model.catalyst(), units).build();
         Node timers = new TimerBoard(model);
-        Node answer = new FillAnswer(model, units).build();
-        VBox typed = new VBox();
-        typed.getStyleClass().addAll("column", "side");
-        VBox mixed = new VBox();
+        FillAnswer answer = new FillAnswer(model, units);
+        Doors<Deed> doors = new Doors<Deed>(deed -> "holes-" + deed.name().toLowerCase(Locale.ROOT))
+                .with(Deed.HOLE, "Add a hole", new RepairForm(model, units).build())
+                .with(Deed.DAY, "The day", new DaySheet(model, units).build())
+                .with(Deed.HULL, "At the hull", new AtTheHullForm(model, units).build())
+                .with(Deed.CATALYST, "Catalyst", new CatalystForm(model.catalyst(), units).build());
+        // With holes on the list there is a day to look at.
+        if (!model.job().now().fill().lines().isEmpty()) {
+            doors.take(Deed.DAY);
+        }
+        VBox typed = new VBox(doors);
+        typed.getStyleClass().add("side");
+        VBox mixed = new VBox(timers, list, answer.build());
         mixed.getStyleClass().add("column");
-        // One below the other, the answer stands right under the list it answers.
-        return new Sides(mixed, typed, true, ROOM, stacked -> {
-            mixed.getChildren().clear();
-            typed.getChildren().setAll(stacked ? List.of(hull, catalyst) : List.of(repair, hull, catalyst));
-            mixed.getChildren().setAll(stacked ? List.of(timers, list, repair, answer) : List.of(timers, list, answer));
-        });
+        return new Sides(mixed, typed, true, ROOM);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import tintwright.fill.Lie;
+import tintwright.fill.Repair;
 import tintwright.fill.RepairKind;
 import tintwright.fill.RepairLine;
 import tintwright.units.Entry;
@@ -28,6 +29,16 @@ final class FillTyped {
             UnitSystem units,
             List<RepairLine> there,
             Supplier<OptionalDouble> hides) {
+        Repair repair = repair(kind, sizes, units, hides);
+        String called = name.isBlank() ? unusedName(kind, there) : name.trim();
+        if (there.stream().anyMatch(other -> other.name().equals(called))) {
+            throw new IllegalArgumentException("\"" + called + "\" is on the list already; give this one its own name");
+        }
+        return new RepairLine(called, repair, lie, whole(count));
+    }
+
+    /** One repair by its sizes alone. */
+    static Repair repair(RepairKind kind, Map<String, String> sizes, UnitSystem units, Supplier<OptionalDouble> hides) {
         Map<String, Double> read = new LinkedHashMap<>();
         sizes.forEach((size, typed) -> {
             if (!typed.isBlank()) {
@@ -40,17 +51,8 @@ final class FillTyped {
                                         : Entry.lengthMm(size, typed, units));
             }
         });
-        String called = name.isBlank() ? unusedName(kind, there) : name.trim();
-        if (there.stream().anyMatch(other -> other.name().equals(called))) {
-            throw new IllegalArgumentException("\"" + called + "\" is on the list already; give this one its own name");
-        }
-        return new RepairLine(
-                called,
-                kind.make(
-                        read,
-                        kind == RepairKind.SPRAY && !read.containsKey("film") ? hides.get() : OptionalDouble.empty()),
-                lie,
-                whole(count));
+        return kind.make(
+                read, kind == RepairKind.SPRAY && !read.containsKey("film") ? hides.get() : OptionalDouble.empty());
     }
 
     private static String unusedName(RepairKind kind, List<RepairLine> there) {

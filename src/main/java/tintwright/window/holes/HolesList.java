@@ -12,10 +12,14 @@ import javafx.scene.layout.VBox;
 import tintwright.fill.FillPlan;
 import tintwright.fill.RepairLine;
 import tintwright.units.UnitSystem;
+import tintwright.window.picture.RepairPicture;
 import tintwright.window.pieces.Pieces;
 
 /** What needs filling: each line of repairs as it was measured, and what is wrong with it. */
 final class HolesList {
+    /** Drawn where nobody measured it; as {@code fill.Hull} takes it, a maker's guide. */
+    static final double USUAL_GEL_MM = 0.5;
+
     private final FillModel model;
     private final UnitSystem units;
     private final VBox list = new VBox();
@@ -23,7 +27,7 @@ final class HolesList {
     HolesList(FillModel model, UnitSystem units) {
         this.model = model;
         this.units = units;
-        list.getStyleClass().add("lines");
+        list.getStyleClass().add("hole-list");
     }
 
     Node build() {
@@ -40,8 +44,8 @@ final class HolesList {
         if (lines.isEmpty()) {
             list.getChildren()
                     .add(Pieces.plain(
-                            "Put the holes, scratches and worn patches on the list. What to weigh, how much catalyst "
-                                    + "and how the day runs then stands here."));
+                            "Measure one hole, scratch or worn patch and put it on the list: how much colour to mix, how "
+                                    + "much catalyst and how the day runs then stands here."));
         }
         for (int i = 0; i < lines.size(); i++) {
             int index = i;
@@ -56,7 +60,12 @@ final class HolesList {
                     Pieces.soft(
                             line.repair().sizeWords(units) + ", " + line.lie().words()));
             planned.flatMap(amount -> amount.triage().words(units))
-                    .ifPresent(wrong -> words.getChildren().add(Pieces.wrapped(wrong, "caution")));
+                    .ifPresent(wrong -> words.getChildren().add(Pieces.wrapped(wrong, "hole-wrong")));
+            words.getStyleClass().add("hole-words");
+            RepairPicture drawn = new RepairPicture(
+                    line.repair(),
+                    model.job().now().fill().facts().oldFilm().orElse(USUAL_GEL_MM),
+                    line.repair().kind() + " cut through, " + line.repair().sizeWords(units));
             HBox.setHgrow(words, Priority.ALWAYS);
             words.setMaxWidth(Double.MAX_VALUE);
             Button remove = Pieces.quietButton("Remove", () -> model.remove(index));
@@ -65,7 +74,9 @@ final class HolesList {
                     new Label(units.volume(planned.map(FillPlan.Amount::netMl).orElse(line.netMl())));
             ml.getStyleClass().add("strong");
             ml.setMinWidth(Region.USE_PREF_SIZE);
-            list.getChildren().add(Pieces.row(words, ml, remove));
+            HBox row = Pieces.row(drawn, words, ml, remove);
+            row.getStyleClass().add("hole-row");
+            list.getChildren().add(row);
         }
     }
 }

@@ -20,6 +20,7 @@ import tintwright.fill.Finding;
 import tintwright.fill.Lie;
 import tintwright.fill.RepairKind;
 import tintwright.units.UnitSystem;
+import tintwright.window.picture.RepairPicture;
 import tintwright.window.pieces.Choices;
 import tintwright.window.pieces.Pieces;
 
@@ -71,6 +72,7 @@ final class RepairForm {
     private final FlowPane sizes = new FlowPane();
     private final Map<String, TextField> sizeFields = new LinkedHashMap<>();
     private final FlowPane findings = new FlowPane();
+    private final HBox drawn = Pieces.row();
 
     RepairForm(FillModel model, UnitSystem units) {
         this.model = model;
@@ -103,12 +105,12 @@ final class RepairForm {
             findings.getChildren().add(box);
         }
         return Pieces.sheet(
-                "Add a hole",
+                "",
                 Pieces.row(named, Pieces.asked("How many", count)),
-                Choices.asked("Kind", kind),
-                Choices.asked("The surface lies", lie),
+                Pieces.row(Choices.asked("Kind", kind), Choices.asked("The surface lies", lie)),
                 sizes,
-                Pieces.soft("Found there, beside its size:"),
+                drawn,
+                Pieces.wrapped("Found there too", "question"),
                 findings,
                 Pieces.mainButton("Put it on the list", this::add),
                 Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
@@ -119,11 +121,14 @@ final class RepairForm {
         showMix();
         sizes.getChildren().clear();
         sizeFields.clear();
+        drawn.getChildren().clear();
+        Pieces.show(drawn, false);
         Stream.concat(wanted.needed().stream(), wanted.optional().stream()).forEach(size -> {
             TextField field = new TextField();
-            field.setPrefColumnCount(6);
+            field.setPrefColumnCount(5);
             field.setId("size-" + size);
             field.setOnAction(event -> add());
+            field.textProperty().addListener((property, before, after) -> draw());
             sizeFields.put(size, field);
             String unit = units == UnitSystem.METRIC ? "mm" : size.equals("film") ? "mil" : "in";
             String asked = RepairKind.ANGLE.equals(size) ? SIZES.get(size) : SIZES.get(size) + ", " + unit;
@@ -132,6 +137,27 @@ final class RepairForm {
                             wanted.needed().contains(size) || ONE_OF_TWO.contains(size) ? asked : asked + " (if any)",
                             field));
         });
+    }
+
+    /** The hole as far as it is measured; nothing is drawn of what cannot be yet. */
+    private void draw() {
+        drawn.getChildren().clear();
+        Map<String, String> typed = new LinkedHashMap<>();
+        sizeFields.forEach((size, field) -> typed.put(size, field.getText()));
+        model.look(kind.getValue(), typed, units)
+                .ifPresent(repair -> drawn.getChildren()
+                        .setAll(
+                                new RepairPicture(
+                                        repair,
+                                        model.job()
+                                                .now()
+                                                .fill()
+                                                .facts()
+                                                .oldFilm()
+                                                .orElse(HolesList.USUAL_GEL_MM),
+                                        repair.kind() + " cut through"),
+                                Pieces.soft(units.volume(repair.volumeMm3() / 1000) + " each")));
+        Pieces.show(drawn, !drawn.getChildren().isEmpty());
     }
 
     private void showMix() {

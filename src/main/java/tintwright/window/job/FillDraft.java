@@ -34,9 +34,17 @@ public record FillDraft(List<RepairLine> lines, Conditions weather, CatalystChoi
                 new FillFacts(
                         baseHides,
                         job.hull().gelCoatMm(),
+                        job.hull().thicknessMm(),
                         job.supply().map(supply -> supply.paste()).orElse(OptionalDouble.empty()),
                         job.surface(),
-                        job.tools()));
+                        job.tools(),
+                        job.materials().waxedPaste(),
+                        job.materials().seal()));
+    }
+
+    /** @return the day and the shop as they are, for another boat: nothing of the last one comes along */
+    FillDraft forAnotherBoat() {
+        return new FillDraft(List.of(), weather, catalyst, facts.ofTheShop());
     }
 
     public FillDraft plus(RepairLine line) {

@@ -10,7 +10,6 @@ import tintwright.fill.Allowances;
 import tintwright.fill.Densities;
 import tintwright.fill.FillJob;
 import tintwright.fill.FillOrder;
-import tintwright.fill.Hull;
 import tintwright.fill.Materials;
 import tintwright.fill.Supply;
 import tintwright.shelf.Base;
@@ -65,14 +64,19 @@ public final class FillOrders {
         FillFacts facts = draft.facts();
         FillJob fill = new FillJob(
                 draft.lines(),
-                materials,
+                new Materials(
+                        materials.densities(),
+                        materials.waxed(),
+                        facts.waxedPaste(),
+                        materials.hidingFilmMm(),
+                        facts.seal()),
                 draft.weather(),
                 draft.catalyst(),
                 Allowances.USUAL,
                 facts.tools(),
                 Optional.of(supply(job)),
                 facts.surface(),
-                Hull.gelCoat(facts.oldFilm()),
+                facts.hull(),
                 List.of());
         return new FillOrder(
                 job.boat(),

@@ -89,8 +89,20 @@ public record Job(
                 fits ? ahead : List.of());
     }
 
+    /** Other places, and when they are those of another boat she starts clean: no hole and no cup of the last one. */
     public Job withPlaces(String otherBoat, List<PlaceReadings> others, int chosen) {
-        return new Job(otherBoat, others, chosen, shelf, grams, scaleStep, off, fill, cup, ahead);
+        boolean same = otherBoat.equals(boat);
+        return new Job(
+                otherBoat,
+                others,
+                chosen,
+                shelf,
+                grams,
+                scaleStep,
+                same ? off : Set.of(),
+                same ? fill : fill.forAnotherBoat(),
+                same ? cup : Optional.empty(),
+                same ? ahead : List.of());
     }
 
     public Job filling(FillDraft other) {

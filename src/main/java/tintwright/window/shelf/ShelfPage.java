@@ -1,19 +1,15 @@
 package tintwright.window.shelf;
 
 import java.io.File;
-import java.util.EnumMap;
-import java.util.Map;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -22,6 +18,7 @@ import javafx.stage.FileChooser;
 import tintwright.shelf.ItemKind;
 import tintwright.units.UnitSystem;
 import tintwright.window.picture.Shade;
+import tintwright.window.pieces.Doors;
 import tintwright.window.pieces.Pieces;
 import tintwright.window.pieces.Sides;
 
@@ -29,15 +26,9 @@ import tintwright.window.pieces.Sides;
 public final class ShelfPage {
     /** What can be done at the shelf. */
     private enum Deed {
-        TINT("Add a tint"),
-        CHIP("Add a chip"),
-        OTHER("Another shelf");
-
-        private final String words;
-
-        Deed(String words) {
-            this.words = words;
-        }
+        TINT,
+        CHIP,
+        OTHER
     }
 
     private final ShelfModel model;
@@ -47,9 +38,7 @@ public final class ShelfPage {
     private final VBox doubts = new VBox();
     private final StockCard stock;
     private final ChipCard chip;
-    private final Node other;
-    private final VBox inHand = new VBox();
-    private final Map<Deed, ToggleButton> keys = new EnumMap<>(Deed.class);
+    private final Doors<Deed> doors = new Doors<>(deed -> "shelf-" + deed.name().toLowerCase(Locale.ROOT));
     private final TextField white = new TextField();
     private Optional<ShelfModel.Proposed> asked = Optional.empty();
 
@@ -58,10 +47,11 @@ public final class ShelfPage {
         this.units = units;
         stock = new StockCard(model, units, () -> {});
         chip = new ChipCard(model.chip(), model.nextProperty());
-        other = other();
         table.getStyleClass().add("shelf-table");
         doubts.getStyleClass().addAll("caution-sheet", "asked");
-        inHand.getStyleClass().add("column");
+        doors.with(Deed.TINT, "Add a tint", stock.node())
+                .with(Deed.CHIP, "Add a chip", chip.node())
+                .with(Deed.OTHER, "Another shelf", other());
     }
 
     public Region build() {
@@ -73,11 +63,10 @@ public final class ShelfPage {
                         Pieces.bound(model.standProperty().map(stand -> String.join("\n", stand.toBuy())), "plain")));
         VBox wide = new VBox(doubts, known, toBuy);
         wide.getStyleClass().add("pictures");
-        VBox side = new VBox(keys(), inHand);
-        side.getStyleClass().addAll("column", "side", "slim-column");
+        VBox side = new VBox(doors);
+        side.getStyleClass().add("side");
         Pieces.follow(wide, model.standProperty(), (before, after) -> show(after));
         show(model.standProperty().get());
-        take(Deed.TINT);
         Region page = new Sides(wide, side, true, 62).narrowFirst();
         page.setOnDragOver(event -> {
             if (event.getDragboard().hasFiles()) {
@@ -91,33 +80,6 @@ public final class ShelfPage {
             event.consume();
         });
         return page;
-    }
-
-    /** Three doors side by side; what is behind the chosen one stands below. */
-    private Node keys() {
-        ToggleGroup group = new ToggleGroup();
-        HBox row = Pieces.row();
-        for (Deed deed : Deed.values()) {
-            ToggleButton key = new ToggleButton(deed.words);
-            key.getStyleClass().setAll("door-key");
-            key.setId("shelf-" + deed.name().toLowerCase(java.util.Locale.ROOT));
-            key.setToggleGroup(group);
-            key.setMinWidth(Region.USE_PREF_SIZE);
-            key.setOnAction(event -> take(deed));
-            keys.put(deed, key);
-            row.getChildren().add(key);
-        }
-        row.getStyleClass().add("door-keys");
-        return row;
-    }
-
-    private void take(Deed deed) {
-        keys.get(deed).setSelected(true);
-        switch (deed) {
-            case TINT -> inHand.getChildren().setAll(stock.node());
-            case CHIP -> inHand.getChildren().setAll(chip.node());
-            case OTHER -> inHand.getChildren().setAll(other);
-        }
     }
 
     private Node other() {
@@ -166,7 +128,7 @@ public final class ShelfPage {
                                 line.id().equals(proposed.part()) && line.look().isEmpty()));
         if (unseen.isPresent() && !unseen.equals(asked)) {
             chip.begin(unseen.get());
-            take(Deed.CHIP);
+            doors.take(Deed.CHIP);
         }
         asked = unseen;
     }
@@ -247,6 +209,6 @@ public final class ShelfPage {
         } else {
             stock.change(line.id());
         }
-        take(Deed.TINT);
+        doors.take(Deed.TINT);
     }
 }

@@ -204,7 +204,8 @@ class FillModelTest {
         desk.cup().alsoWeighed("soot-black", "0.4");
         assertTrue(addHoles());
         assertTrue(kinds().contains(Warning.Kind.HIDING_UNKNOWN));
-        assertTrue(fill.hull().know(new AtTheHullModel.Known("0.5", "", "", Optional.empty(), ""), UnitSystem.METRIC));
+        assertTrue(
+                fill.hull().know(new AtTheHullModel.Known("0.5", "", "", "", Optional.empty(), ""), UnitSystem.METRIC));
         assertFalse(kinds().contains(Warning.Kind.HIDING_UNKNOWN));
         double hides = fill.planProperty()
                 .get()
@@ -215,8 +216,8 @@ class FillModelTest {
                 .hidingFilmMm()
                 .orElseThrow();
         assertTrue(hides > 0 && hides < 0.5, "black in the white hides in a thinner film, was " + hides);
-        assertFalse(
-                fill.hull().know(new AtTheHullModel.Known("none", "", "", Optional.empty(), ""), UnitSystem.METRIC));
+        assertFalse(fill.hull()
+                .know(new AtTheHullModel.Known("none", "", "", "", Optional.empty(), ""), UnitSystem.METRIC));
         assertTrue(
                 fill.hull().problemProperty().get().contains("none"),
                 fill.hull().problemProperty().get());
@@ -400,7 +401,8 @@ class FillModelTest {
         fill.hull().weather("68", "55", UnitSystem.US);
         assertTrue(fill.hull()
                 .know(
-                        new AtTheHullModel.Known("20", "25", "3", Optional.of(GritLadder.Surface.NEARLY_LEVEL), "24"),
+                        new AtTheHullModel.Known(
+                                "20", "25", "", "3", Optional.of(GritLadder.Surface.NEARLY_LEVEL), "24"),
                         UnitSystem.US));
         assertTrue(fill.catalyst().row("Grey tin", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC));
         new KeptJob(folder).keep(desk.job().now());
@@ -415,13 +417,13 @@ class FillModelTest {
     @Test
     void theJobSheetIsWrittenForPaperAndPhone(@TempDir Path folder) throws Exception {
         assertTrue(addHoles());
-        fill.writeSheet(folder.resolve("a.pdf"), UnitSystem.US);
-        fill.writeSheet(folder.resolve("a.html"), UnitSystem.US);
+        fill.sheet().write(folder.resolve("a.pdf"), UnitSystem.US);
+        fill.sheet().write(folder.resolve("a.html"), UnitSystem.US);
         assertEquals("%PDF", new String(Files.readAllBytes(folder.resolve("a.pdf")), 0, 4, StandardCharsets.US_ASCII));
         String page = Files.readString(folder.resolve("a.html"));
         assertTrue(page.contains("cleat holes") && page.contains("\u00b0F"), page);
         assertTrue(desk.shell().noticeProperty().get().contains("a.html"));
-        fill.writeSheet(folder.resolve("no such folder").resolve("a.pdf"), UnitSystem.METRIC);
+        fill.sheet().write(folder.resolve("no such folder").resolve("a.pdf"), UnitSystem.METRIC);
         assertFalse(Files.exists(folder.resolve("no such folder").resolve("a.pdf")));
         assertFalse(
                 desk.shell().noticeProperty().get().contains("is in"),

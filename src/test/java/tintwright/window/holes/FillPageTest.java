@@ -54,6 +54,7 @@ class FillPageTest {
         Stagehand.onScreen(() -> {
             Desk desk = Desks.demo(clock);
             Scene scene = page(desk);
+            door(scene, "catalyst");
             ((ComboBox<?>) scene.lookup("#catalyst-from")).getSelectionModel().select(2);
             ((TextField) scene.lookup("#catalyst-share")).setText("4");
             press(scene, "Use this share");
@@ -180,9 +181,13 @@ class FillPageTest {
             Desk desk = Desks.demo(clock);
             desk.shell().unitsProperty().set(UnitSystem.US);
             Scene scene = page(desk);
+            door(scene, "hull");
             assertEquals("68", ((TextField) scene.lookup("#temperature")).getText());
             String all = words(scene);
-            assertTrue(all.contains("Hole across, in") && all.contains(" mil "), all);
+            assertTrue(all.contains(" mil"), all);
+            door(scene, "hole");
+            all += words(scene);
+            assertTrue(all.contains("Hole across, in"), all);
             assertTrue(!all.contains(" mm") && all.lines().noneMatch(line -> line.endsWith(" g")), all);
             return null;
         });
@@ -230,7 +235,9 @@ class FillPageTest {
             assertFalse(desk.fill().hull().measureWith(CatalystTool.DROPS), "nobody counted them");
             assertTrue(desk.fill()
                     .hull()
-                    .know(new AtTheHullModel.Known("", "", "", java.util.Optional.empty(), "25"), UnitSystem.METRIC));
+                    .know(
+                            new AtTheHullModel.Known("", "", "", "", java.util.Optional.empty(), "25"),
+                            UnitSystem.METRIC));
             assertEquals(CatalystTool.DROPS, desk.fill().hull().measuredWith(), "counted");
             return null;
         });
@@ -241,25 +248,12 @@ class FillPageTest {
     void aRefusalDoesNotMoveTheKeyThatWasPressed() {
         Stagehand.onScreen(() -> {
             Scene scene = page(Desks.demo(clock));
+            door(scene, "hole");
             Button key = button(scene, "Put it on the list");
             double before = key.localToScene(0, 0).getY();
             key.fire();
             assertTrue(words(scene).contains("hole"), words(scene));
             assertEquals(before, key.localToScene(0, 0).getY(), 0.5);
-            return null;
-        });
-    }
-
-    @Test
-    void bothSidesBeginAtOneHeight() {
-        Stagehand.onScreen(() -> {
-            Scene scene = page(Desks.demo(clock));
-            words(scene);
-            double[] tops = scene.getRoot().lookupAll(".sheet").stream()
-                    .mapToDouble(sheet -> sheet.localToScene(0, 0).getY())
-                    .sorted()
-                    .toArray();
-            assertEquals(tops[0], tops[1], 0.5);
             return null;
         });
     }
@@ -274,7 +268,7 @@ class FillPageTest {
                             node -> node.localToScene(0, 0).getY()))
                     .map(node -> ((Labeled) node).getText())
                     .toList();
-            assertEquals(headings.indexOf("Add a hole") + 1, headings.indexOf("In all"), headings.toString());
+            assertEquals(headings.indexOf("What needs filling") + 1, headings.indexOf("In all"), headings.toString());
             return null;
         });
     }
@@ -293,6 +287,35 @@ class FillPageTest {
         page.applyCss();
         page.layout();
         return scene;
+    }
+
+    private static void door(Scene scene, String name) {
+        ((javafx.scene.control.ToggleButton) scene.lookup("#holes-" + name)).fire();
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
+    }
+
+    /** What is ticked stays ticked when the window is opened again, and another boat begins with nothing ticked. */
+    @Test
+    void aTickIsKept(@org.junit.jupiter.api.io.TempDir java.nio.file.Path folder) {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.demo(clock);
+            desk.fill().keepTicks(folder.resolve("day.json"));
+            Scene scene = page(desk);
+            javafx.scene.control.CheckBox first =
+                    (javafx.scene.control.CheckBox) scene.getRoot().lookup("#day .check-box");
+            first.setSelected(true);
+            Desk again = Desks.demo(clock);
+            again.fill().keepTicks(folder.resolve("day.json"));
+            Scene later = page(again);
+            assertTrue(((javafx.scene.control.CheckBox) later.getRoot().lookup("#day .check-box")).isSelected());
+            again.job().change(before -> before.withPlaces("Quillmarrow", java.util.List.of(), -1));
+            assertTrue(again.job().now().fill().lines().isEmpty(), "no hole of the last boat comes along");
+            javafx.scene.control.CheckBox other =
+                    (javafx.scene.control.CheckBox) page(again).getRoot().lookup("#day .check-box");
+            assertFalse(other.isSelected());
+            return null;
+        });
     }
 
     private static String words(Scene scene) {
