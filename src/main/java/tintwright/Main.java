@@ -7,7 +7,7 @@ import tintwright.window.NoScreenException;
 import tintwright.window.WindowStart;
 
 /**
- * Where the program starts: without a word the window, or the demo match as text where no window can be drawn; with
+ * Where the program starts: without a word the window, or the demo as text where no window can be drawn; with
  * a command word one step in the terminal.
  *
  * <p>Not an {@code Application} itself, so that a jar on the class path is enough.
@@ -33,8 +33,8 @@ public final class Main {
             WindowStart.open(new String[0]);
             return Commands.DONE;
         } catch (NoScreenException e) {
-            out.print(e.getMessage() + "\nHere is the demo match in words.\n\n");
-            return Commands.run(out, err, "match", "--place", "port bow");
+            out.print(e.getMessage() + "\nHere is the demo in words.\n\n");
+            return Commands.demo(out, err);
         } catch (RuntimeException e) {
             Throwable cause = e.getCause() == null ? e : e.getCause();
             err.print("The window stopped because of a mistake in the program (" + cause + "); what was saved is safe,"

@@ -13,6 +13,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import tintwright.files.FileProblem;
 import tintwright.logbook.LogFailure;
+import tintwright.reading.photo.file.PhotoException;
 
 /**
  * The command line: finds the command word, runs it, and turns whatever happens into an exit code and, when it
@@ -60,6 +61,22 @@ public final class Commands {
      */
     public static int run(PrintStream out, PrintStream err, String... args) {
         return run(all(), out, err, args);
+    }
+
+    /**
+     * The demo in words, where no window can be drawn.
+     *
+     * @return the exit code
+     */
+    public static int demo(PrintStream out, PrintStream err) {
+        PrintWriter complaints = new PrintWriter(err, true, StandardCharsets.UTF_8);
+        try {
+            DemoInWords.lines().forEach(line -> out.print(PlainLine.of(line) + "\n"));
+            return DONE;
+        } catch (IOException | PhotoException e) {
+            say(complaints, wordsFor(e));
+            return codeFor(e);
+        }
     }
 
     static int run(List<Command> commands, PrintStream out, PrintStream err, String... args) {

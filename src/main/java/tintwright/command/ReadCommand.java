@@ -19,6 +19,7 @@ import tintwright.files.CardFile;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.files.MarksFile;
+import tintwright.files.SharedFile;
 import tintwright.files.ShelfFile;
 import tintwright.files.TargetFile;
 import tintwright.match.Aim;
@@ -49,7 +50,7 @@ import tintwright.shelf.Shelf;
             "",
             "Examples:",
             "  tintwright read bow.jpg",
-            "  tintwright read bow.jpg --on-sheet chips.json --shelf my-shelf.json",
+            "  tintwright read bow.jpg --on-sheet chips.json --shelf my-shelf.json --learn --out bow-target.json",
             "  tintwright read bow.jpg --marks bow-marks.json",
             "  tintwright read bow-1.jpg bow-2.jpg bow-3.jpg --out bow-target.json --place \"port bow\""
         })
@@ -85,6 +86,12 @@ final class ReadCommand extends Command {
     private Path shelfFile;
 
     @Option(
+            names = "--learn",
+            description = "Put the chips on the sheet onto --shelf: they teach the tints, and go on correcting the hull"
+                    + " of this photo. Needs --on-sheet and --shelf.")
+    private boolean learn;
+
+    @Option(
             names = "--light",
             paramLabel = "NAME",
             description = "Light the colours are wanted for; D65 when not" + " said.")
@@ -106,6 +113,7 @@ final class ReadCommand extends Command {
     private String place;
 
     private final List<String> lines = new ArrayList<>();
+    private PhotoReadings kept;
 
     @Override
     protected Answer answer() throws FileProblem, PhotoException {
@@ -113,14 +121,19 @@ final class ReadCommand extends Command {
             throw new IllegalArgumentException(
                     "--marks belongs to one photo; for several put PHOTO.marks.json beside" + " each");
         }
+        if (learn && (onSheet == null || shelfFile == null)) {
+            throw new IllegalArgumentException(
+                    "--learn needs --on-sheet, which says what lies on the sheet, and --shelf,"
+                            + " your shelf's file that the chips are put into");
+        }
         Viewing viewing = Viewing.of(light, observer);
         List<PhotoReadings> all = new ArrayList<>();
         List<Object> fields = new ArrayList<>();
         for (Path photo : photos) {
             PhotoReadings one = read(photo, viewing);
-            all.add(one);
             say(one);
             fields.add(fields(one));
+            all.add(kept);
         }
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("photos", fields);
@@ -131,7 +144,8 @@ final class ReadCommand extends Command {
     private PhotoReadings read(Path photo, Viewing viewing) throws FileProblem, PhotoException {
         PhotoBench bench = PhotoBench.open(photo);
         if (marks != null || card != null || onSheet == null && Files.exists(MarksFile.beside(photo))) {
-            return bench.read(marksOf(bench), viewing, Progress.NONE);
+            kept = bench.read(marksOf(bench), viewing, Progress.NONE);
+            return kept;
         }
         SheetContents contents = onSheet == null ? SheetContents.PAPER_ALONE : SheetBench.contents(onSheet);
         Optional<Shelf> shelf = Optional.empty();
@@ -141,7 +155,21 @@ final class ReadCommand extends Command {
         SheetBench.Read sheet = SheetBench.read(photo, contents, shelf, viewing, Progress.NONE);
         lines.add(
                 "Sheet:     sign " + sheet.found().shop() + ", " + sheet.found().codes() + " of 4 corner codes");
+        kept = learn ? learnt(sheet) : sheet.readings();
         return sheet.readings();
+    }
+
+    /** With the chips on the shelf the place keeps what the sheet alone showed: they correct it wherever it is used. */
+    private PhotoReadings learnt(SheetBench.Read sheet) throws FileProblem {
+        ShelfFile.at(shelfFile).change(shelf -> new SharedFile.Changed<>(sheet.onto(shelf), shelf));
+        lines.add("Learned:   " + sheet.chips().size() + " chips are on the shelf " + shelfFile + " now");
+        PhotoReadings shown = sheet.readings();
+        List<SpotReading> spots = shown.spots().stream()
+                .map(one ->
+                        one.spot().name().equals(SheetContents.HULL) ? new SpotReading(one.spot(), sheet.hull()) : one)
+                .toList();
+        return new PhotoReadings(
+                shown.photo(), spots, shown.flags(), shown.references(), shown.correction(), shown.leaveOneOut());
     }
 
     private Marks marksOf(PhotoBench bench) throws FileProblem, PhotoException {

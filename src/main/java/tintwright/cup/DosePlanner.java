@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
+import tintwright.match.Aim;
 import tintwright.match.Matcher;
 import tintwright.match.Recipe;
 import tintwright.match.Wish;
@@ -136,7 +137,7 @@ public final class DosePlanner {
     private Recipe recipe() {
         return new Matcher(sight.knowledge())
                 .match(new Wish(
-                        sight.target(),
+                        Aim.of(sight.cup().hull()).through(sight.knowledge()).target(),
                         sight.cup().wantedGrams(),
                         sight.cup().scaleStep(),
                         Set.of(),
@@ -226,7 +227,16 @@ public final class DosePlanner {
             return way;
         }
         TintSearch.Found lifted = Climb.least(search, state.mass(), way, tell);
+        if (lifted.white() == 0 && sight.byEye() && darkerThanNot()) {
+            // No white makes it surely light enough while so much is unknown: as much as the best estimate asks.
+            lifted = Climb.leastOnTheWhole(search, state.mass(), way, tell);
+        }
         return lifted.white() > 0 && expected(lifted) < without - NEEDS_WHITE / 2 ? lifted : way;
+    }
+
+    private boolean darkerThanNot() {
+        sight.versions().play(Map.of(), 1);
+        return sight.versions().chanceDarker() > 0.5;
     }
 
     private double expected(TintSearch.Found way) {

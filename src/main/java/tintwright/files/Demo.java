@@ -3,18 +3,47 @@ package tintwright.files;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import tintwright.fill.FillOrder;
 import tintwright.reading.PlaceReadings;
+import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.shelf.Shelf;
 
 /** The invented shop and boat that travel inside the program: {@code swatches/} in the project. */
 public final class Demo {
     private static final List<String> PLACES = List.of("tarrowmere/port-bow.json", "tarrowmere/stern-quarter.json");
 
+    /** The photo of the first place, with the sheet on it; its readings and those of the chips carry this name. */
+    public static final String PHOTO = "port-bow.jpg";
+
     private Demo() {}
 
-    /** @return the demo shelf: one white base, its tints, chips of each, one leftover */
+    /**
+     * Lays the photo of the first place down where it can be opened like any other.
+     *
+     * @throws IOException when it cannot be written there
+     */
+    public static void copyPhoto(Path file) throws IOException {
+        try (InputStream in = Demo.class.getResourceAsStream("/swatches/tarrowmere/" + PHOTO)) {
+            if (in == null) {
+                throw new IllegalStateException("the program is damaged: " + PHOTO + " is not in it");
+            }
+            Files.copy(in, file);
+        }
+    }
+
+    /** @return what lies on the sheet in that photo: chips by weight only, and tape */
+    public static SheetContents onSheet() {
+        try {
+            return SheetFile.from(open("tarrowmere/on-sheet.json"));
+        } catch (FileProblem e) {
+            throw broken(e);
+        }
+    }
+
+    /** @return the demo shelf: one white, four tints, chips that were weighed and lay in the photo, one leftover */
     public static Shelf shelf() {
         try {
             return ShelfFile.from(open("shelf.json"));

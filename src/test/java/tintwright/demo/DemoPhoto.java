@@ -83,6 +83,13 @@ final class DemoPhoto {
         return Lab.of(hull, Viewing.D65_10);
     }
 
+    /** @return what a cured dab of this looks like beside the hull, gloss against gloss */
+    Lab dab(Map<String, Double> grams) {
+        Map<HiddenPigment, Double> mix = new EnumMap<>(HiddenPigment.class);
+        grams.forEach((id, mass) -> mix.put(inside.get(id), mass));
+        return Lab.of(matt(HiddenBench.reflectance(mix)), Viewing.D65_10);
+    }
+
     void take(Path file, Shelf shelf) throws IOException {
         PhotographedSheet.of(SEED, trained(), hull)
                 .shoot(

@@ -14,7 +14,7 @@ import tintwright.reading.FilmState;
  * the weights of CIE94 (CIE 116-1995), not in plain L*, a*, b*; where "a little" and "much" begin, and where red ends
  * and yellow begins, is this person's own. All numbers are invented, plausible.
  */
-final class HiddenEye {
+public final class HiddenEye {
     /** Elementary hues as a person may name them, degrees of a* and b*; invented near those often published. */
     private static final double[] NAMED = {25, 92, 162, 246};
 
@@ -26,8 +26,8 @@ final class HiddenEye {
     private final double share;
     private final double slips;
 
-    /** @param poorness 1 for a usual person, 2 for one whose looks stray twice as much */
-    HiddenEye(long seed, double poorness) {
+    /** @param poorness 0 for one who never strays, 1 for a usual person, 2 for one whose looks stray twice as much */
+    public HiddenEye(long seed, double poorness) {
         this.random = new Random(seed * 17 + 3);
         this.sameBelow = Math.exp(0.25 * random.nextGaussian());
         this.muchAbove = 3.5 * Math.exp(0.25 * random.nextGaussian());
@@ -37,7 +37,7 @@ final class HiddenEye {
         this.slips = 0.02 * poorness;
     }
 
-    EyeVerdict look(Lab dab, Lab hull) {
+    public EyeVerdict look(Lab dab, Lab hull) {
         double depth = dab.lightness() - hull.lightness();
         double chroma = hull.chroma();
         double angle = Math.atan2(hull.b(), hull.a());
