@@ -20,6 +20,8 @@ final class FilmModel {
     private final double[] k = new double[N];
     private final double[] s = new double[N];
     private final double[][] slope;
+    private Unknowns.Curves curves;
+    private double[] shares;
 
     /** @param parts which parts of the shelf are in the mix */
     FilmModel(Unknowns unknowns, int[] parts) {
@@ -41,12 +43,14 @@ final class FilmModel {
     }
 
     /**
-     * Fills {@link #reflectance()} and {@link #slope()}.
+     * Fills {@link #reflectance()}.
      *
      * @param shares by mass, together 1
      * @param shift  what is added to ln K/S at each wavelength
      */
     void evaluate(Unknowns.Curves curves, double[] shares, Geometry geometry, double[] shift) {
+        this.curves = curves;
+        this.shares = shares;
         for (int w = 0; w < N; w++) {
             double sumK = 0;
             double sumS = 0;
@@ -61,11 +65,17 @@ final class FilmModel {
             double internal = KubelkaMunk.reflectance(q);
             reflectance[w] = SURFACE.measured(internal, geometry);
             slopeOfRatio[w] = -times * internal / Math.sqrt(q * (q + 2)) * SURFACE.slope(internal);
-            fillSlope(w, curves, shares, sumK / sumS);
         }
     }
 
-    private void fillSlope(int w, Unknowns.Curves curves, double[] shares, double q) {
+    /** Fills {@link #slope()} where it was evaluated last. */
+    void differentiate() {
+        for (int w = 0; w < N; w++) {
+            fillSlope(w, k[w] / s[w]);
+        }
+    }
+
+    private void fillSlope(int w, double q) {
         int next = 0;
         double shared = 0;
         for (int i = 0; i < parts.length; i++) {
@@ -84,7 +94,7 @@ final class FilmModel {
     }
 
     /** Change of the reflectance for one more gram of a part in a mix of {@code total} grams. */
-    double slopeOfMass(int w, int i, Unknowns.Curves curves, double total) {
+    double slopeOfMass(int w, int i, double total) {
         double dK = (curves.k()[parts[i]][w] - k[w]) / total;
         double dS = (curves.s()[parts[i]][w] - s[w]) / total;
         return slopeOfRatio[w] * (dK - k[w] / s[w] * dS) / s[w];
@@ -118,7 +128,7 @@ final class FilmModel {
         return reflectance;
     }
 
-    /** @return rows: wavelengths; columns as in {@link #columns()}; overwritten by the next evaluation */
+    /** @return rows: wavelengths; columns as in {@link #columns()}; overwritten by the next differentiation */
     double[][] slope() {
         return slope;
     }

@@ -216,7 +216,7 @@ public final class Knowledge {
         double[][] left = new double[3][unknowns.count()];
         for (int axis = 0; axis < 3; axis++) {
             System.arraycopy(shared.loadings()[axis], 0, left[axis], from, shared.size());
-            learning.curvature().forward(left[axis]);
+            left[axis] = learning.whitened(left[axis]);
         }
         Lab lab = reading.lab();
         return new ColourReading(
@@ -373,7 +373,7 @@ public final class Knowledge {
             for (int c = 0; c < mix.columns().length; c++) {
                 whitened[axis][mix.columns()[c]] = slope[axis][c];
             }
-            learning.curvature().forward(whitened[axis]);
+            whitened[axis] = learning.whitened(whitened[axis]);
         }
         return whitened;
     }
@@ -437,6 +437,7 @@ public final class Knowledge {
             double[] own = new double[TheoryError.directions()[0].length];
             double[][] drawnUnknowns = new double[VERSIONS][];
             double[] draw = new double[unknowns.count()];
+            Factor factor = learning.forDraws();
             for (int version = 0; version < VERSIONS; version++) {
                 boolean mirrored = version % 2 == 1;
                 double[] z = new double[draw.length];
@@ -445,7 +446,7 @@ public final class Knowledge {
                     draw[i] = mirrored ? -draw[i] : random.nextGaussian();
                     z[i] = draw[i];
                 }
-                learning.curvature().backward(z);
+                factor.backward(z);
                 for (int i = 0; i < z.length; i++) {
                     z[i] += learning.best()[i];
                 }
@@ -503,9 +504,8 @@ public final class Knowledge {
             }
         }
         direction[unknowns.sharedStrength()] = prior.paste() ? PartPrior.SHARED_STRENGTH : 0;
-        learning.curvature().forward(direction);
         double sum = 0;
-        for (double d : direction) {
+        for (double d : learning.whitened(direction)) {
             sum += d * d;
         }
         return Math.sqrt(sum);
@@ -549,9 +549,8 @@ public final class Knowledge {
             double scale = Unknowns.wetShiftDeviation(axis);
             double[] direction = new double[unknowns.count()];
             direction[unknowns.wetShift() + axis] = scale;
-            learning.curvature().forward(direction);
             double sum = 0;
-            for (double d : direction) {
+            for (double d : learning.whitened(direction)) {
                 sum += d * d;
             }
             shift[axis][0] = unknowns.wetShift(axis, learning.best());

@@ -27,7 +27,12 @@ final class Learning {
     /** How much each reading counts, 0 to 1. */
     private final double[] weight;
 
+    private final Envelope envelope;
+
     private double[] z;
+    /** Where the observations stand; never changed once it was looked at. */
+    private double[] evaluated;
+
     private double cost;
     private boolean tails;
     private Factor curvature;
@@ -36,6 +41,7 @@ final class Learning {
         this.unknowns = unknowns;
         this.observations = observations;
         this.weight = new double[observations.size()];
+        this.envelope = new Envelope(unknowns.sharedLast(), observations);
     }
 
     /**
@@ -45,7 +51,7 @@ final class Learning {
      * @param start where to begin, or null for the middle of the prior
      */
     Learning run(double[] start) {
-        double[] first = start == null ? new double[unknowns.count()] : start.clone();
+        double[] first = start == null ? new double[unknowns.count()] : start;
         search(first, false);
         search(z, true);
         boolean doubted = false;
@@ -62,13 +68,13 @@ final class Learning {
         }
         evaluate(z);
         cost = cost(z);
-        curvature = Factor.of(hessian(new double[unknowns.count()]));
+        curvature = factor(envelope, new double[unknowns.count()]);
         return this;
     }
 
     private void search(double[] from, boolean withTails) {
         tails = withTails;
-        z = from.clone();
+        z = from;
         evaluate(z);
         cost = cost(z);
         for (int step = 0; step < MOST_STEPS; step++) {
@@ -108,10 +114,13 @@ final class Learning {
     }
 
     private void evaluate(double[] at) {
-        Unknowns.Curves curves = unknowns.curves(at);
+        if (at != evaluated) {
+            Unknowns.Curves curves = unknowns.curves(at);
+            observations.forEach(observation -> observation.evaluate(at, curves));
+            evaluated = at;
+        }
         for (int i = 0; i < observations.size(); i++) {
             Observation observation = observations.get(i);
-            observation.evaluate(at, curves);
             weight[i] = tails && !observation.isSure()
                     ? Math.min(1, (FREEDOM + observation.size()) / (FREEDOM + observation.misfit()))
                     : 1;
@@ -140,58 +149,41 @@ final class Learning {
 
     private double[] direction() {
         double[] gradient = new double[unknowns.count()];
-        double[][] hessian = hessian(gradient);
+        Factor factor = factor(envelope, gradient);
         for (int i = 0; i < gradient.length; i++) {
             gradient[i] -= z[i];
         }
-        Factor factor = Factor.of(hessian);
-        factor.forward(gradient);
-        factor.backward(gradient);
-        return gradient;
+        double[] step = envelope.inRows(gradient);
+        factor.forward(step);
+        factor.backward(step);
+        return envelope.ofUnknowns(step);
     }
 
-    private double[][] hessian(double[] gradient) {
-        int n = unknowns.count();
-        double[][] h = new double[n][n];
-        for (int i = 0; i < n; i++) {
-            h[i][i] = 1;
-        }
+    /** Of the prior and weight * J'J of every reading; adds weight * J'r to the gradient. */
+    private Factor factor(Envelope order, double[] gradient) {
+        double[][] rows = order.identity();
         for (int o = 0; o < observations.size(); o++) {
-            add(observations.get(o), weight[o], h, gradient);
+            Observation observation = observations.get(o);
+            observation.differentiate();
+            order.add(products(observation, weight[o], gradient), observation.columns(), rows);
         }
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < i; j++) {
-                h[j][i] = h[i][j];
-            }
-        }
-        return h;
+        return order.factor(rows);
     }
 
-    /**
-     * Adds weight * J'J to the lower triangle and weight * J'r to the gradient. The products are summed in a small
-     * square first, whose rows lie together in memory, and only then spread over the unknowns.
-     */
-    private static void add(Observation observation, double weight, double[][] h, double[] gradient) {
+    /** The lower triangle of weight * J'J over an observation's columns; adds weight * J'r to the gradient. */
+    private static double[][] products(Observation observation, double weight, double[] gradient) {
         int[] columns = observation.columns();
         int n = columns.length;
         double[][] square = new double[n][n];
-        for (int row = 0; row < observation.size(); row++) {
-            double[] slope = observation.slope[row];
-            double residual = observation.residual[row] * weight;
-            for (int a = 0; a < n; a++) {
-                gradient[columns[a]] += slope[a] * residual;
-                double left = slope[a] * weight;
-                double[] products = square[a];
-                for (int b = 0; b <= a; b++) {
-                    products[b] += left * slope[b];
-                }
-            }
-        }
+        double[] column = new double[observation.size()];
         for (int a = 0; a < n; a++) {
-            for (int b = 0; b <= a; b++) {
-                h[Math.max(columns[a], columns[b])][Math.min(columns[a], columns[b])] += square[a][b];
+            for (int row = 0; row < column.length; row++) {
+                column[row] = observation.slope[row][a] * weight;
+                gradient[columns[a]] += column[row] * observation.residual[row];
             }
+            RowSum.add(square[a], a + 1, column, observation.slope, column.length);
         }
+        return square;
     }
 
     /** @return ln of the probability of all that was seen, whatever the unknowns are (Laplace), up to a constant */
@@ -203,8 +195,20 @@ final class Learning {
         return z;
     }
 
-    Factor curvature() {
-        return curvature;
+    /**
+     * Turns a direction over the unknowns into one whose products with others so turned are covariances.
+     *
+     * @return in an order of its own
+     */
+    double[] whitened(double[] direction) {
+        double[] out = envelope.inRows(direction);
+        curvature.forward(out);
+        return out;
+    }
+
+    /** @return the factor of the curvature with the unknowns as they come: what draws are made with */
+    Factor forDraws() {
+        return factor(new Envelope(Envelope.asTheyCome(z.length), observations), new double[z.length]);
     }
 
     double weight(int observation) {

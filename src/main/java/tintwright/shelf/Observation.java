@@ -53,9 +53,10 @@ final class Observation {
     private boolean sure;
 
     private final double[][] labSlope = new double[3][N];
-    /** Filled by {@link #evaluate}: residual and slope, both whitened. */
+    private Whitening whitening;
+    /** Filled by {@link #evaluate}, whitened. */
     final double[] residual;
-
+    /** Filled by {@link #differentiate}, whitened. */
     final double[][] slope;
 
     Observation(
@@ -162,15 +163,29 @@ final class Observation {
         return residual.length;
     }
 
-    /** Whitened residual and slope at these unknowns. */
+    /** The whitened residual at these unknowns. */
     void evaluate(double[] z, Unknowns.Curves curves) {
         bend(z, curves);
         if (projection == null) {
-            spectral();
+            for (int w = 0; w < N; w++) {
+                residual[w] = target[w] - film.reflectance()[w];
+            }
+            whitening = Whitening.of(variance, errors());
         } else {
             colour(z);
+            whitening = Whitening.of(withErrors(labCovariance, errors()));
         }
-        whiten(curves);
+        whitening.turn(residual);
+    }
+
+    /** The whitened slope, where it was evaluated last. */
+    void differentiate() {
+        if (projection == null) {
+            spectralSlope();
+        } else {
+            colourSlope();
+        }
+        whitening.turn(slope, columns.length);
     }
 
     private void bend(double[] z, Unknowns.Curves curves) {
@@ -190,9 +205,9 @@ final class Observation {
         }
     }
 
-    private void spectral() {
+    private void spectralSlope() {
+        film.differentiate();
         for (int w = 0; w < N; w++) {
-            residual[w] = target[w] - film.reflectance()[w];
             java.util.Arrays.fill(slope[w], 0);
             System.arraycopy(film.slope()[w], 0, slope[w], 0, film.columns().length);
             addCup(w, 1, slope[w], film.columns().length);
@@ -202,68 +217,33 @@ final class Observation {
     private void colour(double[] z) {
         double[] lab = new double[3];
         projection.labAndSlopes(film.reflectance(), lab, labSlope);
-        int own = film.columns().length;
+        int photo = columns.length - (photoBias == null ? 0 : photoBias.size());
         for (int axis = 0; axis < 3; axis++) {
-            double[] row = slope[axis];
-            java.util.Arrays.fill(row, 0);
-            for (int w = 0; w < N; w++) {
-                double by = labSlope[axis][w];
-                double[] filmRow = film.slope()[w];
-                for (int c = 0; c < own; c++) {
-                    row[c] += by * filmRow[c];
-                }
-                addCup(w, by, row, own);
-            }
-            int next = own + (ofCup ? TheoryError.directions()[0].length : 0);
-            if (reading.film() == FilmState.WET) {
-                row[next + axis] = Unknowns.wetShiftDeviation(axis);
-                lab[axis] += unknowns.wetShift(axis, z);
-                next += 3;
-            }
-            for (int j = 0; photoBias != null && j < photoBias.size(); j++) {
-                row[next + j] = photoBias.loadings()[axis][j];
-                lab[axis] += row[next + j] * z[columns[next + j]];
+            lab[axis] += reading.film() == FilmState.WET ? unknowns.wetShift(axis, z) : 0;
+            for (int j = photo; j < columns.length; j++) {
+                lab[axis] += photoBias.loadings()[axis][j - photo] * z[columns[j]];
             }
             residual[axis] = target[axis] - lab[axis];
         }
     }
 
-    /** Divides residual and slope by the root of their covariance: of the reading, of the scale, of the theory. */
-    private void whiten(Unknowns.Curves curves) {
-        double[][] errors = errors(curves);
-        if (labCovariance != null) {
-            whiten(Factor.of(withErrors(labCovariance, errors)));
-            return;
-        }
-        for (int i = 0; i < N; i++) {
-            scaleRow(i, 1 / Math.sqrt(variance[i]));
-            for (double[] error : errors) {
-                error[i] /= Math.sqrt(variance[i]);
+    private void colourSlope() {
+        film.differentiate();
+        int own = film.columns().length;
+        for (int axis = 0; axis < 3; axis++) {
+            double[] row = slope[axis];
+            java.util.Arrays.fill(row, 0);
+            RowSum.add(row, own, labSlope[axis], film.slope(), N);
+            for (int w = 0; w < N; w++) {
+                addCup(w, labSlope[axis][w], row, own);
             }
-        }
-        double[] shrink = new double[errors.length];
-        for (int e = 0; e < errors.length; e++) {
-            for (int before = 0; before < e; before++) {
-                takeAway(errors[before], shrink[before], errors[e]);
+            int next = own + (ofCup ? TheoryError.directions()[0].length : 0);
+            if (reading.film() == FilmState.WET) {
+                row[next + axis] = Unknowns.wetShiftDeviation(axis);
+                next += 3;
             }
-            double size = dot(errors[e], errors[e]);
-            // The root of the inverse of 1 + v v' is 1 - shrink v v': one error at a time.
-            shrink[e] = size > 1e-12 ? (1 - 1 / Math.sqrt(1 + size)) / size : 0;
-            takeAway(errors[e], shrink[e], residual);
-            takeAwayFromSlope(errors[e], shrink[e]);
-        }
-    }
-
-    private void whiten(Factor factor) {
-        factor.forward(residual);
-        double[] column = new double[3];
-        for (int c = 0; c < columns.length; c++) {
-            for (int i = 0; i < 3; i++) {
-                column[i] = slope[i][c];
-            }
-            factor.forward(column);
-            for (int i = 0; i < 3; i++) {
-                slope[i][c] = column[i];
+            for (int j = 0; photoBias != null && j < photoBias.size(); j++) {
+                row[next + j] = photoBias.loadings()[axis][j];
             }
         }
     }
@@ -285,13 +265,13 @@ final class Observation {
      * Independent errors of this one mix as steps of what is read, each one standard deviation long: a slip of the
      * scale for each part, the directions in which the theory may be off, and the surface.
      */
-    private double[][] errors(Unknowns.Curves curves) {
+    private double[][] errors() {
         List<double[]> steps = new ArrayList<>();
         for (int part = 0; part < grams.length; part++) {
             if (weighingGrams[part] > 0) {
                 double[] step = new double[N];
                 for (int w = 0; w < N; w++) {
-                    step[w] = weighingGrams[part] * film.slopeOfMass(w, part, curves, total);
+                    step[w] = weighingGrams[part] * film.slopeOfMass(w, part, total);
                 }
                 steps.add(step);
             }
@@ -330,43 +310,6 @@ final class Observation {
         return out;
     }
 
-    private void scaleRow(int row, double by) {
-        residual[row] *= by;
-        for (int c = 0; c < columns.length; c++) {
-            slope[row][c] *= by;
-        }
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
-    }
-
-    private static void takeAway(double[] direction, double shrink, double[] from) {
-        double by = shrink * dot(direction, from);
-        for (int i = 0; i < from.length; i++) {
-            from[i] -= by * direction[i];
-        }
-    }
-
-    private void takeAwayFromSlope(double[] direction, double shrink) {
-        double[] along = new double[columns.length];
-        for (int i = 0; i < direction.length; i++) {
-            for (int c = 0; c < along.length; c++) {
-                along[c] += direction[i] * slope[i][c];
-            }
-        }
-        for (int i = 0; i < direction.length; i++) {
-            double by = shrink * direction[i];
-            for (int c = 0; c < along.length; c++) {
-                slope[i][c] -= by * along[c];
-            }
-        }
-    }
-
     /** @return the reflectance the film model foretells, a copy */
     double[] film(double[] z, Unknowns.Curves curves) {
         bend(z, curves);
@@ -382,6 +325,7 @@ final class Observation {
     double[][] labSlope(double[] z, Unknowns.Curves curves) {
         bend(z, curves);
         colour(z);
+        colourSlope();
         return slope;
     }
 

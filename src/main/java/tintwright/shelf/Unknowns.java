@@ -82,6 +82,23 @@ final class Unknowns {
         return priors.get(part);
     }
 
+    /** @return for each unknown its place when what is a tint's comes first, tint by tint, and then all the rest */
+    int[] sharedLast() {
+        int[] place = new int[count];
+        int next = 0;
+        for (boolean ofTint : new boolean[] {true, false}) {
+            for (int part = 0; part < start.length; part++) {
+                for (int i = start(part); i < end(part) && priors.get(part).paste() == ofTint; i++) {
+                    place[i] = next++;
+                }
+            }
+        }
+        for (int i = sharedStrength; i < count; i++) {
+            place[i] = next++;
+        }
+        return place;
+    }
+
     int sharedStrength() {
         return sharedStrength;
     }
