@@ -69,9 +69,9 @@ public final class HandWriter {
         }
     }
 
-    /** The moment names the dose: a second for each hand and a minute for each time. */
+    /** The moment names the dose. */
     static Instant moment(int hand, int time) {
-        return Instant.ofEpochSecond(60L * time + hand);
+        return Instant.ofEpochSecond(Hands.MOST_HANDS * (long) time + hand);
     }
 
     static void dose(Path cup, int hand, int time) throws FileProblem {

@@ -27,7 +27,7 @@ import tintwright.logbook.Trouble;
 
 /** Several processes at one cup, one shelf and one log, and what is there afterwards. */
 final class Hands {
-    private static final int MOST_HANDS = 9;
+    static final int MOST_HANDS = 60;
 
     private Hands() {}
 
@@ -40,7 +40,13 @@ final class Hands {
 
     /** @return a process of this class path that runs {@code main} */
     static Process start(Class<?> main, String... args) throws IOException {
-        List<String> line = new ArrayList<>(List.of(
+        return startUnder(List.of(), main, args);
+    }
+
+    /** @param tracer the beginning of the command line: a program that runs another under its eyes */
+    static Process startUnder(List<String> tracer, Class<?> main, String... args) throws IOException {
+        List<String> line = new ArrayList<>(tracer);
+        line.addAll(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:+UseSerialGC",
                 "-XX:TieredStopAtLevel=1",
@@ -69,8 +75,8 @@ final class Hands {
         Set<String> missing = new HashSet<>(acknowledged);
         CupFile.read(folder.resolve("cup.json"))
                 .entries()
-                .forEach(entry -> missing.remove("cup hand " + entry.at().getEpochSecond() % 60 + " time "
-                        + entry.at().getEpochSecond() / 60));
+                .forEach(entry -> missing.remove("cup hand " + entry.at().getEpochSecond() % MOST_HANDS + " time "
+                        + entry.at().getEpochSecond() / MOST_HANDS));
         ShelfFile.read(folder.resolve("shelf.json")).chips().forEach(chip -> missing.remove("shelf " + chip.id()));
         ThisBench reader = new ThisBench("reader", folder.resolve("reader"));
         try (LogBook log = LogBook.open(folder.resolve("log"), reader, Clock.systemUTC(), new SecureRandom())) {
