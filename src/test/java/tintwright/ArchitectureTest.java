@@ -9,10 +9,14 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import java.nio.file.Files;
+import java.nio.file.OpenOption;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import tintwright.files.TextFile;
 
 /** The rooms of the house and which may look into which: the picture in DEVELOPERS.md, held by a test. */
 @AnalyzeClasses(packages = "tintwright", importOptions = DoNotIncludeTests.class)
@@ -236,6 +240,21 @@ class ArchitectureTest {
                 .dependOnClassesThat()
                 .resideInAPackage("com.fasterxml..")
                 .because("the engine knows no file")
+                .check(classes);
+    }
+
+    @ArchTest
+    static void filesThatOthersMayChangeAreWrittenInOneWay(JavaClasses classes) {
+        noClasses()
+                .that()
+                .resideInAPackage("tintwright.files")
+                .and()
+                .doNotHaveSimpleName("SharedFile")
+                .should()
+                .callMethod(TextFile.class, "write", Path.class, String.class)
+                .orShould()
+                .callMethod(Files.class, "writeString", Path.class, CharSequence.class, OpenOption[].class)
+                .because("what another hand put there meanwhile would be lost")
                 .check(classes);
     }
 

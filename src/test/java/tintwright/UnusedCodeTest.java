@@ -47,12 +47,10 @@ class UnusedCodeTest {
 
     /** The way back from a file or a code that the program reads or writes: tests hold both against each other. */
     private static final Set<String> WAYS_BACK = Set.of(
-            "CardFile.write(Path, ReferenceCard)",
+            "CardFile.text(ReferenceCard)",
             "ChipsFile.read(Path)",
-            "ChipsFile.write(Path, List)",
-            "CupFile.write(Path, Cup)",
+            "ChipsFile.text(List)",
             "FillJobFile.text(FillOrder)",
-            "FillJobFile.write(Path, FillOrder)",
             "RgbSpace.decode(double, double, double)");
 
     /** The short form of a longer one, for tests that have nothing to say of the rest. */
@@ -80,7 +78,7 @@ class UnusedCodeTest {
             "FillJob.with(List)",
             "Pieces.soft(ObservableValue)",
             "SheetFile.fields(Chip)",
-            "SheetFile.write(Path, SheetContents)",
+            "SheetFile.text(SheetContents)",
             "SheetPose.byCorners(SheetLayout, List)",
             "SheetReader.readAt(PhotoFile, SheetPose, SheetContents, Viewing, Progress)",
             "UnitSystem.spoons(double)",

@@ -24,12 +24,13 @@ import tintwright.reading.photo.file.PhotoFile;
 import tintwright.reading.photo.file.Preview;
 import tintwright.reading.photo.file.Progress;
 
-/** Read a photo: open it, look at it, find the card, mark the spots, read. */
+/** Read a photo: open it, look at it, find the card, mark the spots, read. Not for use by two threads at once. */
 public final class PhotoBench {
     /** What readings are stated for: what a repair is judged under. */
     public static final Viewing VIEWING = Viewing.D65_10;
 
     private final PhotoFile photo;
+    private Marks kept = Marks.NONE;
 
     private PhotoBench(PhotoFile photo) {
         this.photo = photo;
@@ -91,12 +92,17 @@ public final class PhotoBench {
     /** @return the marks kept beside the photo; empty when there are none yet */
     public Optional<Marks> savedMarks() throws FileProblem {
         Path file = MarksFile.beside(photo.path());
-        return Files.exists(file) ? Optional.of(MarksFile.read(file)) : Optional.empty();
+        if (!Files.exists(file)) {
+            return Optional.empty();
+        }
+        kept = MarksFile.read(file);
+        return Optional.of(kept);
     }
 
-    /** Keeps the marks beside the photo. */
+    /** Keeps the marks beside the photo. @throws FileProblem when another window marked it otherwise meanwhile */
     public void saveMarks(Marks marks) throws FileProblem {
-        MarksFile.write(MarksFile.beside(photo.path()), marks);
+        MarksFile.keep(MarksFile.beside(photo.path()), kept, marks);
+        kept = marks;
     }
 
     /** @return the cards that travel with the program; a shop fills in its own */

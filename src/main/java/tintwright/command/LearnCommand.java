@@ -35,7 +35,10 @@ final class LearnCommand extends Command {
     @Option(names = "--chips", paramLabel = "FILE", required = true, description = "The chips, JSON or CSV.")
     private Path chips;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Write the shelf here instead of over --shelf.")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Write the shelf here, into a new file, instead of over --shelf.")
     private Path out;
 
     @Option(names = "--look", description = "Only show what would change; write nothing.")
@@ -60,7 +63,7 @@ final class LearnCommand extends Command {
         LearnBench.Learned learned = LearnBench.learn(file == null ? Demo.shelf() : ShelfFile.read(file), added);
         Answer answer = answer(learned, out);
         if (!look) {
-            ShelfFile.write(out, learned.after().shelf());
+            ShelfFile.at(out).create(learned.after().shelf());
         }
         return answer;
     }

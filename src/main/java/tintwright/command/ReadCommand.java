@@ -100,7 +100,10 @@ final class ReadCommand extends Command {
     @Option(names = "--observer", paramLabel = "2|10", description = "Observer they are wanted for; 10 when not said.")
     private int observer = 10;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Write the hull's spots there as a target.")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Write the hull's spots there, into a new file, as a target.")
     private Path out;
 
     @Option(names = "--boat", paramLabel = "NAME", description = "The boat, for --out.")
@@ -236,7 +239,7 @@ final class ReadCommand extends Command {
             tree.put("together", fields);
         }
         if (out != null) {
-            TargetFile.write(out, target);
+            TargetFile.at(out).create(target);
             lines.add("Written:   " + out);
         }
     }

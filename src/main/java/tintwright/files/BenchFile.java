@@ -22,23 +22,11 @@ public final class BenchFile {
     private static final String KIND = "bench";
     private static final int VERSION = 1;
 
-    private static final SharedFile.Shape<BenchJob> SHAPE = new SharedFile.Shape<>() {
-        @Override
-        public BenchJob from(JsonPlace root) throws FileProblem {
-            return BenchFile.from(root);
-        }
-
-        @Override
-        public String text(BenchJob job) {
-            return JsonText.of(tree(job));
-        }
-    };
-
     private BenchFile() {}
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
     public static BenchJob read(Path file) throws FileProblem {
-        return from(JsonPlace.read(file));
+        return at(file).read();
     }
 
     /**
@@ -49,7 +37,11 @@ public final class BenchFile {
      * @throws FileProblem when both changed the same part, or it cannot be written; what stood there still stands
      */
     public static void keep(Path file, Optional<BenchJob> before, BenchJob now) throws FileProblem {
-        SharedFile.of(file, SHAPE).keep(before, now, (first, theirs, mine) -> together(file, first, theirs, mine));
+        at(file).keep(before, now, (first, theirs, mine) -> together(file, first, theirs, mine));
+    }
+
+    private static SharedFile<BenchJob> at(Path file) {
+        return SharedFile.of(file, BenchFile::from, job -> JsonText.of(tree(job)));
     }
 
     private static BenchJob together(Path file, BenchJob before, BenchJob theirs, BenchJob mine) throws FileProblem {

@@ -1,5 +1,6 @@
 package tintwright.files;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,15 +25,19 @@ public final class BoatsFile {
     public record Left(String boat, int places, String cup, int slot) {}
 
     /**
-     * @return last left first
-     * @throws FileProblem when it is missing, malformed or of a newer version
+     * @return last left first; empty when there is no such file yet
+     * @throws FileProblem when it is malformed or of a newer version
      */
     public static List<Left> read(Path file) throws FileProblem {
-        return from(JsonPlace.read(file));
+        return Files.exists(file) ? at(file).read() : List.of();
     }
 
-    /** @throws FileProblem when it cannot be written; what stood there still stands */
-    public static void write(Path file, List<Left> boats) throws FileProblem {
+    /** @return the file, to be made or changed while another window may change it too */
+    public static SharedFile<List<Left>> at(Path file) {
+        return SharedFile.of(file, BoatsFile::from, BoatsFile::text);
+    }
+
+    private static String text(List<Left> boats) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("formatVersion", VERSION);
         tree.put("kind", KIND);
@@ -46,7 +51,7 @@ public final class BoatsFile {
             list.add(one);
         }
         tree.put("boats", list);
-        TextFile.write(file, JsonText.of(tree));
+        return JsonText.of(tree);
     }
 
     static List<Left> from(JsonPlace root) throws FileProblem {

@@ -31,13 +31,13 @@ public final class CardFile {
         return from(JsonPlace.read(file));
     }
 
-    /** @throws FileProblem when it cannot be written; what stood there still stands */
-    public static void write(Path file, ReferenceCard card) throws FileProblem {
+    /** @return the card as it stands in a file */
+    static String text(ReferenceCard card) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("formatVersion", VERSION);
         tree.put("kind", KIND);
         tree.putAll(toTree(card));
-        TextFile.write(file, JsonText.of(tree));
+        return JsonText.of(tree);
     }
 
     /** @param name one of {@link #SHIPPED} */

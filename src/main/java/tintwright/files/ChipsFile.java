@@ -33,15 +33,15 @@ public final class ChipsFile {
                 : ChipsCsv.parse(file.toString(), text, unsaid);
     }
 
-    /** @throws FileProblem when it cannot be written; what stood there still stands */
-    public static void write(Path file, List<Chip> chips) throws FileProblem {
+    /** @return the chips as they stand in a file */
+    public static String text(List<Chip> chips) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("formatVersion", VERSION);
         tree.put("kind", KIND);
         List<Object> list = new ArrayList<>();
         chips.forEach(chip -> list.add(ChipShape.toTree(chip)));
         tree.put("chips", list);
-        TextFile.write(file, JsonText.of(tree));
+        return JsonText.of(tree);
     }
 
     static List<Chip> from(JsonPlace root) throws FileProblem {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tintwright.fill.CureTimer;
 
 /** Cups with catalyst in them, on disk. The shape is written down in docs/formats.md. */
@@ -32,16 +33,58 @@ public final class ClocksFile {
 
     /** @throws FileProblem when it is missing, malformed or of a newer version */
     public static List<Catalysed> read(Path file) throws FileProblem {
-        return from(JsonPlace.read(file));
+        return at(file).read();
     }
 
-    /** @throws FileProblem when it cannot be written; what stood there still stands */
-    public static void write(Path file, List<Catalysed> cups) throws FileProblem {
+    /**
+     * Keeps the clocks that run. Those that another window started meanwhile run on, and what either of the two saw
+     * done is done.
+     *
+     * @param before as they were last read or written here; empty when there was no file
+     * @throws FileProblem when it cannot be written; what stood there still stands
+     */
+    public static void keep(Path file, List<Catalysed> before, List<Catalysed> now) throws FileProblem {
+        at(file).keep(Optional.of(before), now, ClocksFile::together);
+    }
+
+    private static SharedFile<List<Catalysed>> at(Path file) {
+        return SharedFile.of(file, ClocksFile::from, ClocksFile::text);
+    }
+
+    private static List<Catalysed> together(List<Catalysed> before, List<Catalysed> theirs, List<Catalysed> mine) {
+        List<Catalysed> both = new ArrayList<>();
+        for (Catalysed one : theirs) {
+            Optional<Catalysed> here = sameCup(one, mine);
+            if (here.isPresent()) {
+                List<CureTimer> left = new ArrayList<>(one.timers());
+                left.retainAll(here.get().timers());
+                if (!left.isEmpty()) {
+                    both.add(new Catalysed(one.batch(), one.words(), one.catalysed(), left));
+                }
+            } else if (sameCup(one, before).isEmpty()) {
+                both.add(one);
+            }
+        }
+        mine.stream()
+                .filter(one ->
+                        sameCup(one, before).or(() -> sameCup(one, theirs)).isEmpty())
+                .forEach(both::add);
+        return both;
+    }
+
+    private static Optional<Catalysed> sameCup(Catalysed one, List<Catalysed> among) {
+        return among.stream()
+                .filter(other ->
+                        other.batch() == one.batch() && other.catalysed().equals(one.catalysed()))
+                .findFirst();
+    }
+
+    private static String text(List<Catalysed> cups) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("formatVersion", VERSION);
         tree.put("kind", KIND);
         tree.put("cups", cups.stream().map(ClocksFile::tree).toList());
-        TextFile.write(file, JsonText.of(tree));
+        return JsonText.of(tree);
     }
 
     private static Map<String, Object> tree(Catalysed cup) {

@@ -22,33 +22,16 @@ public final class CupFile {
     private static final int VERSION = 1;
     private static final String[] DEEDS = {"weighed", "letdown", "drops", "held", "read", "seen", "setAside", "found"};
 
-    private static final SharedFile.Shape<Cup> SHAPE = new SharedFile.Shape<>() {
-        @Override
-        public Cup from(JsonPlace root) throws FileProblem {
-            return CupFile.from(root);
-        }
-
-        @Override
-        public String text(Cup value) {
-            return CupFile.text(value);
-        }
-    };
-
     private CupFile() {}
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
     public static Cup read(Path file) throws FileProblem {
-        return from(JsonPlace.read(file));
+        return at(file).read();
     }
 
     /** @return the file, to be changed while others may change it too */
     public static SharedFile<Cup> at(Path file) {
-        return SharedFile.of(file, SHAPE);
-    }
-
-    /** @throws FileProblem when it cannot be written; what stood there still stands */
-    public static void write(Path file, Cup cup) throws FileProblem {
-        TextFile.write(file, text(cup));
+        return SharedFile.of(file, CupFile::from, CupFile::text);
     }
 
     /** @return the cup as it stands in a file */

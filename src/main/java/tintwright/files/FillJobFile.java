@@ -42,11 +42,6 @@ public final class FillJobFile {
         return from(JsonPlace.read(file));
     }
 
-    /** @throws FileProblem when it cannot be written; what stood there still stands */
-    public static void write(Path file, FillOrder order) throws FileProblem {
-        TextFile.write(file, text(order));
-    }
-
     static String text(FillOrder order) {
         return JsonText.of(tree(order));
     }

@@ -30,12 +30,25 @@ public final class MarksFile {
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or names a card that cannot be used */
     public static Marks read(Path file) throws FileProblem {
-        return from(JsonPlace.read(file), file.toAbsolutePath().getParent());
+        return at(file).read();
     }
 
-    /** @throws FileProblem when it cannot be written; what stood there still stands */
-    public static void write(Path file, Marks marks) throws FileProblem {
-        TextFile.write(file, text(marks));
+    /**
+     * Keeps the marks of a photo.
+     *
+     * @param before as they were last read or written here; {@link Marks#NONE} when there were none
+     * @throws FileProblem when another window marked the photo otherwise meanwhile, or it cannot be written; what stood
+     *     there still stands
+     */
+    public static void keep(Path file, Marks before, Marks now) throws FileProblem {
+        at(file).keep(Optional.of(before), now, (first, theirs, mine) -> {
+            throw FileProblem.unusable("another window marked this photo otherwise meanwhile, so " + file
+                    + " was left as it was: open the photo again and mark it there");
+        });
+    }
+
+    private static SharedFile<Marks> at(Path file) {
+        return SharedFile.of(file, root -> from(root, file.toAbsolutePath().getParent()), MarksFile::text);
     }
 
     static String text(Marks marks) {

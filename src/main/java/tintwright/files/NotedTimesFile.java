@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tintwright.fill.NotedTime;
 
 /** The times a shop noted of its cups, on disk; each stands as under {@code noted} in a fill job. */
@@ -15,18 +16,35 @@ public final class NotedTimesFile {
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
     public static List<NotedTime> read(Path file) throws FileProblem {
-        JsonPlace root = JsonPlace.read(file);
-        root.version(KIND, VERSION);
-        root.only("formatVersion", "kind", "noted");
-        return CatalystShape.noted(root);
+        return at(file).read();
     }
 
-    /** @throws FileProblem when it cannot be written; what stood there still stands */
-    public static void write(Path file, List<NotedTime> noted) throws FileProblem {
+    /**
+     * Keeps what was noted; what another window noted meanwhile stays.
+     *
+     * @param before as they were last read or written here; empty when there was no file
+     * @return what stands there now, oldest first
+     * @throws FileProblem when it cannot be written; what stood there still stands
+     */
+    public static List<NotedTime> keep(Path file, List<NotedTime> before, List<NotedTime> now) throws FileProblem {
+        return at(file).keep(Optional.of(before), now, SharedFile::grown);
+    }
+
+    private static SharedFile<List<NotedTime>> at(Path file) {
+        return SharedFile.of(file, NotedTimesFile::from, NotedTimesFile::text);
+    }
+
+    private static String text(List<NotedTime> noted) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("formatVersion", VERSION);
         tree.put("kind", KIND);
         tree.put("noted", CatalystShape.toTree(noted));
-        TextFile.write(file, JsonText.of(tree));
+        return JsonText.of(tree);
+    }
+
+    static List<NotedTime> from(JsonPlace root) throws FileProblem {
+        root.version(KIND, VERSION);
+        root.only("formatVersion", "kind", "noted");
+        return CatalystShape.noted(root);
     }
 }

@@ -11,23 +11,11 @@ public final class SettingsFile {
     private static final String KIND = "settings";
     private static final int VERSION = 1;
 
-    private static final SharedFile.Shape<Map<String, String>> SHAPE = new SharedFile.Shape<>() {
-        @Override
-        public Map<String, String> from(JsonPlace root) throws FileProblem {
-            return SettingsFile.from(root);
-        }
-
-        @Override
-        public String text(Map<String, String> value) {
-            return SettingsFile.text(value);
-        }
-    };
-
     private SettingsFile() {}
 
     /** @throws FileProblem when it is missing, malformed or of a newer version */
     public static Map<String, String> read(Path file) throws FileProblem {
-        return from(JsonPlace.read(file));
+        return at(file).read();
     }
 
     /**
@@ -37,7 +25,7 @@ public final class SettingsFile {
      * @throws FileProblem when it cannot be written; what stood there still stands
      */
     public static void keep(Path file, Map<String, String> before, Map<String, String> now) throws FileProblem {
-        SharedFile.of(file, SHAPE).keep(Optional.of(before), now, (first, theirs, mine) -> {
+        at(file).keep(Optional.of(before), now, (first, theirs, mine) -> {
             Map<String, String> both = new TreeMap<>(theirs);
             mine.forEach((name, value) -> {
                 if (!value.equals(first.get(name))) {
@@ -46,6 +34,10 @@ public final class SettingsFile {
             });
             return both;
         });
+    }
+
+    private static SharedFile<Map<String, String>> at(Path file) {
+        return SharedFile.of(file, SettingsFile::from, SettingsFile::text);
     }
 
     private static String text(Map<String, String> settings) {

@@ -39,8 +39,8 @@ public final class SheetFile {
         return root.make(() -> new SheetContents(chips, layers, lying));
     }
 
-    /** @throws FileProblem when it cannot be written; what stood there still stands */
-    public static void write(Path file, SheetContents contents) throws FileProblem {
+    /** @return what lies on the sheet, as it stands in a file */
+    public static String text(SheetContents contents) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("formatVersion", VERSION);
         tree.put("kind", KIND);
@@ -54,7 +54,7 @@ public final class SheetFile {
         tree.put("chips", chips);
         tree.put("tapeLayers", contents.tapeLayers());
         contents.dab().ifPresent(dab -> tree.put("dab", fields(dab)));
-        TextFile.write(file, JsonText.of(tree));
+        return JsonText.of(tree);
     }
 
     private static Map<String, Object> fields(SheetContents.Chip chip) {

@@ -31,36 +31,20 @@ public final class ShelfFile {
     /** Usual density of a neutral gel paste, g/ml; common practice, no source. */
     private static final double USUAL_PASTE_DENSITY = 1.1;
 
-    private static final SharedFile.Shape<Shelf> SHAPE = new SharedFile.Shape<>() {
-        @Override
-        public Shelf from(JsonPlace root) throws FileProblem {
-            return ShelfFile.from(root);
-        }
-
-        @Override
-        public String text(Shelf value) {
-            return ShelfFile.text(value);
-        }
-    };
-
     private ShelfFile() {}
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
     public static Shelf read(Path file) throws FileProblem {
-        return from(JsonPlace.read(file));
+        return at(file).read();
     }
 
     /** @return the file, to be changed while others may change it too */
     public static SharedFile<Shelf> at(Path file) {
-        return SharedFile.of(file, SHAPE);
+        return SharedFile.of(file, ShelfFile::from, ShelfFile::text);
     }
 
-    /** @throws FileProblem when it cannot be written; what stood there still stands */
-    public static void write(Path file, Shelf shelf) throws FileProblem {
-        TextFile.write(file, text(shelf));
-    }
-
-    static String text(Shelf shelf) {
+    /** @return the shelf as it stands in a file */
+    public static String text(Shelf shelf) {
         return JsonText.of(tree(shelf));
     }
 

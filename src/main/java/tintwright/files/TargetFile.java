@@ -16,15 +16,16 @@ public final class TargetFile {
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or holds no reading that can be used */
     public static PlaceReadings read(Path file) throws FileProblem {
-        return from(JsonPlace.read(file));
+        return at(file).read();
     }
 
-    /** @throws FileProblem when it cannot be written; what stood there still stands */
-    public static void write(Path file, PlaceReadings target) throws FileProblem {
-        TextFile.write(file, text(target));
+    /** @return the file, to be made or changed while others may change it too */
+    public static SharedFile<PlaceReadings> at(Path file) {
+        return SharedFile.of(file, TargetFile::from, TargetFile::text);
     }
 
-    static String text(PlaceReadings target) {
+    /** @return the target as it stands in a file */
+    public static String text(PlaceReadings target) {
         return JsonText.of(tree(target));
     }
 

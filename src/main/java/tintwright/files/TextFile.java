@@ -58,7 +58,11 @@ public final class TextFile {
 
     /** Replaces a file whole, like {@link #write(Path, String)}. */
     public static void write(Path file, byte[] bytes) throws FileProblem {
-        Path whole = throughLinks(file);
+        Path whole = file.toAbsolutePath();
+        if (Files.isSymbolicLink(whole) && !Files.exists(whole)) {
+            throw FileProblem.unusable(
+                    file + " is a link to a file that is not there; nothing was written: name the file itself");
+        }
         if (Files.isDirectory(whole)) {
             throw FileProblem.unusable(file + " is a folder; name a file in it");
         }
@@ -76,8 +80,12 @@ public final class TextFile {
         }
     }
 
-    /** Puts a file in place whole, forced out: it is there with all its bytes, or what stood there still stands. */
-    public static void place(Path file, byte[] bytes) throws IOException {
+    /**
+     * Puts a file in place whole, forced out: it is there with all its bytes, or what stood there still stands. A link
+     * stays a link: what it names is written.
+     */
+    public static void place(Path named, byte[] bytes) throws IOException {
+        Path file = Files.isSymbolicLink(named) ? named.toRealPath() : named;
         // Not a temporary file of the system: that would be for this person's eyes only, also after the move.
         Path draft = file.resolveSibling(draftPrefix(file) + UUID.randomUUID() + DRAFT);
         try {
@@ -102,20 +110,6 @@ public final class TextFile {
             Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
         } catch (AtomicMoveNotSupportedException e) {
             Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
-    /** A link stays a link: what it names is written. */
-    private static Path throughLinks(Path file) throws FileProblem {
-        Path whole = file.toAbsolutePath();
-        if (!Files.isSymbolicLink(whole)) {
-            return whole;
-        }
-        try {
-            return whole.toRealPath();
-        } catch (IOException e) {
-            throw FileProblem.unusable(
-                    file + " is a link to a file that is not there; nothing was written: name the file itself", e);
         }
     }
 

@@ -26,7 +26,7 @@ public final class DemoLog {
                         throw new IllegalStateException(
                                 "the program is damaged: /swatches/log/" + name + " is not in it");
                     }
-                    Files.write(folder.resolve(name), in.readAllBytes());
+                    Disk.REAL.place(folder.resolve(name), in.readAllBytes());
                 }
             }
         } catch (IOException e) {

@@ -46,7 +46,7 @@ class LearnCommandTest {
     void learnsFromASpreadsheetAndWritesTheShelf(@TempDir Path folder) throws Exception {
         Shelf demo = ShelfFile.read(Path.of(MeteredShop.SHELF_FILE));
         Path shelf = folder.resolve("shelf.json");
-        ShelfFile.write(shelf, demo.withChips(java.util.List.of()));
+        ShelfFile.at(shelf).create(demo.withChips(java.util.List.of()));
         Path chips = Files.writeString(folder.resolve("chips.csv"), """
                 # invented
                 chip;made on;g plain-white;g soot-black;g brick-red;L;a;b
@@ -159,6 +159,23 @@ class LearnCommandTest {
                 ran.err().toLowerCase(java.util.Locale.ROOT).contains(said.toLowerCase(java.util.Locale.ROOT)),
                 ran.err());
         assertEquals(-1, Files.mismatch(shelf, Path.of(MeteredShop.SHELF_FILE)));
+    }
+
+    @Test
+    void theShelfOfSomebodyElseIsNotWrittenOver(@TempDir Path folder) throws Exception {
+        Path theirs = Files.copy(Path.of("swatches/shelf.json"), folder.resolve("theirs.json"));
+        CommandLineTest.Ran ran = run(
+                "learn",
+                "--shelf",
+                MeteredShop.SHELF_FILE,
+                "--chips",
+                CONTRADICTORY.toString(),
+                "--out",
+                theirs.toString());
+        assertEquals(2, ran.code());
+        assertTrue(ran.err().contains("is there already and was left as it was: name another file"), ran.err());
+        assertEquals("", ran.out());
+        assertEquals(-1, Files.mismatch(theirs, Path.of("swatches/shelf.json")));
     }
 
     @Test

@@ -136,6 +136,11 @@ class ReadCommandTest {
         assertTrue(ran.out().contains("of 2 readings"), ran.out());
         assertEquals(2, TargetFile.read(out).readings().size());
         assertEquals("port bow", TargetFile.read(out).place());
+        String there = Files.readString(out);
+        CommandLineTest.Ran again = read(photo, "--out", out, "--place", "stern");
+        assertEquals(2, again.code());
+        assertTrue(again.err().contains("is there already and was left as it was: name another file"), again.err());
+        assertEquals(there, Files.readString(out));
     }
 
     @Test

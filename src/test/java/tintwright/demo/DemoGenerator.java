@@ -23,6 +23,7 @@ import tintwright.files.FileProblem;
 import tintwright.files.SheetFile;
 import tintwright.files.ShelfFile;
 import tintwright.files.TargetFile;
+import tintwright.files.TextFile;
 import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
@@ -128,10 +129,10 @@ public final class DemoGenerator {
         Files.createDirectories(boat);
         Files.createDirectories(tests);
         Shelf metered = maker.shelf();
-        ShelfFile.write(tests.resolve("metered-shelf.json"), metered);
-        TargetFile.write(tests.resolve("metered-port-bow.json"), maker.portBow());
-        TargetFile.write(boat.resolve("stern-quarter.json"), maker.sternQuarter());
-        ChipsFile.write(tests.resolve("contradictory-chip.json"), List.of(maker.contradictoryChip()));
+        TextFile.write(tests.resolve("metered-shelf.json"), ShelfFile.text(metered));
+        TextFile.write(tests.resolve("metered-port-bow.json"), TargetFile.text(maker.portBow()));
+        TextFile.write(boat.resolve("stern-quarter.json"), TargetFile.text(maker.sternQuarter()));
+        TextFile.write(tests.resolve("contradictory-chip.json"), ChipsFile.text(List.of(maker.contradictoryChip())));
         maker.photo(boat, project.resolve("swatches/shelf.json"), metered);
     }
 
@@ -141,17 +142,17 @@ public final class DemoGenerator {
         Shelf bare = few(metered);
         Path file = boat.resolve(DemoPhoto.NAME);
         photo.take(file, bare);
-        SheetFile.write(boat.resolve("on-sheet.json"), photo.contents());
+        TextFile.write(boat.resolve("on-sheet.json"), SheetFile.text(photo.contents()));
         SheetBench.Read read =
                 SheetBench.read(file, photo.contents(), Optional.of(bare), PhotoBench.VIEWING, Progress.NONE);
-        ShelfFile.write(shelfFile, read.onto(bare));
-        TargetFile.write(
+        TextFile.write(shelfFile, ShelfFile.text(read.onto(bare)));
+        TextFile.write(
                 boat.resolve("port-bow.json"),
-                new PlaceReadings(
+                TargetFile.text(new PlaceReadings(
                         "Tarrowmere",
                         "port bow",
                         List.of(read.hull()),
-                        "a sea green, faded towards grey; by a photo with the sheet on it (invented)"));
+                        "a sea green, faded towards grey; by a photo with the sheet on it (invented)")));
     }
 
     private DemoPhoto photo() {

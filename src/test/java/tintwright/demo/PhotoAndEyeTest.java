@@ -109,7 +109,7 @@ class PhotoAndEyeTest {
     @BeforeEach
     void lay() throws Exception {
         shelf = folder.resolve("shelf.json");
-        ShelfFile.write(shelf, Demo.shelf().withChips(List.of()));
+        ShelfFile.at(shelf).create(Demo.shelf().withChips(List.of()));
         Demo.copyPhoto(folder.resolve("bow.jpg"));
     }
 

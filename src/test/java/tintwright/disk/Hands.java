@@ -32,10 +32,9 @@ final class Hands {
     private Hands() {}
 
     static void begin(Path folder) throws FileProblem {
-        CupFile.write(
-                folder.resolve("cup.json"),
-                Cup.empty("bow 1", MeteredShop.places().get(0), 100, 0.01, "plain-white"));
-        ShelfFile.write(folder.resolve("shelf.json"), MeteredShop.shelf());
+        CupFile.at(folder.resolve("cup.json"))
+                .create(Cup.empty("bow 1", MeteredShop.places().get(0), 100, 0.01, "plain-white"));
+        ShelfFile.at(folder.resolve("shelf.json")).create(MeteredShop.shelf());
     }
 
     /** @return a process of this class path that runs {@code main} */

@@ -77,8 +77,8 @@ class KillsTest {
                     "trace=" + writing,
                     "-e",
                     "inject=" + writing + ":signal=KILL:when=" + (death + 1));
-            Process process = Hands.startUnder(
-                    tracer, HandWriter.class, folder.toString(), Integer.toString(hand), "50");
+            Process process =
+                    Hands.startUnder(tracer, HandWriter.class, folder.toString(), Integer.toString(hand), "50");
             acknowledged.addAll(Hands.acknowledged(process));
             assertEquals(137, process.waitFor(), "it was killed and did not end of itself");
         });

@@ -64,7 +64,7 @@ class CupFileTest {
     void everythingThatWasDoneComesBackFromTheFile(@TempDir Path folder) throws Exception {
         Cup cup = everyDeed();
         Path file = folder.resolve("bow.json");
-        CupFile.write(file, cup);
+        CupFile.at(file).create(cup);
         Cup back = CupFile.read(file);
         assertEquals(cup.entries().size(), back.entries().size());
         assertEquals(CupFile.text(cup), CupFile.text(back));

@@ -24,9 +24,15 @@ import tintwright.colour.Viewing;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
 import tintwright.demo.MeteredShop;
+import tintwright.fill.Basis;
+import tintwright.fill.CatalystShare;
 import tintwright.fill.CureTimer;
+import tintwright.fill.NotedTime;
 import tintwright.reading.Conditions;
 import tintwright.reading.FilmState;
+import tintwright.reading.photo.card.Marks;
+import tintwright.reading.photo.card.Spot;
+import tintwright.reading.photo.sheet.SheetContents;
 
 /** Whatever happens to a file on its way: it is read, or refused in one sentence that begins with its name. */
 class DamagedFilesTest {
@@ -72,6 +78,14 @@ class DamagedFilesTest {
                 List.of(new Deed.SetAside(12, "bow 1 rest")));
         List<ClocksFile.Catalysed> clocks = List.of(
                 new ClocksFile.Catalysed(1, "holes", NOON, List.of(new CureTimer("tape off", 12, 18, "tacky"))));
+        Marks marks = new Marks(
+                List.of(), List.of(), List.of(Spot.hull("bow", 1300, 420, 45), Spot.hull("keel", 900, 420, 45)), true);
+        SheetContents sheet = new SheetContents(
+                List.of(new SheetContents.Chip(1, "white", Map.of("plain-white", 20.0), FilmState.CURED)),
+                10,
+                Optional.empty());
+        List<NotedTime> noted = List.of(
+                new NotedTime(20, new CatalystShare(2, Basis.MASS), OptionalDouble.of(14), OptionalDouble.of(40)));
         return Stream.of(
                 of("swatches/shelf.json", ShelfFile::read),
                 of("swatches/tarrowmere/port-bow.json", TargetFile::read),
@@ -82,13 +96,16 @@ class DamagedFilesTest {
                 of("src/test/resources/tintwright/files/pairs.txt", file -> InstrumentFile.read(file, SAID)),
                 of("src/test/resources/tintwright/files/lab.txt", file -> InstrumentFile.read(file, SAID)),
                 of("src/test/resources/tintwright/files/exchange.cxf", file -> InstrumentFile.read(file, SAID)),
-                written("card", file -> CardFile.write(file, CardFile.shipped("grey-six")), CardFile::read),
-                written("cup", file -> CupFile.write(file, cup), CupFile::read),
+                of("swatches/cards/grey-six.json", CardFile::read),
+                written("cup", file -> CupFile.at(file).create(cup), CupFile::read),
                 written("bench", file -> BenchFile.keep(file, Optional.empty(), job), BenchFile::read),
-                written("clocks", file -> ClocksFile.write(file, clocks), ClocksFile::read),
+                written("marks", file -> MarksFile.keep(file, Marks.NONE, marks), MarksFile::read),
+                written("sheet", file -> TextFile.write(file, SheetFile.text(sheet)), SheetFile::read),
+                written("noted-times", file -> NotedTimesFile.keep(file, List.of(), noted), NotedTimesFile::read),
+                written("clocks", file -> ClocksFile.keep(file, List.of(), clocks), ClocksFile::read),
                 written(
                         "boats",
-                        file -> BoatsFile.write(file, List.of(new BoatsFile.Left("Tarrowmere", 3, "bow 1", 2))),
+                        file -> BoatsFile.at(file).create(List.of(new BoatsFile.Left("Tarrowmere", 3, "bow 1", 2))),
                         BoatsFile::read),
                 written(
                         "settings",

@@ -35,10 +35,10 @@ class FillJobFileTest {
     void aJobComesBackAsItWasWritten(@TempDir Path folder) throws Exception {
         FillOrder demo = Demo.fillOrder();
         Path file = folder.resolve("job.json");
-        FillJobFile.write(file, demo);
+        TextFile.write(file, FillJobFile.text(demo));
         assertEquals(demo, FillJobFile.read(file));
         FillOrder small = read(SMALL);
-        FillJobFile.write(file, small);
+        TextFile.write(file, FillJobFile.text(small));
         assertEquals(small, FillJobFile.read(file));
     }
 

@@ -31,6 +31,7 @@ class FormatsDocumentTest {
                 case "boats" -> BoatsFile.from(example);
                 case "clocks" -> ClocksFile.from(example);
                 case "settings" -> SettingsFile.from(example);
+                case "noted-times" -> NotedTimesFile.from(example);
                 case "reading" -> ReadingShape.from(example);
                 default -> {
                     continue;
@@ -46,6 +47,7 @@ class FormatsDocumentTest {
                         "clocks",
                         "cup",
                         "fill-job",
+                        "noted-times",
                         "reading",
                         "settings",
                         "sheet",

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
 import tintwright.demo.MeteredShop;
+import tintwright.shelf.Chip;
 
 class SharedFileTest {
     private static final Instant NOW = Instant.parse("2026-05-31T09:12:00Z");
@@ -54,7 +56,7 @@ class SharedFileTest {
             if (first[0]) {
                 first[0] = false;
                 // As a program that keeps folders in step would: past every lock.
-                CupFile.write(file, dosed(there, 1).value());
+                TextFile.write(file, CupFile.text(dosed(there, 1).value()));
             }
             return dosed(there, 2);
         });
@@ -68,7 +70,7 @@ class SharedFileTest {
         FileProblem told = assertThrows(
                 FileProblem.class,
                 () -> CupFile.at(file).change(there -> {
-                    CupFile.write(file, dosed(there, ++times[0]).value());
+                    TextFile.write(file, CupFile.text(dosed(there, ++times[0]).value()));
                     return dosed(there, 99);
                 }));
         assertTrue(told.getMessage().contains("nothing was written"), told.getMessage());
@@ -115,7 +117,8 @@ class SharedFileTest {
     void aLinkToNothingIsRefused() throws Exception {
         Path dangling = folder.resolve("dangling.json");
         link(dangling, folder.resolve("nowhere.json"));
-        FileProblem told = assertThrows(FileProblem.class, () -> CupFile.write(dangling, cup()));
+        FileProblem told =
+                assertThrows(FileProblem.class, () -> CupFile.at(dangling).create(cup()));
         assertTrue(told.getMessage().contains("a link to a file that is not there"), told.getMessage());
         assertFalse(Files.exists(folder.resolve("nowhere.json")));
     }
@@ -138,6 +141,41 @@ class SharedFileTest {
                     List.of(".other.json.0000.draft", "cup.json"),
                     left.map(path -> path.getFileName().toString()).sorted().toList());
         }
+    }
+
+    @Test
+    void aDraftThatCannotBeClearedAwayStopsNobody() throws Exception {
+        // A folder with something in it cannot be deleted, like a file that another program holds open elsewhere.
+        Files.writeString(
+                Files.createDirectory(folder.resolve(".cup.json.0000.draft")).resolve("held"), "half");
+        CupFile.at(file).change(there -> dosed(there, 4));
+        assertEquals(List.of(4.0), doses());
+    }
+
+    @Test
+    void theDraftsOfAFileBehindALinkAreClearedAway() throws Exception {
+        Path real = Files.createDirectory(folder.resolve("real")).resolve("cup.json");
+        Files.move(file, real);
+        link(file, real);
+        Path draft = Files.writeString(real.resolveSibling(".cup.json.0000.draft"), "half");
+        CupFile.at(file).change(there -> dosed(there, 4));
+        assertFalse(Files.exists(draft));
+    }
+
+    @Test
+    void whatCouldNotBeOpenedAgainIsNotWritten() throws Exception {
+        Path shelf = folder.resolve("shelf.json");
+        ShelfFile.at(shelf).create(MeteredShop.shelf());
+        String before = Files.readString(shelf);
+        Chip like = MeteredShop.shelf().chips().get(0);
+        List<Chip> many = IntStream.rangeClosed(0, 10_000)
+                .mapToObj(i -> new Chip("chip " + i, like.parts(), like.readings(), like.madeOn(), like.note()))
+                .toList();
+        FileProblem told = assertThrows(
+                FileProblem.class,
+                () -> ShelfFile.at(shelf).change(there -> new SharedFile.Changed<>(there.withChips(many), true)));
+        assertTrue(told.getMessage().contains("10001 chips, at most 10000"), told.getMessage());
+        assertEquals(before, Files.readString(shelf));
     }
 
     @Test

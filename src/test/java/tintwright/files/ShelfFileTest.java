@@ -113,10 +113,10 @@ class ShelfFileTest {
     @Test
     void whatIsWrittenIsReadAgainWhole(@TempDir Path folder) throws FileProblem {
         Path file = folder.resolve("shelf.json");
-        ShelfFile.write(file, everything());
+        ShelfFile.at(file).create(everything());
         assertEquals(everything(), ShelfFile.read(file));
         String first = TextFile.read(file);
-        ShelfFile.write(file, ShelfFile.read(file));
+        TextFile.write(file, ShelfFile.text(ShelfFile.read(file)));
         assertEquals(first, TextFile.read(file));
         assertTrue(first.startsWith("{\n  \"formatVersion\": 2,"), first);
     }
@@ -125,7 +125,7 @@ class ShelfFileTest {
     void aTargetIsReadAgainWhole(@TempDir Path folder) throws FileProblem {
         PlaceReadings target =
                 new PlaceReadings("Boat", "bow", everything().chips().get(0).readings(), "chalky");
-        TargetFile.write(folder.resolve("t.json"), target);
+        TargetFile.at(folder.resolve("t.json")).create(target);
         assertEquals(target, TargetFile.read(folder.resolve("t.json")));
     }
 
@@ -225,10 +225,10 @@ class ShelfFileTest {
     @Test
     void writesNothingWhereItCannotAndLeavesNoDraft(@TempDir Path folder) throws Exception {
         Path nowhere = folder.resolve("no").resolve("shelf.json");
-        assertThrows(FileProblem.class, () -> ShelfFile.write(nowhere, everything()));
-        assertThrows(FileProblem.class, () -> ShelfFile.write(folder, everything()));
+        assertThrows(FileProblem.class, () -> ShelfFile.at(nowhere).create(everything()));
+        assertThrows(FileProblem.class, () -> ShelfFile.at(folder).create(everything()));
         Path file = folder.resolve("shelf.json");
-        ShelfFile.write(file, everything());
+        ShelfFile.at(file).create(everything());
         try (var files = Files.list(folder)) {
             assertEquals(List.of(file), files.toList());
         }

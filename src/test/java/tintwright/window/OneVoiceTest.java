@@ -68,7 +68,7 @@ class OneVoiceTest {
     private void sayTheSame() throws Exception {
         Path file = folder.resolve("cup.json");
         Files.deleteIfExists(file);
-        CupFile.write(file, now().cup());
+        CupFile.at(file).create(now().cup());
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code = Commands.run(

@@ -11,6 +11,7 @@ import tintwright.files.FileProblem;
 /** Running clocks on disk, so that a cup goes on curing while the window is closed. */
 public final class KeptTimers {
     private final Path file;
+    private List<ClocksFile.Catalysed> before = List.of();
 
     /** @param file need not exist */
     public KeptTimers(Path file) {
@@ -25,15 +26,15 @@ public final class KeptTimers {
             throw FileProblem.unusable(
                     "The running times cannot be kept in " + file + "; they run on while the " + "window is open", e);
         }
-        ClocksFile.write(
-                file,
-                started.stream()
-                        .map(one -> new ClocksFile.Catalysed(
-                                one.batch(),
-                                one.words(),
-                                one.clock().catalysed(),
-                                one.clock().timers()))
-                        .toList());
+        List<ClocksFile.Catalysed> now = started.stream()
+                .map(one -> new ClocksFile.Catalysed(
+                        one.batch(),
+                        one.words(),
+                        one.clock().catalysed(),
+                        one.clock().timers()))
+                .toList();
+        ClocksFile.keep(file, before, now);
+        before = now;
     }
 
     /**
@@ -45,7 +46,8 @@ public final class KeptTimers {
             return List.of();
         }
         try {
-            return ClocksFile.read(file).stream()
+            before = ClocksFile.read(file);
+            return before.stream()
                     .map(cup -> new FillTimers.Started(
                             cup.batch(), cup.words(), new CureClock(cup.catalysed(), cup.timers())))
                     .toList();

@@ -24,6 +24,7 @@ final class ShopTimes {
     private final Path file;
     private final Map<Integer, Double> gelled = new HashMap<>();
     private List<NotedTime> noted;
+    private List<NotedTime> kept;
 
     /**
      * @param file need not exist
@@ -32,6 +33,7 @@ final class ShopTimes {
     ShopTimes(Path file) throws FileProblem {
         this.file = file;
         noted = Files.exists(file) ? NotedTimesFile.read(file) : List.of();
+        kept = noted;
     }
 
     List<NotedTime> noted() {
@@ -78,6 +80,8 @@ final class ShopTimes {
 
     /** @throws FileProblem when it cannot be written; what stood there still stands */
     void keep() throws FileProblem {
-        NotedTimesFile.write(file, noted);
+        List<NotedTime> now = noted;
+        NotedTimesFile.keep(file, kept, now);
+        kept = now;
     }
 }

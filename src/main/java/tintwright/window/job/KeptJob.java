@@ -66,6 +66,19 @@ public final class KeptJob {
         written = Optional.of(now);
     }
 
+    /** Keeps a job in a folder that nothing names any more: what an earlier one left there goes. */
+    void keepAnew(Job job) throws FileProblem {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            throw FileProblem.unusable(
+                    file + " is of no use any more and cannot be taken away, so " + job.boat()
+                            + " is not kept: make its" + " folder writable",
+                    e);
+        }
+        keep(job);
+    }
+
     private static BenchJob kept(Job job) {
         Optional<BenchJob.Fill> fill = job.fill().equals(FillDraft.NONE)
                 ? Optional.empty()

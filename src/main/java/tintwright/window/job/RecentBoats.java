@@ -1,12 +1,12 @@
 package tintwright.window.job;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tintwright.files.BoatsFile;
 import tintwright.files.FileProblem;
+import tintwright.files.SharedFile;
 
 /**
  * The boats last worked on, each as it was left, on disk: one folder for each like that of the job in hand, and a list
@@ -30,17 +30,11 @@ public final class RecentBoats {
      * @throws FileProblem when the list cannot be read; it is left as it is
      */
     public List<BoatsFile.Left> list() throws FileProblem {
-        Path file = folder.resolve(LIST);
-        List<BoatsFile.Left> boats = new ArrayList<>();
-        if (!Files.exists(file)) {
-            return boats;
-        }
         try {
-            boats.addAll(BoatsFile.read(file));
-            return boats;
+            return BoatsFile.read(folder.resolve(LIST));
         } catch (FileProblem e) {
             throw FileProblem.unusable(
-                    "The boats worked on lately cannot be read from " + file + "; move it away, "
+                    "The boats worked on lately cannot be read from " + folder.resolve(LIST) + "; move it away, "
                             + "and the list begins anew. The log has them all",
                     e);
         }
@@ -53,25 +47,25 @@ public final class RecentBoats {
      * @throws FileProblem when it cannot be written, or the list cannot be read
      */
     public List<BoatsFile.Left> leave(Job job) throws FileProblem {
-        List<BoatsFile.Left> boats = list();
-        boats.removeIf(left -> left.boat().equals(job.boat()));
-        while (boats.size() >= MOST) {
-            boats.remove(boats.size() - 1);
-        }
-        int slot = 1;
-        while (isTaken(boats, slot)) {
-            slot++;
-        }
-        new KeptJob(slot(slot)).keep(job);
-        boats.add(
-                0,
-                new BoatsFile.Left(
-                        job.boat(),
-                        job.places().size(),
-                        job.cup().map(cup -> cup.name()).orElse(""),
-                        slot));
-        BoatsFile.write(folder.resolve(LIST), boats);
-        return boats;
+        return BoatsFile.at(folder.resolve(LIST)).change(List.of(), there -> {
+            // No folder that the list still names is written before the list is: whoever reads it finds its boats.
+            int slot = 1;
+            while (isTaken(there, slot)) {
+                slot++;
+            }
+            new KeptJob(slot(slot)).keepAnew(job);
+            List<BoatsFile.Left> boats = new ArrayList<>();
+            boats.add(new BoatsFile.Left(
+                    job.boat(),
+                    job.places().size(),
+                    job.cup().map(cup -> cup.name()).orElse(""),
+                    slot));
+            there.stream()
+                    .filter(left -> !left.boat().equals(job.boat()))
+                    .limit(MOST - 1)
+                    .forEach(boats::add);
+            return new SharedFile.Changed<>(boats, boats);
+        });
     }
 
     private static boolean isTaken(List<BoatsFile.Left> boats, int slot) {

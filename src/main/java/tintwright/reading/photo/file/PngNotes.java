@@ -22,7 +22,7 @@ final class PngNotes {
     private static final long MOST_PACKED = 32L << 20;
 
     private static final Set<String> PACKED = Set.of("zTXt", "iTXt", "iCCP");
-    /** A judgement of ours. */
+    /** Bytes before the first chunk; PNG specification, ISO/IEC 15948, 5.2. */
     private static final int SIGNATURE = 8;
 
     private PngNotes() {}
