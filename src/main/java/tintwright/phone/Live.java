@@ -15,6 +15,8 @@ final class Live {
     private static final long STREAM_MILLIS = 60_000;
     /** So often a quiet stream is tried, to see whether anybody still listens. */
     private static final long QUIET_MILLIS = 15_000;
+    /** Short beside the second within which a change is seen, long beside a burst of changes. */
+    private static final long TOGETHER_MILLIS = 150;
 
     private final BenchTop top;
     private final Semaphore free = new Semaphore(Passes.MOST_PHONES);
@@ -45,6 +47,9 @@ final class Live {
             long until = System.nanoTime() + STREAM_MILLIS * 1_000_000;
             while (begun == ended.get() && stillIn.getAsBoolean() && System.nanoTime() < until) {
                 long now = top.after(seen, QUIET_MILLIS);
+                // Many changes in a row are one piece of news.
+                Thread.sleep(now == seen ? 0 : TOGETHER_MILLIS);
+                now = top.version();
                 say(out, now == seen ? ":\n\n" : "data: " + now + "\n\n");
                 seen = now;
             }

@@ -24,7 +24,6 @@ import tintwright.match.Aim;
 import tintwright.reading.photo.file.PhotoException;
 import tintwright.shelf.Shelf;
 import tintwright.window.cup.CupModel;
-import tintwright.window.frame.InOrder;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.Step;
 import tintwright.window.holes.FillModel;
@@ -46,7 +45,9 @@ final class DeskTop implements BenchTop.Hands {
     private final ShellModel shell;
     private final PhotoModel hullPhoto;
     private final PhotoModel chipPhoto;
-    private final Executor worker;
+    /** For the threads that read photos. */
+    private volatile Shelf shelf;
+
     private final Executor screen;
     private final List<Waiting> waiting = new ArrayList<>();
     private final BenchTop top;
@@ -57,7 +58,6 @@ final class DeskTop implements BenchTop.Hands {
     /**
      * @param hullPhoto where a photo of the hull is marked by hand
      * @param chipPhoto where a photo of a chip of the cup is
-     * @param worker    where photos are read
      * @param screen    the screen's thread
      */
     DeskTop(
@@ -69,11 +69,9 @@ final class DeskTop implements BenchTop.Hands {
             ShellModel shell,
             PhotoModel hullPhoto,
             PhotoModel chipPhoto,
-            Executor worker,
             Executor screen) {
         this.job = job;
         this.hull = hull;
-        this.worker = worker;
         this.cup = cup;
         this.fill = fill;
         this.log = log;
@@ -106,6 +104,7 @@ final class DeskTop implements BenchTop.Hands {
                         seen.deeds(),
                         seen.ways(),
                         cup.problemProperty().get()));
+        shelf = job.now().shelf();
         return new Sight(
                 job.now().boat(),
                 shell.jobProperty().get(),
@@ -149,6 +148,9 @@ final class DeskTop implements BenchTop.Hands {
 
     @Override
     public CompletableFuture<Answer> act(String key, Act act) {
+        if (act instanceof Act.Photo photo) {
+            return photo(photo.file());
+        }
         CompletableFuture<Answer> answer = new CompletableFuture<>();
         screen.execute(() -> {
             try {
@@ -182,8 +184,6 @@ final class DeskTop implements BenchTop.Hands {
         } else if (act instanceof Act.Seen seen) {
             fill.timers().done(seen.batch(), seen.cue());
             answer.complete(new Answer(true, ""));
-        } else if (act instanceof Act.Photo photo) {
-            photo(photo.file(), answer);
         }
     }
 
@@ -237,17 +237,24 @@ final class DeskTop implements BenchTop.Hands {
         return new Answer(true, "The clock of batch " + batch + " runs.");
     }
 
-    private void photo(Path file, CompletableFuture<Answer> answer) {
-        Wanted wanted = look().wanted();
-        Shelf shelf = job.now().shelf();
-        new InOrder(worker, screen)
-                .run(
-                        () -> PhonePhoto.read(file, wanted, shelf),
-                        read -> answer.complete(
-                                read instanceof PhonePhoto.Colours colours
-                                        ? taken(colours)
-                                        : label(((PhonePhoto.Label) read).cup())),
-                        failure -> open(file, wanted, failure, answer));
+    /**
+     * Read on the thread that asks, which waits for the answer anyway: a phone's photo never stands before the window's
+     * own work.
+     */
+    private CompletableFuture<Answer> photo(Path file) {
+        Wanted wanted = top.sight().wanted();
+        try {
+            PhonePhoto read = PhonePhoto.read(file, wanted, shelf);
+            return CompletableFuture.supplyAsync(
+                    () -> read instanceof PhonePhoto.Colours colours
+                            ? taken(colours)
+                            : label(((PhonePhoto.Label) read).cup()),
+                    screen);
+        } catch (PhotoException e) {
+            return CompletableFuture.supplyAsync(() -> open(file, wanted, e), screen);
+        } catch (RuntimeException e) {
+            return CompletableFuture.failedFuture(e);
+        }
     }
 
     private Answer taken(PhonePhoto.Colours read) {
@@ -275,14 +282,10 @@ final class DeskTop implements BenchTop.Hands {
     }
 
     /** What cannot be read by the sheet in it is opened where it was wanted, for a hand to mark it. */
-    private void open(Path file, Wanted wanted, Exception failure, CompletableFuture<Answer> answer) {
-        if (!(failure instanceof PhotoException)) {
-            answer.completeExceptionally(failure);
-            return;
-        }
+    private Answer open(Path file, Wanted wanted, PhotoException failure) {
         shell.stepProperty().set(wanted == Wanted.CHIP ? Step.CUP : Step.HULL);
         (wanted == Wanted.CHIP ? chipPhoto : hullPhoto).open(file);
-        answer.complete(new Answer(
-                false, failure.getMessage() + " It is open at the bench too, where it can be marked by hand."));
+        return new Answer(
+                false, failure.getMessage() + " It is open at the bench too, where it can be marked by hand.");
     }
 }

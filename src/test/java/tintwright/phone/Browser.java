@@ -90,6 +90,8 @@ final class Browser implements AutoCloseable {
 
     /** Presses what the selector finds first. */
     void press(String selector) throws IOException, InterruptedException {
+        // Not behind the keys at the foot, which lie over the page.
+        ask("document.querySelector('" + selector.replace("'", "\\'") + "').scrollIntoView({block: 'center'})");
         post(session + "/element/" + element(selector) + "/click", Map.of());
     }
 

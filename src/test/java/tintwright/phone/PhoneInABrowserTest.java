@@ -4,17 +4,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.awt.Color;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.bench.BenchTop;
 import tintwright.bench.KeptBench;
+import tintwright.cup.Deed;
 import tintwright.files.BenchFile;
 import tintwright.window.Desks;
 
@@ -23,6 +30,7 @@ class PhoneInABrowserTest {
     @TempDir
     Path folder;
 
+    private final MovedClock clock = new MovedClock();
     private KeptBench bench;
     private PhoneServer server;
     private Browser browser;
@@ -33,13 +41,46 @@ class PhoneInABrowserTest {
         assumeTrue(Browser.installed(), "no chromedriver on the path: the phone's pages are not tried in a browser");
         Path job = folder.resolve("bench.json");
         BenchFile.keep(job, Optional.empty(), PhonePagesTest.job());
-        bench = KeptBench.open(job, Clock.systemUTC(), Desks::learn, Optional.empty());
-        server =
-                PhoneServer.open(PhoneRefusalsTest.here(), 0, bench.top(), folder.resolve("photos"), Clock.systemUTC());
+        bench = KeptBench.open(job, clock, Desks::learn, Optional.empty());
+        server = PhoneServer.open(PhoneRefusalsTest.here(), 0, bench.top(), folder.resolve("photos"), clock);
         browser = new Browser();
         browser.open(server.invitation());
         browser.press("button.main");
+        assertTrue(browser.says("Weigh in"), "let in");
         pages = browser.ask("location.href").replaceFirst("[a-z]*$", "");
+    }
+
+    /** A clock that runs, and that a test can set forward. */
+    private static final class MovedClock extends Clock {
+        private volatile Duration forward = Duration.ZERO;
+
+        @Override
+        public Instant instant() {
+            return Instant.now().plus(forward);
+        }
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return this;
+        }
+    }
+
+    private List<Deed> inTheCup() throws Exception {
+        return BenchFile.read(folder.resolve("bench.json")).cup().orElseThrow().standing().stream()
+                .map(entry -> entry.deed())
+                .toList();
+    }
+
+    private void look(String depth, String hue) throws Exception {
+        browser.open(pages + "eye");
+        browser.press("input[value=" + depth + "]");
+        browser.press("input[value=" + hue + "]");
+        browser.press("button.main");
     }
 
     @AfterEach
@@ -54,7 +95,7 @@ class PhoneInABrowserTest {
     @Test
     void theWholeOfAPhoneFromTheCodeOn() throws Exception {
         assertTrue(browser.ask("location.pathname").endsWith("/dose"));
-        for (String page : List.of("photo", "dark", "day", "dose")) {
+        for (String page : List.of("photo", "dark", "eye", "day", "log", "dose")) {
             browser.open(pages + page);
             assertEquals("360", browser.ask("document.documentElement.scrollWidth"), page);
         }
@@ -72,11 +113,80 @@ class PhoneInABrowserTest {
         browser.press("section ~ form button");
         assertTrue(browser.says("All steps"));
         assertEquals("1", browser.ask("document.querySelectorAll('.tick.done').length"));
+        browser.open(pages + "dose");
+        browser.open(pages + "day");
+        assertEquals("1", browser.ask("document.querySelectorAll('.tick.done').length"), "a tick is kept");
         // A photo goes off by itself when it was taken; what is wrong with it comes back.
         Path film = Files.write(
                 folder.resolve("film.jpg"), "\0\0\0\u0018ftypmp42, and so on".getBytes(StandardCharsets.ISO_8859_1));
         browser.open(pages + "photo");
         browser.type("#photo", film.toString());
         assertTrue(browser.says("It is a film, not a photo."));
+    }
+
+    @Test
+    void theSameDosePressedHereAndOnAnotherPhoneIsOneDose() throws Exception {
+        RawPhone other = RawPhone.in(server);
+        String key = browser.ask("document.querySelector('input[name=key]').value");
+        String grams = browser.ask("document.querySelector('input[name=grams]').value");
+        browser.press("button.main");
+        other.post("dose", "key=" + key.replace("/", "%2F") + "&grams=" + grams);
+        assertTrue(browser.says("It is in: "));
+        assertEquals(2, inTheCup().size(), "the white, and what is held back: once");
+    }
+
+    @Test
+    void aCupSeenTooDarkFindsItsWayBackAndItsDabIsRead() throws Exception {
+        browser.press("button.main");
+        assertTrue(browser.says("It is in: "));
+        browser.ask("document.querySelector('.field input').value = ''");
+        browser.type(".field input", "2");
+        browser.press("button.main");
+        assertTrue(browser.says("2 g soot black"));
+        browser.press("a.quiet");
+        assertTrue(browser.says("Put nothing more in."));
+        look("MUCH_TOO_DARK", "TOO_RED");
+        assertTrue(browser.says("Written down: much too dark and a little too red."));
+        look("MUCH_TOO_DARK", "NONE");
+        assertTrue(browser.says("Written down: much too dark and no other hue."));
+        browser.press("a.main");
+        assertTrue(browser.says("Go this way"));
+        browser.press("button.main");
+        assertTrue(browser.says("Pour off"));
+        browser.press("button.main");
+        assertTrue(browser.says("set aside as"));
+        // The dab of it beside the hull, in one photo with the sheet.
+        Path photo = Files.write(
+                folder.resolve("dab.jpg"),
+                PhoneBenches.photoOf(
+                        PhonePagesTest.job().shelf(), new Color(138, 150, 140), new Color(120, 122, 124), 1500));
+        browser.open(pages + "photo");
+        browser.type("#photo", photo.toString());
+        assertTrue(browser.says("The dab beside it too, "));
+        assertTrue(inTheCup().get(inTheCup().size() - 1) instanceof Deed.Read);
+    }
+
+    @Test
+    void aClockRingsWhenItsTimeHasCome() throws Exception {
+        bench.top().act("", new BenchTop.Act.Catalysed(1)).join();
+        browser.open(pages + "day");
+        double left = Double.parseDouble(browser.ask("document.querySelector('[data-left]').dataset.left"));
+        clock.forward = Duration.ofMillis((long) left - 4000);
+        browser.open(pages + "day");
+        browser.ask("(window.rung = 0, Object.defineProperty(navigator, 'vibrate',"
+                + " {value: function () { window.rung += 1; }}), 0)");
+        assertEquals("0", browser.ask("window.rung"), "not yet");
+        for (int i = 0; i < 100 && browser.ask("window.rung").equals("0"); i++) {
+            Thread.sleep(100);
+        }
+        assertEquals("1", browser.ask("window.rung"), "once");
+        assertTrue(browser.says("now"));
+    }
+
+    @Test
+    void whatIsDoneAtTheBenchStandsHereWithoutAPress() throws Exception {
+        BenchTop.CupNow cup = bench.top().sight().cup().orElseThrow();
+        bench.top().act(cup.key(), new BenchTop.Act.Weighed("91.5")).join();
+        assertTrue(browser.says("91.5 g plain white"));
     }
 }

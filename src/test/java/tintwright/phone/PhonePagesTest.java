@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Color;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -28,12 +29,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.bench.KeptBench;
+import tintwright.colour.Lab;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
 import tintwright.demo.MeteredShop;
 import tintwright.files.BenchFile;
 import tintwright.files.BenchJob;
 import tintwright.files.Demo;
+import tintwright.reading.ColourReading;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.FilmState;
 import tintwright.window.Desks;
@@ -246,6 +249,22 @@ class PhonePagesTest {
                 phone.get("dose").words().contains("It is poured off"),
                 phone.get("dose").words());
         assertEquals(2, onDisk().stream().filter(Deed.Seen.class::isInstance).count());
+    }
+
+    @Test
+    void thePhotoOfTheDabBesideTheHullIsReadIntoTheCup() throws Exception {
+        String page = phone.get("dose").body();
+        phone.post("dose", form("key", field(page, "key"), "grams", field(page, "grams")));
+        assertTrue(phone.get("photo").words().contains("Lay the cured dab at the edge of the sheet's window"));
+        byte[] photo = PhoneBenches.photoOf(job().shelf(), new Color(138, 150, 140), new Color(196, 200, 196), 1500);
+        assertEquals("photo", phone.photo(photo).header("Location"));
+        String words = phone.get("photo").words();
+        assertTrue(words.contains("The hull is read, ") && words.contains("The dab beside it too, "), words);
+        Deed.Read read = (Deed.Read) onDisk().get(2);
+        Lab chip = ((ColourReading) read.reading()).lab();
+        Lab hull = read.hull().orElseThrow().lab();
+        // sRGB 196, 200, 196 is L* 80, and 138, 150, 140 is 60.7 (IEC 61966-2-1).
+        assertEquals(80 - 60.7, chip.lightness() - hull.lightness(), 6);
     }
 
     @Test

@@ -14,7 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A phone that says exactly what a test wants it to say, good manners or not, over a bare socket. */
-final class RawPhone {
+public final class RawPhone {
     private final URI origin;
     private final String secret;
 
@@ -26,14 +26,14 @@ final class RawPhone {
     }
 
     /** What came back. */
-    record Heard(int status, String head, String body) {
-        String header(String name) {
+    public record Heard(int status, String head, String body) {
+        public String header(String name) {
             Matcher line = Pattern.compile("(?mi)^" + name + ": (.*?)\r?$").matcher(head);
             return line.find() ? line.group(1) : "";
         }
 
         /** @return what the page says, without its mark-up */
-        String words() {
+        public String words() {
             return body.replaceAll("(?s)<title>.*?</title>", "")
                     .replaceAll("<[^>]*>", " ")
                     .replaceAll("\\s+", " ")
@@ -42,7 +42,7 @@ final class RawPhone {
     }
 
     /** Takes the invitation up, as a thumb does. */
-    static RawPhone in(PhoneServer server) throws IOException {
+    public static RawPhone in(PhoneServer server) throws IOException {
         RawPhone guest = new RawPhone(server.invitation());
         Heard let = guest.post("in", "");
         if (let.status() != Reply.SEE_OTHER) {
@@ -51,24 +51,24 @@ final class RawPhone {
         return new RawPhone(guest.origin + let.header("Location"));
     }
 
-    String secret() {
+    public String secret() {
         return secret;
     }
 
-    Socket socket() throws IOException {
+    public Socket socket() throws IOException {
         Socket socket = new Socket(origin.getHost(), origin.getPort());
         socket.setSoTimeout(30_000);
         return socket;
     }
 
-    Map<String, String> usual() {
+    public Map<String, String> usual() {
         Map<String, String> headers = new LinkedHashMap<>();
         headers.put("Host", origin.getAuthority());
         headers.put("Connection", "close");
         return headers;
     }
 
-    Heard get(String page) throws IOException {
+    public Heard get(String page) throws IOException {
         return ask("GET", "/" + secret + "/" + page, usual(), new byte[0]);
     }
 
@@ -85,7 +85,7 @@ final class RawPhone {
     }
 
     /** Sends a file as a browser does. */
-    Heard photo(byte[] file) throws IOException {
+    public Heard photo(byte[] file) throws IOException {
         return post("photo", "multipart/form-data; boundary=edge", form("photo", file));
     }
 
@@ -113,7 +113,7 @@ final class RawPhone {
         }
     }
 
-    static byte[] head(String method, String path, Map<String, String> headers) {
+    public static byte[] head(String method, String path, Map<String, String> headers) {
         StringBuilder head = new StringBuilder(method + " " + path + " HTTP/1.1\r\n");
         headers.forEach(
                 (name, value) -> head.append(name).append(": ").append(value).append("\r\n"));

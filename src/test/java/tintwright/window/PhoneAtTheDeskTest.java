@@ -42,7 +42,6 @@ class PhoneAtTheDeskTest {
                     desk.shell(),
                     desk.chipPhoto(),
                     desk.chipPhoto(),
-                    Runnable::run,
                     Runnable::run)
             .top();
 
@@ -125,7 +124,6 @@ class PhoneAtTheDeskTest {
                         busy.shell(),
                         busy.chipPhoto(),
                         busy.chipPhoto(),
-                        atWork::add,
                         Runnable::run)
                 .top();
         busy.cup().begin();

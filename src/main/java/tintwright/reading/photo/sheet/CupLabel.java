@@ -25,7 +25,7 @@ public final class CupLabel {
             Pattern.compile(BEGINS + "([0-9A-F]{8})([0-9A-F]{4})([0-9A-F]{4})([0-9A-F]{4})([0-9A-F]{12})");
     /** A label that fills a tenth of the picture's side still has two pixels a square then; a judgement of ours. */
     private static final int FIRST_LOOK = 2400;
-    /** 47 letters at level M are version 3; one more for room. */
+    /** 47 letters at level M are version 3 (ISO/IEC 18004, table 7, from memory); one more for room. */
     private static final int LARGEST = 4;
 
     static {
