@@ -9,6 +9,8 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.nio.file.Files;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
@@ -255,6 +257,25 @@ class ArchitectureTest {
                 .orShould()
                 .callMethod(Files.class, "writeString", Path.class, CharSequence.class, OpenOption[].class)
                 .because("what another hand put there meanwhile would be lost")
+                .check(classes);
+    }
+
+    @ArchTest
+    static void noNameServerIsAsked(JavaClasses classes) {
+        noClasses()
+                .should()
+                .callMethod(InetAddress.class, "getLocalHost")
+                .orShould()
+                .callMethod(InetAddress.class, "getHostName")
+                .orShould()
+                .callMethod(InetAddress.class, "getCanonicalHostName")
+                .orShould()
+                .callMethod(InetAddress.class, "getByName", String.class)
+                .orShould()
+                .callMethod(InetAddress.class, "getAllByName", String.class)
+                .orShould()
+                .callMethod(InetSocketAddress.class, "getHostName")
+                .because("a dead name server holds each question up for ten seconds")
                 .check(classes);
     }
 

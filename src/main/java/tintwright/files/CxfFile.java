@@ -208,7 +208,8 @@ final class CxfFile {
                     throw problem(sample, "its wavelengths are not said; export it with its specification");
                 }
                 Grid grid = new Grid(first, specification.stepNm, sample.spectrum.length);
-                return new SpectralReading(Spectrum.of(grid, sample.spectrum), said.noise(), geometry, said.film());
+                return LabRange.checked(
+                        new SpectralReading(Spectrum.of(grid, sample.spectrum), said.noise(), geometry, said.film()));
             }
             double l = sample.lab.getOrDefault("L", Double.NaN);
             double a = sample.lab.getOrDefault("A", Double.NaN);

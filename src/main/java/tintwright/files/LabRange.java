@@ -1,5 +1,7 @@
 package tintwright.files;
 
+import tintwright.reading.Reading;
+
 /** What a reading of a real surface can be; a number outside is a slip of the pen. */
 public final class LabRange {
     /** Half a step above the white, as the matching takes it; from memory, no source. */
@@ -19,6 +21,21 @@ public final class LabRange {
         within("a*", a, -130, 130);
         within("b*", b, -130, 130);
         return true;
+    }
+
+    /**
+     * The same for any reading, a spectrum in the light it is judged under.
+     *
+     * @return the reading
+     */
+    static Reading checked(Reading reading) {
+        reading.colour(reading.judgedUnder())
+                .ifPresent(lab -> check(hundredths(lab.lightness()), hundredths(lab.a()), hundredths(lab.b())));
+        return reading;
+    }
+
+    private static double hundredths(double value) {
+        return Math.rint(100 * value) / 100;
     }
 
     private static void within(String axis, double value, double least, double most) {

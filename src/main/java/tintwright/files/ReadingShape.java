@@ -92,7 +92,7 @@ public final class ReadingShape {
         Geometry geometry = choice(place.at("geometry"), Geometry.values());
         FilmState film = choice(place.at("film"), FilmState.values());
         Spectrum reflectance = spectrum.make(() -> Spectrum.of(new Grid(first, step, values.length), values));
-        return place.make(() -> new SpectralReading(reflectance, noise, geometry, film));
+        return place.make(() -> LabRange.checked(new SpectralReading(reflectance, noise, geometry, film)));
     }
 
     private static Reading colour(JsonPlace place) throws FileProblem {

@@ -68,7 +68,12 @@ final class TableReadings {
                         row,
                         "whether the gloss is in the reading is not said; add a column geometry with specular-included or"
                                 + " specular-excluded"));
-        return grid.isPresent() ? spectrum(row, said, geometry) : colour(row, said, geometry);
+        Reading read = grid.isPresent() ? spectrum(row, said, geometry) : colour(row, said, geometry);
+        try {
+            return LabRange.checked(read);
+        } catch (IllegalArgumentException e) {
+            throw table.problem(row, e.getMessage() + "; correct it there");
+        }
     }
 
     private Reading spectrum(Table.Row row, Conditions said, Geometry geometry) throws FileProblem {
@@ -93,11 +98,6 @@ final class TableReadings {
         double l = table.number(row, at[0]);
         double a = table.number(row, at[1]);
         double b = table.number(row, at[2]);
-        try {
-            LabRange.check(l, a, b);
-        } catch (IllegalArgumentException e) {
-            throw table.problem(row, e.getMessage() + "; correct it there");
-        }
         return new ColourReading(
                 new Lab(l, a, b, viewing), Covariance.same(said.sigma()), geometry, said.film(), Optional.empty());
     }

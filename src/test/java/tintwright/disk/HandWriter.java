@@ -20,6 +20,7 @@ import tintwright.files.SettingsFile;
 import tintwright.files.SharedFile;
 import tintwright.files.ShelfFile;
 import tintwright.logbook.LogBook;
+import tintwright.logbook.LogFailure;
 import tintwright.logbook.Page;
 import tintwright.logbook.Saved;
 import tintwright.logbook.ThisBench;
@@ -47,7 +48,7 @@ public final class HandWriter {
     static void work(Path folder, int hand, int times, Consumer<String> acknowledged) throws FileProblem {
         Map<String, String> settings = Map.of();
         Optional<BenchJob> job = Optional.empty();
-        ThisBench bench = new ThisBench("hands", folder.resolve("home"));
+        ThisBench bench = bench(folder);
         try (LogBook log = LogBook.open(folder.resolve("log"), bench, Clock.systemUTC(), new SecureRandom())) {
             for (int i = 0; i < times; i++) {
                 String name = "hand " + hand + " time " + i;
@@ -66,6 +67,14 @@ public final class HandWriter {
                     acknowledged.accept("log " + name);
                 }
             }
+        }
+    }
+
+    private static ThisBench bench(Path folder) {
+        try {
+            return ThisBench.at(folder.resolve("home"), List.of("this machine"), new SecureRandom());
+        } catch (LogFailure e) {
+            throw new IllegalStateException(e);
         }
     }
 

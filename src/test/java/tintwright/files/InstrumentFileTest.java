@@ -5,11 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.colour.Geometry;
@@ -115,6 +118,12 @@ class InstrumentFileTest {
                 "x: the wavelengths must rise in equal steps, but after 410 nm comes 430 nm; put the columns in order",
                 "name,400,410,430\nk,1,1,1\n");
         said("x, line 2: L* must be 0 to 100.5, was 130.0; correct it there", "L,a,b,light,observer\n130,0,0,D65,10\n");
+        said(
+                "x, line 7: L* must be 0 to 100.5, was 100.6; correct it there",
+                "WEIGHTING_FUNCTION \"ILLUMINANT, D50\"\nWEIGHTING_FUNCTION \"OBSERVER, 2 degree\"\nBEGIN_DATA_FORMAT\nLAB_L LAB_A LAB_B\nEND_DATA_FORMAT\nBEGIN_DATA\n100.6 0 0\nEND_DATA\n");
+        said(
+                "x, line 1, object \"k\": L* must be 0 to 100.5, was -1.0; correct it there",
+                "<CxF><Object Name=\"k\"><ColorCIELab><L>-1</L><A>0</A><B>0</B></ColorCIELab></Object></CxF>");
         said("x: the light and observer of L*, a*, b* are not said; add columns light and observer", "L,a,b\n50,0,0\n");
         said(
                 "x, line 2: light and observer must be such as D65 and 10, were sun and 10; correct them there",
@@ -134,6 +143,20 @@ class InstrumentFileTest {
                 sentence,
                 assertThrows(FileProblem.class, () -> InstrumentFile.parse("x", text, GLOSS_LEFT_OUT), text)
                         .getMessage());
+    }
+
+    /** A reflectance of 1.4 at every wavelength is a lightness of 114, and no paint. */
+    @Test
+    void aSpectrumLighterThanAnyPaintIsRefusedWhereItIsRead() {
+        String waves = IntStream.rangeClosed(40, 70).mapToObj(i -> i + "0").collect(Collectors.joining(","));
+        String values = "1.4,".repeat(30) + "1.4";
+        FileProblem told = assertThrows(
+                FileProblem.class, () -> InstrumentFile.parse("x", waves + "\n" + values + "\n", GLOSS_LEFT_OUT));
+        assertTrue(told.getMessage().startsWith("x, line 2: L* must be 0 to 100.5, was 11"), told.getMessage());
+        String json = "{\"spectrum\": {\"firstNm\": 400, \"stepNm\": 10, \"values\": [" + values
+                + "]}, \"geometry\": \"specular-excluded\", \"film\": \"cured\"}";
+        told = assertThrows(FileProblem.class, () -> ReadingShape.from(JsonPlace.parse("x", json)));
+        assertTrue(told.getMessage().contains("L* must be 0 to 100.5, was 11"), told.getMessage());
     }
 
     @Test

@@ -23,6 +23,7 @@ import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -136,9 +137,20 @@ class BoatZipTest {
 
     @Test
     void noiseAndEveryCutOffZipIsRefusedOrNamedAndNeverACrash() throws Exception {
+        harm(300);
+    }
+
+    /** {@code mvn test -Dwanted.groups=study -Dtest=BoatZipTest}. */
+    @Test
+    @Tag("study")
+    void noiseAndEveryCutOffZipIsRefusedOrNamed5000Times() throws Exception {
+        harm(5000);
+    }
+
+    private void harm(int rounds) throws Exception {
         SplittableRandom random = new SplittableRandom(9);
         byte[] zip = BoatZip.of(ours, boat, Folders.NOON.instant(), false).bytes();
-        for (int round = 0; round < 300; round++) {
+        for (int round = 0; round < rounds; round++) {
             byte[] harmed = round % 2 == 0 ? Arrays.copyOf(zip, random.nextInt(zip.length)) : zip.clone();
             for (int hit = 0; round % 2 == 1 && hit < 3; hit++) {
                 harmed[random.nextInt(harmed.length)] ^= (byte) (1 << random.nextInt(8));
@@ -158,6 +170,9 @@ class BoatZipTest {
                         refused.getMessage().endsWith(".")
                                 || refused.getMessage().contains("Nothing was taken"),
                         refused.getMessage());
+                assertEquals(1, refused.getMessage().lines().count(), refused.getMessage());
+                assertTrue(refused.isAboutInput(), refused.getMessage());
+                assertFalse(Files.exists(tmp.resolve("fresh-" + round)), "nothing is written");
             }
         }
     }
@@ -288,6 +303,27 @@ class BoatZipTest {
         assertEquals(one, ours.keepPhoto("bow.jpg", left), "the same again is the same photo");
         assertArrayEquals(left, Files.readAllBytes(tmp.resolve("ours/photos").resolve(one)));
         assertArrayEquals(right, Files.readAllBytes(tmp.resolve("theirs/photos").resolve(other)));
+    }
+
+    @Test
+    void aPhotoOfAnotherBoatIsNotReplacedByOneInAZip() throws Exception {
+        byte[] own = UnmarkedPhotoTest.picture("png");
+        Path photo = Files.createDirectories(tmp.resolve("theirs/photos")).resolve("bow.jpg");
+        Files.write(photo, own);
+        byte[] came = UnmarkedPhotoTest.picture("jpg");
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
+            zip.putNextEntry(new ZipEntry("log/boat-0001.jsonl"));
+            zip.write(log(Entry.of(boat, Folders.NOON.instant(), "boat", boat, null, "{\"name\":\"Tarrowmere\"}")));
+            zip.putNextEntry(new ZipEntry("log/photos/bow.jpg"));
+            zip.write(came);
+        }
+        BoatZip.Imported imported = BoatZip.into(theirs, bytes.toByteArray());
+        assertTrue(
+                imported.left().get(0).contains("another photo called bow.jpg"),
+                imported.left().toString());
+        assertArrayEquals(own, Files.readAllBytes(photo));
+        assertArrayEquals(came, Files.readAllBytes(photo.resolveSibling(BoatZip.nameByContent("bow.jpg", came))));
     }
 
     private static byte[] log(Entry... entries) throws IOException {
