@@ -310,6 +310,14 @@ public record CupDeeds(
                         ? "By what was written down it is too dark already: look whether each weight was written as it"
                                 + " was. "
                         : "";
+                if (sight.byEye() && !sight.state().unjudged()) {
+                    todo.add(plain(
+                            Kind.READ_CHIP,
+                            "Look at the same dab once more, held to the hull, and say again what you see.",
+                            "Much is still to gain, and no dose is safe yet. A photo of it beside the hull would tell"
+                                    + " more."));
+                    return;
+                }
                 todo.add(
                         chip.besideHull()
                                 ? plain(

@@ -36,7 +36,8 @@ public final class CupSight {
         this.cup = cup;
         this.state = cup.state();
         this.aim = HullBias.of(cup.hull());
-        EyeReadings.Learned learned = EyeReadings.of(learn(shelf, state, aim), state, aim);
+        EyeReadings.Learned learned =
+                EyeReadings.of(learn(shelf, state, aim), state, aim, state.mass() > 0 && hullHardlyRead());
         this.knowledge = learned.knowledge();
         this.eye = learned.eye();
         this.contradiction = Contradiction.of(this);
@@ -154,7 +155,24 @@ public final class CupSight {
 
     /** @return the cured colour of the cup as it is by the best estimate; empty for an empty cup */
     public Optional<Lab> colour() {
-        return state.parts().map(this::colourOf);
+        return state.parts().map(parts -> {
+            versions().play(Map.of(), 1);
+            return colourAsPlayed(parts);
+        });
+    }
+
+    /** Once an eye has spoken the versions are no normal distribution any more: their mean is what was seen. */
+    private Lab colourAsPlayed(Parts parts) {
+        if (eye.answers() == 0) {
+            return colourOf(parts);
+        }
+        double[] miss = versions().meanMiss();
+        double[] hull = versions().meanHull();
+        return new Lab(
+                Math.max(0, Math.min(100, hull[0] + miss[0])),
+                hull[1] + miss[1],
+                hull[2] + miss[2],
+                aim.target().colour().viewing());
     }
 
     Lab colourOf(Parts parts) {
@@ -185,7 +203,7 @@ public final class CupSight {
         Map<String, Double> grams = new java.util.LinkedHashMap<>();
         state.grams().forEach((id, mass) -> grams.put(id, mass * kept));
         added.forEach((id, mass) -> grams.merge(id, mass, Double::sum));
-        Lab lab = colourOf(Parts.of(grams));
+        Lab lab = colourAsPlayed(Parts.of(grams));
         return new Outlook(
                 lab,
                 Ciede2000.between(lab, hull()),

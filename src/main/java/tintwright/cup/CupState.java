@@ -108,6 +108,15 @@ public record CupState(
                 || looks.stream().anyMatch(look -> look.verdict().tells());
     }
 
+    /** @return how many of the last looks that told something were at the cup as it is */
+    public int looksAtThis() {
+        int count = 0;
+        for (int i = looks.size() - 1; i >= 0 && looks.get(i).parts().grams().equals(grams); i--) {
+            count += looks.get(i).verdict().tells() ? 1 : 0;
+        }
+        return count;
+    }
+
     /** @return true once that was so of more than the white alone */
     public boolean tintWasJudged() {
         Stream<Parts> read = samples.stream().filter(s -> s.read().counts()).flatMap(s -> s.parts().stream());

@@ -54,6 +54,10 @@ public final class DosePlanner {
      * a judgement of ours.
      */
     private static final double EYE_TELLS = 2;
+    /** And one that is worth a dose all the same where more is not safe; a judgement of ours. */
+    private static final double EYE_WORTH = 0.3;
+    /** A dab that so many looks left in doubt will not be told by another; a judgement of ours. */
+    private static final int MOST_LOOKS = 3;
     /** Mean length of a normal error in three dimensions, of its root mean square: derived, the root of 8 / (3 pi). */
     private static final double USUAL_OF_SPREAD = 0.92;
 
@@ -191,11 +195,12 @@ public final class DosePlanner {
         if (!added.isEmpty()) {
             double move = moveTo(added);
             Outlook after = sight.outlook(added, 1);
-            if (move >= WORTH * tell && after.expected() < now.expected()) {
+            boolean told = move >= (sight.byEye() ? EYE_WORTH : WORTH * tell);
+            if (told && after.expected() < now.expected()) {
                 return new Plan.Doses(doses, after, share, false);
             }
         }
-        if (unread) {
+        if (unread || lookAgain(now)) {
             return new Plan.TakeChip(now, !read && hullIsDoubtful());
         }
         if (!full()) {
@@ -207,6 +212,11 @@ public final class DosePlanner {
         return new Plan.Stop(
                 now,
                 added.isEmpty() ? 0 : now.expected() - sight.outlook(added, 1).expected());
+    }
+
+    /** Where much is left to gain and no dose is safe, another look at the same dab tells more. */
+    private boolean lookAgain(Outlook now) {
+        return sight.byEye() && now.expected() > EYE_TELLS && state.looksAtThis() < MOST_LOOKS;
     }
 
     /** How small a move can be told, CIEDE2000: to the eye, however little is known so far. */

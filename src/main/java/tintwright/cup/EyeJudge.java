@@ -1,68 +1,105 @@
 package tintwright.cup;
 
-import java.util.ArrayList;
-import java.util.List;
+import tintwright.colour.Lab;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.EyeVerdict.Amount;
 import tintwright.reading.EyeVerdict.Depth;
 import tintwright.reading.EyeVerdict.Hue;
 
 /**
- * How likely a person is to give an answer, by how the dab really differs from the hull: the difference as it is seen
- * strays from the true one, and where it lies between two borders is what is said.
+ * How likely one person is to give an answer, by how the dab really differs from the hull: the difference as it is
+ * seen strays from the true one, and where it lies between two borders is what is said. Where the borders lie, how the
+ * hues are named and how far the looks stray is this person's own: it is learned from the answers as all else is.
  *
- * <p>For a scale of what eyes can tell: a pair 1.0 apart (CIELAB) is the usual anchor of "just acceptable" (Berns,
- * Alman, Reniff, Snyder and Balonon-Rosen, Color Res. Appl. 16, 1991), and 2.3 is called just noticeable between
+ * <p>Differences in chroma and in hue count by the weights of CIEDE2000 (ISO/CIE 11664-6:2014, S_C and S_H, the latter
+ * without its T). For a scale of what eyes can tell: a pair 1.0 apart (CIELAB) is the usual anchor of "just acceptable"
+ * (Berns, Alman, Reniff, Snyder and Balonon-Rosen, Color Res. Appl. 16, 1991), and 2.3 is called just noticeable between
  * separate samples (Mahy, Van Eycken and Oosterlinck, Color Res. Appl. 19, 1994); both from memory. The borders and
  * how fast they blur are common practice, no source. Figures here that name no source are judgements of ours.
  */
 final class EyeJudge {
+    /** How many unit normals make a person. */
+    static final int TRAITS = 4;
+
     /** Nearer than this on its axis a dab is called the same, Lab units. */
     private static final double SAME = 1.2;
     /** Farther than this it is called much. */
     private static final double MUCH = 4.5;
     /** What a look strays by on each axis, Lab units: about a just noticeable difference of 2.3 over three axes. */
-    private static final double STRAY = 0.9;
-    /** And by this share of the difference itself: where "much" begins, people differ. */
-    private static final double OF_ITS_SIZE = 0.25;
+    private static final double STRAY = 0.8;
+    /** And by this share of the difference itself. */
+    private static final double OF_ITS_SIZE = 0.2;
     /** Hue is judged worse by this share of the difference in depth. */
     private static final double OF_THE_DEPTH = 0.1;
-    /** One answer in so many is a slip that says nothing, such as a dab held to the wrong place. */
-    static final double SLIP = 0.04;
+    /** This share of the answers is a slip that says nothing, such as a dab held to the wrong place. */
+    private static final double SLIP = 0.04;
     /** Depths times hues with their amounts: a slip may be any of them. */
     private static final double ANSWERS = 5 * 9;
+    /** Standard deviation between people, in ln, of how far looks stray. */
+    private static final double PEOPLE_STRAY = 0.4;
+    /** Of where "the same" ends, and of where "much" begins. */
+    private static final double PEOPLE_BORDER = 0.3;
+    /** Of where the hues lie that they name, degrees. */
+    private static final double PEOPLE_TILT = 12;
 
-    private static final int RINGS = 4;
-    private static final int SPOKES = 6;
-    private static final double[][] STRAYED = strayed();
+    /** Angles over a quarter of the circle at which what lies between two borders is summed. */
+    private static final int RAYS = 8;
 
-    private EyeJudge() {}
+    private final double same;
+    private final double much;
+    private final double poorness;
+    private final double tilt;
 
-    /** Equally likely steps of two unit normals. */
-    private static double[][] strayed() {
-        List<double[]> all = new ArrayList<>();
-        for (int ring = 0; ring < RINGS; ring++) {
-            double radius = Math.sqrt(-2 * Math.log(1 - (ring + 0.5) / RINGS));
-            for (int spoke = 0; spoke < SPOKES; spoke++) {
-                double angle = 2 * Math.PI * (spoke + ring % 2 / 2.0) / SPOKES;
-                all.add(new double[] {radius * Math.cos(angle), radius * Math.sin(angle)});
-            }
+    private EyeJudge(double poorness, double same, double much, double tilt) {
+        this.poorness = poorness;
+        this.same = same;
+        this.much = Math.max(1.2 * same, much);
+        this.tilt = tilt;
+    }
+
+    /** @param unit {@link #TRAITS} unit normals */
+    static EyeJudge of(double[] unit) {
+        return new EyeJudge(
+                Math.exp(PEOPLE_STRAY * unit[0]),
+                SAME * Math.exp(PEOPLE_BORDER * unit[1]),
+                MUCH * Math.exp(PEOPLE_BORDER * unit[2]),
+                Math.toRadians(PEOPLE_TILT) * unit[3]);
+    }
+
+    /** @return how many times more this person's looks stray than usual */
+    double poorness() {
+        return poorness;
+    }
+
+    /** How differences in chroma and hue look beside a hull of this colour. */
+    record Weights(double aa, double ab, double bb) {
+        static Weights beside(Lab hull) {
+            double chroma = Math.hypot(hull.a(), hull.b());
+            double outward = 1 / (1 + 0.045 * chroma);
+            double round = 1 / (1 + 0.015 * chroma);
+            double cos = chroma > 0 ? hull.a() / chroma : 1;
+            double sin = chroma > 0 ? hull.b() / chroma : 0;
+            return new Weights(
+                    cos * cos * outward + sin * sin * round,
+                    cos * sin * (outward - round),
+                    sin * sin * outward + cos * cos * round);
         }
-        return all.toArray(double[][]::new);
     }
 
     /**
-     * @param difference dab minus hull in L*, a*, b*
-     * @param poorness   how many times more this person's looks stray than usual
+     * @param lightness dab minus hull in L*
+     * @param red       in a*
+     * @param yellow    in b*
      * @return chance of the answer when it is no slip
      */
-    static double chance(EyeVerdict said, double[] difference, double poorness) {
-        double chance = said.depth()
-                .map(depth -> ofDepth(depth, difference[0], poorness))
-                .orElse(1.0);
-        return said.hue().isEmpty() || chance < 1e-12
-                ? chance
-                : chance * ofHue(said.hue().get(), said.amount(), difference, poorness);
+    double chance(EyeVerdict said, double lightness, double red, double yellow, Weights weights) {
+        double chance = said.depth().isEmpty() ? 1 : ofDepth(said.depth().get(), lightness);
+        if (said.hue().isEmpty() || chance < 1e-12) {
+            return chance;
+        }
+        double a = weights.aa * red + weights.ab * yellow;
+        double b = weights.ab * red + weights.bb * yellow;
+        return chance * ofHue(said.hue().get(), said.amount(), lightness, a, b);
     }
 
     /** @return the chance of the answer, slips counted */
@@ -75,38 +112,51 @@ final class EyeJudge {
         return SLIP / ANSWERS;
     }
 
-    private static double ofDepth(Depth depth, double lightness, double poorness) {
+    private double ofDepth(Depth depth, double lightness) {
         double stray = poorness * Math.hypot(STRAY, OF_ITS_SIZE * lightness);
-        double much = Normal.below((-MUCH - lightness) / stray);
-        double dark = Normal.below((-SAME - lightness) / stray);
-        double notLight = Normal.below((SAME - lightness) / stray);
-        double notMuch = Normal.below((MUCH - lightness) / stray);
-        return Math.max(
-                0,
-                switch (depth) {
-                    case MUCH_TOO_DARK -> much;
-                    case A_LITTLE_TOO_DARK -> dark - much;
-                    case SAME -> notLight - dark;
-                    case A_LITTLE_TOO_LIGHT -> notMuch - notLight;
-                    case MUCH_TOO_LIGHT -> 1 - notMuch;
-                });
+        return switch (depth) {
+            case MUCH_TOO_DARK -> between(-1e9, -much, lightness, stray);
+            case A_LITTLE_TOO_DARK -> between(-much, -same, lightness, stray);
+            case SAME -> between(-same, same, lightness, stray);
+            case A_LITTLE_TOO_LIGHT -> between(same, much, lightness, stray);
+            case MUCH_TOO_LIGHT -> between(much, 1e9, lightness, stray);
+        };
     }
 
-    private static double ofHue(Hue hue, Amount amount, double[] difference, double poorness) {
-        double size = Math.hypot(difference[1], difference[2]);
-        double stray = poorness * Math.hypot(STRAY, Math.hypot(OF_ITS_SIZE * size, OF_THE_DEPTH * difference[0]));
-        int hits = 0;
-        for (double[] step : STRAYED) {
-            hits += fits(hue, amount, difference[1] + stray * step[0], difference[2] + stray * step[1]) ? 1 : 0;
-        }
-        return hits / (double) STRAYED.length;
+    private static double between(double low, double high, double middle, double stray) {
+        return Math.max(0, Normal.below((high - middle) / stray) - Normal.below((low - middle) / stray));
     }
 
-    private static boolean fits(Hue hue, Amount amount, double a, double b) {
+    private double ofHue(Hue hue, Amount amount, double depth, double a, double b) {
         double size = Math.hypot(a, b);
-        if (size < SAME || hue == Hue.NONE) {
-            return size < SAME && hue == Hue.NONE;
+        double stray = poorness * Math.hypot(STRAY, Math.hypot(OF_ITS_SIZE * size, OF_THE_DEPTH * depth));
+        double towards = Math.atan2(b, a) + tilt;
+        if (hue == Hue.NONE) {
+            return sector(-Math.PI, Math.PI, 4 * RAYS, 0, same, size, towards, stray);
         }
-        return hue == Hue.nearest(a, b) && (amount == Amount.NOT_SAID || amount == Amount.MUCH == size >= MUCH);
+        double low = amount == Amount.MUCH ? much : same;
+        double high = amount == Amount.LITTLE ? much : size + same + much + 8 * stray;
+        return sector(hue.from(), hue.to(), RAYS, low, high, size, towards, stray);
+    }
+
+    /** Chance that a point strayed from this far out in this direction lies in a piece of a ring. */
+    private static double sector(
+            double from, double to, int rays, double low, double high, double size, double towards, double stray) {
+        double sum = 0;
+        double two = 2 * stray * stray;
+        for (int i = 0; i < rays; i++) {
+            double angle = from + (to - from) * (i + 0.5) / rays - towards;
+            double along = size * Math.cos(angle);
+            double aside = size * Math.sin(angle);
+            double beside = aside * aside / two;
+            if (beside < 30) {
+                // Of r exp(-(r - along)^2 / 2 s^2) over r, in closed form.
+                double ends = Math.exp(-(low - along) * (low - along) / two)
+                        - Math.exp(-(high - along) * (high - along) / two);
+                double middle = Normal.below((high - along) / stray) - Normal.below((low - along) / stray);
+                sum += Math.exp(-beside) * (ends / (2 * Math.PI) + along / stray / Math.sqrt(2 * Math.PI) * middle);
+            }
+        }
+        return Math.max(0, sum * (to - from) / rays);
     }
 }

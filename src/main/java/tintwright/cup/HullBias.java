@@ -1,5 +1,6 @@
 package tintwright.cup;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tintwright.colour.Geometry;
@@ -7,6 +8,7 @@ import tintwright.colour.Lab;
 import tintwright.match.Aim;
 import tintwright.match.Target;
 import tintwright.reading.ColourReading;
+import tintwright.reading.ColourReading.Direction;
 import tintwright.reading.ColourReading.PhotoBias;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
@@ -28,11 +30,20 @@ record HullBias(Target target, PhotoBias bias) {
         return new HullBias(target, new PhotoBias(name(hull), target.covariance(), directions(hull)));
     }
 
-    /** How a single photo errs, colour by colour: chips of the shelf in it have taught what of that is the hull's. */
-    private static List<ColourReading.Direction> directions(PlaceReadings hull) {
-        return hull.readings().size() > 1
+    /**
+     * How a single photo errs, colour by colour: chips of the shelf in it have taught what of that is the hull's; then
+     * what the reading of the hull alone is off by, which every dab held beside it shares.
+     */
+    private static List<Direction> directions(PlaceReadings hull) {
+        List<Direction> photo = hull.readings().size() > 1
                 ? List.of()
                 : hull.readings().get(0).photo().map(PhotoBias::directions).orElse(List.of());
+        if (photo.isEmpty()) {
+            return List.of();
+        }
+        List<Direction> all = new ArrayList<>(photo);
+        all.addAll(Direction.of(((ColourReading) hull.readings().get(0)).covariance()));
+        return all;
     }
 
     /** The photo's own name when all of the hull stands in one: then chips of the shelf in it share its bias. */

@@ -14,6 +14,10 @@ final class SafeShare {
      * ours, because a job takes several; docs/accuracy.md counts the jobs that did.
      */
     static final double TOO_DARK = 0.025;
+    /** The same by eye, where a job takes more doses; chosen by the study EyeStudy on its choosing half. */
+    private static final double BY_EYE_TOO_DARK = 0.015;
+    /** Chance that a dose may add where the cup may be too dark as it is; a judgement of ours. */
+    private static final double A_LITTLE_MORE = 0.01;
     /** So many standard deviations keep a normal chance at {@link #TOO_DARK}: derived, the normal quantile of 0.975. */
     static final double SURE_BY = 1.96;
     /** Allowed chance of a dose after which white is needed to come near: one in twenty, a judgement of ours. */
@@ -41,6 +45,7 @@ final class SafeShare {
     private final int[] all;
     private final double[] before;
     private final double lost;
+    private final double dark;
 
     private SafeShare(CupSight sight, TintSearch.Found way, double kept) {
         this.sight = sight;
@@ -60,6 +65,12 @@ final class SafeShare {
                 .toArray();
         this.fits = sight.versions().fits(tints, way.white(), kept, reflectance);
         this.before = distances(0);
+        sight.versions().play(way.all(sight.cup().base(), 0), kept);
+        double usual = sight.byEye() ? BY_EYE_TOO_DARK : TOO_DARK * 1.1;
+        // Where even nothing may be too dark, a little more after each look; not with every dose between two.
+        this.dark = sight.byEye() && !sight.state().unjudged()
+                ? Math.max(usual, sight.versions().chanceDarker() + A_LITTLE_MORE)
+                : usual;
         sight.versions().play(java.util.Map.of(), kept);
         this.lost =
                 sight.byEye() ? Math.max(LOST, OF_THE_UNKNOWN * sight.versions().spread()) : LOST;
@@ -89,7 +100,7 @@ final class SafeShare {
 
     private boolean allows(double share) {
         sight.versions().play(way.all(sight.cup().base(), share), kept);
-        return sight.versions().chanceDarker() <= TOO_DARK * 1.1 && chanceTooFar(share) <= TOO_FAR;
+        return sight.versions().chanceDarker() <= dark && chanceTooFar(share) <= TOO_FAR;
     }
 
     private double chanceTooFar(double share) {

@@ -58,6 +58,17 @@ public record ColourReading(
      * @param b         change of b*
      */
     public record Direction(double lightness, double a, double b) {
+        /** @return three directions that make up this covariance, one after the other (Cholesky) */
+        public static List<Direction> of(Covariance covariance) {
+            double l = Math.sqrt(covariance.ll());
+            double la = l > 0 ? covariance.la() / l : 0;
+            double lb = l > 0 ? covariance.lb() / l : 0;
+            double a = Math.sqrt(Math.max(0, covariance.aa() - la * la));
+            double ab = a > 0 ? (covariance.ab() - la * lb) / a : 0;
+            double b = Math.sqrt(Math.max(0, covariance.bb() - lb * lb - ab * ab));
+            return List.of(new Direction(l, la, lb), new Direction(0, a, ab), new Direction(0, 0, b));
+        }
+
         Covariance covariance() {
             return new Covariance(lightness * lightness, lightness * a, lightness * b, a * a, a * b, b * b);
         }

@@ -50,12 +50,18 @@ public record EyeVerdict(Optional<Depth> depth, Optional<Hue> hue, Amount amount
         TOO_BLUE("too blue", 237.53),
         NONE("no other hue", Double.NaN);
 
+        private static final Hue[] ALL = values();
+        /** All but the last: red, yellow, green, blue round the circle. */
+        private static final int UNIQUE = 4;
+
         private final String words;
+        private final double radians;
         private final double a;
         private final double b;
 
         Hue(String words, double degrees) {
             this.words = words;
+            this.radians = Math.toRadians(degrees);
             this.a = Double.isNaN(degrees) ? 0 : Math.cos(Math.toRadians(degrees));
             this.b = Double.isNaN(degrees) ? 0 : Math.sin(Math.toRadians(degrees));
         }
@@ -71,15 +77,16 @@ public record EyeVerdict(Optional<Depth> depth, Optional<Hue> hue, Amount amount
             return moved(hull, 0, far * a, far * b);
         }
 
-        /** @return the hue that a difference is called by when it is seen at all */
-        public static Hue nearest(double differenceA, double differenceB) {
-            Hue nearest = TOO_RED;
-            for (Hue hue : values()) {
-                boolean nearer =
-                        hue.a * differenceA + hue.b * differenceB > nearest.a * differenceA + nearest.b * differenceB;
-                nearest = hue != NONE && nearer ? hue : nearest;
-            }
-            return nearest;
+        /** @return where the differences begin that are called by this hue: angle of a* and b*, radians */
+        public double from() {
+            Hue before = ALL[(ordinal() + UNIQUE - 1) % UNIQUE];
+            return (before.radians - (ordinal() == 0 ? 2 * Math.PI : 0) + radians) / 2;
+        }
+
+        /** @return where they end, above {@link #from()} */
+        public double to() {
+            Hue after = ALL[(ordinal() + 1) % UNIQUE];
+            return (after.radians + (ordinal() == UNIQUE - 1 ? 2 * Math.PI : 0) + radians) / 2;
         }
     }
 

@@ -123,7 +123,8 @@ public final class Ensemble {
         double[] draw = new double[shared.size()];
         for (int version = 0; version < out.length; version++) {
             for (int k = 0; k < draw.length; k++) {
-                draw[k] = known != null ? known[version][k] : version % 2 == 1 ? -draw[k] : random.nextGaussian();
+                boolean taught = known != null && k < known[version].length;
+                draw[k] = taught ? known[version][k] : version % 2 == 1 ? -draw[k] : random.nextGaussian();
             }
             out[version] = shared.times(draw);
         }

@@ -50,7 +50,9 @@ public final class Knowledge {
      */
     private static final double FAR_OFF_ITS_FAMILY = 24;
 
-    private static final int VERSIONS = 160;
+    /** Equally likely versions that are drawn: a chance of one in forty is then four of them. */
+    static final int VERSIONS = 160;
+
     private static final long SEED = 20260101L;
 
     private final Shelf shelf;
@@ -61,9 +63,17 @@ public final class Knowledge {
     private final Unknowns unknowns;
     private final List<Observation> observations;
     private final Learning learning;
+    /** The best estimate of the unknowns: where the learning ended, or the mean of what comparing left. */
+    private final double[] best;
+    /** Equally likely values of the unknowns; null where the curvature of the learning says them. */
+    private final double[][] drawn;
+
     private final Unknowns.Curves curves;
     private Ensemble ensemble;
     private List<Doubt> doubts;
+    private Knowledge ofCup;
+    private SharedError ofCupBeside;
+    private Comparison lastCompared;
 
     private Knowledge(
             Shelf shelf,
@@ -78,7 +88,7 @@ public final class Knowledge {
         List<Chip> chips = new ArrayList<>(shelf.chips());
         chips.addAll(extra);
         chips.sort(Comparator.comparing(Chip::id));
-        Collection<SharedError> photos = photos(chips);
+        Collection<SharedError> photos = photos(chips).values();
         Fit best = fit(chips, photos, from == null ? Set.of() : from.loose, from == null ? null : from.fitted());
         for (String tint : from == null ? best.suspects(shelf) : List.<String>of()) {
             Set<String> more = new TreeSet<>(best.loose());
@@ -94,7 +104,102 @@ public final class Knowledge {
         this.observations = best.observations();
         this.learning = best.learning();
         this.loose = best.loose();
-        this.curves = unknowns.curves(learning.best());
+        this.best = learning.best();
+        this.drawn = null;
+        this.curves = unknowns.curves(this.best);
+    }
+
+    /** The same, ready for dabs of one cup held beside one thing: both have errors that they share. */
+    private Knowledge(Knowledge from, SharedError beside) {
+        this.shelf = from.shelf;
+        this.extra = from.extra;
+        this.weighedWithin = from.weighedWithin;
+        this.sure = from.sure;
+        this.loose = from.loose;
+        List<Chip> chips = new ArrayList<>(shelf.chips());
+        chips.addAll(extra);
+        chips.sort(Comparator.comparing(Chip::id));
+        Map<String, SharedError> photos = photos(chips);
+        photos.merge(beside.name(), beside, SharedError::larger);
+        this.unknowns = new Unknowns(shelf, photos.values(), loose, true);
+        this.observations = observations(chips, unknowns);
+        this.learning = new Learning(unknowns, observations).run(unknowns.carried(from.unknowns, from.best));
+        this.best = learning.best();
+        this.drawn = null;
+        this.curves = unknowns.curves(best);
+    }
+
+    /** The same, with other versions. */
+    private Knowledge(Knowledge from, double[] best, double[][] drawn) {
+        this.shelf = from.shelf;
+        this.extra = from.extra;
+        this.weighedWithin = from.weighedWithin;
+        this.sure = from.sure;
+        this.loose = from.loose;
+        this.unknowns = from.unknowns;
+        this.observations = from.observations;
+        this.learning = from.learning;
+        this.best = best;
+        this.drawn = drawn;
+        this.curves = unknowns.curves(best);
+    }
+
+    private Knowledge ofCup(SharedError beside) {
+        if (ofCup == null || !ofCupBeside.name().equals(beside.name())) {
+            ofCup = new Knowledge(this, beside);
+            ofCupBeside = beside;
+        }
+        return ofCup;
+    }
+
+    /** What was asked of {@link #compared} last, and the answer: looked at a cup is more often than changed. */
+    private record Comparison(
+            List<Compared> mixes, SharedError beside, Compared.Likelihood likelihood, Compared.Seen seen) {
+        boolean asks(List<Compared> others, SharedError other, Compared.Likelihood likely) {
+            return mixes.equals(others) && beside.name().equals(other.name()) && likelihood.equals(likely);
+        }
+    }
+
+    /**
+     * What is known after mixes of one cup were held against something whose own reading may be off: a likelihood of
+     * any shape, such as that of "a little too dark". Chips of the cup that were read count before it, with
+     * {@link #with(List, Map)}; the answer to a later {@code with} forgets what was compared.
+     *
+     * @param mixes  what was held against it, first to last
+     * @param beside name and width of what its reading may be off by
+     * @param more   how many unknowns of the caller's own there are
+     * @param likelihood asked the same again, one that is equal gets the same answer at once
+     */
+    public synchronized Compared.Seen compared(
+            List<Compared> mixes,
+            ColourReading.PhotoBias beside,
+            Viewing viewing,
+            Geometry geometry,
+            int more,
+            Compared.Likelihood likelihood) {
+        SharedError error = SharedError.of(beside);
+        if (lastCompared != null && lastCompared.asks(mixes, error, likelihood)) {
+            return lastCompared.seen();
+        }
+        Knowledge of = ofCup(error);
+        List<Observation> films = new ArrayList<>();
+        for (Compared mix : mixes) {
+            Map<Integer, Double> grams = new LinkedHashMap<>();
+            of.spread(mix.parts(), 1, grams, of.unknowns);
+            double[] off = grams.keySet().stream()
+                    .mapToDouble(
+                            part -> mix.off().getOrDefault(of.unknowns.ids().get(part), 0.0))
+                    .toArray();
+            Reading stands = new ColourReading(
+                    new Lab(50, 0, 0, viewing), Covariance.same(1), geometry, mix.film(), Optional.empty());
+            films.add(new Observation("", grams, off, stands, of.unknowns, true));
+        }
+        ComparedMixes.Drawn seen = new ComparedMixes(
+                        of.unknowns, of.learning, error, films, LabBatch.of(viewing, Grid.INSIDE), more, likelihood)
+                .drawn();
+        Compared.Seen answer = new Compared.Seen(new Knowledge(of, seen.mean(), seen.rows()), seen.versions());
+        lastCompared = new Comparison(List.copyOf(mixes), error, likelihood, answer);
+        return answer;
     }
 
     /** One estimate, with some tints taken for any pigment. */
@@ -189,14 +294,14 @@ public final class Knowledge {
         return new Knowledge(shelf, all, both, known, this);
     }
 
-    private static Collection<SharedError> photos(List<Chip> chips) {
+    private static Map<String, SharedError> photos(List<Chip> chips) {
         Map<String, SharedError> named = new LinkedHashMap<>();
         for (Chip chip : chips) {
             for (Reading reading : chip.readings()) {
-                SharedError.of(reading).ifPresent(one -> named.putIfAbsent(one.name(), one));
+                SharedError.of(reading).ifPresent(one -> named.merge(one.name(), one, SharedError::larger));
             }
         }
-        return named.values();
+        return named;
     }
 
     /**
@@ -212,7 +317,7 @@ public final class Knowledge {
         }
         SharedError shared = photo.get();
         int from = unknowns.photo(shared);
-        double[] bias = shared.times(Arrays.copyOfRange(learning.best(), from, from + shared.size()));
+        double[] bias = shared.times(Arrays.copyOfRange(best, from, from + shared.size()));
         double[][] left = new double[3][unknowns.count()];
         for (int axis = 0; axis < 3; axis++) {
             System.arraycopy(shared.loadings()[axis], 0, left[axis], from, shared.size());
@@ -276,7 +381,7 @@ public final class Knowledge {
      */
     public double[][] absorption() {
         double[][] k = copy(curves.k());
-        double[] shift = unknowns.theoryOfCup(learning.best());
+        double[] shift = unknowns.theoryOfCup(best);
         for (double[] row : k) {
             for (int w = 0; w < row.length; w++) {
                 row[w] *= Math.exp(TheoryError.size(0) * shift[w]);
@@ -315,7 +420,7 @@ public final class Knowledge {
     /** @return the cured colour of a mix, and how sure that is */
     public Prediction predict(Parts parts, Viewing viewing, Geometry geometry) {
         Observation mix = observation(parts, viewing, geometry);
-        double[] reflectance = mix.film(learning.best(), curves);
+        double[] reflectance = mix.film(best, curves);
         double[][] whitened = whitenedSlope(mix);
         Spectrum spectrum = Spectrum.of(Grid.INSIDE, reflectance);
         Covariance sure = Covariance.of(products(whitened, whitened)).plus(Covariance.of(mix.theoryInLab()));
@@ -367,7 +472,7 @@ public final class Knowledge {
 
     /** Slope of L*, a*, b* against all unknowns, over the factor of the curvature: its products are covariances. */
     private double[][] whitenedSlope(Observation mix) {
-        double[][] slope = mix.labSlope(learning.best(), curves);
+        double[][] slope = mix.labSlope(best, curves);
         double[][] whitened = new double[3][unknowns.count()];
         for (int axis = 0; axis < 3; axis++) {
             for (int c = 0; c < mix.columns().length; c++) {
@@ -412,7 +517,7 @@ public final class Knowledge {
                 sumS[w] += shares[part] * curves.s()[part][w];
             }
         }
-        double[] shift = unknowns.theoryOfCup(learning.best());
+        double[] shift = unknowns.theoryOfCup(best);
         double size = TheoryError.size(unknowns.tintShare(shares));
         for (int w = 0; w < sumK.length; w++) {
             double ratio = sumK[w] / sumS[w] * Math.exp(size * shift[w]);
@@ -429,33 +534,19 @@ public final class Knowledge {
     /** @return equally likely versions of the shelf, made when first asked for */
     public synchronized Ensemble ensemble() {
         if (ensemble == null) {
-            Random random = new Random(SEED);
+            double[][] all = drawn == null ? draws() : drawn;
             double[][][] k = new double[VERSIONS][][];
             double[][][] s = new double[VERSIONS][][];
             double[][] theory = new double[VERSIONS][];
             Random stray = new Random(SEED + 1);
             double[] own = new double[TheoryError.directions()[0].length];
-            double[][] drawnUnknowns = new double[VERSIONS][];
-            double[] draw = new double[unknowns.count()];
-            Factor factor = learning.forDraws();
             for (int version = 0; version < VERSIONS; version++) {
-                boolean mirrored = version % 2 == 1;
-                double[] z = new double[draw.length];
-                for (int i = 0; i < z.length; i++) {
-                    // Each draw is followed by its mirror image, so that the middle of all is the best estimate.
-                    draw[i] = mirrored ? -draw[i] : random.nextGaussian();
-                    z[i] = draw[i];
-                }
-                factor.backward(z);
-                for (int i = 0; i < z.length; i++) {
-                    z[i] += learning.best()[i];
-                }
-                Unknowns.Curves drawn = unknowns.curves(z);
-                k[version] = drawn.k();
-                s[version] = drawn.s();
-                drawnUnknowns[version] = z;
+                double[] z = all[version];
+                Unknowns.Curves curve = unknowns.curves(z);
+                k[version] = curve.k();
+                s[version] = curve.s();
                 for (int d = 0; d < own.length; d++) {
-                    own[d] = mirrored ? -own[d] : stray.nextGaussian();
+                    own[d] = version % 2 == 1 ? -own[d] : stray.nextGaussian();
                 }
                 boolean read = unknowns.theory() >= 0;
                 theory[version] = TheoryError.curve(own, read ? TheoryError.own() : 1);
@@ -464,9 +555,29 @@ public final class Knowledge {
                     theory[version][w] += shared[w];
                 }
             }
-            ensemble = new Ensemble(ids(), k, s, theory, unknowns.tints(), unknowns.photos(drawnUnknowns));
+            ensemble = new Ensemble(ids(), k, s, theory, unknowns.tints(), unknowns.photos(all));
         }
         return ensemble;
+    }
+
+    private double[][] draws() {
+        Random random = new Random(SEED);
+        double[][] all = new double[VERSIONS][unknowns.count()];
+        Factor factor = learning.forDraws();
+        double[] draw = new double[unknowns.count()];
+        for (int version = 0; version < VERSIONS; version++) {
+            double[] z = all[version];
+            for (int i = 0; i < z.length; i++) {
+                // Each draw is followed by its mirror image, so that the middle of all is the best estimate.
+                draw[i] = version % 2 == 1 ? -draw[i] : random.nextGaussian();
+                z[i] = draw[i];
+            }
+            factor.backward(z);
+            for (int i = 0; i < z.length; i++) {
+                z[i] += best[i];
+            }
+        }
+        return all;
     }
 
     /**
@@ -476,7 +587,7 @@ public final class Knowledge {
      */
     public double[][] usual(PigmentFamily family) {
         PartPrior prior = PartPrior.tint(family);
-        double shared = Math.exp(PartPrior.SHARED_STRENGTH * learning.best()[unknowns.sharedStrength()]);
+        double shared = Math.exp(PartPrior.SHARED_STRENGTH * best[unknowns.sharedStrength()]);
         double[][] out = new double[2][Unknowns.WAVELENGTHS];
         for (int w = 0; w < Unknowns.WAVELENGTHS; w++) {
             out[0][w] = shared * Math.exp(prior.absorption().middle(w));
@@ -553,7 +664,7 @@ public final class Knowledge {
             for (double d : learning.whitened(direction)) {
                 sum += d * d;
             }
-            shift[axis][0] = unknowns.wetShift(axis, learning.best());
+            shift[axis][0] = unknowns.wetShift(axis, best);
             shift[axis][1] = Math.sqrt(sum);
         }
         return shift;

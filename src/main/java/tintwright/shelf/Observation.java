@@ -3,6 +3,7 @@ package tintwright.shelf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
 import tintwright.colour.LabBatch;
@@ -308,6 +309,35 @@ final class Observation {
             }
         }
         return out;
+    }
+
+    /** @return covariance of what this one mix is off by alone: its scale, its film, the theory; as read in Lab */
+    double[][] ownErrors(double[] z, Unknowns.Curves curves) {
+        bend(z, curves);
+        colour(z);
+        double[][] own = withErrors(new double[3][3], errors());
+        double model = Math.hypot(MODEL_LAB, reading.film() == FilmState.WET ? WET_STRAY : 0);
+        for (int axis = 0; axis < 3; axis++) {
+            own[axis][axis] += model * model;
+        }
+        return own;
+    }
+
+    /** @return share by mass of every part of the shelf, by its place */
+    double[] sharesByPart() {
+        double[] all = new double[unknowns.ids().size()];
+        for (int i = 0; i < shares.length; i++) {
+            all[film.parts()[i]] = shares[i];
+        }
+        return all;
+    }
+
+    FilmState film() {
+        return reading.film();
+    }
+
+    Geometry geometry() {
+        return reading.geometry();
     }
 
     /** @return the reflectance the film model foretells, a copy */

@@ -36,7 +36,12 @@ record SharedError(String name, double[][] loadings) {
             along[1][k] = directions.get(k).a();
             along[2][k] = directions.get(k).b();
         }
-        return new SharedError(photo.photo() + " along " + directions.size(), along);
+        return new SharedError(photo.photo() + " along", along);
+    }
+
+    /** @return of two of one photo the one with more unknowns: the first of them are those of the other */
+    static SharedError larger(SharedError one, SharedError other) {
+        return other.size() > one.size() ? other : one;
     }
 
     /** @return how many unknowns it has */

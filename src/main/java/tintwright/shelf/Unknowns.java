@@ -156,7 +156,8 @@ final class Unknowns {
 
     /** @return true when chips of that photo have taught something of its error */
     boolean knows(SharedError photo) {
-        return photoStart.containsKey(photo.name());
+        Place place = photoStart.get(photo.name());
+        return place != null && place.size() >= photo.size();
     }
 
     /** @return for every photo its unknowns in each of these drawings */
@@ -200,22 +201,38 @@ final class Unknowns {
 
     /** K and S of every part for these numbers. */
     Curves curves(double[] z) {
+        double[][] logs = logs(z, true);
         double[][] k = new double[ids.size()][WAVELENGTHS];
         double[][] s = new double[ids.size()][WAVELENGTHS];
         for (int part = 0; part < k.length; part++) {
-            PartPrior prior = priors.get(part);
-            double shared = prior.paste() ? PartPrior.SHARED_STRENGTH * z[sharedStrength] : 0;
             for (int w = 0; w < WAVELENGTHS; w++) {
-                k[part][w] = Math.exp(shared + value(prior.absorption(), w, z, start(part)));
-                s[part][w] = Math.exp(shared + value(prior.scattering(), w, z, startOfScattering(part)));
+                k[part][w] = Math.exp(logs[2 * part][w]);
+                s[part][w] = Math.exp(logs[2 * part + 1][w]);
             }
         }
         return new Curves(k, s);
     }
 
-    private static double value(CurvePrior prior, int wavelength, double[] z, int from) {
+    /**
+     * @param withMiddle false for what the numbers add to the middle of the prior
+     * @return ln K of the first part, its ln S, ln K of the second, and so on: 31 values each
+     */
+    double[][] logs(double[] z, boolean withMiddle) {
+        double[][] logs = new double[2 * ids.size()][WAVELENGTHS];
+        for (int part = 0; part < ids.size(); part++) {
+            PartPrior prior = priors.get(part);
+            double shared = prior.paste() ? PartPrior.SHARED_STRENGTH * z[sharedStrength] : 0;
+            for (int w = 0; w < WAVELENGTHS; w++) {
+                logs[2 * part][w] = shared + value(prior.absorption(), w, z, start(part), withMiddle);
+                logs[2 * part + 1][w] = shared + value(prior.scattering(), w, z, startOfScattering(part), withMiddle);
+            }
+        }
+        return logs;
+    }
+
+    private static double value(CurvePrior prior, int wavelength, double[] z, int from, boolean withMiddle) {
         double[] basis = prior.basis(wavelength);
-        double sum = prior.middle(wavelength);
+        double sum = withMiddle ? prior.middle(wavelength) : 0;
         for (int i = 0; i < basis.length; i++) {
             sum += basis[i] * z[from + i];
         }

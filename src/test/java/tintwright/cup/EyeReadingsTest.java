@@ -38,7 +38,12 @@ class EyeReadingsTest {
     void theHullIsLearnedFromWhatIsSeenBesideTheDab() {
         CupSight before = CupSight.of(SHELF, picked());
         for (Depth depth : Depth.values()) {
-            CupSight after = CupSight.of(SHELF, picked().add(NOW, seen(depth, Hue.NONE)));
+            CupSight after = CupSight.of(
+                    SHELF,
+                    picked().add(
+                                    NOW,
+                                    new Deed.Seen(new EyeVerdict(
+                                            Optional.of(depth), Optional.empty(), Amount.NOT_SAID, FilmState.CURED))));
             double apart = lighter(after);
             switch (depth) {
                 case MUCH_TOO_DARK -> assertTrue(apart < -4, "apart " + apart);
@@ -47,10 +52,13 @@ class EyeReadingsTest {
                 case A_LITTLE_TOO_LIGHT -> assertEquals(2.7, apart, 1.2);
                 case MUCH_TOO_LIGHT -> assertTrue(apart > 4, "apart " + apart);
             }
-            assertTrue(
-                    after.outlook().orElseThrow().within90()
-                            < before.outlook().orElseThrow().within90(),
-                    depth.words());
+            if (Math.abs(depth.ordinal() - Depth.SAME.ordinal()) < 2) {
+                // Much can be very much.
+                assertTrue(
+                        after.outlook().orElseThrow().within90()
+                                < before.outlook().orElseThrow().within90(),
+                        depth.words());
+            }
         }
     }
 

@@ -86,11 +86,31 @@ class EyeVerdictTest {
     }
 
     @Test
-    void aDifferenceIsCalledByTheNearestHue() {
-        assertEquals(Hue.TOO_RED, Hue.nearest(3, 0.5));
-        assertEquals(Hue.TOO_YELLOW, Hue.nearest(0.3, 2));
-        assertEquals(Hue.TOO_GREEN, Hue.nearest(-2, 0));
-        assertEquals(Hue.TOO_BLUE, Hue.nearest(-0.5, -4));
+    void everyDifferenceIsCalledByTheNearestHue() {
+        for (int degrees = -180; degrees < 180; degrees++) {
+            double angle = Math.toRadians(degrees + 0.5);
+            Lab moved = new Lab(50, 4 * Math.cos(angle), 4 * Math.sin(angle), HULL.viewing());
+            Hue nearest = Hue.NONE;
+            int called = 0;
+            double least = Double.POSITIVE_INFINITY;
+            Lab grey = new Lab(50, 0, 0, HULL.viewing());
+            for (Hue hue : Hue.values()) {
+                Lab there = hue.shade(grey, Amount.LITTLE);
+                double off = Math.hypot(there.a() - 0.75 * moved.a(), there.b() - 0.75 * moved.b());
+                if (hue != Hue.NONE && off < least) {
+                    least = off;
+                    nearest = hue;
+                }
+            }
+            for (Hue hue : Hue.values()) {
+                double round = angle < hue.from() ? angle + 2 * Math.PI : angle;
+                if (hue != Hue.NONE && round >= hue.from() && round < hue.to()) {
+                    called++;
+                    assertEquals(nearest, hue, degrees + " degrees");
+                }
+            }
+            assertEquals(1, called, degrees + " degrees");
+        }
     }
 
     @Test

@@ -38,6 +38,9 @@ final class CupJob {
 
     static final double PHOTO_PATCH = 0.5;
 
+    /** What a photo with nothing known in it is off by, on each axis; assumed, no source. */
+    private static final double[] PLAIN = {6, 3.5, 5};
+
     final HiddenShop shop;
     final Lab truth;
     final double limit;
@@ -95,6 +98,7 @@ final class CupJob {
         this.truth = shop.hull();
         this.limit = HiddenBest.distance(shop, truth);
         List<Chip> chips = new ArrayList<>();
+        PlaceReadings asRead;
         if (start == Start.PICKED) {
             HullFamily likest = HullFamily.ANY;
             for (HullFamily family : HullFamily.values()) {
@@ -102,15 +106,15 @@ final class CupJob {
                         ? family
                         : likest;
             }
-            this.hull = likest.place("boat", "hull");
+            asRead = likest.place("boat", "hull");
         } else {
             boolean plain = start == Start.PLAIN_PHOTO;
-            double[] off = plain ? new double[] {6, 3.5, 5} : new double[] {1.6, 1.6, 1.6};
+            double[] off = plain ? PLAIN.clone() : new double[] {1.6, 1.6, 1.6};
             for (int axis = 0; axis < 3; axis++) {
                 off[axis] *= random.nextGaussian();
             }
-            PhotoBias shared = new PhotoBias("photo 0", Covariance.same(plain ? 6 : 1.8));
-            this.hull = new PlaceReadings("boat", "hull", List.of(seen(truth, off, shared)), "");
+            PhotoBias shared = PhotoBias.along("photo 0", ColourReading.Direction.of(Covariance.same(plain ? 6 : 1.8)));
+            asRead = new PlaceReadings("boat", "hull", List.of(seen(truth, off, shared)), "");
             if (!plain) {
                 chips.add(known("base", Parts.of(Map.of("white", 20.0)), off, shared));
                 for (Tint tint : shop.tints()) {
@@ -119,6 +123,11 @@ final class CupJob {
             }
         }
         this.knowledge = Knowledge.of(shop.shelf(chips));
+        this.hull = new PlaceReadings(
+                "boat",
+                "hull",
+                List.of(knowledge.throughChips((ColourReading) asRead.readings().get(0))),
+                "");
         this.cup = Cup.empty("cup", hull, WANTED, STEP, "white");
     }
 
@@ -144,6 +153,16 @@ final class CupJob {
     /** A cured dab held against the hull. */
     void look(HiddenEye eye) {
         cup = cup.add(now(), new Deed.Seen(eye.look(colour(), truth)));
+    }
+
+    /** A cured dab photographed beside the hull with nothing known in the picture: what all of it is off by cancels. */
+    void photographDab() {
+        double[] off = new double[3];
+        for (int axis = 0; axis < 3; axis++) {
+            off[axis] = PLAIN[axis] * random.nextGaussian();
+        }
+        PhotoBias shared = new PhotoBias("photo " + ++photos, Covariance.same(6));
+        cup = cup.add(now(), new Deed.Read(seen(colour(), off, shared), Optional.of(seen(truth, off, shared)), true));
     }
 
     private Chip chip(String id, Parts wanted, double[] bias) {
