@@ -1,7 +1,6 @@
 package tintwright.bench;
 
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +12,7 @@ import java.util.concurrent.CompletableFuture;
 import tintwright.colour.Lab;
 import tintwright.cup.CupDeeds;
 import tintwright.cup.WayWords;
+import tintwright.fill.DayWords;
 import tintwright.fill.FillPlan;
 import tintwright.reading.EyeVerdict;
 import tintwright.units.UnitSystem;
@@ -50,6 +50,9 @@ public final class BenchTop {
 
         /** The catalyst of this batch is in just now. */
         record Catalysed(int batch) implements Act {}
+
+        /** A step of the day is ticked off, or not any more. */
+        record Ticked(String step, boolean done) implements Act {}
 
         /** What this batch was watched for is done. */
         record Seen(int batch, String cue) implements Act {}
@@ -107,10 +110,22 @@ public final class BenchTop {
      *
      * @param plan    the job worked out
      * @param units   how it is said
+     * @param ticked  the steps that are done: {@link DayTicks#name}
      * @param running batches with catalyst in them and their clocks
      * @param hold    why no catalyst may go in now; empty when it may
      */
-    public record DayNow(FillPlan plan, UnitSystem units, SortedMap<Integer, CureClock> running, String hold) {}
+    public record DayNow(
+            FillPlan plan, UnitSystem units, Set<String> ticked, SortedMap<Integer, CureClock> running, String hold) {
+        public DayNow {
+            ticked = Set.copyOf(ticked);
+        }
+
+        /** @return whether the day has a step of this name */
+        public boolean has(String step) {
+            return DayWords.of(plan, units).stream()
+                    .anyMatch(line -> DayTicks.name(line).equals(step));
+        }
+    }
 
     /**
      * What lies on the bench at one moment.
@@ -147,7 +162,6 @@ public final class BenchTop {
             return size() > REMEMBERED;
         }
     };
-    private final Set<String> ticked = new HashSet<>();
     private Sight sight;
     private long version;
 
@@ -186,18 +200,6 @@ public final class BenchTop {
     /** @return the log of the shop; empty while it is not open */
     public Optional<ShopLog> log() {
         return hands.log();
-    }
-
-    /** Ticks a step of the day off, or takes the tick away; it is the same on every phone until the bench is closed. */
-    public synchronized void tick(String step, boolean done) {
-        if (done ? ticked.add(step) : ticked.remove(step)) {
-            changed();
-        }
-    }
-
-    /** @return the steps of the day that are ticked off */
-    public synchronized Set<String> ticked() {
-        return Set.copyOf(ticked);
     }
 
     /** @return a number that grows with every change */

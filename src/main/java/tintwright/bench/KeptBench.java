@@ -1,5 +1,6 @@
 package tintwright.bench;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -28,6 +29,7 @@ import tintwright.cup.Plan;
 import tintwright.cup.Way;
 import tintwright.files.BenchFile;
 import tintwright.files.BenchJob;
+import tintwright.files.ClocksFile;
 import tintwright.files.FileProblem;
 import tintwright.fill.Batch;
 import tintwright.fill.CureTimer;
@@ -53,6 +55,9 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
     private final Optional<ShopLog> log;
     private String notLogged = "";
     private final Cups cups = new Cups();
+    private final DayTicks ticks = new DayTicks();
+    private final Path clocks;
+    private List<ClocksFile.Catalysed> kept = List.of();
     private final Map<Integer, CureClock> running = new TreeMap<>();
     private final ExecutorService hand = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "bench");
@@ -63,12 +68,19 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
     private BenchJob job;
     private Optional<PlanFill> plan = Optional.empty();
 
-    private KeptBench(Path file, BenchJob job, Clock clock, Function<Shelf, Knowledge> teacher, Optional<ShopLog> log) {
+    private KeptBench(Path file, BenchJob job, Clock clock, Function<Shelf, Knowledge> teacher, Optional<ShopLog> log)
+            throws FileProblem {
         this.log = log;
         this.file = file;
         this.clock = clock;
         this.job = job;
         this.knowledge = teacher.apply(job.shelf());
+        ticks.keepIn(file.resolveSibling("day.json"));
+        clocks = file.resolveSibling("cure.json");
+        if (Files.exists(clocks)) {
+            kept = ClocksFile.read(clocks);
+            kept.forEach(one -> running.put(one.batch(), new CureClock(one.catalysed(), one.timers())));
+        }
         this.top = new BenchTop(look(), this);
     }
 
@@ -106,7 +118,14 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
                 title(),
                 cup.isPresent() ? Wanted.CHIP : Wanted.HULL,
                 cup,
-                plan.map(made -> new DayNow(made.plan(), UnitSystem.METRIC, new TreeMap<>(running), hold(made))));
+                plan.map(made -> new DayNow(
+                        made.plan(), UnitSystem.METRIC, ticks.of(jobName()), new TreeMap<>(running), hold(made))));
+    }
+
+    /** As the window calls it, whose ticks these are too. */
+    private String jobName() {
+        return job.boat() + ", "
+                + (job.place() < 0 ? "" : job.places().get(job.place()).place());
     }
 
     private String title() {
@@ -167,8 +186,15 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
             return gone(key) ? Answer.GONE_ON : follow(follow.way());
         } else if (act instanceof Act.Catalysed catalysed) {
             return catalysed(catalysed.batch());
+        } else if (act instanceof Act.Ticked ticked) {
+            if (top.sight().day().filter(day -> day.has(ticked.step())).isEmpty()) {
+                return Answer.GONE_ON;
+            }
+            ticks.tick(jobName(), ticked.step(), ticked.done());
+            return new Answer(true, "");
         } else if (act instanceof Act.Seen seen) {
-            running.computeIfPresent(seen.batch(), (batch, clocks) -> without(clocks, seen.cue()));
+            running.computeIfPresent(seen.batch(), (batch, clock) -> without(clock, seen.cue()));
+            keepClocks();
             return new Answer(true, "");
         }
         return photo(((Act.Photo) act).file());
@@ -253,7 +279,7 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
         return log;
     }
 
-    private Answer catalysed(int number) {
+    private Answer catalysed(int number) throws FileProblem {
         if (plan.isEmpty() || number < 1 || number > plan.get().plan().batches().size()) {
             return Answer.GONE_ON;
         }
@@ -264,7 +290,24 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
         List<CureTimer> timers = plan.get().plan().timers();
         Batch batch = plan.get().plan().batches().get(number - 1);
         running.computeIfAbsent(number, none -> new CureClock(clock.instant(), timers));
+        keepClocks();
         return new Answer(true, "The clock of batch " + batch.number() + " runs.");
+    }
+
+    /** In the window's own file, so that a cup goes on curing whoever looks next. */
+    private void keepClocks() throws FileProblem {
+        List<Batch> batches = plan.map(made -> made.plan().batches()).orElse(List.of());
+        List<ClocksFile.Catalysed> now = running.entrySet().stream()
+                .map(one -> new ClocksFile.Catalysed(
+                        one.getKey(),
+                        one.getKey() <= batches.size()
+                                ? batches.get(one.getKey() - 1).stage().words()
+                                : "",
+                        one.getValue().catalysed(),
+                        one.getValue().timers()))
+                .toList();
+        ClocksFile.keep(clocks, kept, now);
+        kept = now;
     }
 
     private static CureClock without(CureClock clocks, String cue) {

@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import tintwright.bench.BenchTop;
 import tintwright.bench.BenchTop.Act;
 import tintwright.bench.BenchTop.Answer;
 import tintwright.bench.BenchTop.DayNow;
 import tintwright.bench.BenchTop.Sight;
 import tintwright.bench.CureClock;
+import tintwright.bench.DayTicks;
 import tintwright.fill.Batch;
 import tintwright.fill.Caution;
 import tintwright.fill.DayWords;
@@ -26,7 +26,7 @@ final class DayPage {
 
     private DayPage() {}
 
-    static Reply show(Sight sight, Set<String> ticked, Optional<Answer> came, Instant now) {
+    static Reply show(Sight sight, Optional<Answer> came, Instant now) {
         StringBuilder main = new StringBuilder(Html.said(came));
         if (sight.day().isEmpty()) {
             main.append(
@@ -42,8 +42,9 @@ final class DayPage {
         for (Map.Entry<Integer, CureClock> one : day.running().entrySet()) {
             clock(one.getKey(), one.getValue(), now, main);
         }
+        Set<String> ticked = day.ticked();
         int next = 0;
-        while (next < lines.size() && ticked.contains(key(lines, next))) {
+        while (next < lines.size() && ticked.contains(DayTicks.name(lines.get(next)))) {
             next++;
         }
         if (next < lines.size()) {
@@ -58,11 +59,6 @@ final class DayPage {
                 .forEach(one -> main.append("<p>").append(safe(one.words())).append("</p>\n"));
         main.append("</details>\n</section>\n");
         return Reply.page(Reply.OK, Html.page(sight.job(), Place.DAY, "day " + next, main.toString()));
-    }
-
-    /** A step is known by its place and its words: when the plan changes, other steps are not done yet. */
-    private static String key(List<DayWords.Line> lines, int index) {
-        return index + " " + lines.get(index).words();
     }
 
     private static void clock(int batch, CureClock running, Instant now, StringBuilder main) {
@@ -134,7 +130,7 @@ final class DayPage {
     private static void steps(List<DayWords.Line> lines, Set<String> ticked, StringBuilder main) {
         main.append("<section class=\"sheet\">\n<h2>All steps</h2>\n<ol>\n");
         for (int i = 0; i < lines.size(); i++) {
-            boolean done = ticked.contains(key(lines, i));
+            boolean done = ticked.contains(DayTicks.name(lines.get(i)));
             main.append("<li>");
             tick(
                     lines,
@@ -151,7 +147,7 @@ final class DayPage {
     private static void tick(
             List<DayWords.Line> lines, int index, boolean done, String look, String words, StringBuilder main) {
         form("tick", main);
-        hidden("step", key(lines, index), main);
+        hidden("step", DayTicks.name(lines.get(index)), main);
         hidden("done", Boolean.toString(done), main);
         main.append("<button class=\"")
                 .append(look)
@@ -176,16 +172,8 @@ final class DayPage {
     static Answer deed(BenchTop top, Form form) throws Refused, InterruptedException {
         switch (form.text("deed")) {
             case "tick" -> {
-                boolean known = top.sight().day().stream().anyMatch(day -> {
-                    List<DayWords.Line> lines = DayWords.of(day.plan(), day.units());
-                    return IntStream.range(0, lines.size())
-                            .anyMatch(i -> key(lines, i).equals(form.text("step")));
-                });
-                if (!known) {
-                    return Answer.GONE_ON;
-                }
-                top.tick(form.text("step"), form.text("done").equals("true"));
-                return new Answer(true, "");
+                return Answers.wait(top.act(
+                        "", new Act.Ticked(form.text("step"), form.text("done").equals("true"))));
             }
             case "catalysed" -> {
                 int batch = form.number("batch");

@@ -47,9 +47,6 @@ final class Gate {
 
     /** @throws Refused when the request is not served */
     Asked ask(HttpExchange exchange) throws Refused {
-        if (!flow.pass()) {
-            throw new Refused(Reply.TOO_MANY, "The bench is asked too much at once. Wait a second and try again.");
-        }
         Headers headers = exchange.getRequestHeaders();
         // A name that was made to lead here, by a page from elsewhere, comes with another host.
         if (!host.equalsIgnoreCase(only(headers, "Host"))) {
@@ -62,6 +59,10 @@ final class Gate {
         Optional<Integer> phone = passes.phone(path[1]);
         if (phone.isEmpty() && !passes.invited(path[1])) {
             throw nothing();
+        }
+        // Only who is let in takes from the flow: a stranger's flood finds nothing, and slows nobody else down.
+        if (!flow.pass()) {
+            throw new Refused(Reply.TOO_MANY, "The bench is asked too much at once. Wait a second and try again.");
         }
         boolean post = exchange.getRequestMethod().equals("POST");
         if (!post && !exchange.getRequestMethod().equals("GET")) {

@@ -4,8 +4,9 @@ import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.atomic.AtomicLong;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import tintwright.bench.BenchTop;
 
@@ -19,33 +20,45 @@ final class Live {
     private static final long TOGETHER_MILLIS = 150;
 
     private final BenchTop top;
-    private final Semaphore free = new Semaphore(Passes.MOST_PHONES);
-    private final AtomicLong ended = new AtomicLong();
+    private final Deque<AtomicBoolean> open = new ArrayDeque<>();
 
     Live(BenchTop top) {
         this.top = top;
     }
 
     /** Ends every stream; those whose phone is still let in come back. */
-    void stop() {
-        ended.incrementAndGet();
+    synchronized void stop() {
+        open.forEach(ended -> ended.set(true));
+        open.clear();
         top.wake();
     }
 
-    /** @param stillIn whether the phone is still let in */
-    void serve(HttpExchange exchange, BooleanSupplier stillIn) throws IOException, InterruptedException, Refused {
-        if (!free.tryAcquire()) {
-            throw new Refused(Reply.BUSY, "Too many phones look at the bench at once.");
+    /** A phone that lost its Wi-Fi leaves a stream behind that nobody reads: the oldest goes when there are too many. */
+    private synchronized AtomicBoolean begin() {
+        if (open.size() >= Passes.MOST_PHONES) {
+            open.removeFirst().set(true);
+            top.wake();
         }
+        AtomicBoolean ended = new AtomicBoolean();
+        open.add(ended);
+        return ended;
+    }
+
+    private synchronized void over(AtomicBoolean ended) {
+        open.remove(ended);
+    }
+
+    /** @param stillIn whether the phone is still let in */
+    void serve(HttpExchange exchange, BooleanSupplier stillIn) throws IOException, InterruptedException {
+        AtomicBoolean ended = begin();
         try {
             exchange.getResponseHeaders().set("Content-Type", "text/event-stream; charset=utf-8");
             exchange.sendResponseHeaders(Reply.OK, 0);
             OutputStream out = exchange.getResponseBody();
-            long begun = ended.get();
             long seen = top.version();
             say(out, "retry: 1000\ndata: " + seen + "\n\n");
             long until = System.nanoTime() + STREAM_MILLIS * 1_000_000;
-            while (begun == ended.get() && stillIn.getAsBoolean() && System.nanoTime() < until) {
+            while (!ended.get() && stillIn.getAsBoolean() && System.nanoTime() < until) {
                 long now = top.after(seen, QUIET_MILLIS);
                 // Many changes in a row are one piece of news.
                 Thread.sleep(now == seen ? 0 : TOGETHER_MILLIS);
@@ -54,7 +67,7 @@ final class Live {
                 seen = now;
             }
         } finally {
-            free.release();
+            over(ended);
         }
     }
 

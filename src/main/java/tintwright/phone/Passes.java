@@ -1,5 +1,7 @@
 package tintwright.phone;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.HashMap;
 import java.util.HexFormat;
@@ -34,7 +36,9 @@ final class Passes {
 
     /** @return true when that is what the code holds at present */
     synchronized boolean invited(String secret) {
-        return invitation.equals(secret);
+        // In the same time whatever was guessed right of it.
+        return MessageDigest.isEqual(
+                invitation.getBytes(StandardCharsets.UTF_8), secret.getBytes(StandardCharsets.UTF_8));
     }
 
     /** @param then told whenever a phone was let in and the invitation is another */

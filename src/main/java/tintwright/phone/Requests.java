@@ -114,7 +114,7 @@ final class Requests implements HttpHandler {
             case DOSE -> DosePage.show(top.sight(), came);
             case DARK -> DosePage.ways(top.sight(), came);
             case EYE -> EyePage.show(top.sight(), came);
-            case DAY -> DayPage.show(top.sight(), top.ticked(), came, clock.instant());
+            case DAY -> DayPage.show(top.sight(), came, clock.instant());
             case LOG -> LogPage.show(top, came);
             case RECIPE -> LogPage.recipe(top, exchange);
         };

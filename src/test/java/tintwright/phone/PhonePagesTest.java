@@ -185,13 +185,26 @@ class PhonePagesTest {
         String step = field(page, "step").replace("&quot;", "\"").replace("&amp;", "&");
         phone.post("day", form("deed", "tick", "step", step, "done", "true"));
         other.post("day", form("deed", "tick", "step", step, "done", "true"));
-        assertEquals(1, bench.top().ticked().size());
+        assertEquals(1, bench.top().sight().day().orElseThrow().ticked().size());
         assertTrue(other.get("day").body().contains("class=\"tick done\" aria-pressed=\"true\""));
         phone.post("day", form("deed", "tick", "step", "9999 no such step", "done", "true"));
-        assertEquals(1, bench.top().ticked().size());
+        assertEquals(1, bench.top().sight().day().orElseThrow().ticked().size());
         assertTrue(phone.get("day").words().contains("The bench has gone on meanwhile."));
         phone.post("day", form("deed", "tick", "step", step, "done", "false"));
-        assertEquals(Set.of(), bench.top().ticked());
+        assertEquals(Set.of(), bench.top().sight().day().orElseThrow().ticked());
+    }
+
+    @Test
+    void ticksAndClocksAreStillThereWhenTheBenchIsOpenedAgain() throws Exception {
+        String step =
+                field(phone.get("day").body(), "step").replace("&quot;", "\"").replace("&amp;", "&");
+        phone.post("day", form("deed", "tick", "step", step, "done", "true"));
+        phone.post("day", form("deed", "catalysed", "batch", "1"));
+        try (KeptBench again = KeptBench.open(file(), Clock.systemUTC(), Desks::learn, Optional.empty())) {
+            assertEquals(Set.of(step), again.top().sight().day().orElseThrow().ticked());
+            assertEquals(
+                    Set.of(1), again.top().sight().day().orElseThrow().running().keySet());
+        }
     }
 
     @Test

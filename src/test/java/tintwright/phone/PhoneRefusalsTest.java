@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
+import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
@@ -302,6 +304,55 @@ class PhoneRefusalsTest {
         assertFalse(flow.pass(), "the four hundred and first at the same instant");
         if (refused > 0) {
             Thread.sleep(1000);
+        }
+        goesOn();
+    }
+
+    @Test
+    void aStrangersFloodFindsNothingAndSlowsNoPhoneDown() throws Exception {
+        for (int i = 0; i < 1000; i++) {
+            assertEquals(
+                    Reply.NOT_FOUND,
+                    phone.ask("GET", "/" + "0".repeat(32) + "/photo", phone.usual(), new byte[0])
+                            .status());
+        }
+        goesOn();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"mailto:bench", "*", "//", "http://elsewhere.example/", "/%", "/a/b/c/d"})
+    void whatIsNoAddressOfAPageFindsNothing(String target) throws Exception {
+        int status = phone.ask("GET", target, phone.usual(), new byte[0]).status();
+        // The server itself hangs up on what is no address at all.
+        assertTrue(List.of(0, Reply.NOT_FOUND, Reply.BAD_REQUEST).contains(status), target + ": " + status);
+        goesOn();
+    }
+
+    @Test
+    void phonesThatFellAsleepHoldNobodyUpAndOneThatWakesHearsTheNews() throws Exception {
+        List<Socket> asleep = new ArrayList<>();
+        for (int i = 0; i < Passes.MOST_PHONES + 8; i++) {
+            Socket socket = phone.socket();
+            socket.getOutputStream().write(RawPhone.head("GET", "/" + phone.secret() + "/live", phone.usual()));
+            asleep.add(socket);
+        }
+        // One fell asleep over half a request.
+        Socket half = phone.socket();
+        half.getOutputStream().write("POST /".getBytes(StandardCharsets.UTF_8));
+        asleep.add(half);
+        goesOn();
+        try (Socket awake = phone.socket()) {
+            awake.getOutputStream().write(RawPhone.head("GET", "/" + phone.secret() + "/live", phone.usual()));
+            BufferedReader news =
+                    new BufferedReader(new InputStreamReader(awake.getInputStream(), StandardCharsets.UTF_8));
+            String line = news.readLine();
+            while (line != null && !line.startsWith("data: ")) {
+                line = news.readLine();
+            }
+            assertTrue(line != null, "the stream of the one that woke is served, an older one ended");
+        }
+        for (Socket socket : asleep) {
+            socket.close();
         }
         goesOn();
     }

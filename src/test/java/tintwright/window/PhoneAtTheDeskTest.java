@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,9 +18,15 @@ import tintwright.bench.BenchTop;
 import tintwright.bench.BenchTop.Act;
 import tintwright.bench.BenchTop.Answer;
 import tintwright.bench.BenchTop.CupNow;
+import tintwright.bench.BenchTop.DayNow;
+import tintwright.bench.DayTicks;
 import tintwright.bench.GiveOut;
 import tintwright.bench.ShopLog;
 import tintwright.cup.Deed;
+import tintwright.fill.CountersunkHole;
+import tintwright.fill.DayWords;
+import tintwright.fill.Lie;
+import tintwright.fill.RepairLine;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.phone.PhoneBenches;
@@ -197,6 +204,24 @@ class PhoneAtTheDeskTest {
         assertTrue(
                 desk.log().againProperty().get().title().contains(cup.page().name()),
                 desk.log().againProperty().get().title());
+    }
+
+    @Test
+    void aTickOnThePhoneIsATickInTheWindowAndTheOtherWay() {
+        desk.job()
+                .change(job -> job.filling(job.fill()
+                        .plus(new RepairLine("old cleat holes", new CountersunkHole(5, 9, 2, 6, 0), Lie.VERTICAL, 8))));
+        DayNow day = top.sight().day().orElseThrow();
+        String step = DayTicks.name(DayWords.of(day.plan(), day.units()).get(0));
+        assertTrue(top.act("", new Act.Ticked(step, true)).join().done());
+        assertEquals(Set.of(step), desk.fill().ticked());
+        long before = top.version();
+        desk.fill().tick(step, false);
+        assertTrue(top.version() > before);
+        assertEquals(Set.of(), top.sight().day().orElseThrow().ticked());
+        assertEquals(
+                Answer.GONE_ON,
+                top.act("", new Act.Ticked("no such step", true)).join());
     }
 
     @Test

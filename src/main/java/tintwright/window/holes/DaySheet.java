@@ -10,6 +10,7 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import tintwright.bench.DayTicks;
 import tintwright.bench.PlanFill;
 import tintwright.fill.Conditions;
 import tintwright.fill.DayWords;
@@ -61,7 +62,8 @@ final class DaySheet {
             CheckBox done = new CheckBox();
             done.setAccessibleText(step.when() + ": " + step.words());
             done.setSelected(model.ticked(step));
-            done.selectedProperty().addListener((property, before, after) -> model.tick(step, after));
+            done.selectedProperty().addListener((property, before, after) -> model.tick(DayTicks.name(step), after));
+            Pieces.follow(done, model.tickedProperty(), (before, after) -> done.setSelected(model.ticked(step)));
             VBox words = new VBox(at, Pieces.plain(step.words()));
             if (!step.why().isEmpty()) {
                 words.getChildren().add(Pieces.soft(step.why()));

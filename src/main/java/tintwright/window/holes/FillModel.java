@@ -18,6 +18,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.CupStanding;
 import tintwright.bench.Cups;
 import tintwright.bench.CureClock.Phase;
+import tintwright.bench.DayTicks;
 import tintwright.bench.PlanFill;
 import tintwright.colour.DifferenceWords;
 import tintwright.cup.Cup;
@@ -59,7 +60,8 @@ public final class FillModel {
     private final ReadOnlyStringWrapper refused = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Next> next = new ReadOnlyObjectWrapper<>(Next.LIST);
     private final Set<Integer> begun = new TreeSet<>();
-    private final Ticks ticks = new Ticks();
+    private final DayTicks ticks = new DayTicks();
+    private final ReadOnlyObjectWrapper<Set<String>> ticked = new ReadOnlyObjectWrapper<>(Set.of());
     private final ReadOnlyBooleanWrapper accepted = new ReadOnlyBooleanWrapper(false);
     private Optional<Cup> allTheSame = Optional.empty();
     private Optional<ShopTimes> shop = Optional.empty();
@@ -190,20 +192,36 @@ public final class FillModel {
 
     /** @return whether this step of the day is done */
     boolean ticked(DayWords.Line step) {
-        return ticks.has(jobName(), step);
+        return ticked().contains(DayTicks.name(step));
     }
 
-    void tick(DayWords.Line step, boolean done) {
+    /** @param step what it is called: {@link DayTicks#name} */
+    public void tick(String step, boolean done) {
+        if (ticked().contains(step) == done) {
+            return;
+        }
         try {
             ticks.tick(jobName(), step, done);
         } catch (FileProblem e) {
             shell.warn(Said.of(e));
         }
+        ticked.set(ticked());
+    }
+
+    /** @return the names of the steps of the day that are done, of the boat and place in hand */
+    public Set<String> ticked() {
+        return ticks.of(jobName());
+    }
+
+    /** @return changes with every tick */
+    public ReadOnlyObjectProperty<Set<String>> tickedProperty() {
+        return ticked.getReadOnlyProperty();
     }
 
     /** Takes up the steps that were ticked when the window was closed, and keeps them from now on. */
     public void keepTicks(Path file) {
         ticks.keepIn(file);
+        ticked.set(ticked());
     }
 
     private String jobName() {

@@ -1,4 +1,4 @@
-package tintwright.window.holes;
+package tintwright.bench;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -13,13 +13,13 @@ import tintwright.files.SettingsFile;
 import tintwright.fill.DayWords;
 
 /** The steps of the day that are done, of one boat and place, on disk beside the bench. */
-final class Ticks {
+public final class DayTicks {
     private final Set<String> done = new HashSet<>();
     private String job = "";
     private Optional<Path> file = Optional.empty();
 
     /** Takes up what was ticked there, and keeps it there from now on; what cannot be read is as if nothing was. */
-    void keepIn(Path place) {
+    public void keepIn(Path place) {
         file = Optional.of(place);
         done.clear();
         try {
@@ -31,21 +31,24 @@ final class Ticks {
         }
     }
 
-    /** @param of the boat and place in hand; those of another begin with nothing ticked */
-    boolean has(String of, DayWords.Line step) {
-        return of.equals(job) && done.contains(name(step));
+    /**
+     * @param of the boat and place in hand; those of another begin with nothing ticked
+     * @return the names of the steps that are done
+     */
+    public Set<String> of(String of) {
+        return of.equals(job) ? Set.copyOf(done) : Set.of();
     }
 
     /** @throws FileProblem when it cannot be written; it is ticked all the same as long as the window is open */
-    void tick(String of, DayWords.Line step, boolean is) throws FileProblem {
+    public void tick(String of, String step, boolean is) throws FileProblem {
         if (!of.equals(job)) {
             done.clear();
             job = of;
         }
         if (is) {
-            done.add(name(step));
+            done.add(step);
         } else {
-            done.remove(name(step));
+            done.remove(step);
         }
         if (file.isPresent()) {
             Map<String, String> now = new TreeMap<>();
@@ -62,7 +65,8 @@ final class Ticks {
         }
     }
 
-    private static String name(DayWords.Line step) {
+    /** @return what a step is called: when the plan changes, other steps are not done yet */
+    public static String name(DayWords.Line step) {
         return step.when() + ": " + step.words();
     }
 }
