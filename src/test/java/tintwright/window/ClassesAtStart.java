@@ -1,5 +1,8 @@
 package tintwright.window;
 
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,11 +16,12 @@ import javafx.scene.Parent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Window;
+import tintwright.command.Commands;
 import tintwright.window.frame.Step;
 
 /**
- * The classes a start of the window loads, found by starting it without a display and looking at every station; the
- * image profile of pom.xml calls both commands. {@code visit} is to be run with {@code -XX:DumpLoadedClassList},
+ * The classes a start loads, found by answering some commands, starting the window without a display and looking at
+ * every station; the image profile of pom.xml calls both commands. {@code visit} is to be run with {@code -XX:DumpLoadedClassList},
  * {@code archive} takes what that wrote and lets the Java of a packed image make its class-data archive of it.
  */
 public final class ClassesAtStart {
@@ -33,6 +37,9 @@ public final class ClassesAtStart {
             "com/sun/javafx/font/directwrite/",
             "com/sun/javafx/font/coretext/");
 
+    private static final List<List<String>> COMMANDS = List.of(
+            List.of("--help"), List.of("match", "--place", "stern quarter"), List.of("boat"), List.of("cup", "--help"));
+
     private ClassesAtStart() {}
 
     /** @param args {@code visit}, or {@code archive}, the list, the toolkit's modules, and the folder of the image */
@@ -45,6 +52,10 @@ public final class ClassesAtStart {
     }
 
     private static void visit() {
+        PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
+        for (List<String> words : COMMANDS) {
+            Commands.run(nowhere, nowhere, words.toArray(String[]::new));
+        }
         Thread driver = new Thread(
                 () -> {
                     try {
