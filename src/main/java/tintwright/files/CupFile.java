@@ -48,12 +48,7 @@ public final class CupFile {
         tree.put("base", cup.base());
         tree.put("wantedGrams", cup.wantedGrams());
         tree.put("scaleStep", cup.scaleStep());
-        Map<String, Object> hull = new LinkedHashMap<>();
-        hull.put("boat", cup.hull().boat());
-        hull.put("place", cup.hull().place());
-        hull.put("note", cup.hull().note());
-        hull.put("readings", ReadingShape.toTree(cup.hull().readings()));
-        tree.put("hull", hull);
+        tree.put("hull", TargetFile.fields(cup.hull()));
         List<Object> entries = new ArrayList<>();
         for (CupEntry entry : cup.entries()) {
             Map<String, Object> line = new LinkedHashMap<>();
@@ -129,11 +124,7 @@ public final class CupFile {
         double step = root.number("scaleStep", 0.01);
         JsonPlace at = root.at("hull");
         at.only("boat", "place", "note", "readings");
-        List<Reading> readings = ReadingShape.from(at.at("readings").list());
-        String boat = at.text("boat", "");
-        String place = at.at("place").text();
-        String note = at.text("note", "");
-        PlaceReadings hull = at.make(() -> new PlaceReadings(boat, place, readings, note));
+        PlaceReadings hull = TargetFile.fromFields(at);
         List<CupEntry> entries = new ArrayList<>();
         for (JsonPlace line : root.list("entries")) {
             entries.add(entry(line));

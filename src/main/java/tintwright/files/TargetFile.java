@@ -34,6 +34,13 @@ public final class TargetFile {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("formatVersion", VERSION);
         tree.put("kind", KIND);
+        tree.putAll(fields(target));
+        return tree;
+    }
+
+    /** @return what it says, without what a file says of itself */
+    static Map<String, Object> fields(PlaceReadings target) {
+        Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("boat", target.boat());
         tree.put("place", target.place());
         tree.put("note", target.note());
@@ -44,6 +51,10 @@ public final class TargetFile {
     static PlaceReadings from(JsonPlace root) throws FileProblem {
         root.version(KIND, VERSION);
         root.only("formatVersion", "kind", "boat", "place", "note", "readings");
+        return fromFields(root);
+    }
+
+    static PlaceReadings fromFields(JsonPlace root) throws FileProblem {
         String boat = root.text("boat", "");
         String place = root.at("place").text();
         String note = root.text("note", "");

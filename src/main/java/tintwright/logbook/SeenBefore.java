@@ -1,10 +1,7 @@
 package tintwright.logbook;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,6 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import tintwright.files.FileProblem;
+import tintwright.files.JsonPlace;
+import tintwright.files.JsonText;
 
 /**
  * How many lines each file of a log had when this bench last looked. A file that vanishes, or is put back to an
@@ -24,17 +24,19 @@ final class SeenBefore implements Pen.Memory {
 
     SeenBefore(Path file) {
         this.file = file;
-        try (JsonParser json = Entry.JSON.createParser(Files.readAllBytes(file))) {
-            json.nextToken();
-            for (String name = json.nextFieldName(); name != null; name = json.nextFieldName()) {
-                if (json.nextToken() == JsonToken.VALUE_NUMBER_INT) {
-                    most.put(name, json.getIntValue());
-                } else {
-                    json.skipChildren();
-                }
+        most.putAll(written());
+    }
+
+    private Map<String, Integer> written() {
+        try {
+            Map<String, Integer> lines = new TreeMap<>();
+            for (Map.Entry<String, JsonPlace> one :
+                    JsonPlace.read(file).fields().entrySet()) {
+                lines.put(one.getKey(), one.getValue().whole());
             }
-        } catch (IOException noMemory) {
-            most.clear();
+            return lines;
+        } catch (FileProblem noMemory) {
+            return Map.of();
         }
     }
 
@@ -84,6 +86,8 @@ final class SeenBefore implements Pen.Memory {
         Map<String, Integer> before = Map.copyOf(most);
         linesNow.forEach((name, lines) -> most.merge(name, lines, Math::max));
         if (!most.equals(before)) {
+            // Another window of this bench may have seen more meanwhile.
+            written().forEach((name, lines) -> most.merge(name, lines, Math::max));
             save();
         }
     }
@@ -96,16 +100,9 @@ final class SeenBefore implements Pen.Memory {
     }
 
     private void save() {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (JsonGenerator json = Entry.JSON.createGenerator(out)) {
-            json.writeStartObject();
-            for (Map.Entry<String, Integer> one : most.entrySet()) {
-                json.writeNumberField(one.getKey(), one.getValue());
-            }
-            json.writeEndObject();
-            json.flush();
+        try {
             Files.createDirectories(file.getParent());
-            Disk.REAL.place(file, out.toByteArray());
+            Disk.REAL.place(file, JsonText.of(most).getBytes(StandardCharsets.UTF_8));
         } catch (IOException onlyAHelp) {
             // The log itself is on another disk and was forced there: without this memory nothing is lost.
             return;

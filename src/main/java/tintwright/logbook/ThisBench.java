@@ -1,18 +1,19 @@
 package tintwright.logbook;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.random.RandomGenerator;
 import tintwright.files.Claim;
+import tintwright.files.FileProblem;
 import tintwright.files.Fingerprint;
+import tintwright.files.JsonPlace;
+import tintwright.files.JsonText;
 
 /**
  * Who writes: this user on this machine.
@@ -22,12 +23,13 @@ import tintwright.files.Fingerprint;
  */
 public record ThisBench(String id, Path home) {
     private static final String FILE = "bench.json";
+    private static final String ID = "[a-z0-9][a-z0-9-]{0,39}";
     private static final String LETTERS = "abcdefghjkmnpqrstuvwxyz23456789";
     private static final int LETTERS_IN_ID = 8;
     private static final Duration LONGEST_WAIT = Duration.ofSeconds(20);
 
     public ThisBench {
-        if (!id.matches("[a-z0-9][a-z0-9-]{0,39}")) {
+        if (!id.matches(ID)) {
             throw new IllegalArgumentException("the id of a bench is 1 to 40 of a-z, 0-9 and dash, was \"" + id + "\"");
         }
     }
@@ -69,42 +71,25 @@ public record ThisBench(String id, Path home) {
 
     /** @return the id, or nothing if the file is another machine's or says nothing of use */
     private static String idFrom(Path file, List<String> marks) throws IOException {
-        String id = "";
-        List<String> written = new ArrayList<>();
-        try (JsonParser json = Entry.JSON.createParser(Files.readAllBytes(file))) {
-            json.nextToken();
-            for (String field = json.nextFieldName(); field != null; field = json.nextFieldName()) {
-                JsonToken value = json.nextToken();
-                if ("id".equals(field) && value == JsonToken.VALUE_STRING) {
-                    id = json.getText();
-                } else if ("marks".equals(field) && value == JsonToken.START_ARRAY) {
-                    while (json.nextToken() == JsonToken.VALUE_STRING) {
-                        written.add(json.getText());
-                    }
-                } else {
-                    json.skipChildren();
-                }
+        String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+        try {
+            JsonPlace root = JsonPlace.parse(FILE, text);
+            String id = root.text("id", "");
+            boolean ours = false;
+            for (JsonPlace mark : root.list("marks")) {
+                ours |= marks.contains(mark.text());
             }
-        } catch (com.fasterxml.jackson.core.JsonProcessingException harmed) {
+            return ours && id.matches(ID) ? id : "";
+        } catch (FileProblem harmed) {
             return "";
         }
-        boolean usable = written.stream().anyMatch(marks::contains) && id.matches("[a-z0-9][a-z0-9-]{0,39}");
-        return usable ? id : "";
     }
 
-    private static byte[] describe(String id, List<String> marks) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (JsonGenerator json = Entry.JSON.createGenerator(out)) {
-            json.writeStartObject();
-            json.writeStringField("id", id);
-            json.writeArrayFieldStart("marks");
-            for (String mark : marks) {
-                json.writeString(mark);
-            }
-            json.writeEndArray();
-            json.writeEndObject();
-        }
-        return out.toByteArray();
+    private static byte[] describe(String id, List<String> marks) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("id", id);
+        tree.put("marks", marks);
+        return JsonText.of(tree).getBytes(StandardCharsets.UTF_8);
     }
 
     private static String freshId(RandomGenerator random) {
