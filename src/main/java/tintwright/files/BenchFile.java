@@ -67,9 +67,7 @@ public final class BenchFile {
     }
 
     private static Map<String, Object> tree(BenchJob job) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", VERSION);
-        tree.put("kind", KIND);
+        Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.put("boat", job.boat());
         tree.put("places", job.places().stream().map(TargetFile::tree).toList());
         tree.put("place", job.place());
@@ -92,20 +90,8 @@ public final class BenchFile {
     }
 
     static BenchJob from(JsonPlace root) throws FileProblem {
-        root.version(KIND, VERSION);
-        root.only(
-                "formatVersion",
-                "kind",
-                "boat",
-                "places",
-                "place",
-                "grams",
-                "scaleStep",
-                "off",
-                "shelf",
-                "fill",
-                "cup",
-                "ahead");
+        root.head(
+                KIND, VERSION, "boat", "places", "place", "grams", "scaleStep", "off", "shelf", "fill", "cup", "ahead");
         List<PlaceReadings> places = new ArrayList<>();
         for (JsonPlace place : root.list("places")) {
             places.add(TargetFile.from(place));

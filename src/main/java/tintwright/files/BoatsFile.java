@@ -38,9 +38,7 @@ public final class BoatsFile {
     }
 
     private static String text(List<Left> boats) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", VERSION);
-        tree.put("kind", KIND);
+        Map<String, Object> tree = JsonText.head(KIND, VERSION);
         List<Object> list = new ArrayList<>();
         for (Left left : boats) {
             Map<String, Object> one = new LinkedHashMap<>();
@@ -55,8 +53,7 @@ public final class BoatsFile {
     }
 
     static List<Left> from(JsonPlace root) throws FileProblem {
-        root.version(KIND, VERSION);
-        root.only("formatVersion", "kind", "boats");
+        root.head(KIND, VERSION, "boats");
         List<Left> boats = new ArrayList<>();
         for (JsonPlace boat : root.list("boats")) {
             boat.only("boat", "places", "cup", "slot");

@@ -33,9 +33,7 @@ public final class CardFile {
 
     /** @return the card as it stands in a file */
     static String text(ReferenceCard card) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", VERSION);
-        tree.put("kind", KIND);
+        Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.putAll(toTree(card));
         return JsonText.of(tree);
     }
@@ -55,18 +53,7 @@ public final class CardFile {
     }
 
     static ReferenceCard from(JsonPlace root) throws FileProblem {
-        root.version(KIND, VERSION);
-        root.only(
-                "formatVersion",
-                "kind",
-                "name",
-                "rows",
-                "columns",
-                "patchShare",
-                "sigma",
-                "light",
-                "observer",
-                "patches");
+        root.head(KIND, VERSION, "name", "rows", "columns", "patchShare", "sigma", "light", "observer", "patches");
         return cardOf(root);
     }
 

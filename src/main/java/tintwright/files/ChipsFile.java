@@ -2,7 +2,6 @@ package tintwright.files;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tintwright.reading.Conditions;
@@ -35,9 +34,7 @@ public final class ChipsFile {
 
     /** @return the chips as they stand in a file */
     public static String text(List<Chip> chips) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", VERSION);
-        tree.put("kind", KIND);
+        Map<String, Object> tree = JsonText.head(KIND, VERSION);
         List<Object> list = new ArrayList<>();
         chips.forEach(chip -> list.add(ChipShape.toTree(chip)));
         tree.put("chips", list);
@@ -45,8 +42,7 @@ public final class ChipsFile {
     }
 
     static List<Chip> from(JsonPlace root) throws FileProblem {
-        root.version(KIND, VERSION);
-        root.only("formatVersion", "kind", "chips");
+        root.head(KIND, VERSION, "chips");
         List<Chip> chips = new ArrayList<>();
         for (JsonPlace place : root.at("chips").list()) {
             chips.add(ChipShape.from(place));

@@ -80,9 +80,7 @@ public final class ClocksFile {
     }
 
     private static String text(List<Catalysed> cups) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", VERSION);
-        tree.put("kind", KIND);
+        Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.put("cups", cups.stream().map(ClocksFile::tree).toList());
         return JsonText.of(tree);
     }
@@ -105,8 +103,7 @@ public final class ClocksFile {
     }
 
     static List<Catalysed> from(JsonPlace root) throws FileProblem {
-        root.version(KIND, VERSION);
-        root.only("formatVersion", "kind", "cups");
+        root.head(KIND, VERSION, "cups");
         List<Catalysed> cups = new ArrayList<>();
         for (JsonPlace cup : root.list("cups")) {
             cup.only("batch", "words", "catalysed", "timers");

@@ -41,9 +41,7 @@ public final class CupFile {
 
     /** @return the same as it stands in a larger file */
     static Map<String, Object> tree(Cup cup) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", VERSION);
-        tree.put("kind", KIND);
+        Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.put("name", cup.name());
         tree.put("base", cup.base());
         tree.put("wantedGrams", cup.wantedGrams());
@@ -113,8 +111,7 @@ public final class CupFile {
     }
 
     static Cup from(JsonPlace root) throws FileProblem {
-        root.version(KIND, VERSION);
-        root.only("formatVersion", "kind", "name", "base", "wantedGrams", "scaleStep", "hull", "entries");
+        root.head(KIND, VERSION, "name", "base", "wantedGrams", "scaleStep", "hull", "entries");
         String name = root.at("name").text();
         if (!root.has("base")) {
             throw root.problem("the cup has no base: give it a \"base\", the id of the white it is mixed in");

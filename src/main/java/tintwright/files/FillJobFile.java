@@ -49,9 +49,7 @@ public final class FillJobFile {
     /** @return the same as it stands in a larger file */
     static Map<String, Object> tree(FillOrder order) {
         FillJob job = order.job();
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", VERSION);
-        tree.put("kind", KIND);
+        Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.put("boat", order.boat());
         tree.put("place", order.place());
         tree.put("colour", order.colour());
@@ -159,10 +157,9 @@ public final class FillJobFile {
     }
 
     static FillOrder from(JsonPlace root) throws FileProblem {
-        root.version(KIND, VERSION);
-        root.only(
-                "formatVersion",
-                "kind",
+        root.head(
+                KIND,
+                VERSION,
                 "boat",
                 "place",
                 "colour",

@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * A value in a JSON file together with where it stands, such as {@code tints[2].density}, so that whatever is
@@ -74,13 +75,13 @@ public final class JsonPlace {
     }
 
     /**
-     * Checks what the file says about itself.
+     * Checks what a file of ours says about itself, and that nothing stands in it that nobody knows.
      *
      * @param kind   what the field {@code kind} must be
-     * @param newest the newest {@code formatVersion} this program reads
-     * @return the version of the file, 1 to {@code newest}
+     * @param newest the newest {@code formatVersion} this program reads, from 1
+     * @param fields what else may stand there
      */
-    public int version(String kind, int newest) throws FileProblem {
+    public void head(String kind, int newest, String... fields) throws FileProblem {
         mustBeObject();
         double version = at("formatVersion").number();
         if (version > newest) {
@@ -98,7 +99,8 @@ public final class JsonPlace {
         if (!found.equals(kind)) {
             throw at("kind").problem("a " + kind + " file was wanted, this is a " + found + " file; name another");
         }
-        return (int) version;
+        only(Stream.concat(Stream.of("formatVersion", "kind"), Stream.of(fields))
+                .toArray(String[]::new));
     }
 
     /** @throws FileProblem when this is not an object, or has a field other than these */

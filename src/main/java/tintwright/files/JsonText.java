@@ -3,6 +3,7 @@ package tintwright.files;
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -25,6 +26,14 @@ public final class JsonText {
         StringBuilder out = new StringBuilder();
         write(tree, "", out);
         return out.append('\n').toString();
+    }
+
+    /** @return the beginning of every file of ours, to be gone on with: its version, then its kind */
+    static Map<String, Object> head(String kind, int version) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("formatVersion", version);
+        tree.put("kind", kind);
+        return tree;
     }
 
     private static void write(Object value, String indent, StringBuilder out) {

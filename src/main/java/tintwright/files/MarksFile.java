@@ -52,9 +52,7 @@ public final class MarksFile {
     }
 
     static String text(Marks marks) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", VERSION);
-        tree.put("kind", KIND);
+        Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.put("linearCodes", marks.linearCodes());
         List<Object> cards = new ArrayList<>();
         for (PlacedCard placed : marks.cards()) {
@@ -105,8 +103,7 @@ public final class MarksFile {
     }
 
     static Marks from(JsonPlace root, Path folder) throws FileProblem {
-        root.version(KIND, VERSION);
-        root.only("formatVersion", "kind", "linearCodes", "cards", "known", "spots", "chips");
+        root.head(KIND, VERSION, "linearCodes", "cards", "known", "spots", "chips");
         List<PlacedCard> cards = new ArrayList<>();
         for (JsonPlace one : root.list("cards")) {
             cards.add(placed(one, folder));

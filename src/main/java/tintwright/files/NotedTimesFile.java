@@ -1,7 +1,6 @@
 package tintwright.files;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,16 +34,13 @@ public final class NotedTimesFile {
     }
 
     private static String text(List<NotedTime> noted) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", VERSION);
-        tree.put("kind", KIND);
+        Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.put("noted", CatalystShape.toTree(noted));
         return JsonText.of(tree);
     }
 
     static List<NotedTime> from(JsonPlace root) throws FileProblem {
-        root.version(KIND, VERSION);
-        root.only("formatVersion", "kind", "noted");
+        root.head(KIND, VERSION, "noted");
         return CatalystShape.noted(root);
     }
 }

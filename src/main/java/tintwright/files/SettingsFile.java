@@ -1,7 +1,6 @@
 package tintwright.files;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -41,16 +40,13 @@ public final class SettingsFile {
     }
 
     private static String text(Map<String, String> settings) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", VERSION);
-        tree.put("kind", KIND);
+        Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.put("settings", new TreeMap<>(settings));
         return JsonText.of(tree);
     }
 
     static Map<String, String> from(JsonPlace root) throws FileProblem {
-        root.version(KIND, VERSION);
-        root.only("formatVersion", "kind", "settings");
+        root.head(KIND, VERSION, "settings");
         Map<String, String> settings = new TreeMap<>();
         for (Map.Entry<String, JsonPlace> one : root.at("settings").fields().entrySet()) {
             settings.put(one.getKey(), one.getValue().text());

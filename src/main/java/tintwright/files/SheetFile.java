@@ -22,8 +22,7 @@ public final class SheetFile {
     }
 
     static SheetContents from(JsonPlace root) throws FileProblem {
-        root.version(KIND, VERSION);
-        root.only("formatVersion", "kind", "chips", "tapeLayers", "dab");
+        root.head(KIND, VERSION, "chips", "tapeLayers", "dab");
         List<SheetContents.Chip> chips = new ArrayList<>();
         for (JsonPlace one : root.list("chips")) {
             one.only("place", "name", "parts", "film");
@@ -41,9 +40,7 @@ public final class SheetFile {
 
     /** @return what lies on the sheet, as it stands in a file */
     public static String text(SheetContents contents) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", VERSION);
-        tree.put("kind", KIND);
+        Map<String, Object> tree = JsonText.head(KIND, VERSION);
         List<Object> chips = new ArrayList<>();
         for (SheetContents.Chip chip : contents.chips()) {
             Map<String, Object> one = new LinkedHashMap<>();

@@ -50,9 +50,7 @@ public final class ShelfFile {
 
     /** @return the same as it stands in a larger file */
     static Map<String, Object> tree(Shelf shelf) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", VERSION);
-        tree.put("kind", KIND);
+        Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.put("name", shelf.name());
         for (ItemKind kind : ItemKind.values()) {
             tree.put(
@@ -105,12 +103,11 @@ public final class ShelfFile {
     }
 
     static Shelf from(JsonPlace root) throws FileProblem {
-        root.version(KIND, VERSION);
-        List<String> known = new ArrayList<>(List.of("formatVersion", "kind", "name", "chips"));
+        List<String> known = new ArrayList<>(List.of("name", "chips"));
         for (ItemKind kind : ItemKind.values()) {
             known.add(list(kind));
         }
-        root.only(known.toArray(String[]::new));
+        root.head(KIND, VERSION, known.toArray(String[]::new));
         String name = root.text("name", "Shelf");
         List<Chip> chips = new ArrayList<>();
         Set<String> taught = new HashSet<>();

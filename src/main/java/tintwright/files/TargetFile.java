@@ -31,9 +31,7 @@ public final class TargetFile {
 
     /** @return the same as it stands in a larger file */
     static Map<String, Object> tree(PlaceReadings target) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", VERSION);
-        tree.put("kind", KIND);
+        Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.putAll(fields(target));
         return tree;
     }
@@ -49,8 +47,7 @@ public final class TargetFile {
     }
 
     static PlaceReadings from(JsonPlace root) throws FileProblem {
-        root.version(KIND, VERSION);
-        root.only("formatVersion", "kind", "boat", "place", "note", "readings");
+        root.head(KIND, VERSION, "boat", "place", "note", "readings");
         return fromFields(root);
     }
 

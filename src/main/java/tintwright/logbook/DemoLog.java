@@ -13,7 +13,7 @@ public final class DemoLog {
     private DemoLog() {}
 
     /**
-     * Copies it into a folder, where it can be written in like any other.
+     * Copies it into a folder, where it can be written in like any other; what is there already stays.
      *
      * @throws LogFailure when the folder cannot be written
      */
@@ -21,6 +21,9 @@ public final class DemoLog {
         try {
             Files.createDirectories(folder);
             for (String name : FILES) {
+                if (Files.exists(folder.resolve(name))) {
+                    continue;
+                }
                 try (InputStream in = DemoLog.class.getResourceAsStream("/swatches/log/" + name)) {
                     if (in == null) {
                         throw new IllegalStateException(

@@ -1,6 +1,5 @@
 package tintwright.window;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -137,9 +136,7 @@ public final class BenchWindow extends Application {
     private ShopLog demoLog(Path home) throws LogFailure {
         Path folder = home.resolve("demo-log");
         try {
-            if (!Files.exists(folder)) {
-                DemoLog.copyTo(folder);
-            }
+            DemoLog.copyTo(folder);
             return ShopLog.open(folder, home, clock);
         } catch (LogFailure e) {
             return ShopLog.demo(clock);
