@@ -15,7 +15,7 @@ final class SafeShare {
      */
     static final double TOO_DARK = 0.025;
     /** The same by eye, where a job takes more doses; chosen by the study EyeStudy on its choosing half. */
-    private static final double BY_EYE_TOO_DARK = 0.015;
+    private static final double BY_EYE_TOO_DARK = 0.01;
     /** Chance that a dose may add where the cup may be too dark as it is; a judgement of ours. */
     private static final double A_LITTLE_MORE = 0.01;
     /** So many standard deviations keep a normal chance at {@link #TOO_DARK}: derived, the normal quantile of 0.975. */

@@ -20,8 +20,8 @@ import tintwright.reading.FilmState;
 final class ComparedMixes {
     private static final int N = Unknowns.WAVELENGTHS;
     private static final EllipticalSlice.Walk WALK = new EllipticalSlice.Walk(400, Knowledge.VERSIONS, 12, 53L);
-    /** What is left of a slope of length 1 when it says nothing new. */
-    private static final double NOTHING_NEW = 1e-3;
+    /** What nobody can see of a colour, Lab units: a way that moves none by more, one standard deviation long, is left out. */
+    private static final double UNSEEN = 0.1;
     /** Those of 32 different dabs, and of what they were held against. */
     private static final int MOST_WAYS = 99;
 
@@ -105,7 +105,6 @@ final class ComparedMixes {
     /** Keeps what this slope has that none before it has. */
     private void addWay(double[] slope) {
         curvature.forward(slope);
-        double before = length(slope);
         for (int again = 0; again < 2; again++) {
             for (int i = 0; i < count; i++) {
                 double along = 0;
@@ -118,7 +117,7 @@ final class ComparedMixes {
             }
         }
         double left = length(slope);
-        if (left > NOTHING_NEW * before && count < MOST_WAYS) {
+        if (left > UNSEEN && count < MOST_WAYS) {
             for (int j = 0; j < slope.length; j++) {
                 slope[j] /= left;
             }

@@ -92,7 +92,7 @@ class EyeReadingsTest {
     @Test
     void anAnswerAgainstAllElseIsAskedAboutAndBelievedWhenItIsSaidAgain() {
         Cup near = picked().add(NOW, seen(Depth.SAME, Hue.NONE)).add(NOW, seen(Depth.SAME, Hue.NONE));
-        Cup more = near.add(NOW, new Deed.Weighed("soot-black", 0.02, 0.01));
+        Cup more = near.add(NOW, new Deed.Weighed("soot-black", 0.04, 0.01));
         double before = lighter(CupSight.of(SHELF, more));
         Cup odd = more.add(NOW, seen(Depth.MUCH_TOO_LIGHT, Hue.NONE));
         CupSight once = CupSight.of(SHELF, odd);

@@ -90,9 +90,9 @@ final class CupJob {
         PICKED
     }
 
-    /** What a reading without a meter is off by; all invented. */
+    /** What a reading without a meter is off by; every second shop breaks the theory on purpose. All invented. */
     CupJob(long seed, Start start) {
-        this.shop = new HiddenShop(seed);
+        this.shop = new HiddenShop(seed, 1, seed % 2 == 0 ? HiddenShop.Trouble.NONE : HiddenShop.Trouble.ALL);
         this.photo = false;
         this.random = new Random(seed * 31 + 5);
         this.truth = shop.hull();

@@ -7,9 +7,11 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import tintwright.colour.Ciede2000;
 import tintwright.cup.CupSight;
+import tintwright.cup.Eye;
 
 /**
- * Cups brought to the hull by what an eye says of dabs, in shops whose paints are hidden. Constants were chosen on other
+ * Cups brought to the hull by what an eye says of dabs, in shops whose paints are hidden; every second of them breaks the
+ * theory on purpose. Constants were chosen on other
  * shops than those reported: {@code -Dchoosing=true} plays them.
  */
 class EyeStudy {
@@ -81,6 +83,7 @@ class EyeStudy {
         double[][] after = new double[MOST + 1][JOBS];
         int dark = 0;
         int poor = 0;
+        double[] seemed = new double[JOBS];
         int said = 0;
         int stopped = 0;
         int held = 0;
@@ -112,7 +115,9 @@ class EyeStudy {
             }
             stopped += stop ? 1 : 0;
             dark += job.deepest > 0.5 ? 1 : 0;
-            poor += CupSight.of(job.knowledge, job.cup).eye().poor() ? 1 : 0;
+            Eye eyes = CupSight.of(job.knowledge, job.cup).eye();
+            poor += eyes.poor() ? 1 : 0;
+            seemed[i] = eyes.poorness();
         }
         StringBuilder line = new StringBuilder("| " + name + " |");
         for (int answers : new int[] {0, 2, 3, 4, 6}) {
@@ -121,7 +126,7 @@ class EyeStudy {
         }
         System.out.printf(
                 Locale.ROOT,
-                "%s %d jobs | held %.0f %% of %d | too dark %.1f %% | stopped %.0f %% | answers %.1f | called poor %.0f %% |%n",
+                "%s %d jobs | held %.0f %% of %d | too dark %.1f %% | stopped %.0f %% | answers %.1f | called poor %.0f %%, strays seemed %.2f (%.2f) |%n",
                 line,
                 JOBS,
                 100.0 * held / stated,
@@ -129,7 +134,9 @@ class EyeStudy {
                 100.0 * dark / JOBS,
                 100.0 * stopped / JOBS,
                 said / (double) JOBS,
-                100.0 * poor / JOBS);
+                100.0 * poor / JOBS,
+                CupStudy.at(seemed, 0.5),
+                CupStudy.at(seemed, 0.9));
         return new Row(name, after, held, stated);
     }
 

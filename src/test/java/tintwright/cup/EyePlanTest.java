@@ -1,0 +1,111 @@
+package tintwright.cup;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import tintwright.colour.Ciede2000;
+import tintwright.colour.Geometry;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.files.Demo;
+import tintwright.reading.EyeVerdict;
+import tintwright.reading.EyeVerdict.Amount;
+import tintwright.reading.EyeVerdict.Depth;
+import tintwright.reading.EyeVerdict.Hue;
+import tintwright.reading.FilmState;
+import tintwright.reading.HullFamily;
+import tintwright.shelf.Knowledge;
+import tintwright.shelf.Parts;
+
+/** What is to be done next where nothing was read and an eye looks at the dabs. */
+class EyePlanTest {
+    private static final Instant NOW = Instant.parse("2026-05-31T09:00:00Z");
+    private static final Knowledge SHELF = Knowledge.of(Demo.shelf());
+
+    private static Cup white() {
+        return Cup.empty("cup", HullFamily.STONE.place("", "bow"), 100, 0.01, "plain-white")
+                .add(NOW, new Deed.Weighed("plain-white", 60, 0.01))
+                .add(NOW, new Deed.Held(40));
+    }
+
+    private static Lab colour(Parts parts) {
+        return SHELF.colour(parts, Viewing.D65_10, Geometry.SPECULAR_EXCLUDED);
+    }
+
+    /** An eye that never errs and says the same from 1 on, and much from 4 on. */
+    private static EyeVerdict seen(Lab dab, Lab hull) {
+        double depth = dab.lightness() - hull.lightness();
+        Depth said = Math.abs(depth) < 1
+                ? Depth.SAME
+                : depth > 0
+                        ? depth < 4 ? Depth.A_LITTLE_TOO_LIGHT : Depth.MUCH_TOO_LIGHT
+                        : depth > -4 ? Depth.A_LITTLE_TOO_DARK : Depth.MUCH_TOO_DARK;
+        double a = dab.a() - hull.a();
+        double b = dab.b() - hull.b();
+        double size = Math.hypot(a, b);
+        if (size < 1) {
+            return new EyeVerdict(Optional.of(said), Optional.of(Hue.NONE), Amount.NOT_SAID, FilmState.CURED);
+        }
+        Hue hue =
+                Math.abs(a) > Math.abs(b) ? a > 0 ? Hue.TOO_RED : Hue.TOO_GREEN : b > 0 ? Hue.TOO_YELLOW : Hue.TOO_BLUE;
+        return new EyeVerdict(
+                Optional.of(said), Optional.of(hue), size < 4 ? Amount.LITTLE : Amount.MUCH, FilmState.CURED);
+    }
+
+    @Test
+    void aPickedHullIsReachedFromTheLightSideAndTheBenchStopsByItself() {
+        Lab hull = colour(Parts.of(Map.of("plain-white", 100.0, "soot-black", 0.08, "straw-yellow", 0.35)));
+        Cup cup = white();
+        int looks = 0;
+        Plan plan = DosePlanner.plan(CupSight.of(SHELF, cup));
+        while (!(plan instanceof Plan.Stop)) {
+            if (plan instanceof Plan.Doses doses) {
+                for (Dose dose : doses.doses()) {
+                    cup = cup.add(NOW, dose.deed());
+                }
+            } else {
+                assertInstanceOf(Plan.TakeChip.class, plan);
+                cup = cup.add(
+                        NOW, new Deed.Seen(seen(colour(Parts.of(cup.state().grams())), hull)));
+                looks++;
+            }
+            double darker =
+                    hull.lightness() - colour(Parts.of(cup.state().grams())).lightness();
+            assertTrue(darker < 0.5, "darker by " + darker + " after " + looks);
+            assertTrue(looks <= 10, "still no end after " + looks);
+            plan = DosePlanner.plan(CupSight.of(SHELF, cup));
+        }
+        assertTrue(looks >= 2);
+        assertEquals(0, Ciede2000.between(colour(Parts.of(cup.state().grams())), hull), 2);
+    }
+
+    @Test
+    void aCupThatAnEyeCallsMuchTooDarkIsBroughtBackWithWhite() {
+        Cup dark = white().add(NOW, new Deed.Weighed("soot-black", 1.2, 0.01));
+        Cup seen = dark.add(
+                NOW,
+                new Deed.Seen(new EyeVerdict(
+                        Optional.of(Depth.MUCH_TOO_DARK), Optional.empty(), Amount.NOT_SAID, FilmState.CURED)));
+        assertInstanceOf(Plan.WayBack.class, DosePlanner.plan(CupSight.of(SHELF, seen)));
+    }
+
+    @Test
+    void whereMuchIsLeftAndNoDoseIsSafeTheSameDabIsLookedAtAgain() {
+        Cup cup = white();
+        for (int look = 1; look <= 2; look++) {
+            cup = cup.add(
+                    NOW,
+                    new Deed.Seen(new EyeVerdict(
+                            Optional.of(Depth.SAME), Optional.of(Hue.TOO_BLUE), Amount.MUCH, FilmState.CURED)));
+            CupSight sight = CupSight.of(SHELF, cup);
+            assertEquals(look, cup.state().looksAtThis());
+            assertTrue(!(DosePlanner.plan(sight) instanceof Plan.Stop)
+                    || sight.outlook().orElseThrow().expected() < 2);
+        }
+    }
+}
