@@ -27,8 +27,19 @@ final class Gate {
      */
     Gate(InetSocketAddress bound, Passes passes) {
         String address = bound.getAddress().getHostAddress().replaceFirst("%.*", "");
-        this.host = (address.contains(":") ? "[" + address + "]" : address) + ":" + bound.getPort();
+        this.host = (address.contains(":") ? "[" + shortened(address) + "]" : address) + ":" + bound.getPort();
         this.passes = passes;
+    }
+
+    /** As every browser writes it: the first of the longest runs of zeros left out (RFC 5952, section 4.2). */
+    private static String shortened(String address) {
+        for (int zeros = 7; zeros > 1; zeros--) {
+            String without = address.replaceFirst("(^|:)0(:0){" + (zeros - 1) + "}(:|$)", "::");
+            if (!without.equals(address)) {
+                return without;
+            }
+        }
+        return address;
     }
 
     /** @return the start of every address, such as "http://192.168.1.20:8417/" */

@@ -10,20 +10,28 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 
 /** A real Chromium the size of a phone, spoken to as W3C WebDriver says (W3C, WebDriver, 2018). */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final List<String> ARGUMENTS = List.of("--headless=new", "--no-sandbox", "--disable-gpu");
 
     private final HttpClient http = HttpClient.newHttpClient();
     private final Process driver;
     private final String session;
 
     Browser() throws IOException, InterruptedException {
+        this("--headless=new");
+    }
+
+    /** @param how further words to Chromium, such as where its window stands */
+    public Browser(String... how) throws IOException, InterruptedException {
+        List<String> arguments = new ArrayList<>(List.of("--no-sandbox", "--disable-gpu"));
+        arguments.addAll(List.of(how));
         int port;
         try (ServerSocket free = new ServerSocket(0)) {
             port = free.getLocalPort();
@@ -43,7 +51,7 @@ final class Browser implements AutoCloseable {
                                 "goog:chromeOptions",
                                 Map.of(
                                         "args",
-                                        ARGUMENTS,
+                                        arguments,
                                         "mobileEmulation",
                                         Map.of(
                                                 "deviceMetrics",
@@ -78,25 +86,25 @@ final class Browser implements AutoCloseable {
         return value;
     }
 
-    void open(String page) throws IOException, InterruptedException {
+    public void open(String page) throws IOException, InterruptedException {
         post(session + "/url", Map.of("url", page));
     }
 
     /** @return what the page answers to a script */
-    String ask(String script) throws IOException, InterruptedException {
+    public String ask(String script) throws IOException, InterruptedException {
         return post(session + "/execute/sync", Map.of("script", "return " + script, "args", List.of()))
                 .asText();
     }
 
     /** Presses what the selector finds first. */
-    void press(String selector) throws IOException, InterruptedException {
+    public void press(String selector) throws IOException, InterruptedException {
         // Not behind the keys at the foot, which lie over the page.
         ask("document.querySelector('" + selector.replace("'", "\\'") + "').scrollIntoView({block: 'center'})");
         post(session + "/element/" + element(selector) + "/click", Map.of());
     }
 
     /** Types into a field, or gives a file to it. */
-    void type(String selector, String text) throws IOException, InterruptedException {
+    public void type(String selector, String text) throws IOException, InterruptedException {
         post(session + "/element/" + element(selector) + "/value", Map.of("text", text));
     }
 
@@ -108,7 +116,7 @@ final class Browser implements AutoCloseable {
     }
 
     /** @return whether the page comes to say this within ten seconds */
-    boolean says(String words) throws IOException, InterruptedException {
+    public boolean says(String words) throws IOException, InterruptedException {
         for (int i = 0; i < 100; i++) {
             if (ask("document.querySelector('main').innerText").contains(words)) {
                 return true;
@@ -116,6 +124,17 @@ final class Browser implements AutoCloseable {
             Thread.sleep(100);
         }
         return false;
+    }
+
+    /** Takes a picture of what is in sight. */
+    void picture(Path file) throws IOException, InterruptedException {
+        HttpRequest request =
+                HttpRequest.newBuilder(URI.create(session + "/screenshot")).build();
+        String shot = JSON.readTree(
+                        http.send(request, HttpResponse.BodyHandlers.ofString()).body())
+                .path("value")
+                .asText();
+        Files.write(file, Base64.getDecoder().decode(shot));
     }
 
     @Override

@@ -12,6 +12,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -30,6 +31,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tintwright.bench.BenchTop;
 
@@ -399,6 +401,20 @@ class PhoneRefusalsTest {
                 "This machine is not on the network \"wlan9\". It is on wlan0 (192.168.7.20).",
                 assertThrows(PhoneFailure.class, () -> LocalNetwork.choose(List.of(home), Optional.of("wlan9")))
                         .getMessage());
+    }
+
+    /** The long and the short forms of RFC 5952, sections 4.2.2 and 4.2.3. */
+    @ParameterizedTest
+    @CsvSource({
+        "fd00:0:0:0:0:0:0:2, [fd00::2]",
+        "fd12:3456:0:0:1:0:0:9, [fd12:3456::1:0:0:9]",
+        "fd12:0:3456:1:1:1:1:9, [fd12:0:3456:1:1:1:1:9]",
+        "fd12:0:0:1:0:0:0:9, [fd12:0:0:1::9]",
+        "192.168.1.20, 192.168.1.20"
+    })
+    void anAddressIsWrittenAsBrowsersWriteIt(String address, String host) throws Exception {
+        Gate gate = new Gate(new InetSocketAddress(InetAddress.getByName(address), 8417), new Passes());
+        assertEquals("http://" + host + ":8417", gate.origin());
     }
 
     @ParameterizedTest
