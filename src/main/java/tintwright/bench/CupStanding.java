@@ -56,10 +56,10 @@ public record CupStanding(double deltaE, double within, String words, boolean re
         return !first.isEmpty();
     }
 
-    /** @return such as "The cup is 9.5 apart from the hull (too dark), by its weights: no chip of it was read." */
+    /** @return such as "The cup is off the hull by 9.5 (too dark), likely within 10.1: seen at a glance, by its weights: no chip of it was read." */
     public String sentence() {
-        return "The cup is " + DifferenceWords.apart(deltaE) + " from the hull (" + words + "), "
-                + DifferenceWords.within(within) + " " + DifferenceWords.NINE_TIMES
+        return "The cup is off the hull by " + DifferenceWords.size(deltaE) + " (" + words + "), "
+                + DifferenceWords.likely(within)
                 + (read ? ", by weights and chip." : ", by its weights: no chip of it as it is was read.");
     }
 }

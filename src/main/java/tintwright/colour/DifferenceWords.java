@@ -20,8 +20,14 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
     public static final double UNSEEN = 0.35;
     /** From here on the difference is named without "a touch". */
     public static final double PLAIN = 1.2;
-    /** How often a difference stays {@link #within} what is stated; the studies held 88 to 98 of 100 to it. */
-    public static final String NINE_TIMES = "nine times in ten";
+    /** What {@link #likely} means as a figure; the studies held 88 to 98 of 100 to it. */
+    public static final String LIKELY_MEANS = "Likely: nine times in ten.";
+    /** Up to here a pair is hard to see even edge to edge; the usual anchor of "just acceptable", a judgement of ours. */
+    private static final double HARD_TO_SEE = 1;
+    /** Up to here it takes the two edge to edge; a judgement of ours. */
+    private static final double EDGE_TO_EDGE = 2;
+    /** Up to here it takes the two side by side; a judgement of ours. */
+    private static final double SIDE_BY_SIDE = 4;
     /** A smaller CIEDE2000 is not given a figure: no reading can tell it. */
     private static final double LEAST_SAID = 0.1;
     /** From here on it is much. */
@@ -164,16 +170,38 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
         return deltaE < LEAST_SAID ? "under 0.1" : String.format(Locale.ROOT, "%.1f", deltaE);
     }
 
-    /** @return {@link #size} with its word, such as "0.3 apart" */
-    public static String apart(double deltaE) {
-        return size(deltaE) + " apart";
+    /** @return {@link #size} with its word, such as "0.3 off" */
+    public static String off(double deltaE) {
+        return size(deltaE) + " off";
+    }
+
+    /** @return what an eye makes of a difference, such as "seen edge to edge" */
+    public static String seen(double deltaE) {
+        if (deltaE < UNSEEN) {
+            return "no eye sees it";
+        }
+        return deltaE <= HARD_TO_SEE
+                ? "hard to see"
+                : deltaE <= EDGE_TO_EDGE
+                        ? "seen edge to edge"
+                        : deltaE <= SIDE_BY_SIDE ? "seen side by side" : "seen at a glance";
     }
 
     /**
-     * How sure a difference is, the same wording in every place that says it.
+     * How sure a difference is as a person says it, the same wording in every place that says it.
      *
      * @param nine CIEDE2000 that nine of ten stay within, 0 or more
-     * @return such as "within 0.4", rounded up; what stands beside it is {@link #NINE_TIMES}
+     * @return such as "likely within 1.4: seen edge to edge"
+     */
+    public static String likely(double nine) {
+        return "likely " + within(nine) + ": " + seen(nine);
+    }
+
+    /**
+     * How sure a difference is, as a figure.
+     *
+     * @param nine CIEDE2000 that nine of ten stay within, 0 or more
+     * @return such as "within 0.4", rounded up
      */
     public static String within(double nine) {
         return String.format(Locale.ROOT, "within %.1f", Math.max(LEAST_SAID, Math.ceil(nine * 10 - 1e-6) / 10));

@@ -108,7 +108,7 @@ final class MatchWords {
         lines.add("How close:  " + Figures.fixed(best.deltaE(), 2) + " by the best estimate ("
                 + Closeness.words(best.deltaE()) + "); cured it should be "
                 + show(best.prediction().lab()));
-        lines.add("How sure:   " + DifferenceWords.within(best.within90()) + ", " + DifferenceWords.NINE_TIMES
+        lines.add("How sure:   " + DifferenceWords.likely(best.within90())
                 + "; within 1: " + DifferenceWords.chance(best.chanceWithin1()) + ", within 2: "
                 + DifferenceWords.chance(best.chanceWithin2()));
         lines.add("The scale:  rounding to " + Figures.fixed(wish.scaleStep(), decimals) + " g costs "

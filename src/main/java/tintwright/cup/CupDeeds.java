@@ -23,7 +23,7 @@ import tintwright.units.Grams;
  * @param done     what stands in the cup, in its order
  * @param heldBack grams of white held back, 0 or more
  * @param close    how far it is from the hull, such as "about 1.2"; empty for an empty cup
- * @param sure     how sure that is, such as "within 2.1 nine times in ten"; empty for an empty cup
+ * @param sure     how sure that is, such as "likely within 2.1: seen side by side"; empty for an empty cup
  * @param notes    what else must be known before it is filled from; mostly none
  */
 public record CupDeeds(
@@ -58,7 +58,7 @@ public record CupDeeds(
      *
      * @param grams above 0
      * @param shown the same as that scale shows it, such as "0.42 g"
-     * @param of    what is weighed, such as "soot black" or "soot black letdown, 1 in 20"
+     * @param of    what is weighed, such as "soot black" or "soot black, thinned 1 in 20"
      */
     public record Amount(double grams, String shown, String of) {}
 
@@ -140,9 +140,8 @@ public record CupDeeds(
                 todo.subList(1, todo.size()),
                 done,
                 sight.state().reserve(),
-                outlook.map(seen -> DifferenceWords.apart(seen.deltaE())).orElse(""),
-                outlook.map(seen -> DifferenceWords.within(seen.within90()) + ", " + DifferenceWords.NINE_TIMES)
-                        .orElse(""),
+                outlook.map(seen -> DifferenceWords.off(seen.deltaE())).orElse(""),
+                outlook.map(seen -> DifferenceWords.likely(seen.within90())).orElse(""),
                 maker.notes(plan));
     }
 
@@ -252,7 +251,7 @@ public record CupDeeds(
     }
 
     private static String letDown(Deed.LetDown down, Shelf shelf) {
-        return shelf.nameOf(down.part()) + " letdown, 1 in " + down.oneIn();
+        return shelf.nameOf(down.part()) + ", thinned 1 in " + down.oneIn();
     }
 
     private static String reading(Deed.Read read) {
@@ -407,7 +406,7 @@ public record CupDeeds(
             String stirring = "tir " + onScale(mix.tintGrams()) + " of " + shelf.nameOf(dose.part()) + " well into "
                     + onScale(mix.baseGrams()) + " of white";
             return cup.stirred(dose.part()).contains(dose.oneIn())
-                    ? "From the 1 in " + dose.oneIn() + " letdown you have stirred; if it is used up, s" + stirring
+                    ? "From what you have stirred, thinned 1 in " + dose.oneIn() + "; if it is used up, s" + stirring
                             + "."
                     : "Too little to weigh straight: s" + stirring + ", then weigh the dose from that.";
         }

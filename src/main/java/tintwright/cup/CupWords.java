@@ -68,7 +68,7 @@ public final class CupWords {
                         d.grams(),
                         d.within()))
                 .orElse("");
-        return List.of("  " + Grams.fine(dose.grams()) + " " + name(dose.part()) + " as a letdown 1 in " + mix.oneIn()
+        return List.of("  " + Grams.fine(dose.grams()) + " " + name(dose.part()) + " thinned 1 in " + mix.oneIn()
                 + ": stir " + grams(mix.tintGrams()) + " of it into " + grams(mix.baseGrams()) + " "
                 + name(sight.cup().base()) + " and weigh in " + grams(grams) + " of that." + drops);
     }

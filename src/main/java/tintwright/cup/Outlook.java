@@ -22,10 +22,10 @@ public record Outlook(
         double chanceWithin2,
         double within90,
         double chanceTooDark) {
-    /** @return how near and how sure, such as "about 0.3 from the hull, within 0.6 nine times in ten" */
+    /** @return how near and how sure, such as "about 0.3 from the hull, likely within 0.6: hard to see" */
     public String words() {
         String size = DifferenceWords.size(expected);
         return (size.startsWith("under") ? size : "about " + size) + " from the hull, "
-                + DifferenceWords.within(within90) + " " + DifferenceWords.NINE_TIMES;
+                + DifferenceWords.likely(within90);
     }
 }

@@ -27,6 +27,7 @@ public final class WayWords {
      * @param rows       the same questions in the same order for each way
      * @param whiteShort true when more white is needed than is held back
      * @param how        how to weigh doses too small for the scale
+     * @param levels     the cup on this way, from now to its end
      */
     public record Said(
             String title,
@@ -35,11 +36,13 @@ public final class WayWords {
             List<Deed> deeds,
             List<Row> rows,
             boolean whiteShort,
-            List<String> how) {
+            List<String> how,
+            List<Level> levels) {
         public Said {
             deeds = List.copyOf(deeds);
             rows = List.copyOf(rows);
             how = List.copyOf(how);
+            levels = List.copyOf(levels);
         }
 
         /** @return all of it, one line each */
@@ -71,6 +74,19 @@ public final class WayWords {
         }
     }
 
+    /** What is in a cup on the way. */
+    public enum Inside {
+        /** What is in it now. */
+        NOW,
+        /** White alone. */
+        WHITE,
+        /** The colour it is to have in the end. */
+        END
+    }
+
+    /** A cup on the way, how full and of what, grams above 0. */
+    public record Level(Inside inside, double grams) {}
+
     /** One question about a way and its answer. */
     public record Row(String question, String answer) {}
 
@@ -96,6 +112,8 @@ public final class WayWords {
         String title;
         String purpose;
         String surplus = over(way);
+        List<Level> levels =
+                new ArrayList<>(List.of(new Level(Inside.NOW, sight.state().mass())));
         if (way instanceof Way.Climb climb) {
             title = "Lift the whole cup";
             purpose = "Nothing is poured off; the cup grows.";
@@ -105,12 +123,14 @@ public final class WayWords {
             purpose = split.shortBy() > 0
                     ? "Makes what your white is enough for."
                     : "Makes what you want from a part of the cup.";
+            levels.add(new Level(Inside.NOW, split.keep()));
             deeds.add(new Deed("Pour off", pour(split.setAside()), "and write \u201c" + split.name() + "\u201d on it"));
             doses = split.doses();
             surplus = Grams.about(split.setAside()) + " dark, kept";
         } else if (way instanceof Way.Fresh fresh) {
             title = "Start again from white";
             purpose = "This cup tints fresh white, bit by bit.";
+            levels.set(0, new Level(Inside.WHITE, fresh.white()));
             deeds.add(new Deed(
                     "Weigh", pour(fresh.white()), words.name(sight.cup().base()) + " into a clean cup"));
             deeds.add(new Deed("Stir in", pour(fresh.darkFirst()), "of this cup, then read a chip"));
@@ -126,11 +146,14 @@ public final class WayWords {
                     : "Nothing on the shelf brings it nearer.";
         }
         deeds.addAll(added(doses));
+        if (!(way instanceof Way.StopHere)) {
+            levels.add(new Level(Inside.END, way.finalMass()));
+        }
         List<String> how = new ArrayList<>();
         doses.forEach(dose -> how.addAll(words.how(dose)));
         how.addAll(words.notRead());
         how.addAll(words.wet());
-        return new Said(title, purpose, why, deeds, rows(way, surplus), way.beyondReserve() > 0, how);
+        return new Said(title, purpose, why, deeds, rows(way, surplus), way.beyondReserve() > 0, how, levels);
     }
 
     private List<Deed> added(List<Dose> doses) {
@@ -154,8 +177,8 @@ public final class WayWords {
         double wanted = sight.cup().wantedGrams();
         return List.of(
                 new Row("Makes", Grams.about(way.finalMass()) + " of " + Grams.about(wanted)),
-                new Row("How close", DifferenceWords.apart(way.after().expected())),
-                new Row("How sure", DifferenceWords.within(way.after().within90()) + ", " + DifferenceWords.NINE_TIMES),
+                new Row("How close", DifferenceWords.off(way.after().expected())),
+                new Row("How sure", DifferenceWords.likely(way.after().within90())),
                 new Row("White", white(way)),
                 new Row("Left over", surplus));
     }

@@ -23,10 +23,10 @@ class DifferenceWordsTest {
 
     @Test
     void noDifferenceIsCalledNothing() {
-        assertEquals("0.3 apart", DifferenceWords.apart(0.34));
-        assertEquals("0.1 apart", DifferenceWords.apart(0.1));
-        assertEquals("under 0.1 apart", DifferenceWords.apart(0.0999));
-        assertEquals("under 0.1 apart", DifferenceWords.apart(0));
+        assertEquals("0.3 off", DifferenceWords.off(0.34));
+        assertEquals("0.1 off", DifferenceWords.off(0.1));
+        assertEquals("under 0.1 off", DifferenceWords.off(0.0999));
+        assertEquals("under 0.1 off", DifferenceWords.off(0));
         assertEquals("under 0.1", DifferenceWords.size(0.04));
     }
 

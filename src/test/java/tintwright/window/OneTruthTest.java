@@ -28,7 +28,7 @@ class OneTruthTest {
 
     private void theyAgree(String when) {
         SwatchState.UnderLight daylight = now().swatch().lights().get(JudgedLight.DAYLIGHT);
-        assertEquals(DifferenceWords.apart(daylight.apart()), now().close(), when);
+        assertEquals(DifferenceWords.off(daylight.apart()), now().close(), when);
         // A cup that is still white is told so in the strip; the swatch says how it differs all the same.
         if (!now().closeWords().contains("still white")) {
             assertEquals(now().closeWords().toLowerCase(Locale.ROOT), daylight.words() + ".", when);

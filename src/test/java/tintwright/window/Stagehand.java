@@ -14,6 +14,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
 import javax.imageio.ImageIO;
+import tintwright.window.frame.Shell;
 import tintwright.window.pieces.Look;
 
 /** Starts the toolkit once, does things on its thread with a limit, and takes pictures of views. */
@@ -77,6 +78,10 @@ public final class Stagehand {
     public static BufferedImage picture(Scene scene) {
         scene.getRoot().applyCss();
         scene.getRoot().layout();
+        if (scene.getRoot() instanceof Shell shell) {
+            // No pulse comes between two things that are done here at once.
+            shell.oneSignal();
+        }
         WritableImage image = scene.snapshot(null);
         int width = (int) image.getWidth();
         int height = (int) image.getHeight();

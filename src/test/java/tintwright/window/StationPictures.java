@@ -19,6 +19,7 @@ import javafx.scene.control.ToggleButton;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import tintwright.bench.ShopLog;
+import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.fill.Lie;
 import tintwright.fill.RepairKind;
@@ -67,10 +68,26 @@ class StationPictures {
         return desk;
     }
 
+    /** Far too much went in, and the chip agrees with the weights. */
     private static Desk tooDark(Desk desk) {
         begun(desk);
         desk.cup().alsoWeighed("soot-black", "0.9");
-        desk.cup().read("57.6", "-8.2", "1.5", Viewing.D65_10, FilmState.CURED);
+        desk.cup().alsoWeighed("bottle-green", "0.9");
+        desk.cup().alsoWeighed("bark-brown", "1.4");
+        Lab dark = desk.job()
+                .knowledgeProperty()
+                .get()
+                .colour(
+                        desk.job().now().cup().orElseThrow().state().parts().orElseThrow(),
+                        Viewing.D65_10,
+                        desk.job().place().orElseThrow().readings().get(0).geometry());
+        desk.cup()
+                .read(
+                        Double.toString(dark.lightness()),
+                        Double.toString(dark.a()),
+                        Double.toString(dark.b()),
+                        Viewing.D65_10,
+                        FilmState.CURED);
         return desk;
     }
 

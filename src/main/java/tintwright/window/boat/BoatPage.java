@@ -2,6 +2,7 @@ package tintwright.window.boat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -20,6 +21,7 @@ import tintwright.window.job.JobModel;
 import tintwright.window.log.LogModel;
 import tintwright.window.picture.Patches;
 import tintwright.window.picture.Shade;
+import tintwright.window.pieces.Doors;
 import tintwright.window.pieces.Pieces;
 import tintwright.window.pieces.Sides;
 
@@ -28,6 +30,13 @@ public final class BoatPage {
     private final LogModel log;
     private final JobModel job;
     private final RecentModel recent;
+    /** What can be done with boats. */
+    private enum Deed {
+        NEW,
+        BOATS
+    }
+
+    private final Doors<Deed> doors = new Doors<>(deed -> "boat-" + deed.name().toLowerCase(Locale.ROOT));
     private final boolean own;
     private final String toTheOther;
     private final Runnable other;
@@ -36,7 +45,8 @@ public final class BoatPage {
     private final Button write;
     private final FlowPane keys = Pieces.flow();
     private final Label title = Pieces.heading("");
-    private final Label none = Pieces.soft("Take on a new boat beside this, or choose one that is in the log.");
+    private final Label none = Pieces.soft(
+            "Give her a name, then read her hull: a phone and a printed sheet will do. Or choose one that is in the log.");
     private final VBox places = new VBox();
     private final VBox boats = new VBox();
     private final VBox lately = new VBox();
@@ -77,22 +87,31 @@ public final class BoatPage {
         search.textProperty().addListener((property, before, after) -> log.search(after));
         keys.getChildren().setAll(readPlace, write);
         VBox inHand = Pieces.sheet("", title, none, places, keys);
-        VBox wide = own
-                ? new VBox(patches, inHand, bench("This is your own bench. The demo boat is as you left it."))
-                : new VBox(bench("An invented boat and shelf, to try everything on."), patches, inHand);
+        VBox wide = new VBox(
+                patches,
+                inHand,
+                bench(
+                        own
+                                ? "This is your own bench. The demo boat is as you left it."
+                                : "An invented boat and shelf, to try everything on."));
         wide.getStyleClass().add("pictures");
         lately.getStyleClass().add("asked");
         VBox worked = Pieces.onlyWhen(
                 recent.shownProperty().map(lines -> !lines.isEmpty()), Pieces.sheet("Worked on lately", lately));
-        VBox side = new VBox(worked, Pieces.sheet("Boats", Pieces.asked("Search", search), boats), newBoat());
-        side.getStyleClass().addAll("column", "side");
+        doors.with(Deed.NEW, "A new boat", newBoat())
+                .with(Deed.BOATS, "Boats", worked, Pieces.sheet("", Pieces.asked("Search", search), boats));
+        if (!job.now().boat().isBlank()) {
+            doors.take(Deed.BOATS);
+        }
+        VBox side = new VBox(doors);
+        side.getStyleClass().add("side");
         log.shownProperty().addListener((property, before, after) -> show(after));
         job.jobProperty().addListener((property, before, after) -> showPlaces());
         recent.shownProperty().addListener((property, was, now) -> showLately(now));
         show(log.shownProperty().get());
         showLately(recent.shownProperty().get());
         showPlaces();
-        return new Sides(wide, side, true, 62);
+        return new Sides(wide, side, true, 62).narrowFirst();
     }
 
     /** Which bench this is, and the way to the other one. */
@@ -123,8 +142,8 @@ public final class BoatPage {
         wrong.setId("boat-wrong");
         // Below the button, which so stays where it is while something is said.
         return Pieces.sheet(
-                "A new boat",
-                Pieces.asked("Name", name),
+                "",
+                Pieces.asked("What is she called?", name),
                 Pieces.asked("What she is", type),
                 Pieces.asked("Built", year),
                 Pieces.row(Pieces.mainButton("Take her on", this::takeOn)),
@@ -136,6 +155,7 @@ public final class BoatPage {
             name.clear();
             type.clear();
             year.clear();
+            doors.take(Deed.BOATS);
         });
     }
 

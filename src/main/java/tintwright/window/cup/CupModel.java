@@ -53,6 +53,7 @@ import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
 import tintwright.window.picture.DepthState;
 import tintwright.window.picture.RoseState;
+import tintwright.window.picture.Shade;
 import tintwright.window.picture.SwatchState;
 import tintwright.window.pieces.Figures;
 
@@ -85,7 +86,18 @@ public final class CupModel {
             String sure,
             String sureWords,
             List<WayWords.Said> ways,
-            Optional<Dispute> dispute) {}
+            Shade white,
+            Optional<Dispute> dispute) {
+        /** @return the colour of a cup on a way back */
+        Shade of(WayWords.Inside inside) {
+            SwatchState.UnderLight day = swatch.lights().values().iterator().next();
+            return switch (inside) {
+                case NOW -> day.mix();
+                case WHITE -> white;
+                case END -> day.hull();
+            };
+        }
+    }
 
     public CupModel(JobModel job, ShellModel shell, Cups cups, Latest asking, InOrder writing, Clock clock) {
         this.cups = cups;
@@ -171,12 +183,13 @@ public final class CupModel {
                 drawn.rose(name, all, today, Drawn.parts(doses)),
                 outlook.map(seen -> close(seen, dispute)).orElse("not begun"),
                 dispute.isPresent() ? "By the weights, or by the chip." : deeds.verdict(),
-                outlook.map(seen -> dispute.isPresent() ? "not sure" : DifferenceWords.within(seen.within90()))
+                outlook.map(seen -> dispute.isPresent() ? "not sure" : DifferenceWords.likely(seen.within90()))
                         .orElse("\u2013"),
                 dispute.isPresent()
                         ? "chip and weights disagree"
-                        : outlook.isPresent() ? DifferenceWords.NINE_TIMES : "",
+                        : outlook.isPresent() ? DifferenceWords.LIKELY_MEANS : "",
                 ways,
+                drawn.shade(cup.base()),
                 dispute);
     }
 
@@ -184,8 +197,8 @@ public final class CupModel {
     private static String close(Outlook seen, Optional<Dispute> dispute) {
         return dispute.map(Dispute::byChip)
                 .filter(byChip -> !byChip.isEmpty())
-                .map(byChip -> DifferenceWords.size(seen.deltaE()) + " or " + byChip + " apart")
-                .orElse(DifferenceWords.apart(seen.deltaE()));
+                .map(byChip -> DifferenceWords.size(seen.deltaE()) + " or " + byChip + " off")
+                .orElse(DifferenceWords.off(seen.deltaE()));
     }
 
     private static String contents(CupBench bench, Shelf shelf) {

@@ -9,13 +9,14 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import tintwright.cup.Cup;
 import tintwright.cup.CupDeeds;
-import tintwright.cup.WayWords;
 import tintwright.match.Aim;
 import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
@@ -24,7 +25,6 @@ import tintwright.units.Grams;
 import tintwright.window.picture.DepthGauge;
 import tintwright.window.picture.HueRose;
 import tintwright.window.picture.SplitSwatch;
-import tintwright.window.pieces.Cards;
 import tintwright.window.pieces.MeterFields;
 import tintwright.window.pieces.MeterSetting;
 import tintwright.window.pieces.Pieces;
@@ -45,7 +45,10 @@ final class CupPage {
     private VBox chip;
     private VBox inside;
     private boolean chipAsked;
-    private final Cards ways = new Cards();
+    private final WaysPage ways;
+    private final StackPane page = new StackPane();
+    private Region sides;
+    private boolean cupFirst;
     private final HBox lower = new HBox();
     private final VBox pictures = new VBox();
     private final MeterFields numbers = new MeterFields("chip-lightness", "chip-a", "chip-b", this::read);
@@ -55,7 +58,6 @@ final class CupPage {
     private final ComboBox<String> part = new ComboBox<>();
     private final TextField grams = new TextField();
     private final DisputeCard dispute;
-    private boolean choosing;
     private List<String> partIds = List.of();
 
     /**
@@ -69,6 +71,7 @@ final class CupPage {
         dispute = new DisputeCard(model);
         deed = new DeedCard(model);
         list = new DeedList(model);
+        ways = new WaysPage(model, () -> toTheWays(false));
     }
 
     Region build() {
@@ -79,15 +82,18 @@ final class CupPage {
         pictures.getStyleClass().add("pictures");
         VBox.setVgrow(swatch, Priority.ALWAYS);
         VBox.setVgrow(lower, Priority.ALWAYS);
-        hang();
+        lower.getChildren().addAll(depth, rose);
+        pictures.getChildren().addAll(swatch, lower);
         chip = chip();
         inside = inside();
         Pieces.show(inside, false);
         VBox side = new VBox(dispute.node(), deed.node(), chip, all(), inside);
         side.getStyleClass().addAll("column", "side");
+        sides = new Sides(pictures, side, false, 72).narrowFirst();
+        page.getChildren().setAll(sides);
         Pieces.follow(side, model.inHandProperty(), (before, after) -> after.ifPresent(this::show));
         model.inHandProperty().get().ifPresent(this::show);
-        return new Sides(pictures, side, false, 72).narrowFirst();
+        return page;
     }
 
     /** What is in, what goes in and what comes; below it what is held back and how sure all this is. */
@@ -214,15 +220,20 @@ final class CupPage {
         deed.show(
                 seen.deeds(),
                 key(now.kind()),
-                reading ? toTheEye : () -> model.shellModel().doNow());
+                reading
+                        ? toTheEye
+                        : now.kind() == CupDeeds.Kind.CHOOSE_WAY
+                                ? () -> toTheWays(true)
+                                : () -> model.shellModel().doNow());
         Pieces.show(
                 chip, reading || chipAsked || !model.chipProblemProperty().get().isEmpty());
         list.show(seen.deeds());
         double reserve = seen.deeds().heldBack();
         held.setText(reserve > 0 ? "White held back " + Grams.about(reserve) : "");
-        boolean near = !seen.sureWords().isEmpty() && seen.sure().matches("within [0-5](\\.\\d)?");
-        sure.setText(near ? "Likely " + seen.sure() : "");
-        showWays(seen.ways());
+        boolean near = seen.sure().startsWith("likely") && !seen.sure().endsWith("glance");
+        sure.setText(near ? "L" + seen.sure().substring(1) : "");
+        sure.setTooltip(new Tooltip(seen.sureWords()));
+        showWays(seen);
         List<String> names = new ArrayList<>(model.shelf().values());
         if (!names.equals(part.getItems())) {
             part.setItems(FXCollections.observableArrayList(names));
@@ -230,38 +241,28 @@ final class CupPage {
         }
     }
 
-    /** Ways and quarrels are settled where they stand; what is read has its own door. */
+    /** Quarrels are settled where they stand; what is read has its own door. */
     private static String key(CupDeeds.Kind kind) {
         return switch (kind) {
             case READ_CHIP -> "Say what I see";
-            case STOP -> CupStation.button(kind);
-            case WEIGH, POUR_OFF, CHOOSE_WAY, SETTLE, WHITE_FIRST -> "";
+            case STOP, CHOOSE_WAY -> CupStation.button(kind);
+            case WEIGH, POUR_OFF, SETTLE, WHITE_FIRST -> "";
         };
     }
 
-    /** Hangs the pictures: with ways to choose from, these come first and the rose makes room. */
-    private void hang() {
-        pictures.getChildren().clear();
-        lower.getChildren().clear();
+    /** With ways to choose from these come first; the cup is one press away, and back. */
+    private void showWays(CupModel.InHand seen) {
+        boolean choosing = !seen.ways().isEmpty();
         if (choosing) {
-            lower.getChildren().addAll(swatch, depth);
-            pictures.getChildren().addAll(ways, lower);
+            ways.show(seen);
         } else {
-            lower.getChildren().addAll(depth, rose);
-            pictures.getChildren().addAll(swatch, lower);
+            cupFirst = false;
         }
+        page.getChildren().setAll(choosing && !cupFirst ? ways : sides);
     }
 
-    private void showWays(List<WayWords.Said> choices) {
-        if (choices.isEmpty() == choosing) {
-            choosing = !choices.isEmpty();
-            hang();
-        }
-        List<VBox> cards = new ArrayList<>();
-        for (int i = 0; i < choices.size(); i++) {
-            int index = i;
-            cards.add(new WayCard(choices.get(i), i, () -> model.choose(index)));
-        }
-        ways.show(cards);
+    private void toTheWays(boolean there) {
+        cupFirst = !there;
+        page.getChildren().setAll(there ? ways : sides);
     }
 }

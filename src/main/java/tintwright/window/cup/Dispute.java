@@ -38,7 +38,7 @@ public record Dispute(String chip, String words, List<Mend> mends, String byChip
         List<Mend> mends = new ArrayList<>();
         for (Contradiction.Slip slip : found.slips()) {
             CupEntry entry = bench.cup().entry(slip.entry()).orElseThrow();
-            String form = entry.deed() instanceof Deed.LetDown down ? " letdown, 1 in " + down.oneIn() + "," : "";
+            String form = entry.deed() instanceof Deed.LetDown down ? " thinned 1 in " + down.oneIn() + "," : "";
             double step = bench.cup().scaleStep();
             mends.add(new Mend(
                     slip.entry(),

@@ -112,6 +112,11 @@ final class Drawn {
                 : reading.colour(viewing);
     }
 
+    /** @return a part of the shelf alone */
+    Shade shade(String part) {
+        return Shade.of(colour(Parts.of(Map.of(part, 1.0))));
+    }
+
     private Lab colour(Parts parts) {
         return knowledge.colour(parts, target.colour().viewing(), target.geometry());
     }

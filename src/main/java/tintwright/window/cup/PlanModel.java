@@ -164,10 +164,10 @@ public final class PlanModel {
                 Optional.of(drawn.recipe(recipe, order)),
                 Optional.of(drawn.rose(
                         "Mix", recipe.weighed(), today, recipe.weighed().grams().keySet())),
-                DifferenceWords.apart(recipe.deltaE()),
+                DifferenceWords.off(recipe.deltaE()),
                 DifferenceWords.of(recipe.prediction().lab(), target.colour()).phrase(),
-                DifferenceWords.within(recipe.within90()),
-                DifferenceWords.NINE_TIMES,
+                DifferenceWords.likely(recipe.within90()),
+                DifferenceWords.LIKELY_MEANS,
                 NextChip.of(knowledge, recipe, target, now.scaleStep()),
                 answer instanceof MatchAnswer.OutOfReach,
                 recipe.within90());
@@ -208,8 +208,7 @@ public final class PlanModel {
             long tints = now.shelf().tints().stream()
                     .filter(t -> recipe.weighed().grams(t.id()) > 0)
                     .count();
-            String title =
-                    say("%d %s, %s", tints, tints == 1 ? "tint" : "tints", DifferenceWords.apart(recipe.deltaE()));
+            String title = say("%d %s, %s", tints, tints == 1 ? "tint" : "tints", DifferenceWords.off(recipe.deltaE()));
             ways.add(new Way(
                     title,
                     recipe.betterIn().isEmpty()
@@ -240,7 +239,7 @@ public final class PlanModel {
     private static String reach(MatchAnswer answer) {
         if (answer instanceof MatchAnswer.OutOfReach out) {
             StringBuilder said = new StringBuilder(say(
-                    "These tints do not reach it: the nearest mix is %.1f apart, %s.",
+                    "These tints do not reach it: the nearest mix is %.1f off, %s.",
                     out.deltaE(), out.miss().phrase()));
             out.wouldReach()
                     .ifPresent(family -> said.append(

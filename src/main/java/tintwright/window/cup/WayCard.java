@@ -1,5 +1,6 @@
 package tintwright.window.cup;
 
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
@@ -15,10 +16,11 @@ import tintwright.window.pieces.Pieces;
 /** One way back as a card: what it is for, the deeds, and the same questions as on its neighbours. */
 final class WayCard extends VBox {
     /**
+     * @param drawn  the cup on this way
      * @param number of the card, from 0
      * @param take   follows this way
      */
-    WayCard(WayWords.Said way, int number, Runnable take) {
+    WayCard(WayWords.Said way, Node drawn, int number, Runnable take) {
         getStyleClass().addAll("sheet", "way");
         setMinHeight(Region.USE_PREF_SIZE);
         Label mark = Pieces.wrapped(
@@ -26,14 +28,14 @@ final class WayCard extends VBox {
                         .map(why -> "Recommended: " + why)
                         .orElse(way.whiteShort() ? "Needs more white than is held back" : ""),
                 way.whiteShort() ? "way-short" : "way-mark");
-        getChildren().addAll(Pieces.wrapped(way.title(), "way-title"), Pieces.soft(way.purpose()));
+        getChildren().add(Pieces.wrapped(way.title(), "way-title"));
         if (!mark.getText().isEmpty()) {
             getChildren().add(1, mark);
         }
         if (way.why().isPresent()) {
             getStyleClass().add("way-first");
         }
-        getChildren().addAll(deeds(way), rows(way));
+        getChildren().addAll(drawn, Pieces.soft(way.purpose()), deeds(way), rows(way));
         Button button = way.why().isPresent()
                 ? Pieces.mainButton("Take this way", take)
                 : Pieces.button(way.deeds().isEmpty() ? "Leave it so" : "Take this way", take);
@@ -42,7 +44,10 @@ final class WayCard extends VBox {
         if (number == 0) {
             button.getStyleClass().add("do-now");
         }
-        getChildren().add(1 + (mark.getText().isEmpty() ? 1 : 2), button);
+        Region gap = new Region();
+        setVgrow(gap, Priority.ALWAYS);
+        button.setMaxWidth(Double.MAX_VALUE);
+        getChildren().addAll(gap, button);
     }
 
     private static GridPane deeds(WayWords.Said way) {

@@ -37,13 +37,15 @@ final class NowBar extends HBox {
         answer.textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> model.comparing()
-                                ? model.closeProperty().get() + ", "
-                                        + model.closeWordsProperty().get() + " \u00b7 "
+                                ? model.closeWordsProperty().get() + " ("
+                                        + model.closeProperty().get() + ") \u00b7 "
                                         + model.sureProperty().get()
                                 : "",
                         model.closeProperty(),
                         model.closeWordsProperty(),
                         model.sureProperty()));
+        answer.setWrapText(true);
+        answer.setMinHeight(USE_PREF_SIZE);
         Pieces.whenSaid(answer);
         VBox words = new VBox(sentence, answer);
         words.getStyleClass().add("now-words");

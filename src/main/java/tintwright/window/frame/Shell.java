@@ -33,6 +33,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
 import javafx.util.Duration;
+import tintwright.bench.Version;
 import tintwright.units.UnitSystem;
 import tintwright.window.pieces.Pieces;
 
@@ -53,6 +54,11 @@ public final class Shell extends BorderPane {
             + "plus, minus and 0 set the text, Ctrl L light or dark, Ctrl U the units. Left and right "
             + "change the light of the split swatch. F1 shows this.";
 
+    private static final String ABOUT = "Tintwright " + Version.number()
+            + ": a colour-matching bench for gel coat. Free under the Apache License 2.0. A screen is not a swatch: what "
+            + "goes on the boat is decided by a cured chip held against the hull. For catalyst, styrene, acetone and dust "
+            + "the product's data sheet and local rules come first.";
+
     private final BooleanProperty slow = new SimpleBooleanProperty(false);
     private final ShellModel model;
     private final Map<Step, Supplier<Node>> stations;
@@ -63,6 +69,8 @@ public final class Shell extends BorderPane {
     private final NowBar now;
     private final Journey journey;
     private final ChangeListener<Node> focus = (property, was, now) -> keepOffTheTools(was, now);
+
+    private final Runnable signal = this::oneSignal;
 
     /** @param stations the stations that can be worked, each built when it is first opened */
     public Shell(ShellModel model, Map<Step, Supplier<Node>> stations) {
@@ -98,9 +106,11 @@ public final class Shell extends BorderPane {
         sceneProperty().addListener((property, before, after) -> {
             if (before != null) {
                 before.focusOwnerProperty().removeListener(focus);
+                before.removePreLayoutPulseListener(signal);
             }
             if (after != null) {
                 after.focusOwnerProperty().addListener(focus);
+                after.addPreLayoutPulseListener(signal);
             }
         });
         size();
@@ -109,9 +119,7 @@ public final class Shell extends BorderPane {
     }
 
     /** One key alone is in the signal colour: while the station shows one of its own, the foot's steps back. */
-    @Override
-    protected void layoutChildren() {
-        super.layoutChildren();
+    public void oneSignal() {
         now.stepBack(middle.getContent() != null
                 && middle.getContent().lookupAll(".main-button").stream().anyMatch(Shell::inSight));
     }
@@ -173,7 +181,8 @@ public final class Shell extends BorderPane {
                         item("Usual text   Ctrl 0", () -> model.setTextShare(1)),
                         dark,
                         units,
-                        item("What the keys do   F1", () -> model.warn(KEYS)));
+                        item("What the keys do   F1", () -> model.warn(KEYS)),
+                        item("About Tintwright " + Version.number(), () -> model.warn(ABOUT)));
         menu.setOnShowing(event -> {
             boolean metric = model.unitsProperty().get() == UnitSystem.METRIC;
             units.setText(metric ? "Ounces, inches, Fahrenheit   Ctrl U" : "Grams, millimetres, Celsius   Ctrl U");

@@ -23,7 +23,7 @@ public final class WalkModel {
                             + "boat has faded in its own way; one is chosen here."),
             new Stop(
                     Step.HULL,
-                    "The colour the place has today. Type what an instrument says or drop its file here. "
+                    "The colour the place has today, by a phone and a printed sheet, by a meter or its file. "
                             + "Three readings are better than one; one that does not fit is named."),
             new Stop(
                     Step.SHELF,
@@ -32,7 +32,7 @@ public final class WalkModel {
             new Stop(
                     Step.CUP,
                     "The heart of it: hull and mix edge to edge, how deep the cup has sunk, which way to "
-                            + "swing. Begin a cup and the strip below says every dose, small enough to be safe."),
+                            + "swing. Begin a cup and every dose stands here as large as a hand, small enough to be safe."),
             new Stop(
                     Step.FILL,
                     "When the colour stands: how much to mix for the holes, how much catalyst, how long "
@@ -44,6 +44,14 @@ public final class WalkModel {
 
     public WalkModel(ShellModel shell) {
         this.shell = shell;
+        // Whoever goes another way meanwhile is told of where they are.
+        shell.stepProperty().addListener((property, before, after) -> {
+            for (int i = 0; i < STOPS.size(); i++) {
+                if (STOPS.get(i).where() == after) {
+                    at.set(i);
+                }
+            }
+        });
     }
 
     public void begin() {

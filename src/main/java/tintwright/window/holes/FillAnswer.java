@@ -91,7 +91,7 @@ final class FillAnswer {
     private Node another(CupStanding seen) {
         Button anyway = Pieces.quietButton("Fill with it all the same", model::fillAllTheSame);
         VBox box = cautions(
-                "The cup is " + DifferenceWords.apart(seen.deltaE()) + " from the hull: it is not the " + "colour yet",
+                "The cup is off the hull by " + DifferenceWords.size(seen.deltaE()) + ": it is not the colour yet",
                 Pieces.plain(seen.first()),
                 Pieces.soft(seen.sentence()),
                 Pieces.flow(
@@ -118,6 +118,7 @@ final class FillAnswer {
         // Grams say nothing of the colour: while it is another, they are not the good news.
         boolean another = made.standing().filter(CupStanding::another).isPresent();
         plan.enough()
+                .filter(known -> !model.colourToMake())
                 .ifPresent(enough -> total.getChildren()
                         .add(
                                 another
@@ -221,8 +222,7 @@ final class FillAnswer {
                 model.acceptedProperty(),
                 model.planProperty());
         return new VBox(
-                Pieces.onlyWhen(
-                        right, Pieces.mainButton("Catalysed now: start its times", () -> model.catalysed(batch))),
+                Pieces.onlyWhen(right, Pieces.button("Catalysed now: start its times", () -> model.catalysed(batch))),
                 Pieces.onlyWhen(right.map(is -> !is), Pieces.soft("First see to what stands above.")));
     }
 }

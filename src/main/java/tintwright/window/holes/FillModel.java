@@ -267,7 +267,7 @@ public final class FillModel {
         } else if (notTheColour().isPresent()) {
             CupStanding seen = notTheColour().get();
             say(
-                    "The cup is " + DifferenceWords.apart(seen.deltaE()) + " from the hull. " + seen.first(),
+                    "The cup is off the hull by " + DifferenceWords.size(seen.deltaE()) + ". " + seen.first(),
                     "To the cup",
                     this::toTheCup);
         } else if (cup.isPresent()) {

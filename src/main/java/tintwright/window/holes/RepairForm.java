@@ -28,7 +28,7 @@ import tintwright.window.pieces.Pieces;
 final class RepairForm {
     private static final Map<RepairKind, String> KINDS = new EnumMap<>(Map.of(
             RepairKind.COUNTERSUNK,
-            "countersunk screw hole",
+            "countersunk hole",
             RepairKind.HOLE,
             "plain hole",
             RepairKind.GOUGE,

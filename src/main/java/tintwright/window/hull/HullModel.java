@@ -156,7 +156,7 @@ public final class HullModel {
             return say(
                     "The two readings are %s, further than they can be of one colour. Read the spot a third time to "
                             + "know which one is wrong.",
-                    DifferenceWords.apart(Ciede2000.between(
+                    DifferenceWords.off(Ciede2000.between(
                             lines.get(0).colour(), lines.get(1).colour())));
         }
         if (all.leftOut().isEmpty()) {

@@ -81,7 +81,7 @@ final class LogSight {
                                         "%d %s, not written down here yet",
                                         unwritten, unwritten == 1 ? "reading" : "readings"));
         String moved = story.moved()
-                .map(way -> say("since %s: %s (%.1f apart)", way.from(), way.words(), way.deltaE()))
+                .map(way -> say("since %s: %s (%.1f off)", way.from(), way.words(), way.deltaE()))
                 .orElse("");
         return new LogModel.PlaceLine(
                 story.place().page().name(),
@@ -126,7 +126,7 @@ final class LogSight {
                 name,
                 start.boat().orElse(""),
                 say(
-                        "%.1f apart%s",
+                        "%.1f off%s",
                         start.deltaE(), start.words().isBlank() ? "" : ": " + start.words() + " than the hull"),
                 verdict.map(outcome -> "came out " + outcome.words()).orElse(""),
                 noted.map(Noted::id),
@@ -163,7 +163,7 @@ final class LogSight {
         }
         answer.moved()
                 .ifPresent(
-                        way -> lines.add(say("The hull has moved since: %s (%.1f apart).", way.words(), way.deltaE())));
+                        way -> lines.add(say("The hull has moved since: %s (%.1f off).", way.words(), way.deltaE())));
         lines.addAll(answer.remarks());
         return lines;
     }

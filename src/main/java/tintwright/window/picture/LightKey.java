@@ -25,7 +25,7 @@ final class LightKey extends Region {
         }
         setManaged(false);
         setAccessibleRole(AccessibleRole.RADIO_BUTTON);
-        setAccessibleText(light.label() + ", " + DifferenceWords.apart(pair.apart()) + ", " + pair.words()
+        setAccessibleText(light.label() + ", " + DifferenceWords.off(pair.apart()) + ", " + pair.words()
                 + (chosen ? ", chosen" : ""));
         hull.setFill(Picture.paint(pair.hull()));
         mix.setFill(Picture.paint(pair.mix()));

@@ -153,7 +153,7 @@ public final class SplitSwatch extends Picture {
     }
 
     private String verdict(SwatchState.UnderLight now, boolean named) {
-        return (named ? state.compared() + ": " : "") + DifferenceWords.apart(now.apart()) + ", " + now.words();
+        return (named ? state.compared() + ": " : "") + now.words() + " (" + DifferenceWords.off(now.apart()) + ")";
     }
 
     @Override
@@ -209,8 +209,7 @@ public final class SplitSwatch extends Picture {
         look.applyCss();
         look.resize(Math.ceil(look.prefWidth(-1)), Math.ceil(look.prefHeight(-1)));
         double room = width - look.getWidth() - 0.8 * em;
-        List<String> choices =
-                List.of(verdict(now(), true), verdict(now(), false), DifferenceWords.apart(now().apart()));
+        List<String> choices = List.of(verdict(now(), true), verdict(now(), false), DifferenceWords.off(now().apart()));
         for (String choice : choices) {
             verdict.setText(choice);
             fit(verdict, room);

@@ -8,14 +8,14 @@ import javafx.scene.layout.Pane;
 
 /** Cards side by side, equally wide, as many as have room to be read; the others below. */
 public final class Cards extends Pane {
-    /** Width of a card, in text sizes, below which its words would break too often. */
-    private static final double LEAST = 15;
-
     private static final double GAP = 0.6;
 
+    private final double least;
     private final Label ruler = new Label();
 
-    public Cards() {
+    /** @param least width of a card, in text sizes, below which its words would break too often */
+    public Cards(double least) {
+        this.least = least;
         ruler.setManaged(false);
         ruler.setVisible(false);
         getChildren().add(ruler);
@@ -38,8 +38,8 @@ public final class Cards extends Pane {
     /** As many in a row as have room, and then the rows alike: four cards stand two by two, not three and one. */
     private int columns(double width) {
         int count = Math.max(1, getManagedChildren().size());
-        double least = LEAST * ruler.getFont().getSize();
-        int room = (int) Math.max(1, Math.min(count, Math.floor((width + gap()) / (least + gap()))));
+        double each = least * ruler.getFont().getSize();
+        int room = (int) Math.max(1, Math.min(count, Math.floor((width + gap()) / (each + gap()))));
         int rows = (count + room - 1) / room;
         return (count + rows - 1) / rows;
     }
@@ -76,12 +76,12 @@ public final class Cards extends Pane {
 
     @Override
     protected double computePrefWidth(double height) {
-        return 3 * LEAST * ruler.getFont().getSize();
+        return 3 * least * ruler.getFont().getSize();
     }
 
     @Override
     protected double computeMinWidth(double height) {
-        return LEAST * ruler.getFont().getSize();
+        return least * ruler.getFont().getSize();
     }
 
     @Override

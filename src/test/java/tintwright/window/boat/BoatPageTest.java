@@ -54,6 +54,8 @@ class BoatPageTest {
             field(scene, "boat-year").setText("1999");
             field(scene, "boat-year").fireEvent(new ActionEvent());
             assertEquals("Dunnelquay", desk.job().now().boat());
+            ((javafx.scene.control.ToggleButton) scene.getRoot().lookup("#boat-new")).fire();
+            laidOut(scene);
             for (String id : new String[] {"boat-name", "boat-type", "boat-year"}) {
                 assertEquals("", field(scene, id).getText(), id);
             }

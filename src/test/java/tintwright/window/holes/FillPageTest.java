@@ -161,7 +161,7 @@ class FillPageTest {
                     "\n", desk.fill().planProperty().get().orElseThrow().lines(UnitSystem.METRIC));
             assertTrue(
                     sheet.contains("Read a chip of it first.")
-                            && sheet.contains(" apart from the hull")
+                            && sheet.contains("off the hull by")
                             && !sheet.contains("Recipe of the colour"),
                     sheet);
             press(scene, "Fill with it all the same");
