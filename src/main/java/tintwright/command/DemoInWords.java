@@ -104,7 +104,7 @@ final class DemoInWords {
                     + " ".repeat(Math.max(0, 6 - Figures.fixed(each.grams(), 2).length()))
                     + Figures.fixed(each.grams(), 2) + " g  " + each.name());
         }
-        lines.add("  How sure: " + DifferenceWords.within(best.within90()) + ", " + DifferenceWords.NINE_TIMES
+        lines.add("  How sure: " + DifferenceWords.likely(best.within90())
                 + "; about 1 is what a practised eye finds edge to edge.");
     }
 

@@ -22,6 +22,7 @@ import tintwright.command.Commands;
 import tintwright.cup.CupDeeds;
 import tintwright.cup.CupSight;
 import tintwright.files.CupFile;
+import tintwright.files.ShelfFile;
 import tintwright.match.Aim;
 import tintwright.reading.FilmState;
 import tintwright.shelf.Parts;
@@ -69,6 +70,8 @@ class OneVoiceTest {
         Path file = folder.resolve("cup.json");
         Files.deleteIfExists(file);
         CupFile.at(file).create(now().cup());
+        Path shelf = folder.resolve("shelf.json");
+        Files.writeString(shelf, ShelfFile.text(desk.job().now().shelf()));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code = Commands.run(
@@ -76,6 +79,8 @@ class OneVoiceTest {
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 "cup",
                 "plan",
+                "--shelf",
+                shelf.toString(),
                 "--cup",
                 file.toString());
         String said = out.toString(StandardCharsets.UTF_8);
