@@ -12,7 +12,6 @@ import tintwright.colour.LabBatch;
 import tintwright.match.Loading;
 import tintwright.match.Metric;
 import tintwright.match.MixFit;
-import tintwright.optics.KubelkaMunk;
 import tintwright.optics.Surface;
 import tintwright.shelf.Ensemble;
 import tintwright.shelf.Leftover;
@@ -136,10 +135,9 @@ final class CupVersions {
                 ensemble.add(v, part.getKey(), part.getValue(), sumK, sumS);
             }
             for (int w = 0; w < N; w++) {
-                work[w] = Surface.RESIN.measured(
-                        KubelkaMunk.reflectance(stray[w] * sumK[w] / sumS[w]),
-                        sight.target().geometry());
+                work[w] = stray[w] * sumK[w] / sumS[w];
             }
+            Surface.RESIN.measureFilm(work, sight.target().geometry());
             projection.lab(work, lab[v]);
             for (int axis = 0; axis < 3; axis++) {
                 mean[axis] += (lab[v][axis] - hull[v][axis]) / lab.length;

@@ -12,6 +12,7 @@ import tintwright.colour.SmoothReflectance;
 import tintwright.match.Loading;
 import tintwright.match.Metric;
 import tintwright.match.MixFit;
+import tintwright.match.Promising;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Tint;
 
@@ -103,7 +104,8 @@ final class TintSearch {
         MixFit fit = fit(stockK, stockS, mass + white, loaded);
         int[] chosen = new int[chosenBefore ? Math.min(tints.size(), MOST_OF_A_RECIPE) : MOST_TINTS];
         Best best = new Best();
-        grow(fit, best, chosen, 0, 0);
+        boolean[] kept = Promising.of(fit, tints.size());
+        grow(fit, best, kept, chosen, 0, 0);
         return aimAtTheMean(fit, best, white);
     }
 
@@ -142,11 +144,13 @@ final class TintSearch {
         private double distance = Double.POSITIVE_INFINITY;
     }
 
-    private void grow(MixFit fit, Best best, int[] chosen, int count, int from) {
+    private void grow(MixFit fit, Best best, boolean[] kept, int[] chosen, int count, int from) {
         double[] x = new double[6];
         double distance = Math.sqrt(fit.fit(chosen, count, x));
         double cost = distance;
+        boolean promising = true;
         for (int i = 0; i < count; i++) {
+            promising &= kept[chosen[i]];
             boolean inCup =
                     sight.state().grams().containsKey(tints.get(chosen[i]).id());
             cost += inCup || chosenBefore ? PRICE_OF_A_TINT : PRICE_OF_A_NEW_TINT;
@@ -157,9 +161,11 @@ final class TintSearch {
             best.chosen = java.util.Arrays.copyOf(chosen, count);
             best.grams = java.util.Arrays.copyOf(x, count);
         }
-        for (int i = from; count < chosen.length && i < tints.size(); i++) {
-            chosen[count] = i;
-            grow(fit, best, chosen, count + 1, i + 1);
+        for (int i = from; count < chosen.length && (count < 2 || promising) && i < tints.size(); i++) {
+            if (count < 2 || kept[i]) {
+                chosen[count] = i;
+                grow(fit, best, kept, chosen, count + 1, i + 1);
+            }
         }
     }
 

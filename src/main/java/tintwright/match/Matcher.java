@@ -1,6 +1,7 @@
 package tintwright.match;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -131,6 +132,7 @@ public final class Matcher {
         private final MixFit fit;
         private final double[] aim;
         private final Spectrum spectrum;
+        private boolean thorough;
 
         Search(Wish wish, Pool pool) {
             this.wish = wish;
@@ -157,7 +159,14 @@ public final class Matcher {
             if (always >= 0) {
                 chosen[start++] = always;
             }
-            grow(found, chosen, start, 0, most + start);
+            boolean[] kept = Promising.of(fit, pool.size(), Arrays.copyOf(chosen, start));
+            grow(found, kept, chosen, start, 0, most + start);
+            // Only a colour that nothing reaches has several nearest mixes: then it pays to look from more sides.
+            if (found.stream().allMatch(c -> c.distance() > MixFit.FAR)) {
+                found.clear();
+                thorough = true;
+                grow(found, kept, chosen, start, 0, most + start);
+            }
             if (always >= 0 && found.stream().anyMatch(this::startsFromTheLeftover)) {
                 found.removeIf(c -> !startsFromTheLeftover(c));
             }
@@ -171,22 +180,24 @@ public final class Matcher {
             return parts.grams(wish.leftover().orElseThrow()) >= wish.scaleStep();
         }
 
-        private void grow(List<Candidate> found, int[] chosen, int count, int from, int most) {
+        private void grow(List<Candidate> found, boolean[] kept, int[] chosen, int count, int from, int most) {
             double[] x = new double[SmallQuadratic.MOST];
-            double distance = fit.fit(chosen, count, x);
+            double distance = thorough ? fit.fitThoroughly(chosen, count, x) : fit.fit(chosen, count, x);
             boolean useful = true;
+            boolean promising = true;
             for (int i = 0; i < count; i++) {
-                useful &= x[i] > 0 || chosen[i] == pool.leftoverRow();
+                boolean leftover = chosen[i] == pool.leftoverRow();
+                useful &= x[i] > 0 || leftover;
+                promising &= kept[chosen[i]] || leftover;
             }
             if (useful) {
-                found.add(new Candidate(java.util.Arrays.copyOf(chosen, count), x, distance));
+                found.add(new Candidate(Arrays.copyOf(chosen, count), x, distance));
             }
-            if (count < most) {
-                for (int i = from; i < pool.size(); i++) {
-                    if (i != pool.leftoverRow()) {
-                        chosen[count] = i;
-                        grow(found, chosen, count + 1, i + 1, most);
-                    }
+            boolean pair = count - (most - MOST_TINTS) < 2;
+            for (int i = from; count < most && (pair || promising) && i < pool.size(); i++) {
+                if (i != pool.leftoverRow() && (pair || kept[i])) {
+                    chosen[count] = i;
+                    grow(found, kept, chosen, count + 1, i + 1, most);
                 }
             }
         }
@@ -208,9 +219,10 @@ public final class Matcher {
             double least = Double.POSITIVE_INFINITY;
             double[] x = new double[SmallQuadratic.MOST];
             double[] lab = null;
+            boolean[] kept = Promising.of(fit, pool.size(), row);
             for (int i = -1; i < pool.size(); i++) {
                 for (int j = -1; j < i; j++) {
-                    if (i == row || j == row) {
+                    if (i >= 0 && !kept[i] || j >= 0 && !kept[j] || i == row || j == row) {
                         continue;
                     }
                     int[] chosen = {row, i, j};

@@ -23,6 +23,8 @@ public final class MixFit {
     private static final double STILL = 1e-7;
     /** Squared metric distance below which nobody can see a gain. */
     private static final double ZERO = 4e-7;
+    /** Squared metric distance above which a mix with a tint put aside is looked for again; settled in MixFitTest. */
+    static final double FAR = 0.25;
 
     private final double[][] k;
     private final double[][] s;
@@ -52,6 +54,7 @@ public final class MixFit {
     private final double[] low = new double[SmallQuadratic.MOST];
     private final double[] next = new double[SmallQuadratic.MOST];
     private final double[] step = new double[SmallQuadratic.MOST];
+    private final double[] other = new double[SmallQuadratic.MOST];
 
     /**
      * What can be added, and to what.
@@ -136,6 +139,45 @@ public final class MixFit {
     public double fit(int[] chosen, int count, double[] x) {
         start(chosen, count, x);
         return fitFrom(chosen, count, x);
+    }
+
+    /**
+     * The same as {@link #fit}, and where a tint was put aside far from the target also from each of them alone and from
+     * equal amounts: a colour out of reach has more than one nearest mix.
+     */
+    public double fitThoroughly(int[] chosen, int count, double[] x) {
+        double distance = fit(chosen, count, x);
+        boolean onePutAside = false;
+        for (int i = 0; i < count; i++) {
+            onePutAside |= x[i] <= floor[chosen[i]];
+        }
+        return onePutAside && count > 1 && distance > FAR ? fromOtherStarts(chosen, count, x, distance) : distance;
+    }
+
+    private double fromOtherStarts(int[] chosen, int count, double[] x, double distance) {
+        double least = distance;
+        for (int alone = 0; alone <= count; alone++) {
+            double wanted = 0;
+            double sensed = 0;
+            for (int i = 0; i < count; i++) {
+                if (alone == i || alone == count) {
+                    wanted += right[chosen[i]];
+                    for (int j = 0; j < count; j++) {
+                        sensed += alone == j || alone == count ? gram[chosen[i]][chosen[j]] : 0;
+                    }
+                }
+            }
+            for (int i = 0; i < count; i++) {
+                other[i] = floor[chosen[i]] + (alone == i || alone == count ? Math.max(0, wanted / sensed) : 0);
+            }
+            double reached = fitFrom(chosen, count, other);
+            if (reached < least * (1 - STILL)) {
+                least = reached;
+                System.arraycopy(other, 0, x, 0, count);
+            }
+        }
+        evaluate(chosen, count, x);
+        return least;
     }
 
     /** Changes what to hit: L*, a*, b* near the target that the start was prepared for. */

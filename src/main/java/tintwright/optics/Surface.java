@@ -26,6 +26,19 @@ public record Surface(double outside, double inside) {
         return geometry == Geometry.SPECULAR_INCLUDED ? outside + through : through;
     }
 
+    /**
+     * Turns K/S of a film that hides into what an instrument reads, at many wavelengths at once: {@link #measured} of
+     * {@link KubelkaMunk#reflectance} in one division.
+     */
+    public void measureFilm(double[] ratio, Geometry geometry) {
+        double mirror = geometry == Geometry.SPECULAR_INCLUDED ? outside : 0;
+        double through = (1 - outside) * (1 - inside);
+        for (int w = 0; w < ratio.length; w++) {
+            double q = ratio[w];
+            ratio[w] = mirror + through / (1 + q + Math.sqrt(q * (q + 2)) - inside);
+        }
+    }
+
     /** @return the internal reflectance behind a reading; below 0 or above 1 when noise took the reading there */
     public double internal(double measured, Geometry geometry) {
         double through = geometry == Geometry.SPECULAR_INCLUDED ? measured - outside : measured;

@@ -6,7 +6,6 @@ import java.util.Random;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.LabBatch;
-import tintwright.optics.KubelkaMunk;
 import tintwright.optics.Surface;
 import tintwright.reading.ColourReading;
 
@@ -71,18 +70,22 @@ public final class Ensemble {
             tinted += tint[partIndex[i]] ? shares[i] : 0;
         }
         double size = TheoryError.size(tinted);
-        double[][] absorb = k[version];
-        double[][] scatter = s[version];
-        for (int w = 0; w < N; w++) {
-            double sumK = 0;
-            double sumS = 0;
-            for (int i = 0; i < partIndex.length; i++) {
-                sumK += shares[i] * absorb[partIndex[i]][w];
-                sumS += shares[i] * scatter[partIndex[i]][w];
+        double[] sumS = new double[N];
+        java.util.Arrays.fill(work, 0);
+        for (int i = 0; i < partIndex.length; i++) {
+            double share = shares[i];
+            double[] absorb = k[version][partIndex[i]];
+            double[] scatter = s[version][partIndex[i]];
+            for (int w = 0; w < N; w++) {
+                work[w] += share * absorb[w];
+                sumS[w] += share * scatter[w];
             }
-            double ratio = sumK / sumS * TheoryError.times(size, theory[version][w]);
-            work[w] = Surface.RESIN.measured(KubelkaMunk.reflectance(ratio), geometry);
         }
+        double[] stray = theory[version];
+        for (int w = 0; w < N; w++) {
+            work[w] = work[w] / sumS[w] * TheoryError.times(size, stray[w]);
+        }
+        Surface.RESIN.measureFilm(work, geometry);
         projection.lab(work, lab);
     }
 

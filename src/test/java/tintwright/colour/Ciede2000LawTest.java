@@ -57,6 +57,30 @@ class Ciede2000LawTest {
         }
     }
 
+    /** Pairs far apart and hardly apart, greys, hues that lie opposite, all round the circle. */
+    @Test
+    void plainNumbersGiveWhatColoursGive() {
+        Random random = new Random(82);
+        double[] sizes = {0, 1e-9, 1e-3, 0.5, 8, 60};
+        for (int i = 0; i < 200_000; i++) {
+            double size = sizes[i % sizes.length];
+            double step = sizes[i / sizes.length % sizes.length];
+            boolean opposite = i % 11 == 0;
+            double l1 = random.nextDouble() * 100;
+            double a1 = random.nextGaussian() * size;
+            double b1 = random.nextGaussian() * size;
+            double l2 = Math.min(100, Math.max(0, l1 + random.nextGaussian() * step));
+            double a2 = (opposite ? -a1 : a1) + random.nextGaussian() * step;
+            double b2 = (opposite ? -b1 : b1) + random.nextGaussian() * step;
+            double slow = Ciede2000.between(lab(l1, a1, b1), lab(l2, a2, b2));
+            assertEquals(
+                    slow,
+                    Ciede2000.between(l1, a1, b1, l2, a2, b2),
+                    1e-9 * (1 + slow),
+                    () -> "pair " + l1 + " " + a1 + " " + b1 + ", " + l2 + " " + a2 + " " + b2);
+        }
+    }
+
     @Test
     void isZeroForOneAndTheSameAndAlikeBothWaysRound() {
         Random random = new Random(81);

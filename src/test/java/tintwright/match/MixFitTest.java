@@ -70,6 +70,52 @@ class MixFitTest {
         assertTrue(better < 10, "the general optimiser missed " + better + ": it is no oracle any more");
     }
 
+    /** Strong colours of any lightness; beside the best of forty starts at random. */
+    @Test
+    void findsTheNearestMixAlsoOfColoursOutOfReach() {
+        Random random = new Random(18);
+        int outOfReach = 0;
+        for (int problem = 0; problem < 200; problem++) {
+            HiddenShop shop = new HiddenShop(problem);
+            int count = 3 + problem % 2;
+            double[][] k = new double[count][];
+            double[][] s = new double[count][];
+            int[] chosen = new int[count];
+            for (int i = 0; i < count; i++) {
+                String id = shop.tints()
+                        .get((problem + 3 * i) % shop.tints().size())
+                        .id();
+                k[i] = shop.k(id);
+                s[i] = shop.s(id);
+                chosen[i] = i;
+            }
+            Lab wanted = new Lab(
+                    15 + 78 * random.nextDouble(),
+                    35 * random.nextGaussian(),
+                    35 * random.nextGaussian(),
+                    Viewing.D65_10);
+            MixFit fit = new MixFit(
+                    new MixFit.Additions(k, s, shop.k("white"), shop.s("white"), Loading.NONE),
+                    new double[] {wanted.lightness(), wanted.a(), wanted.b()},
+                    Metric.around(wanted),
+                    SmoothReflectance.of(wanted).resampled(Grid.INSIDE).toArray(),
+                    LabBatch.of(Viewing.D65_10, Grid.INSIDE),
+                    Geometry.SPECULAR_INCLUDED);
+            double[] x = new double[SmallQuadratic.MOST];
+            double ours = Math.sqrt(fit.fitThoroughly(chosen, count, x));
+            double least = Double.POSITIVE_INFINITY;
+            for (int start = 0; start < 40; start++) {
+                for (int i = 0; i < count; i++) {
+                    x[i] = Math.exp(-10 + 8 * random.nextDouble());
+                }
+                least = Math.min(least, Math.sqrt(fit.fitFrom(chosen, count, x)));
+            }
+            outOfReach += least > 1 ? 1 : 0;
+            assertTrue(ours <= least + 0.01, "problem " + problem + ": " + ours + " against " + least);
+        }
+        assertTrue(outOfReach > 100, "only " + outOfReach + " colours lie out of reach");
+    }
+
     @Test
     void keepsToTheLimitOfEachPartWhateverElseIsIn() {
         HiddenShop shop = new HiddenShop(1);

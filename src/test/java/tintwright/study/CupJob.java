@@ -12,6 +12,7 @@ import tintwright.colour.Ciede2000;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
 import tintwright.cup.Cup;
+import tintwright.cup.CupSight;
 import tintwright.cup.Deed;
 import tintwright.cup.Dose;
 import tintwright.reading.ColourReading;
@@ -193,6 +194,12 @@ final class CupJob {
                 Geometry.SPECULAR_INCLUDED,
                 FilmState.CURED,
                 Optional.of(new PhotoBias(name, Covariance.same(PHOTO_SHARED))));
+    }
+
+    /** Whether the cup is as near to the hull as is said of nine in ten. */
+    boolean inRange() {
+        double said = CupSight.of(knowledge, cup).outlook().orElseThrow().within90();
+        return Ciede2000.between(colour(), truth) <= said;
     }
 
     private Instant now() {

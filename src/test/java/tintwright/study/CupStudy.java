@@ -45,6 +45,10 @@ class CupStudy {
     private double[][] guided(boolean photo) {
         double[][] after = new double[MOST_READINGS + 1][JOBS];
         Tally tally = new Tally(photo ? "guided, photos" : "guided, instrument");
+        List<Held> held = new ArrayList<>();
+        for (int r = 0; r <= MOST_READINGS; r++) {
+            held.add(new Held(r + " readings"));
+        }
         for (int i = 0; i < JOBS; i++) {
             CupJob job = new CupJob(5000 + i, photo);
             double planned = start(job);
@@ -53,6 +57,7 @@ class CupStudy {
             for (int round = 0; round <= MOST_READINGS; round++) {
                 stopped |= dose(job);
                 after[round][i] = job.above();
+                held.get(round).add(job.inRange());
                 if (!stopped && round < MOST_READINGS) {
                     job.readChip();
                     read++;
@@ -62,8 +67,14 @@ class CupStudy {
         }
         for (int r = 0; r <= MOST_READINGS; r++) {
             tally.line(r + " readings", after[r]);
+            System.out.printf(
+                    Locale.ROOT,
+                    "| after %d readings | stated 90 %% held %.0f %% |%n",
+                    r,
+                    held.get(r).percent());
         }
         tally.print();
+        Held.mustBeHonest(held.subList(1, held.size()));
         return after;
     }
 

@@ -35,9 +35,11 @@ class ShelfStudy {
     void playsRandomShops() {
         System.out.println("| strength of the pastes | stage | median | 95th percentile | stated 90 % held |");
         System.out.println("| --- | --- | --- | --- | --- |");
-        double[] usual = play("usual", seed -> new HiddenShop(seed), 1000, 1);
-        play("0.5 times", seed -> new HiddenShop(seed, 0.5), 1000, 1);
-        play("2.0 times", seed -> new HiddenShop(seed, 2), 1000, 1);
+        List<Held> ranges = new ArrayList<>();
+        double[] usual = play("usual", seed -> new HiddenShop(seed), 1000, 1, ranges);
+        play("0.5 times", seed -> new HiddenShop(seed, 0.5), 1000, 1, ranges);
+        play("2.0 times", seed -> new HiddenShop(seed, 2), 1000, 1, ranges);
+        Held.mustBeHonest(ranges);
         assertTrue(usual[0] <= 5 && usual[1] <= 1.0 && usual[3] <= 0.7, "medians by stage: " + Arrays.toString(usual));
     }
 
@@ -47,19 +49,25 @@ class ShelfStudy {
     void playsShopsThatBreakTheTheory() {
         System.out.println("| shops | stage | median | 95th percentile | stated 90 % held |");
         System.out.println("| --- | --- | --- | --- | --- |");
+        List<Held> ranges = new ArrayList<>();
         LongFunction<HiddenShop> hard = seed -> new HiddenShop(seed, 1, HiddenShop.Trouble.ALL);
         if (!Boolean.getBoolean("report")) {
-            play("hard, choosing half", hard, 2000, 2);
+            play("hard, choosing half", hard, 2000, 2, ranges);
         }
         if (!Boolean.getBoolean("choose")) {
-            play("hard, reporting half", hard, 2001, 2);
+            play("hard, reporting half", hard, 2001, 2, ranges);
         }
+        Held.mustBeHonest(ranges);
     }
 
     /** @return median by stage */
-    private static double[] play(String name, LongFunction<HiddenShop> shops, long first, int step) {
+    private static double[] play(String name, LongFunction<HiddenShop> shops, long first, int step, List<Held> ranges) {
         double[][] stages = new double[STAGES.length][SHOPS];
-        int[] held = new int[STAGES.length];
+        List<Held> held = new ArrayList<>();
+        for (String stage : STAGES) {
+            held.add(new Held(name + ", " + stage));
+        }
+        ranges.addAll(held);
         for (int i = 0; i < SHOPS; i++) {
             HiddenShop shop = shops.apply(first + (long) i * step);
             Lab truth = shop.hull();
@@ -78,7 +86,7 @@ class ShelfStudy {
                 Parts real = shop.weigh(recipe.weighed());
                 double distance = Ciede2000.between(shop.colour(real), truth);
                 stages[stage][i] = distance - limit;
-                held[stage] += distance <= recipe.within90() ? 1 : 0;
+                held.get(stage).add(distance <= recipe.within90());
                 if (stage > 0) {
                     chips.add(new Chip(
                             "cup-" + stage,
@@ -100,7 +108,7 @@ class ShelfStudy {
                     STAGES[s],
                     medians[s],
                     stages[s][SHOPS * 95 / 100],
-                    100.0 * held[s] / SHOPS);
+                    held.get(s).percent());
         }
         return medians;
     }
