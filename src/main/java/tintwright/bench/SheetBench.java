@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import tintwright.colour.Ciede2000;
 import tintwright.colour.Viewing;
 import tintwright.files.FileProblem;
 import tintwright.files.SheetFile;
@@ -17,6 +18,7 @@ import tintwright.reading.photo.PhotoReadings;
 import tintwright.reading.photo.SheetReader;
 import tintwright.reading.photo.SheetReadings;
 import tintwright.reading.photo.SpotReading;
+import tintwright.reading.photo.camera.EyeMetric;
 import tintwright.reading.photo.card.Spot;
 import tintwright.reading.photo.file.PhotoException;
 import tintwright.reading.photo.file.PhotoFile;
@@ -29,10 +31,16 @@ import tintwright.shelf.Chip;
 import tintwright.shelf.Doubt;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
+import tintwright.shelf.Prediction;
 import tintwright.shelf.Shelf;
 
 /** The sheet that lies on the hull while the photo is taken: print it, and read a photo by it. */
 public final class SheetBench {
+    /** So many times what nine in ten stay within: nobody's honest error; a judgement of ours. */
+    private static final double CANNOT = 2;
+    /** A smaller difference is never called another chip, CIEDE2000; a judgement of ours. */
+    private static final double FAR = 10;
+
     private SheetBench() {}
 
     /** @return the sign that tells this shop's sheets from another's */
@@ -111,6 +119,16 @@ public final class SheetBench {
         if (chips.isEmpty()) {
             return new Read(with(sheet.readings(), sheet.readings().spots(), flags), hull, sheet.found(), chips);
         }
+        List<Chip> misplaced = misplaced(shelf.get(), chips);
+        for (Chip one : misplaced) {
+            chips.remove(one);
+            flags.add(new Flag(
+                    Flag.Kind.WRONG_PLACE,
+                    one.id(),
+                    "\"" + one.id()
+                            + "\" is far from what was weighed into it, so it was not learned from: another chip"
+                            + " may lie in its place."));
+        }
         Knowledge knowledge = Knowledge.of(shelf.get().withChips(together(shelf.get(), chips)));
         for (Doubt doubt : knowledge.doubts()) {
             flags.add(new Flag(Flag.Kind.DOES_NOT_FIT, "chips", doubt.words()));
@@ -121,6 +139,24 @@ public final class SheetBench {
                         : one)
                 .toList();
         return new Read(with(sheet.readings(), spots, flags), hull, sheet.found(), chips);
+    }
+
+    /** Chips that by all that is known without them cannot look as they do. */
+    private static List<Chip> misplaced(Shelf shelf, List<Chip> chips) {
+        Set<String> ids = chips.stream().map(Chip::id).collect(Collectors.toSet());
+        Knowledge without = Knowledge.of(shelf.withChips(
+                shelf.chips().stream().filter(old -> !ids.contains(old.id())).toList()));
+        return chips.stream()
+                .filter(chip -> {
+                    ColourReading seen = (ColourReading) chip.readings().get(0);
+                    Prediction expected =
+                            without.predict(chip.parts(), seen.lab().viewing(), seen.geometry());
+                    double within = EyeMetric.nineInTen(
+                            expected.lab(),
+                            expected.covariance().plus(seen.doubt(seen.lab().viewing())));
+                    return Ciede2000.between(seen.lab(), expected.lab()) > Math.max(FAR, CANNOT * within);
+                })
+                .toList();
     }
 
     /** The chips of known parts in a photo, named after it. */

@@ -1,5 +1,6 @@
 package tintwright.reading;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import tintwright.colour.Geometry;
@@ -54,6 +55,13 @@ public enum HullFamily {
                 ? new Covariance(14 * 14, 0, 0, 8 * 8, 0, 12 * 12)
                 : new Covariance(7 * 7, 0, 0, 4 * 4, 0, 6 * 6);
         return new ColourReading(middle(), wide, Geometry.SPECULAR_EXCLUDED, FilmState.CURED, Optional.empty());
+    }
+
+    /** @return the family that a reading is nothing but a pick of; empty for a reading */
+    public static Optional<HullFamily> of(Reading reading) {
+        return Arrays.stream(values())
+                .filter(family -> family.reading().equals(reading))
+                .findFirst();
     }
 
     /** @return a place that was only picked, not read */

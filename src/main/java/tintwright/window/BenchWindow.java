@@ -115,6 +115,8 @@ public final class BenchWindow extends Application {
         } else if (!memory.truth("walked", false)) {
             desk.walk().begin();
             memory.keep("walked", true);
+        } else if (desk.job().now().cup().isEmpty()) {
+            shell.stepProperty().set(Step.HULL);
         }
         // At once: a window that is killed must open on the same bench again, and not walk the person around anew.
         memory.save();

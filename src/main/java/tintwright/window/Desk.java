@@ -44,6 +44,7 @@ import tintwright.window.hull.HullModel;
 import tintwright.window.hull.HullStation;
 import tintwright.window.hull.PhotoModel;
 import tintwright.window.hull.PhotoView;
+import tintwright.window.hull.SheetModel;
 import tintwright.window.job.FillDraft;
 import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
@@ -64,6 +65,7 @@ public final class Desk {
     private final PlanModel plan;
     private final CupModel cup;
     private final HullModel hull;
+    private final SheetModel sheet;
     private final PhotoModel photo;
     private final PhotoModel chipPhoto;
     private final ShelfModel shelf;
@@ -114,6 +116,11 @@ public final class Desk {
                 clock);
         hull = new HullModel(job, new Latest(worker, screen, shell, "Taking the readings together\u2026"));
         hull.tell(shell::say);
+        sheet = new SheetModel(
+                job,
+                hull,
+                new Latest(worker, screen, shell, "Reading the photo\u2026"),
+                new Latest(worker, screen, shell, "Looking at the photo\u2026"));
         photo = new PhotoModel(worker, screen, hull::fromPhoto);
         chipPhoto = PhotoModel.ofChip(worker, screen, cup::read);
         shelf = new ShelfModel(
@@ -248,7 +255,7 @@ public final class Desk {
                                 toTheOther,
                                 otherBench)
                         .build());
-        stations.put(Step.HULL, () -> new HullStation(hull, photo, new PhoneCard(phone).build()));
+        stations.put(Step.HULL, () -> new HullStation(hull, sheet, photo, new PhoneCard(phone).build()));
         stations.put(
                 Step.SHELF, () -> new ShelfPage(shelf, shell.unitsProperty().get()).build());
         stations.put(
@@ -301,6 +308,11 @@ public final class Desk {
 
     public HullModel hull() {
         return hull;
+    }
+
+    /** @return the sheet that is laid on the hull */
+    public SheetModel sheet() {
+        return sheet;
     }
 
     /** @return the photo that a chip of the cup is read from */

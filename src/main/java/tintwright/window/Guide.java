@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import tintwright.cup.CupDeeds;
 import tintwright.reading.ColourReading;
+import tintwright.reading.HullFamily;
 import tintwright.reading.PlaceReadings;
 import tintwright.units.Grams;
 import tintwright.window.cup.CupModel;
@@ -144,11 +145,12 @@ final class Guide {
         }
     }
 
-    /** @return how many more readings the place wants: three typed ones, or one curve or photo, are enough */
+    /** @return how many more readings the place wants: three typed ones, or one curve, photo or pick, are enough */
     private static int readingsWanted(PlaceReadings place) {
         boolean whole = place.readings().stream()
-                .anyMatch(each ->
-                        !(each instanceof ColourReading typed) || typed.photo().isPresent());
+                .anyMatch(each -> !(each instanceof ColourReading typed)
+                        || typed.photo().isPresent()
+                        || HullFamily.of(each).isPresent());
         return whole ? 0 : Math.max(0, ENOUGH - place.readings().size());
     }
 

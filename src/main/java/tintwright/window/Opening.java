@@ -1,5 +1,7 @@
 package tintwright.window;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.Callable;
@@ -7,7 +9,9 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 import tintwright.bench.ShopLog;
+import tintwright.files.Demo;
 import tintwright.files.FileProblem;
+import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
 import tintwright.window.frame.Said;
@@ -80,6 +84,10 @@ public final class Opening {
         desk.fill().learnFrom(folder.resolve("noted-times.json"));
         desk.fill().keepTimers(new KeptTimers(folder.resolve("cure.json")));
         desk.fill().keepTicks(folder.resolve("day.json"));
+        desk.sheet().keepIn(folder.resolve("on-sheet.json"));
+        if (!own) {
+            demoPhoto(desk);
+        }
         desk.recent().keepIn(new RecentBoats(folder.resolve("boats")));
         desk.job()
                 .keepWith(job -> worker.execute(() -> {
@@ -90,6 +98,24 @@ public final class Opening {
                     }
                 }));
         return desk;
+    }
+
+    /** The demo shows the photo that its hull was read from, and what lay on the sheet. */
+    private void demoPhoto(Desk desk) {
+        Path photo = folder.resolve(Demo.PHOTO);
+        try {
+            Files.createDirectories(folder);
+            if (desk.sheet().contentsProperty().get().equals(SheetContents.PAPER_ALONE)) {
+                desk.sheet().lay(Demo.onSheet());
+            }
+            if (!Files.exists(photo)) {
+                Demo.copyPhoto(photo);
+            }
+            desk.sheet().show(photo);
+        } catch (IOException e) {
+            desk.shell()
+                    .warn("The demo's photo cannot be laid into " + folder + ", so it is not shown; its readings are.");
+        }
     }
 
     /** @return true when something of the person's own stands in the home folder */

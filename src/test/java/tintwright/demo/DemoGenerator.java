@@ -164,7 +164,7 @@ public final class DemoGenerator {
     }
 
     /** @return the photo, with what nobody at the bench can know of it */
-    static DemoPhoto hiddenPhoto() {
+    public static DemoPhoto hiddenPhoto() {
         return new DemoGenerator().photo();
     }
 

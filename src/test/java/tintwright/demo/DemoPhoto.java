@@ -25,7 +25,7 @@ import tintwright.shelf.Shelf;
  * <p>Assumptions on top of {@link HiddenBench}'s: in shade a phone does not see the surface's 4 % of gloss; the
  * phone's maker trained its colours on mixes of the same pigments.
  */
-final class DemoPhoto {
+public final class DemoPhoto {
     static final String NAME = "port-bow.jpg";
     /** The first one whose phone burns nothing out. */
     private static final long SEED = 1;
@@ -79,12 +79,12 @@ final class DemoPhoto {
     }
 
     /** @return the hull as nobody at the bench can know it */
-    Lab truth() {
+    public Lab truth() {
         return Lab.of(hull, Viewing.D65_10);
     }
 
     /** @return what a cured dab of this looks like beside the hull, gloss against gloss */
-    Lab dab(Map<String, Double> grams) {
+    public Lab dab(Map<String, Double> grams) {
         Map<HiddenPigment, Double> mix = new EnumMap<>(HiddenPigment.class);
         grams.forEach((id, mass) -> mix.put(inside.get(id), mass));
         return Lab.of(matt(HiddenBench.reflectance(mix)), Viewing.D65_10);

@@ -81,9 +81,8 @@ class PhotoAndEyeTest {
     private static Map<String, Double> grams(JsonNode cup) {
         Map<String, Double> grams = new LinkedHashMap<>();
         cup.get("grams")
-                .fields()
-                .forEachRemaining(
-                        part -> grams.put(part.getKey(), part.getValue().doubleValue()));
+                .properties()
+                .forEach(part -> grams.put(part.getKey(), part.getValue().doubleValue()));
         return grams;
     }
 

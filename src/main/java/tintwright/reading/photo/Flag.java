@@ -29,6 +29,7 @@ public record Flag(Kind kind, String where, String message) {
         LINEAR_CODES("If the photo looks much too dark on the screen this is right; else mark the card again."),
         SECOND_SHEET(""),
         ANOTHER_SHOP("Print your own with the command sheet, or name the shelf that it belongs to."),
+        WRONG_PLACE("Lay it where it is said to lie, or say what lies there, and take the photo again."),
         NOTHING_THERE("Lay the chip there and take the photo again, or say which chips lie on the sheet."),
         NOT_ONE_COLOUR("Move the mark so that it holds one colour only, or make it smaller.");
 

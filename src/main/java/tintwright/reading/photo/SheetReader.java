@@ -48,6 +48,8 @@ public final class SheetReader {
     private static final double ROUGH_RIM = 0.025;
     /** Light that changes by more over the sheet is named; a judgement of ours. */
     private static final double UNEVEN = 0.35;
+    /** White paper whose channels lie further apart than this, in ln of light, is coloured: by a filter or a lamp. */
+    private static final double COLOURED = 0.6;
     /** As near to the paper in every channel as bare paper itself; a judgement of ours. */
     private static final double BARE = 0.02;
 
@@ -184,11 +186,26 @@ public final class SheetReader {
         if (lost == 3) {
             throw new PhotoException(SheetSearch.Why.BURNT_OUT.sentence());
         }
+        if (lost == 0) {
+            coloured(light);
+        }
         return new KnownSample(
                 "paper",
                 new Sample(new Rgb(light[0], light[1], light[2]), new Rgb(noise[0], noise[1], noise[2]), 0, 0),
                 new Lab(PAPER[0], PAPER[1], PAPER[2], viewing),
                 PAPER_SIGMA);
+    }
+
+    private void coloured(double[] paper) {
+        double most = Math.max(paper[0], Math.max(paper[1], paper[2]));
+        double least = Math.min(paper[0], Math.min(paper[1], paper[2]));
+        if (Math.log(most / least) > COLOURED) {
+            flags.add(new Flag(
+                    Flag.Kind.STRONG_PROCESSING,
+                    "paper",
+                    "The white paper looks strongly coloured in the photo, as under a filter or a lamp, so the hull's"
+                            + " colour is hardly to be trusted."));
+        }
     }
 
     private void light(SheetLayout layout, int cut) {

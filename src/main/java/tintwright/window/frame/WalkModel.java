@@ -18,25 +18,22 @@ public final class WalkModel {
 
     public static final List<Stop> STOPS = List.of(
             new Stop(
-                    Step.BOAT,
-                    "This is the Tarrowmere, a boat that was invented for you to try things on. Each place on a "
-                            + "boat has faded in its own way; one is chosen here."),
-            new Stop(
                     Step.HULL,
-                    "The colour the place has today, by a phone and a printed sheet, by a meter or its file. "
-                            + "Three readings are better than one; one that does not fit is named."),
+                    "The port bow of the Tarrowmere, a boat that was invented for you to try things on: photographed with"
+                            + " the printed sheet and a few weighed chips on it, and read. A meter or your eye alone are"
+                            + " doors of the same rank."),
             new Stop(
                     Step.SHELF,
-                    "The white and the tints to mix with. Each chip of known parts that you read teaches "
-                            + "how strong a tint really is."),
-            new Stop(
-                    Step.CUP,
-                    "The heart of it: hull and mix edge to edge, how deep the cup has sunk, which way to "
-                            + "swing. Begin a cup and every dose stands here as large as a hand, small enough to be safe."),
+                    "The white and the tints to mix with. Chips that were weighed and lay in that photo have taught "
+                            + "how strong each tint is."),
             new Stop(
                     Step.FILL,
-                    "When the colour stands: how much to mix for the holes, how much catalyst, how long "
-                            + "there is. The log beside it keeps everything for next spring."));
+                    "What is to be filled says how much to mix: so much catalyst, so long to work, in this order."),
+            new Stop(
+                    Step.CUP,
+                    "The heart of it: how deep the cup has sunk, which way to swing, and one dose at a time, small "
+                            + "enough to be safe. Hold each cured dab to the hull and say what you see."),
+            new Stop(Step.LOG, "Every dose is written down as it happens: next spring it is made again from here."));
 
     private final ShellModel shell;
     private final ReadOnlyIntegerWrapper at = new ReadOnlyIntegerWrapper(0);

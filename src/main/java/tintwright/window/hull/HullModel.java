@@ -11,13 +11,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import tintwright.bench.PhotoBench;
-import tintwright.bench.PlanFill;
 import tintwright.bench.SheetBench;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.DifferenceWords;
@@ -33,22 +32,21 @@ import tintwright.reading.ColourReading;
 import tintwright.reading.Conditions;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
+import tintwright.reading.HullFamily;
 import tintwright.reading.NamedReading;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.reading.Repeats;
 import tintwright.reading.SpectralReading;
-import tintwright.reading.photo.Flag;
-import tintwright.reading.photo.card.Spot;
-import tintwright.reading.photo.file.Progress;
-import tintwright.reading.photo.sheet.SheetContents;
+import tintwright.reading.photo.camera.EyeMetric;
+import tintwright.shelf.Knowledge;
 import tintwright.window.frame.Latest;
 import tintwright.window.frame.Said;
 import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
 import tintwright.window.pieces.Figures;
 
-/** What was read on the hull at the place in hand: by typing, from an instrument's file, from a photo. */
+/** What was read on the hull at the place in hand: by photo, by a meter, by eye. */
 public final class HullModel {
     private static final int MOST_SHOWN = 12;
 
@@ -63,7 +61,8 @@ public final class HullModel {
         LINES,
         TYPED,
         FILE,
-        PHOTO
+        PHOTO,
+        EYE
     }
 
     /**
@@ -88,8 +87,10 @@ public final class HullModel {
      * @param mean  all that count together; empty when there are none or they cannot be combined
      * @param sure  how sure the mean is, in words
      * @param doubt what is odd about the readings; empty when nothing is
+     * @param photos names of the photos that any of it was read from
      */
-    public record Hull(String place, List<Line> lines, Optional<Lab> mean, String sure, String doubt) {}
+    public record Hull(
+            String place, List<Line> lines, Optional<Lab> mean, String sure, String doubt, Set<String> photos) {}
 
     public HullModel(JobModel job, Latest reading) {
         this.job = job;
@@ -102,6 +103,7 @@ public final class HullModel {
                 look();
             }
         });
+        job.knowledgeProperty().addListener((property, before, after) -> look());
         look();
     }
 
@@ -110,44 +112,50 @@ public final class HullModel {
         news = to;
     }
 
-    private void wrong(Where where, String sentence) {
+    void wrong(Where where, String sentence) {
         problems.values().forEach(each -> each.set(""));
         problems.get(where).set(sentence);
     }
 
-    private void allRight() {
+    void allRight() {
         problems.values().forEach(each -> each.set(""));
     }
 
     private void look() {
         if (job.place().isEmpty()) {
-            hull.set(new Hull("", List.of(), Optional.empty(), "", ""));
+            hull.set(new Hull("", List.of(), Optional.empty(), "", "", Set.of()));
             return;
         }
         PlaceReadings place = job.place().get();
         try {
-            Repeats.Combined all = Aim.of(place).readings();
+            Knowledge knowledge = job.knowledgeProperty().get();
+            Aim aim = Aim.of(place);
+            Repeats.Combined all = (knowledge == null ? aim : aim.through(knowledge)).readings();
             Viewing viewing = all.mean().viewing();
             List<Line> lines = new ArrayList<>();
             for (int i = 0; i < place.readings().size(); i++) {
-                Reading each = place.readings().get(i);
+                Reading each = seen(place.readings().get(i), knowledge);
                 Lab lab = each.colour(viewing).orElseThrow();
                 lines.add(new Line(
                         lab,
                         Figures.lab(lab),
-                        from(each) + ", for " + viewing,
+                        from(place.readings().get(i), each) + ", for " + viewing,
                         !all.leftOut().contains(i)));
             }
-            double size = Math.sqrt((all.covariance().ll()
-                            + all.covariance().aa()
-                            + all.covariance().bb())
-                    / 3);
             String sure = say(
-                    "sure to about %.1f on each number, from %d %s",
-                    2 * size, all.kept().size(), all.kept().size() == 1 ? "reading" : "readings");
-            hull.set(new Hull(place.place(), lines, Optional.of(all.mean()), sure, doubt(all, lines)));
+                    "good to about %.1f, nine times in ten, from %d %s",
+                    EyeMetric.nineInTen(all.mean(), all.covariance()),
+                    all.kept().size(),
+                    all.kept().size() == 1 ? "reading" : "readings");
+            hull.set(new Hull(
+                    place.place(),
+                    lines,
+                    Optional.of(all.mean()),
+                    onlyPicked(place) ? place.note() : sure,
+                    doubt(all, lines),
+                    photos(place)));
         } catch (IllegalArgumentException e) {
-            hull.set(new Hull(place.place(), List.of(), Optional.empty(), "", Said.of(e)));
+            hull.set(new Hull(place.place(), List.of(), Optional.empty(), "", Said.of(e), photos(place)));
         }
     }
 
@@ -170,10 +178,26 @@ public final class HullModel {
         return String.join(" ", said) + " Read that spot again: clean, dry, flat.";
     }
 
-    private static String from(Reading each) {
-        return each instanceof SpectralReading
-                ? "a meter's whole curve"
-                : ((ColourReading) each).photo().map(bias -> "from a photo").orElse("three numbers");
+    private static Set<String> photos(PlaceReadings place) {
+        return place.readings().stream()
+                .flatMap(each -> each.photo().stream())
+                .map(ColourReading.PhotoBias::photo)
+                .collect(Collectors.toSet());
+    }
+
+    private static Reading seen(Reading each, Knowledge knowledge) {
+        return knowledge != null && each instanceof ColourReading colour ? knowledge.throughChips(colour) : each;
+    }
+
+    private static String from(Reading each, Reading seen) {
+        if (each instanceof SpectralReading) {
+            return "a meter's whole curve";
+        }
+        if (HullFamily.of(each).isPresent()) {
+            return "picked by eye";
+        }
+        String photo = seen.equals(each) ? "from a photo" : "from your own chips in the photo";
+        return ((ColourReading) each).photo().map(bias -> photo).orElse("three numbers");
     }
 
     private static String say(String pattern, Object... values) {
@@ -214,9 +238,11 @@ public final class HullModel {
 
     /** What cannot be combined never gets onto the place. */
     private static PlaceReadings more(PlaceReadings place, List<? extends Reading> readings) {
-        List<Reading> all = new ArrayList<>(place.readings());
+        boolean picked = onlyPicked(place)
+                && readings.stream().anyMatch(each -> HullFamily.of(each).isEmpty());
+        List<Reading> all = new ArrayList<>(picked ? List.of() : place.readings());
         all.addAll(readings);
-        PlaceReadings more = new PlaceReadings(place.boat(), place.place(), all, place.note());
+        PlaceReadings more = new PlaceReadings(place.boat(), place.place(), all, picked ? "" : place.note());
         Aim.of(more);
         return more;
     }
@@ -256,15 +282,22 @@ public final class HullModel {
      * an instrument's with gloss, become a place of their own.
      */
     public void fromPhoto(List<Reading> readings) {
+        fromPhoto(readings, before -> before);
+    }
+
+    private void fromPhoto(List<Reading> readings, UnaryOperator<Job> first) {
         try {
             if (job.place().isPresent()) {
-                add(readings);
+                allRight();
+                PlaceReadings changed = more(job.place().get(), readings);
+                job.change(before -> replaced(first.apply(before), changed));
                 return;
             }
         } catch (IllegalArgumentException notTogether) {
             wrong(Where.LINES, "The photo's readings stand as a place of their own: " + Said.of(notTogether));
         }
-        job.change(before -> {
+        job.change(known -> {
+            Job before = first.apply(known);
             String beside = before.place() < 0
                     ? "by photo"
                     : before.places().get(before.place()).place() + ", by photo";
@@ -279,54 +312,71 @@ public final class HullModel {
     }
 
     /**
-     * Reads the hull from a photo with the sheet on it; nobody marks anything. What is wrong with the photo, and what
-     * to do about it, is said beside the key.
+     * Takes what the sheet in a photo gave: the hull for a place, the chips for the shelf, both in one step.
      *
-     * @param place the place that is read; blank for the one in hand
+     * @param name the place that is read; blank for the one in hand
+     * @param news what is said of it when it is taken
      */
-    public void photoWithSheet(Path photo, String place) {
-        reading.ask(
-                () -> SheetBench.read(
-                        photo,
-                        SheetContents.PAPER_ALONE,
-                        Optional.of(job.now().shelf()),
-                        PhotoBench.VIEWING,
-                        Progress.NONE),
-                read -> {
-                    allRight();
-                    List<Reading> readings = read.readings().spots().stream()
-                            .filter(one -> one.spot().purpose() == Spot.Purpose.HULL)
-                            .map(one -> (Reading) one.reading())
-                            .toList();
-                    if (place.isBlank()) {
-                        fromPhoto(readings);
-                    } else {
-                        fromPhoto(readings, place);
-                    }
-                    String flags =
-                            read.readings().flags().stream().map(Flag::message).collect(Collectors.joining(" "));
-                    news.accept(flags.isEmpty() ? "The sheet was found and the hull read." : flags);
-                },
-                failure -> wrong(Where.PHOTO, Said.of(failure)));
-    }
-
-    private void fromPhoto(List<Reading> readings, String place) {
+    void fromSheet(SheetBench.Read read, String name, String news) {
+        allRight();
+        List<Reading> readings = List.of(read.hull());
         try {
-            job.change(before -> with(before, place, readings));
+            if (name.isBlank()) {
+                fromPhoto(readings, before -> taught(before, read));
+            } else {
+                job.change(before -> with(taught(before, read), name, readings));
+            }
+            say(news);
         } catch (IllegalArgumentException notTogether) {
             wrong(Where.PHOTO, Said.of(notTogether));
         }
     }
 
-    /** Writes the sheet as PDF, on A4. */
-    void printSheet(Path file) {
-        reading.ask(
-                () -> {
-                    SheetBench.writePdf(file, PlanFill.PaperSize.A4, job.now().shelf());
-                    return file;
-                },
-                written -> news.accept("Print " + written + " at full size, without fitting it to the page."),
-                failure -> wrong(Where.PHOTO, Said.of(failure)));
+    private static Job taught(Job before, SheetBench.Read read) {
+        return read.chips().isEmpty() ? before : before.with(read.onto(before.shelf()));
+    }
+
+    /** Says what was done. */
+    void say(String sentence) {
+        news.accept(sentence);
+    }
+
+    /**
+     * Takes a picked family for the hull. It says only where to begin, so it stands for a place that was not read; a
+     * later pick, or a reading, takes its place.
+     *
+     * @param name the place; blank for the one in hand
+     */
+    void pick(HullFamily family, String name) {
+        allRight();
+        int known = name.isBlank() ? job.now().place() : placeOf(name, job.now().places());
+        if (known >= 0 && !onlyPicked(job.now().places().get(known))) {
+            wrong(
+                    Where.EYE,
+                    job.now().places().get(known).place() + " was read, which says more than a pick. Begin"
+                            + " a cup and say what you see of its dabs, or name another place above.");
+            return;
+        }
+        job.change(before -> {
+            List<PlaceReadings> places = new ArrayList<>(before.places());
+            if (known < 0) {
+                places.add(family.place(before.boat(), name.isBlank() ? "by eye" : name.trim()));
+            } else {
+                places.set(known, family.place(before.boat(), places.get(known).place()));
+            }
+            return before.withPlaces(before.boat(), places, known < 0 ? places.size() - 1 : known);
+        });
+    }
+
+    /** @return the family that the place in hand was picked to be like, when it was only picked */
+    Optional<HullFamily> picked() {
+        return job.place()
+                .filter(HullModel::onlyPicked)
+                .flatMap(place -> HullFamily.of(place.readings().get(0)));
+    }
+
+    private static boolean onlyPicked(PlaceReadings place) {
+        return place.readings().stream().allMatch(each -> HullFamily.of(each).isPresent());
     }
 
     /** @return true when the place in hand was read by a meter */
@@ -338,11 +388,13 @@ public final class HullModel {
     }
 
     private void replace(PlaceReadings changed) {
-        job.change(before -> {
-            List<PlaceReadings> places = new ArrayList<>(before.places());
-            places.set(before.place(), changed);
-            return before.withPlaces(before.boat(), places, before.place());
-        });
+        job.change(before -> replaced(before, changed));
+    }
+
+    private static Job replaced(Job before, PlaceReadings changed) {
+        List<PlaceReadings> places = new ArrayList<>(before.places());
+        places.set(before.place(), changed);
+        return before.withPlaces(before.boat(), places, before.place());
     }
 
     /** Takes a reading away; the last one stays, a place without any is none. */
@@ -460,12 +512,12 @@ public final class HullModel {
         return MOST_SHOWN;
     }
 
-    ReadOnlyObjectProperty<Hull> hullProperty() {
+    public ReadOnlyObjectProperty<Hull> hullProperty() {
         return hull.getReadOnlyProperty();
     }
 
     /** @return what went wrong there; empty when nothing did */
-    ReadOnlyStringProperty problemProperty(Where where) {
+    public ReadOnlyStringProperty problemProperty(Where where) {
         return problems.get(where).getReadOnlyProperty();
     }
 }

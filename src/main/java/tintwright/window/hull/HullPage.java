@@ -3,10 +3,11 @@ package tintwright.window.hull;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -14,31 +15,37 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import tintwright.reading.HullFamily;
+import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.window.picture.Patches;
 import tintwright.window.picture.Shade;
 import tintwright.window.pieces.Choices;
+import tintwright.window.pieces.Doors;
 import tintwright.window.pieces.MeterFields;
 import tintwright.window.pieces.MeterSetting;
 import tintwright.window.pieces.Pieces;
 import tintwright.window.pieces.Sides;
 
-/** The hull: every reading of the place side by side, and the doors to add one: photo, meter, its file. */
+/** The hull: what was read of the place, and three doors of equal rank to it: photo with the sheet, meter, eye. */
 final class HullPage {
     private final HullModel model;
+    private final SheetModel sheet;
     private final Runnable toThePhoto;
     private final Node phone;
     private final Patches patches = new Patches();
     private final Label title = Pieces.heading("");
     private final ComboBox<String> places = new ComboBox<>();
     private final VBox otherPlaces = Choices.asked("Place on the boat", places);
-    private final List<ToggleButton> wayKeys = new ArrayList<>();
+    private final Doors<Door> doors = new Doors<>(door -> "way-to-read-" + door.ordinal());
+    private final Map<HullFamily, ToggleButton> families = new EnumMap<>(HullFamily.class);
+    private final ReadPhoto photo = new ReadPhoto();
     private boolean filling;
     private final Label mean = Pieces.whenSaid(Pieces.wrapped("", "figure"));
     private final Label sure = Pieces.whenSaid(Pieces.soft(""));
@@ -47,18 +54,23 @@ final class HullPage {
     private final MeterFields numbers = new MeterFields("lightness", "red-green", "yellow-blue", this::add);
     private final MeterSetting setting = new MeterSetting();
     private final TextField place = new TextField();
-    private final VBox chosen = new VBox();
+
+    private enum Door {
+        PHOTO,
+        METER,
+        EYE
+    }
 
     /**
      * @param toThePhoto opens the reading of a photo
      * @param phone      the door for photos from a phone
      */
-    HullPage(HullModel model, Runnable toThePhoto, Node phone) {
+    HullPage(HullModel model, SheetModel sheet, Runnable toThePhoto, Node phone) {
         this.model = model;
+        this.sheet = sheet;
         this.phone = phone;
         this.toThePhoto = toThePhoto;
         lines.getStyleClass().add("table");
-        chosen.getStyleClass().add("column");
     }
 
     Region build() {
@@ -72,22 +84,18 @@ final class HullPage {
             }
         });
         VBox known = Pieces.sheet("", otherPlaces, title, mean, sure, doubt, lines, wrong(HullModel.Where.LINES));
-        VBox left = new VBox(patches, known);
+        VBox left = new VBox(photo, patches, known);
         left.getStyleClass().add("pictures");
         VBox right = new VBox(ways(), eyes());
         right.getStyleClass().addAll("column", "side");
         model.hullProperty().addListener((property, before, after) -> show(after));
-        // A file may be dropped while another way to read is open: what was wrong with it is said at the files.
-        model.problemProperty(HullModel.Where.FILE).addListener((property, before, after) -> {
-            if (!after.isEmpty()) {
-                wayKeys.get(2).fire();
-            }
-        });
-        model.problemProperty(HullModel.Where.PHOTO).addListener((property, before, after) -> {
-            if (!after.isEmpty()) {
-                wayKeys.get(0).fire();
-            }
-        });
+        // A file may be dropped while another door is open: what was wrong with it is said behind its own.
+        opens(HullModel.Where.FILE, Door.METER);
+        opens(HullModel.Where.PHOTO, Door.PHOTO);
+        Pieces.follow(
+                left,
+                sheet.sightProperty(),
+                (before, after) -> show(model.hullProperty().get()));
         show(model.hullProperty().get());
         return new Sides(left, right, true, 62);
     }
@@ -97,47 +105,35 @@ final class HullPage {
         model.open(file, setting.viewing(), setting.geometry());
     }
 
-    /** Three ways to a reading side by side, and below them what the chosen one asks. */
+    private void opens(HullModel.Where where, Door door) {
+        model.problemProperty(where).addListener((property, before, after) -> {
+            if (!after.isEmpty()) {
+                doors.take(door);
+            }
+        });
+    }
+
+    /** Three doors to the hull's colour, and below them what the open one asks. */
     private Node ways() {
         place.setId("new-place");
         place.setOnAction(event -> {
-            if (numbers.lightness().isBlank()) {
+            if (doors.isOpen(Door.METER) && numbers.lightness().isBlank()) {
                 numbers.first().requestFocus();
-            } else {
+            } else if (doors.isOpen(Door.METER)) {
                 add();
             }
         });
         numbers.first().getStyleClass().add("do-now");
-        Map<String, List<Node>> ways = new LinkedHashMap<>();
-        ways.put("Photo", fromPhoto());
-        ways.put("Meter", typed());
-        ways.put("Meter's file", fromFile());
-        ToggleGroup group = new ToggleGroup();
-        HBox keys = Pieces.row();
-        ways.forEach((words, asks) -> {
-            ToggleButton key = new ToggleButton(words);
-            key.getStyleClass().setAll("choice-key");
-            key.setId("way-to-read-" + keys.getChildren().size());
-            key.setToggleGroup(group);
-            key.setMaxWidth(Double.MAX_VALUE);
-            key.setMinWidth(Region.USE_PREF_SIZE);
-            HBox.setHgrow(key, Priority.ALWAYS);
-            key.setOnAction(event -> {
-                key.setSelected(true);
-                chosen.getChildren().setAll(asks);
-                // The one piece that says how the meter is set stands wherever it is needed.
-                asks.stream()
-                        .filter(VBox.class::isInstance)
-                        .map(VBox.class::cast)
-                        .filter(box -> "meter".equals(box.getId()))
-                        .forEach(box -> box.getChildren().setAll(setting));
-            });
-            keys.getChildren().add(key);
-            wayKeys.add(key);
-        });
+        doors.with(Door.PHOTO, "Photo", column(fromPhoto()))
+                .with(Door.METER, "Meter", column(metered()))
+                .with(Door.EYE, "Eye", column(byEye()));
         // As this place was read before; a place that was not read yet begins with the photo.
-        wayKeys.get(model.readByMeter() ? 1 : 0).fire();
-        return Pieces.sheet("Read the hull", Pieces.asked("New place on the boat", place), keys, chosen);
+        doors.take(model.picked().isPresent() ? Door.EYE : model.readByMeter() ? Door.METER : Door.PHOTO);
+        return Pieces.sheet("Read the hull", Pieces.asked("New place on the boat", place), doors);
+    }
+
+    private static Node column(List<Node> content) {
+        return Pieces.column(content.toArray(Node[]::new));
     }
 
     /** Below the button, which so stays where it is while something is said. */
@@ -147,14 +143,58 @@ final class HullPage {
         return label;
     }
 
-    private List<Node> typed() {
-        return List.of(numbers, meter(), Pieces.mainButton("Add the reading", this::add), wrong(HullModel.Where.TYPED));
+    private List<Node> metered() {
+        return List.of(
+                numbers,
+                setting,
+                Pieces.mainButton("Add the reading", this::add),
+                wrong(HullModel.Where.TYPED),
+                Pieces.soft(
+                        "Or drop the meter's file anywhere here: CSV, CGATS text or CxF. Several samples in one file"
+                                + " become several places."),
+                Pieces.button("Open its file", this::choose),
+                wrong(HullModel.Where.FILE));
     }
 
-    private static VBox meter() {
-        VBox place = new VBox();
-        place.setId("meter");
-        return place;
+    /** Drawn families of faded hulls: it is only where to begin. */
+    private List<Node> byEye() {
+        FlowPane keys = Pieces.flow();
+        for (HullFamily family : HullFamily.values()) {
+            StackPane field = new StackPane();
+            field.getStyleClass().add("hull-family-field");
+            if (family == HullFamily.ANY) {
+                field.getChildren().add(Pieces.wrapped("?", "strong"));
+            } else {
+                field.setStyle(Shade.of(family.middle()).css());
+            }
+            Label name = new Label(family == HullFamily.ANY ? "none of these" : family.words());
+            name.getStyleClass().add("family-name");
+            VBox card = new VBox(field, name);
+            card.getStyleClass().add("hull-family-card");
+            ToggleButton key = new ToggleButton();
+            key.setGraphic(card);
+            key.getStyleClass().setAll("choice-key", "hull-family");
+            key.setId("hull-like-" + family.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            key.setAccessibleText("The hull is " + name.getText());
+            key.setOnAction(event -> {
+                model.pick(family, place.getText());
+                place.clear();
+                chosen();
+            });
+            families.put(family, key);
+            keys.getChildren().add(key);
+        }
+        return List.of(
+                Pieces.plain("No photo and no meter: press what the hull looks like. It is only where to begin. After"
+                        + " each dab you say what you see beside the hull, and that does the rest."),
+                keys,
+                wrong(HullModel.Where.EYE));
+    }
+
+    private void chosen() {
+        Optional<HullFamily> picked = model.picked();
+        families.forEach(
+                (family, key) -> key.setSelected(picked.filter(family::equals).isPresent()));
     }
 
     private void add() {
@@ -174,16 +214,6 @@ final class HullPage {
         }
     }
 
-    private List<Node> fromFile() {
-        return List.of(
-                Pieces.plain("Drop the file of your meter anywhere here, or open it: CSV, CGATS text or CxF. "
-                        + "Several samples in one file become several places."),
-                Pieces.mainButton("Open a file", this::choose),
-                wrong(HullModel.Where.FILE),
-                Pieces.soft("Where the file does not say how the meter was set:"),
-                meter());
-    }
-
     private void choose() {
         FileChooser chooser = new FileChooser();
         chooser.setTitle("Readings of a meter");
@@ -196,15 +226,33 @@ final class HullPage {
     private List<Node> fromPhoto() {
         Button open = Pieces.mainButton("Open the photo", this::openPhoto);
         open.setId("open-photo");
+        OnSheetForm form = new OnSheetForm(sheet);
+        Pieces.show(form, false);
+        Button lying = Pieces.quietButton("", () -> Pieces.show(form, !form.isVisible()));
+        lying.setId("on-sheet");
+        Pieces.follow(lying, sheet.contentsProperty(), (before, after) -> lying.setText(lying(after)));
+        lying.setText(lying(sheet.contentsProperty().get()));
         return List.of(
                 Pieces.plain("Print the sheet once. Lay it on the hull, in the shade, so that the hull shows through"
                         + " its window, and photograph it from above. Drop the photo anywhere here, or open it."),
+                lying,
+                form,
                 open,
                 phone,
                 wrong(HullModel.Where.PHOTO),
                 Pieces.flow(
                         Pieces.quietButton("Print the sheet", this::printSheet),
                         Pieces.quietButton("Mark the spots by hand", toThePhoto)));
+    }
+
+    private static String lying(SheetContents now) {
+        int chips = now.chips().size();
+        String tape = now.tapeLayers() == 0 ? "" : " and tape";
+        return "On the sheet: "
+                + (chips == 0
+                        ? tape.isEmpty() ? "paper alone" : "paper and tape"
+                        : chips == 1 ? "1 chip" + tape : chips + " chips" + tape)
+                + " \u203a";
     }
 
     private void openPhoto() {
@@ -218,7 +266,7 @@ final class HullPage {
 
     /** Reads a photo with the sheet on it, into the place whose name was typed or else the one in hand. */
     void read(Path photo) {
-        model.photoWithSheet(photo, place.getText());
+        sheet.read(photo, place.getText());
         place.clear();
     }
 
@@ -228,7 +276,7 @@ final class HullPage {
         chooser.setInitialFileName("hull-sheet.pdf");
         File chosen = chooser.showSaveDialog(patches.getScene().getWindow());
         if (chosen != null) {
-            model.printSheet(chosen.toPath());
+            sheet.print(chosen.toPath());
         }
     }
 
@@ -298,7 +346,13 @@ final class HullPage {
             lines.addRow(i, number, figures, from, remove);
         }
         hull.mean().ifPresent(lab -> shown.add(new Patches.Patch(Shade.of(lab), "together", true)));
-        Pieces.show(patches, !shown.isEmpty());
+        chosen();
+        Optional<SheetModel.Sight> sight =
+                sheet.sightProperty().get().filter(read -> hull.photos().contains(read.photo()));
+        sight.ifPresent(photo::show);
+        Pieces.show(photo, sight.isPresent());
+        Pieces.show(
+                patches, !shown.isEmpty() && (sight.isEmpty() || hull.lines().size() > 1));
         patches.show(shown, words.toString());
     }
 }

@@ -24,9 +24,9 @@ public final class HullStation extends StackPane {
     private VBox photoPage;
 
     /** @param phone the door for photos from a phone */
-    public HullStation(HullModel hull, PhotoModel photo, Node phone) {
+    public HullStation(HullModel hull, SheetModel sheet, PhotoModel photo, Node phone) {
         this.photo = photo;
-        this.readings = new HullPage(hull, this::toThePhoto, phone);
+        this.readings = new HullPage(hull, sheet, this::toThePhoto, phone);
         this.page = readings.build();
         getChildren().setAll(page);
         // A photo that comes from a phone is at once in sight.

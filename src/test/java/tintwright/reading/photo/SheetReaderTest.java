@@ -1,11 +1,18 @@
 package tintwright.reading.photo;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.IntUnaryOperator;
+import java.util.function.UnaryOperator;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.bench.SheetBench;
@@ -28,7 +35,7 @@ class SheetReaderTest {
     }
 
     private static Shelf shelf(SheetScene scene) {
-        return scene.shop.shelf(java.util.List.of());
+        return scene.shop.shelf(List.of());
     }
 
     private PhotoReadings paperAlone(Path photo) throws PhotoException {
@@ -110,5 +117,93 @@ class SheetReaderTest {
         scene.shoot(photo, "K7QD", 0, 0.2);
         PhotoException said = assertThrows(PhotoException.class, () -> paperAlone(photo));
         assertTrue(said.getMessage().contains("a little darker"), said.getMessage());
+    }
+
+    private void assertRefused(Path photo, String words) {
+        String said =
+                assertThrows(PhotoException.class, () -> paperAlone(photo)).getMessage();
+        assertTrue(said.contains(words), said);
+    }
+
+    /** What a person did to the picture after it was taken. */
+    private Path changed(Path photo, String name, UnaryOperator<BufferedImage> change) throws Exception {
+        Path file = folder.resolve(name);
+        assertTrue(ImageIO.write(change.apply(ImageIO.read(photo.toFile())), "png", file.toFile()));
+        return file;
+    }
+
+    private static BufferedImage each(BufferedImage photo, IntUnaryOperator rgb) {
+        BufferedImage out = new BufferedImage(photo.getWidth(), photo.getHeight(), BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < photo.getHeight(); y++) {
+            for (int x = 0; x < photo.getWidth(); x++) {
+                out.setRGB(x, y, rgb.applyAsInt(photo.getRGB(x, y)));
+            }
+        }
+        return out;
+    }
+
+    @Test
+    void aFilterOverThePictureIsSaid() throws Exception {
+        SheetScene scene = scene(1);
+        Path photo = folder.resolve("bow.jpg");
+        scene.shoot(photo, "K7QD", 0, 0.2);
+        assertFalse(flagged(paperAlone(photo), Flag.Kind.STRONG_PROCESSING, "paper"));
+        Path sepia = changed(
+                photo,
+                "sepia.png",
+                plain -> each(plain, rgb -> {
+                    int grey = ((rgb >> 16 & 255) + (rgb >> 8 & 255) + (rgb & 255)) / 3;
+                    int little = (rgb & 7);
+                    return (grey << 16 | grey * 8 / 10 << 8 | grey * 6 / 10) ^ little;
+                }));
+        assertTrue(flagged(paperAlone(sepia), Flag.Kind.STRONG_PROCESSING, "paper"));
+    }
+
+    @Test
+    void aMirroredFileAndOneWithoutASheetAreRefusedWithWhatToDo() throws Exception {
+        SheetScene scene = scene(1);
+        Path photo = folder.resolve("bow.jpg");
+        scene.shoot(photo, "K7QD", 0, 0.2);
+        Path mirrored = changed(photo, "mirrored.png", plain -> {
+            BufferedImage out = new BufferedImage(plain.getWidth(), plain.getHeight(), BufferedImage.TYPE_INT_RGB);
+            for (int y = 0; y < plain.getHeight(); y++) {
+                for (int x = 0; x < plain.getWidth(); x++) {
+                    out.setRGB(plain.getWidth() - 1 - x, y, plain.getRGB(x, y));
+                }
+            }
+            return out;
+        });
+        assertRefused(mirrored, "mirror");
+        Path half = changed(
+                photo, "half.png", plain -> plain.getSubimage(0, 0, plain.getWidth() * 6 / 10, plain.getHeight()));
+        assertRefused(half, "all four");
+        Path bare = changed(photo, "bare.png", plain -> each(plain, rgb -> 0x6a8a80 + (rgb & 3)));
+        assertRefused(bare, "No sheet was found");
+    }
+
+    /** Two chips have changed places: their colours contradict their weights, and one of them is named. */
+    @Test
+    void chipsInEachOthersPlacesAreNamed() throws Exception {
+        SheetScene scene = scene(3);
+        Path photo = folder.resolve("bow.jpg");
+        scene.shoot(photo, SheetBench.signOf(shelf(scene)), 0, 0.2);
+        List<SheetContents.Chip> said = new ArrayList<>(scene.contents(7, false).chips());
+        SheetContents.Chip red = said.get(4);
+        SheetContents.Chip blue = said.get(6);
+        said.set(4, new SheetContents.Chip(7, red.name(), red.parts(), red.film()));
+        said.set(6, new SheetContents.Chip(5, blue.name(), blue.parts(), blue.film()));
+        SheetBench.Read read = SheetBench.read(
+                photo,
+                new SheetContents(said, 0, Optional.empty()),
+                Optional.of(shelf(scene)),
+                SheetScene.VIEWING,
+                Progress.NONE);
+        assertTrue(
+                flagged(read.readings(), Flag.Kind.WRONG_PLACE, "red in bow.jpg"),
+                read.readings().flags().toString());
+        assertTrue(read.chips().stream().noneMatch(chip -> chip.id().startsWith("red")), "nothing is learned from it");
+        SheetBench.Read right = SheetBench.read(
+                photo, scene.contents(7, false), Optional.of(shelf(scene)), SheetScene.VIEWING, Progress.NONE);
+        assertEquals(7, right.chips().size());
     }
 }

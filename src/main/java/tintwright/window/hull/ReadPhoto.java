@@ -1,0 +1,122 @@
+package tintwright.window.hull;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import javafx.geometry.Orientation;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.image.ImageView;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Circle;
+import tintwright.reading.photo.file.Preview;
+
+/** The photo that was read by its sheet, with a ring round what was read, and in short what was found. */
+final class ReadPhoto extends Region {
+    private static final double MOST_HIGH_EM = 30;
+
+    private final ImageView picture = new ImageView();
+    private final Label words = new Label();
+    private final List<Circle> rings = new ArrayList<>();
+    private SheetModel.Sight shown;
+
+    ReadPhoto() {
+        getStyleClass().add("read-photo");
+        setId("read-photo");
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        picture.setPreserveRatio(true);
+        words.getStyleClass().add("read-photo-words");
+    }
+
+    void show(SheetModel.Sight sight) {
+        if (sight.equals(shown)) {
+            return;
+        }
+        shown = sight;
+        Preview preview = sight.preview();
+        WritableImage image = new WritableImage(preview.width(), preview.height());
+        image.getPixelWriter()
+                .setPixels(
+                        0,
+                        0,
+                        preview.width(),
+                        preview.height(),
+                        PixelFormat.getIntArgbInstance(),
+                        preview.argb(),
+                        0,
+                        preview.width());
+        picture.setImage(image);
+        rings.clear();
+        for (SheetModel.Mark mark : sight.marks()) {
+            Circle ring = new Circle();
+            ring.getStyleClass().setAll(mark.hull() ? "hull-ring" : "chip-ring");
+            rings.add(ring);
+        }
+        words.setText(sight.words());
+        words.getStyleClass().remove("look-at");
+        if (!sight.good()) {
+            words.getStyleClass().add("look-at");
+        }
+        setAccessibleText("The photo " + sight.photo() + ". " + sight.words() + ". Read: "
+                + sight.marks().stream().map(SheetModel.Mark::name).collect(Collectors.joining(", ")));
+        getChildren().setAll(picture);
+        getChildren().addAll(rings);
+        getChildren().add(words);
+        requestLayout();
+    }
+
+    private double em() {
+        return words.getFont().getSize();
+    }
+
+    private double scale(double width) {
+        return Math.min(
+                width / picture.getImage().getWidth(),
+                MOST_HIGH_EM * em() / picture.getImage().getHeight());
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return picture.getImage() == null || width <= 0
+                ? 0
+                : scale(width) * picture.getImage().getHeight();
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
+    protected double computeMinWidth(double height) {
+        return 0;
+    }
+
+    @Override
+    protected void layoutChildren() {
+        if (picture.getImage() == null) {
+            return;
+        }
+        double scale = scale(getWidth());
+        picture.setFitWidth(scale * picture.getImage().getWidth());
+        double left = (getWidth() - scale * picture.getImage().getWidth()) / 2;
+        picture.relocate(left, 0);
+        for (int i = 0; i < rings.size(); i++) {
+            SheetModel.Mark mark = shown.marks().get(i);
+            rings.get(i).setCenterX(left + scale * mark.x());
+            rings.get(i).setCenterY(scale * mark.y());
+            rings.get(i).setRadius(scale * mark.radius());
+        }
+        words.resize(words.prefWidth(-1), words.prefHeight(-1));
+        words.relocate(
+                Math.max(0, (getWidth() - words.getWidth()) / 2),
+                scale * picture.getImage().getHeight() - words.prefHeight(-1) - em());
+    }
+}
