@@ -78,7 +78,6 @@ class UnusedCodeTest {
             "FillJob.with(List)",
             "Pieces.soft(ObservableValue)",
             "SheetFile.fields(Chip)",
-            "SheetFile.text(SheetContents)",
             "SheetPose.byCorners(SheetLayout, List)",
             "SheetReader.readAt(PhotoFile, SheetPose, SheetContents, Viewing, Progress)",
             "UnitSystem.spoons(double)",

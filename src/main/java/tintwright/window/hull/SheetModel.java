@@ -16,6 +16,7 @@ import tintwright.bench.PlanFill;
 import tintwright.bench.SheetBench;
 import tintwright.files.FileProblem;
 import tintwright.files.SheetFile;
+import tintwright.files.TextFile;
 import tintwright.reading.FilmState;
 import tintwright.reading.photo.Flag;
 import tintwright.reading.photo.SpotReading;
@@ -94,7 +95,7 @@ public final class SheetModel {
         hull.allRight();
         kept.ifPresent(file -> {
             try {
-                SheetFile.write(file, now);
+                TextFile.write(file, SheetFile.text(now));
             } catch (FileProblem e) {
                 hull.wrong(HullModel.Where.PHOTO, Said.of(e));
             }
