@@ -18,7 +18,6 @@ import tintwright.reading.photo.PhotoReadings;
 import tintwright.reading.photo.SheetReader;
 import tintwright.reading.photo.SheetReadings;
 import tintwright.reading.photo.SpotReading;
-import tintwright.reading.photo.camera.EyeMetric;
 import tintwright.reading.photo.card.Spot;
 import tintwright.reading.photo.file.PhotoException;
 import tintwright.reading.photo.file.PhotoFile;
@@ -151,7 +150,7 @@ public final class SheetBench {
                     ColourReading seen = (ColourReading) chip.readings().get(0);
                     Prediction expected =
                             without.predict(chip.parts(), seen.lab().viewing(), seen.geometry());
-                    double within = EyeMetric.nineInTen(
+                    double within = SpotReading.goodTo(
                             expected.lab(),
                             expected.covariance().plus(seen.doubt(seen.lab().viewing())));
                     return Ciede2000.between(seen.lab(), expected.lab()) > Math.max(FAR, CANNOT * within);

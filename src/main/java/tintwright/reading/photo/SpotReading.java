@@ -1,6 +1,7 @@
 package tintwright.reading.photo;
 
 import java.util.Locale;
+import tintwright.colour.Lab;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.photo.camera.EyeMetric;
@@ -22,7 +23,12 @@ public record SpotReading(Spot spot, ColourReading reading) {
 
     /** @return the CIEDE2000 that the reading is within nine times out of ten */
     public double goodTo() {
-        return EyeMetric.nineInTen(reading.lab(), total());
+        return goodTo(reading.lab(), total());
+    }
+
+    /** @return the CIEDE2000 that a colour known like this is within nine times out of ten */
+    public static double goodTo(Lab colour, Covariance total) {
+        return EyeMetric.nineInTen(colour, total);
     }
 
     /** @return such as "good to about 1.6" */

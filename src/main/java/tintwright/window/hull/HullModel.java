@@ -38,7 +38,7 @@ import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.reading.Repeats;
 import tintwright.reading.SpectralReading;
-import tintwright.reading.photo.camera.EyeMetric;
+import tintwright.reading.photo.SpotReading;
 import tintwright.shelf.Knowledge;
 import tintwright.window.frame.Latest;
 import tintwright.window.frame.Said;
@@ -144,7 +144,7 @@ public final class HullModel {
             }
             String sure = say(
                     "good to about %.1f, nine times in ten, from %d %s",
-                    EyeMetric.nineInTen(all.mean(), all.covariance()),
+                    SpotReading.goodTo(all.mean(), all.covariance()),
                     all.kept().size(),
                     all.kept().size() == 1 ? "reading" : "readings");
             hull.set(new Hull(
