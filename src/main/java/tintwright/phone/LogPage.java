@@ -84,12 +84,11 @@ final class LogPage {
 
     static Reply recipe(BenchTop top, HttpExchange exchange) throws Refused {
         UUID cup = asked(exchange);
-        String main = new StringBuilder("<section class=\"sheet recipe\">\n")
-                .append(HtmlSheet.inside(giving(top).cardSheet(cup(top, cup))))
-                .append("</section>\n<a class=\"second\" href=\"label?cup=")
-                .append(cup)
-                .append("\" download>Label to print</a>\n<a class=\"quiet\" href=\"log\">Back to the log</a>\n")
-                .toString();
+        String main = "<section class=\"sheet recipe\">\n"
+                + HtmlSheet.inside(giving(top).cardSheet(cup(top, cup)))
+                + "</section>\n<a class=\"second\" href=\"label?cup="
+                + cup
+                + "\" download>Label to print</a>\n<a class=\"quiet\" href=\"log\">Back to the log</a>\n";
         return Reply.page(Reply.OK, Html.page("Recipe", Place.RECIPE, cup.toString(), main));
     }
 
