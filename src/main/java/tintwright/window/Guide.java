@@ -173,7 +173,10 @@ final class Guide {
             first("Make a chip of " + job.shelf().nameOf(now.nextChip().get().tintId())
                     + " first: the mix gets surer.");
         } else if (fill.colourToMake() && shell.stepProperty().get() != Step.CUP) {
-            shell.nextElsewhere(fill.toMake(), "Make the colour", fill::makeTheColour);
+            shell.nextElsewhere(fill.toMake(), "Make the colour", () -> {
+                fill.makeTheColour();
+                begin();
+            });
         } else {
             shell.next("Begin a cup: white first.", "Begin the cup", this::begin);
         }

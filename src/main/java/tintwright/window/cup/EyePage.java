@@ -8,6 +8,7 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -54,11 +55,15 @@ final class EyePage extends VBox {
                 .bind(hues.selectedToggleProperty()
                         .map(chosen -> chosen.getUserData() != Hue.NONE)
                         .orElse(false));
-        HBox done = Pieces.row(
+        Button none = Pieces.button(
+                "I see no difference",
+                () -> answer(new EyeVerdict(Optional.of(Depth.SAME), Optional.of(Hue.NONE), Amount.NOT_SAID, film())));
+        none.setId("eye-no-difference");
+        FlowPane done = Pieces.flow(
                 seen,
+                none,
                 Pieces.button("I cannot tell", () -> answer(EyeVerdict.cannotTell(film()))),
                 wet,
-                Pieces.gap(),
                 Pieces.quietButton("Read with a phone or a meter instead", back));
         getChildren()
                 .addAll(

@@ -207,7 +207,7 @@ public final class SplitSwatch extends Picture {
     /** @return height of the line that says how far apart they are; long words give way in a narrow picture */
     private double layoutVerdict(double width, double em) {
         look.applyCss();
-        look.resize(Math.ceil(look.prefWidth(-1)), Math.ceil(look.prefHeight(-1)));
+        look.resize(Math.ceil(look.prefWidth(-1)), Math.ceil(Math.max(look.minHeight(-1), look.prefHeight(-1))));
         double room = width - look.getWidth() - 0.8 * em;
         List<String> choices = List.of(verdict(now(), true), verdict(now(), false), DifferenceWords.off(now().apart()));
         for (String choice : choices) {
@@ -226,7 +226,7 @@ public final class SplitSwatch extends Picture {
             return getHeight() - 0.5 * em;
         }
         double each = (right - left + 0.6 * em) / keys.size();
-        double tall = Math.round((each - 0.6 * em >= LightKey.WIDE * em ? 2.2 : 3.7) * em);
+        double tall = Math.round((each - 0.6 * em >= LightKey.WIDE * em ? 2.95 : 3.7) * em);
         double top = getHeight() - tall - 0.6 * em;
         for (int i = 0; i < keys.size(); i++) {
             keys.get(i)

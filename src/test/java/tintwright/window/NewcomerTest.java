@@ -1,0 +1,174 @@
+package tintwright.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import org.junit.jupiter.api.Test;
+import tintwright.HandClock;
+import tintwright.bench.ShopLog;
+import tintwright.cup.CupDeeds;
+import tintwright.window.frame.Step;
+import tintwright.window.pieces.Look;
+
+/**
+ * Three jobs of somebody who knows only the README, through the window as it is drawn: whatever is pressed or typed into
+ * is in sight, and the presses are counted, a field typed into as one.
+ */
+class NewcomerTest {
+    private final Clock clock = new HandClock("2026-05-04T09:00:00Z", Duration.ofMinutes(1));
+    private Desk desk;
+    private Scene scene;
+    private int presses;
+
+    private void open(Desk first) {
+        desk = first;
+        scene = new Scene(desk.view(), 1366, 768);
+        Look.dress(scene);
+        presses = 0;
+        lay();
+    }
+
+    private void lay() {
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
+    }
+
+    private void press(String id) {
+        lay();
+        Node node = scene.getRoot().lookup("#" + id);
+        assertTrue(node instanceof ButtonBase && node.isVisible() && !node.isDisabled(), "there is no key " + id);
+        if (node instanceof ToggleButton toggle) {
+            toggle.setSelected(true);
+        }
+        ((ButtonBase) node).fire();
+        if (node instanceof ToggleButton toggle) {
+            toggle.setSelected(true);
+        }
+        presses++;
+    }
+
+    private void pressWords(String words) {
+        lay();
+        scene.getRoot().lookupAll(".button").stream()
+                .filter(node -> words.equals(((ButtonBase) node).getText()))
+                .findFirst()
+                .map(ButtonBase.class::cast)
+                .orElseThrow(() -> new AssertionError("no key says \"" + words + "\""))
+                .fire();
+        presses++;
+    }
+
+    private void type(String id, String text) {
+        lay();
+        TextField field = (TextField) scene.getRoot().lookup("#" + id);
+        assertTrue(field != null && field.isVisible(), "there is no field " + id);
+        field.setText(text);
+        presses++;
+    }
+
+    private CupDeeds.Kind kind() {
+        return desk.cup().inHandProperty().get().orElseThrow().deeds().now().kind();
+    }
+
+    private void weighAllThatIsAsked() {
+        while (kind() == CupDeeds.Kind.WEIGH) {
+            press("it-is-in");
+        }
+    }
+
+    /** The dab and the hull look alike. */
+    private void seeNoDifference() {
+        press("do-it");
+        press("eye-no-difference");
+    }
+
+    @Test
+    void theDemoReachesItsFirstDabInTwelvePresses() {
+        Stagehand.onScreen(() -> {
+            open(new Desk(Desk.demo(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn));
+            press("now-button");
+            assertEquals(Step.CUP, desk.shell().stepProperty().get());
+            weighAllThatIsAsked();
+            assertEquals(CupDeeds.Kind.READ_CHIP, kind());
+            assertTrue(presses <= 12, presses + " presses");
+            return null;
+        });
+    }
+
+    @Test
+    void aFirstShelfAHullAndAFirstDoseTakeThirtyPresses() {
+        Stagehand.onScreen(() -> {
+            open(new Desk(Desk.own(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn));
+            if (desk.shell().stepProperty().get() != Step.BOAT) {
+                press("now-button");
+            }
+            type("boat-name", "Quillmarrow");
+            pressWords("Take her on");
+            press("now-button");
+            type("new-place", "transom");
+            press("way-to-read-1");
+            type("lightness", "74");
+            type("red-green", "-3");
+            type("yellow-blue", "9");
+            pressWords("Add the reading");
+            press("now-button");
+            press("now-button");
+            assertEquals(Step.SHELF, desk.shell().stepProperty().get());
+            for (String family : List.of("carbon-black", "yellow-iron-oxide", "phthalo-green", "red-iron-oxide")) {
+                type("tint-name", "my " + family);
+                press("family-" + family);
+                press("tint-add");
+            }
+            assertEquals(4, desk.job().now().shelf().tints().size());
+            // Chips would make it surer; it can be begun all the same.
+            press("now-button");
+            assertEquals(Step.CUP, desk.shell().stepProperty().get());
+            press("it-is-in");
+            press("it-is-in");
+            assertTrue(desk.job().now().cup().orElseThrow().state().mass() > 0);
+            assertTrue(presses <= 30, presses + " presses");
+            return null;
+        });
+    }
+
+    @Test
+    void aFillWithItsCupTakesThirtyPresses() {
+        Stagehand.onScreen(() -> {
+            open(Desks.demo(clock));
+            desk.shell().stepProperty().set(Step.FILL);
+            type("repair-name", "old cleat holes");
+            type("repair-count", "8");
+            type("size-hole", "5");
+            type("size-top", "9");
+            type("size-countersink", "2");
+            type("size-depth", "6");
+            pressWords("Put it on the list");
+            assertEquals("Make the colour", desk.shell().nowButtonProperty().get());
+            double wanted = desk.fill().planProperty().get().orElseThrow().gramsForTheCup();
+            press("now-button");
+            assertEquals(Step.CUP, desk.shell().stepProperty().get());
+            assertEquals(wanted, desk.job().now().grams(), 1e-9, "as much as the holes take, and no more");
+            for (int look = 0; look < 3 && kind() != CupDeeds.Kind.STOP; look++) {
+                weighAllThatIsAsked();
+                if (kind() == CupDeeds.Kind.READ_CHIP) {
+                    seeNoDifference();
+                }
+            }
+            assertEquals(CupDeeds.Kind.STOP, kind());
+            press("do-it");
+            assertEquals(Step.FILL, desk.shell().stepProperty().get());
+            press("now-button");
+            assertTrue(presses <= 30, presses + " presses");
+            assertEquals(1, desk.fill().timers().clocks().size(), "the catalyst is in and its time runs");
+            return null;
+        });
+    }
+}
