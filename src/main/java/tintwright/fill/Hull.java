@@ -22,11 +22,6 @@ public record Hull(OptionalDouble gelCoatMm, OptionalDouble thicknessMm) {
         }
     }
 
-    /** A hull of which only the gel coat was looked at. */
-    public static Hull gelCoat(OptionalDouble mm) {
-        return new Hull(mm, OptionalDouble.empty());
-    }
-
     /** @return the gel coat measured, else the one a guide calls usual, mm */
     double gelCoatOrUsualMm() {
         return gelCoatMm.orElse(Published.GUIDE_FILM_MM.low());

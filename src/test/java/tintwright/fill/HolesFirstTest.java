@@ -19,7 +19,7 @@ class HolesFirstTest {
     private static final RepairLine ONE_HOLE = new RepairLine("one hole", new PlainHole(6, 6, 0), Lie.FACING_UP, 1);
 
     private static Hull gelCoat(double mm) {
-        return Hull.gelCoat(OptionalDouble.of(mm));
+        return new Hull(OptionalDouble.of(mm), OptionalDouble.empty());
     }
 
     private static List<Warning.Kind> kinds(FillPlan plan) {

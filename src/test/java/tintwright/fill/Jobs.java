@@ -34,7 +34,7 @@ final class Jobs {
                 Tools.USUAL,
                 supply,
                 Optional.empty(),
-                Hull.gelCoat(oldFilm),
+                new Hull(oldFilm, OptionalDouble.empty()),
                 List.of());
     }
 
