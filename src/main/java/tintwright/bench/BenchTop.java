@@ -39,6 +39,9 @@ public final class BenchTop {
         /** A photo was taken. The file is the bench's own from now on. */
         record Photo(Path file) implements Act {}
 
+        /** A cup is begun for the place in hand. */
+        record Begin() implements Act {}
+
         /** What is to be weighed now is in; {@code typed} is what the scale showed. */
         record Weighed(String typed) implements Act {}
 
@@ -83,6 +86,10 @@ public final class BenchTop {
                     ? new Answer(true, "", Optional.of(cup))
                     : new Answer(false, "That is the label of a cup, but this bench's log has no such cup.");
         }
+
+        /** Nothing can be matched that nobody has read. */
+        public static final Answer HULL_FIRST =
+                new Answer(false, "No hull is read yet: take a photo of it first, or read it at the bench.");
 
         /** @return what is said when a look is written down */
         public static Answer seen(EyeVerdict verdict) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
@@ -180,6 +181,8 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
     private Answer changed(String key, Act act) throws FileProblem {
         if (act instanceof Act.Weighed weighed) {
             return gone(key) ? Answer.GONE_ON : weigh(weighed.typed());
+        } else if (act instanceof Act.Begin) {
+            return begin();
         } else if (act instanceof Act.Looked looked) {
             return gone(key) ? Answer.GONE_ON : looked(looked.verdict());
         } else if (act instanceof Act.Follow follow) {
@@ -227,6 +230,24 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
                         : List.of();
         keep(after, ahead);
         return new Answer(true, "It is in: " + CupDeeds.words(deed, job.shelf()) + ".");
+    }
+
+    private Answer begin() throws FileProblem {
+        if (job.cup().isPresent()) {
+            return Answer.GONE_ON;
+        }
+        if (job.place() < 0) {
+            return Answer.HULL_FIRST;
+        }
+        PlaceReadings place = job.places().get(job.place());
+        Set<String> used = log.map(open -> open.cupNames(job.boat())).orElse(Set.of());
+        String white = job.shelf().bases().get(0).id();
+        keep(
+                CupBench.open(
+                        knowledge,
+                        Cup.empty(CupNames.next(place.place(), used), place, job.grams(), job.scaleStep(), white)),
+                List.of());
+        return new Answer(true, "");
     }
 
     private Answer looked(EyeVerdict verdict) throws FileProblem {

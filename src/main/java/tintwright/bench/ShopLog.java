@@ -6,8 +6,10 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import tintwright.logbook.DemoLog;
@@ -154,6 +156,18 @@ public final class ShopLog implements AutoCloseable {
                         + String.join(
                                 ", ",
                                 cups.stream().map(cup -> cup.page().name()).toList())));
+    }
+
+    /** @return the names of all cups and leftovers of a boat; none for a boat that is not in the log */
+    public Set<String> cupNames(String boat) {
+        Set<String> names = new HashSet<>();
+        for (Noted<Page.Boat> one : book.boatsNamed(boat)) {
+            book.of(one.id(), Page.Cup.class)
+                    .forEach(page -> names.add(page.page().name()));
+            book.of(one.id(), Page.LeftOver.class)
+                    .forEach(page -> names.add(page.page().leftover().name()));
+        }
+        return names;
     }
 
     /** @return the cup with this name in the log; empty when there is none */

@@ -27,8 +27,10 @@ final class DosePage {
     static Reply show(Sight sight, Optional<Answer> came) {
         StringBuilder main = new StringBuilder(Html.said(came));
         if (sight.cup().isEmpty()) {
-            main.append("<section class=\"sheet\"><p>No cup is begun. Begin it at the bench; its first dose stands here"
-                    + " then.</p></section>\n");
+            main.append("<section class=\"sheet\"><p>No cup is begun. Its first dose stands here then.</p></section>\n")
+                    .append(
+                            "<form method=\"post\" action=\"dose\"><input type=\"hidden\" name=\"begin\" value=\"true\">")
+                    .append("<button class=\"main\">Begin a cup</button></form>\n");
             return Reply.page(Reply.OK, Html.page(sight.job(), Place.DOSE, sight.job(), main.toString()));
         }
         CupNow cup = sight.cup().get();
@@ -168,7 +170,10 @@ final class DosePage {
     }
 
     static Answer weighed(BenchTop top, Form form) throws InterruptedException {
-        return Answers.wait(top.act(form.text("key"), new Act.Weighed(form.text("grams"))));
+        return Answers.wait(
+                form.text("begin").isEmpty()
+                        ? top.act(form.text("key"), new Act.Weighed(form.text("grams")))
+                        : top.act("", new Act.Begin()));
     }
 
     static Answer follow(BenchTop top, Form form) throws InterruptedException, Refused {

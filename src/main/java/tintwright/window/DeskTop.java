@@ -136,6 +136,9 @@ final class DeskTop implements BenchTop.Hands {
     }
 
     private static boolean over(Waiting one, Sight now) {
+        if (one.key().isEmpty()) {
+            return now.cup().isPresent();
+        }
         return now.cup().isEmpty()
                 || !now.cup().get().key().equals(one.key())
                 || !now.cup().get().wrong().isEmpty();
@@ -171,6 +174,8 @@ final class DeskTop implements BenchTop.Hands {
                     .map(seen -> seen.deeds().done().size())
                     .orElse(0);
             atTheCup(new Waiting(key, answer, done -> weighed(done, before)), () -> weigh(weighed.typed()));
+        } else if (act instanceof Act.Begin) {
+            beginCup(answer);
         } else if (act instanceof Act.Looked looked) {
             atTheCup(new Waiting(key, answer, done -> Answer.seen(looked.verdict())), () -> {
                 cup.seen(looked.verdict());
@@ -192,6 +197,19 @@ final class DeskTop implements BenchTop.Hands {
         } else if (act instanceof Act.Seen seen) {
             fill.timers().done(seen.batch(), seen.cue());
             answer.complete(new Answer(true, ""));
+        }
+    }
+
+    /** The cup has no name before it is begun: one that stands there already is the answer to a second press. */
+    private void beginCup(CompletableFuture<Answer> answer) {
+        if (job.now().cup().isPresent()) {
+            answer.complete(Answer.GONE_ON);
+        } else if (job.place().isEmpty()) {
+            answer.complete(Answer.HULL_FIRST);
+        } else {
+            waiting.add(new Waiting("", answer, done -> new Answer(true, "")));
+            cup.begin();
+            show();
         }
     }
 

@@ -75,7 +75,10 @@ class PhonePagesTest {
     @BeforeEach
     void open() throws Exception {
         BenchFile.keep(file(), Optional.empty(), job());
-        Clock clock = Clock.fixed(Instant.parse("2026-03-02T09:00:00Z"), ZoneOffset.UTC);
+        open(Clock.fixed(Instant.parse("2026-03-02T09:00:00Z"), ZoneOffset.UTC));
+    }
+
+    private void open(Clock clock) throws Exception {
         bench = KeptBench.open(file(), clock, Desks::learn, Optional.empty());
         server = PhoneServer.open(PhoneRefusalsTest.here(), 0, bench.top(), folder.resolve("photos"), clock);
         phone = RawPhone.in(server);
@@ -133,6 +136,38 @@ class PhonePagesTest {
                 phone.get("dose").words());
         assertFalse(other.get("dose").words().contains("It is in: "), "said to the phone that did it");
         assertTrue(other.get("dose").words().contains("In the cup"));
+    }
+
+    @Test
+    void aCupIsBegunFromThePhoneAndNotTwice() throws Exception {
+        server.close();
+        bench.close();
+        BenchJob all = job();
+        BenchFile.keep(
+                file(),
+                Optional.of(all),
+                new BenchJob(
+                        all.boat(),
+                        all.places(),
+                        all.place(),
+                        all.shelf(),
+                        all.grams(),
+                        all.scaleStep(),
+                        all.off(),
+                        all.fill(),
+                        Optional.empty(),
+                        List.of()));
+        open(Clock.systemUTC());
+        assertTrue(phone.get("dose").words().contains("Begin a cup"));
+        phone.post("dose", "begin=true");
+        assertTrue(
+                phone.get("dose").words().contains("Weigh in"),
+                phone.get("dose").words());
+        other.post("dose", "begin=true");
+        assertTrue(other.get("dose").words().contains("The bench has gone on meanwhile."));
+        assertEquals(
+                all.places().get(0).place() + " 1",
+                BenchFile.read(file()).cup().orElseThrow().name());
     }
 
     @Test

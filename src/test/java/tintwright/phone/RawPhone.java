@@ -43,7 +43,12 @@ public final class RawPhone {
 
     /** Takes the invitation up, as a thumb does. */
     public static RawPhone in(PhoneServer server) throws IOException {
-        RawPhone guest = new RawPhone(server.invitation());
+        return at(server.invitation());
+    }
+
+    /** @param invitation what the code holds */
+    public static RawPhone at(String invitation) throws IOException {
+        RawPhone guest = new RawPhone(invitation);
         Heard let = guest.post("in", "");
         if (let.status() != Reply.SEE_OTHER) {
             throw new IOException("not let in: " + let);

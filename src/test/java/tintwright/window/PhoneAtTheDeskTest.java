@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -68,6 +69,17 @@ class PhoneAtTheDeskTest {
         assertTrue(top.version() > before);
         assertEquals(desk.cup().inHandProperty().get().orElseThrow().deeds(), cup().deeds());
         assertEquals(desk.shell().jobProperty().get(), top.sight().job());
+    }
+
+    @Test
+    void aCupBegunOnThePhoneStandsInTheWindowAndIsOne() {
+        assertTrue(top.act("", new Act.Begin()).join().done());
+        String name = desk.job().now().cup().orElseThrow().name();
+        assertEquals(Answer.GONE_ON, top.act("", new Act.Begin()).join());
+        assertEquals(name, desk.job().now().cup().orElseThrow().name());
+        desk.cup().putAway();
+        desk.job().change(job -> job.withPlaces(job.boat(), List.of(), -1));
+        assertEquals(Answer.HULL_FIRST, top.act("", new Act.Begin()).join());
     }
 
     @Test

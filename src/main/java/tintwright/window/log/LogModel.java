@@ -2,7 +2,6 @@ package tintwright.window.log;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -252,20 +251,7 @@ public final class LogModel {
 
     /** @return the names of all cups and leftovers of the boat in hand; empty while the log is not open */
     public Optional<Set<String>> names() {
-        ShopLog open = log;
-        if (open == null) {
-            return Optional.empty();
-        }
-        Set<String> names = new HashSet<>();
-        open.book().boatsNamed(job.now().boat()).forEach(boat -> {
-            open.book()
-                    .of(boat.id(), Page.Cup.class)
-                    .forEach(page -> names.add(page.page().name()));
-            open.book()
-                    .of(boat.id(), Page.LeftOver.class)
-                    .forEach(page -> names.add(page.page().leftover().name()));
-        });
-        return Optional.of(names);
+        return open().map(open -> open.cupNames(job.now().boat()));
     }
 
     /** The cup in hand is done: it is put away, and the log has all of it. Undo brings it back. */
