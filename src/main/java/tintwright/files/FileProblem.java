@@ -8,7 +8,8 @@ public final class FileProblem extends Exception {
     private final boolean aboutInput;
 
     private FileProblem(String message, boolean aboutInput, Throwable cause) {
-        super(message, cause);
+        // What stands in a file, or its name, may hold line breaks and worse.
+        super(message.replaceAll("\\p{Cntrl}", " "), cause);
         this.aboutInput = aboutInput;
     }
 

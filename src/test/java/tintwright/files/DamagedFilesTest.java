@@ -2,6 +2,7 @@ package tintwright.files;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
@@ -16,6 +17,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -125,6 +127,17 @@ class DamagedFilesTest {
         Files.delete(file);
         Files.delete(folder);
         return new Kind(name, good, reader);
+    }
+
+    /** Found by 5000 damages: one letter of "observer" became a backslash. */
+    @Test
+    void aLineBreakInANameOrAWordIsNotOneInTheSentence() {
+        for (String film : List.of("\"fil\\rm\": \"cured\"", "\"film\": \"cu\\nred\"")) {
+            String reading = "{\"lab\": [60, 0, 0], \"light\": \"D65\", \"observer\": 10, \"geometry\":"
+                    + " \"specular-excluded\", " + film + "}";
+            FileProblem told = assertThrows(FileProblem.class, () -> ReadingShape.from(JsonPlace.parse("x", reading)));
+            assertEquals(1, told.getMessage().lines().count(), told.getMessage());
+        }
     }
 
     @ParameterizedTest
