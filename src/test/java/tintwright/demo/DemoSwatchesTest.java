@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.bench.MatchBench;
 import tintwright.bench.PhotoBench;
 import tintwright.bench.SheetBench;
 import tintwright.colour.Ciede2000;
@@ -17,6 +18,9 @@ import tintwright.colour.Viewing;
 import tintwright.files.Demo;
 import tintwright.files.ShelfFile;
 import tintwright.files.TargetFile;
+import tintwright.match.Aim;
+import tintwright.match.Target;
+import tintwright.match.Wish;
 import tintwright.reading.ColourReading;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.photo.SpotReading;
@@ -67,6 +71,18 @@ class DemoSwatchesTest {
         double error = Ciede2000.between(truth, hull.reading().lab());
         assertTrue(error < hull.goodTo(), error + " off, " + hull.inWords());
         assertTrue(error < Ciede2000.between(truth, read.hull().lab()), "the chips have made it no better");
+    }
+
+    /** Hull and chips stood in one photo: what it is off by is off in hull and mix alike. */
+    @Test
+    void whatThePhotoIsOffByCancelsInTheRecipe() {
+        MatchBench bench = MatchBench.of(Demo.shelf());
+        Target together = Aim.of(bow()).through(bench.knowledge()).target();
+        Target alone = new Target(
+                together.name(), together.colour(), together.covariance(), together.geometry(), together.reflectance());
+        double joint = bench.match(Wish.of(together, 100, 0.01)).best().within90();
+        double apart = bench.match(Wish.of(alone, 100, 0.01)).best().within90();
+        assertTrue(joint * 1.5 < apart, joint + " together, " + apart + " apart");
     }
 
     @Test

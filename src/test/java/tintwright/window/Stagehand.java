@@ -19,7 +19,7 @@ import tintwright.window.pieces.Look;
 
 /** Starts the toolkit once, does things on its thread with a limit, and takes pictures of views. */
 public final class Stagehand {
-    private static final long LIMIT_SECONDS = 60;
+    private static final long LIMIT_SECONDS = 180;
     private static boolean started;
 
     private Stagehand() {}

@@ -7,17 +7,18 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.Locale;
 import javafx.scene.Scene;
+import javafx.scene.control.ButtonBase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.HandClock;
 import tintwright.bench.ShopLog;
-import tintwright.colour.Geometry;
-import tintwright.colour.Lab;
-import tintwright.colour.Viewing;
+import tintwright.demo.DemoGenerator;
+import tintwright.demo.DemoPhoto;
+import tintwright.files.Demo;
 import tintwright.fill.Lie;
 import tintwright.fill.RepairKind;
 import tintwright.logbook.DemoLog;
-import tintwright.reading.FilmState;
+import tintwright.study.HiddenEye;
 import tintwright.units.UnitSystem;
 import tintwright.window.cup.CupModel;
 import tintwright.window.frame.ShellModel;
@@ -33,7 +34,12 @@ class TourSnapshots {
             "# One job of the invented boat\n\nMade from the running program by `mvn test"
                     + " -Dtest=TourSnapshots -Dtintwright.tour=docs`; the boat, the shop and every reading are invented.\n");
     private final Path folder = Path.of(System.getProperty("tintwright.tour", "target/tour"));
+    private final DemoPhoto world = DemoGenerator.hiddenPhoto();
+    private final HiddenEye eye = new HiddenEye(1, 0);
     private int number;
+    private Desk desk;
+    private ShellModel shell;
+    private Scene scene;
 
     private void picture(Scene scene, String title, String words) throws IOException {
         number++;
@@ -57,29 +63,21 @@ class TourSnapshots {
                 .append(".png)\n");
     }
 
-    private static Lab read(Desk desk) {
-        return desk.job()
-                .knowledgeProperty()
-                .get()
-                .colour(
-                        desk.job().now().cup().orElseThrow().state().parts().orElseThrow(),
-                        Viewing.D65_10,
-                        geometry(desk));
-    }
-
-    private static Geometry geometry(Desk desk) {
-        return desk.job().place().orElseThrow().readings().get(0).geometry();
-    }
-
-    private static void chip(Desk desk) {
-        Lab truth = read(desk);
+    /** The cured dab is held against the hull of the invented world, and what its eye sees is written down. */
+    private void look(Desk desk) {
         desk.cup()
-                .read(
-                        Double.toString(truth.lightness()),
-                        Double.toString(truth.a()),
-                        Double.toString(truth.b()),
-                        Viewing.D65_10,
-                        FilmState.CURED);
+                .seen(eye.look(
+                        world.dab(desk.job().now().cup().orElseThrow().state().grams()), world.truth()));
+    }
+
+    private static void press(Scene scene, String id) {
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
+        ((ButtonBase) scene.getRoot().lookup("#" + id)).fire();
+    }
+
+    private static void door(Scene scene, int number) {
+        press(scene, "way-to-read-" + number);
     }
 
     private static CupModel.InHand cup(Desk desk) {
@@ -91,20 +89,35 @@ class TourSnapshots {
         Stagehand.onScreen(() -> {
             DemoLog.copyTo(home.resolve("log"));
             Clock clock = new HandClock("2026-05-04T09:00:00Z", Duration.ofMinutes(2));
-            Desk desk = new Desk(
+            desk = new Desk(
                     Desk.demo(),
                     Runnable::run,
                     Runnable::run,
                     clock,
                     () -> ShopLog.open(home.resolve("log"), home.resolve("home"), clock),
                     Desks::learn);
-            ShellModel shell = desk.shell();
-            Scene scene = new Scene(desk.view(), 1280, 800);
+            shell = desk.shell();
+            scene = new Scene(desk.view(), 1280, 800);
             Look.dress(scene);
             shell.stepProperty().set(Step.BOAT);
             picture(scene, "The boat", "Which boat, and which place on her: each has faded in its own way.");
             shell.stepProperty().set(Step.HULL);
-            picture(scene, "The hull", "Three readings of the port bow side by side, and what they say together.");
+            desk.sheet().lay(Demo.onSheet());
+            Path photo = home.resolve(Demo.PHOTO);
+            Demo.copyPhoto(photo);
+            desk.sheet().show(photo);
+            picture(
+                    scene,
+                    "The hull, by a photo",
+                    "The printed sheet lay on the port bow, with chips that were weighed and nothing more. It is found with"
+                            + " no mark made by hand; the chips in the photo teach the camera and the tints at once.");
+            door(scene, 1);
+            picture(scene, "The hull, by a meter", "Three numbers typed, or the meter's file dropped anywhere.");
+            door(scene, 2);
+            picture(
+                    scene,
+                    "The hull, by eye",
+                    "No photo and no meter: what the hull looks like is where to begin, and dabs do the rest.");
             shell.stepProperty().set(Step.SHELF);
             picture(
                     scene,
@@ -121,32 +134,44 @@ class TourSnapshots {
                     scene,
                     "The first dose",
                     "White is in, some is held back. The one thing to weigh now stands as large as a hand.");
-            double advised = Double.parseDouble(
-                    cup(desk).deeds().now().amount().orElseThrow().shown().replace(" g", ""));
-            desk.cup().really(String.format(Locale.ROOT, "%.2f", 5 * advised));
             while (cup(desk).deeds().now().deed().isPresent()) {
                 desk.cup().accept();
             }
-            chip(desk);
+            press(scene, "eye-now");
+            picture(
+                    scene,
+                    "The dab against the hull",
+                    "It has cured, and is held against the hull in daylight. What is seen is pressed, one answer in each"
+                            + " row.");
+            press(scene, "eye-much-too-light");
+            press(scene, "eye-none");
+            press(scene, "eye-seen");
+            desk.cup().alsoWeighed("soot-black", "1.2");
+            while (cup(desk).deeds().now().deed().isPresent()) {
+                desk.cup().accept();
+            }
+            look(desk);
             picture(
                     scene,
                     "Too dark",
-                    "A slip of the hand: too much black went in. What was really weighed was typed, a chip"
-                            + " was read, and the ways back stand side by side.");
+                    "A slip of the hand: too much black went in. What was really weighed was typed, the dab looks much"
+                            + " too dark, and the ways back stand side by side.");
+            return null;
+        });
+        Stagehand.onScreen(() -> {
             for (int i = 0; i < 40 && !cup(desk).deeds().now().kind().equals(tintwright.cup.CupDeeds.Kind.STOP); i++) {
                 if (cup(desk).deeds().now().deed().isPresent()) {
                     desk.cup().accept();
                 } else if (!cup(desk).ways().isEmpty()) {
                     desk.cup().choose(0);
                 } else {
-                    chip(desk);
+                    look(desk);
                 }
             }
             picture(
                     scene,
                     "Back at the hull",
-                    "White and a little tint have lifted it: the chip, the hull and the cup are "
-                            + "alike, and the program says stop.");
+                    "White and a little tint have lifted it, look by look, until the eye can tell no more.");
             desk.fill()
                     .add(
                             "old cleat holes",
