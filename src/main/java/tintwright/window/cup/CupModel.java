@@ -249,7 +249,7 @@ public final class CupModel {
 
     /** Puts the cup away; it comes back with undo. */
     public void putAway() {
-        job.change(before -> before.mixing(Optional.empty()));
+        job.cupDone();
     }
 
     /** What was advised is in, exactly so. */

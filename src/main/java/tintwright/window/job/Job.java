@@ -1,9 +1,11 @@
 package tintwright.window.job;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import tintwright.bench.PutAway;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
 import tintwright.reading.PlaceReadings;
@@ -111,6 +113,12 @@ public record Job(
 
     public Job mixing(Optional<Cup> other) {
         return new Job(boat, places, place, shelf, grams, scaleStep, off, fill, other, List.of());
+    }
+
+    /** The cup in hand is done: its chips teach the shelf, the tubs hold less, and what was poured off stands there. */
+    public Job cupDone(LocalDate day) {
+        return cup.map(done -> with(PutAway.of(shelf, done, day)).mixing(Optional.empty()))
+                .orElse(this);
     }
 
     public Job after(Cup changed, List<Deed> stillToDo) {

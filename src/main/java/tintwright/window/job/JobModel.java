@@ -2,6 +2,7 @@ package tintwright.window.job;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -66,6 +67,11 @@ public final class JobModel {
             job.set(after);
             publish(before);
         }
+    }
+
+    /** The cup in hand is done; undo brings it back, and the shelf as it was before it taught it. */
+    public void cupDone() {
+        change(before -> before.cupDone(LocalDate.now(clock)));
     }
 
     private void travel(UnaryOperator<Job> step, BiFunction<Cup, Instant, Cup> cupStep) {

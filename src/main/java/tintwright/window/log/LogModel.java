@@ -256,7 +256,7 @@ public final class LogModel {
 
     /** The cup in hand is done: it is put away, and the log has all of it. Undo brings it back. */
     public void doneWithCup() {
-        job.change(before -> before.mixing(Optional.empty()));
+        job.cupDone();
     }
 
     /** A cup that leaves the bench: what came of it besides itself, its chips and what was set aside, goes into the log. */
