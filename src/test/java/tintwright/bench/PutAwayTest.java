@@ -47,7 +47,9 @@ class PutAwayTest {
         tintwright.cup.Cup cup = desk.job().now().cup().orElseThrow();
         Shelf after = PutAway.of(
                 before,
-                cup.add(java.time.Instant.parse("2026-11-30T09:00:00Z"), new tintwright.cup.Deed.SetAside(40, "bow rest")),
+                cup.add(
+                        java.time.Instant.parse("2026-11-30T09:00:00Z"),
+                        new tintwright.cup.Deed.SetAside(40, "bow rest")),
                 java.time.LocalDate.of(2026, 5, 4));
         assertEquals(
                 40,
