@@ -113,8 +113,9 @@ public final class DemoGenerator {
     private static final List<Tub> FEW = List.of(Tub.SOOT, Tub.BRICK, Tub.STRAW, Tub.BOTTLE);
 
     /** What weathering did to the port bow. */
-    private static final DoubleUnaryOperator WEATHERED =
-            nm -> 1 + 0.004 * StrictMath.cos(2 * StrictMath.PI * (nm - 400) / 300);
+    private static double weathered(double nm) {
+        return 1 + 0.004 * StrictMath.cos(2 * StrictMath.PI * (nm - 400) / 300);
+    }
 
     /** Writes the demo into the project folder. */
     public static void main(String[] args) throws FileProblem, IOException, PhotoException {
@@ -158,7 +159,7 @@ public final class DemoGenerator {
     private DemoPhoto photo() {
         double[] hull = HiddenBench.reflectance(new EnumMap<>(BOW));
         for (int i = 0; i < hull.length; i++) {
-            hull[i] *= WEATHERED.applyAsDouble(HiddenBench.FIRST_NM + i * HiddenBench.STEP_NM);
+            hull[i] *= weathered(HiddenBench.FIRST_NM + i * HiddenBench.STEP_NM);
         }
         return new DemoPhoto(inside, hull);
     }
@@ -224,7 +225,7 @@ public final class DemoGenerator {
                 "port bow",
                 "a sea green, faded towards grey; washed, read behind the cleat (invented)",
                 BOW,
-                WEATHERED);
+                DemoGenerator::weathered);
     }
 
     private PlaceReadings sternQuarter() {
