@@ -19,8 +19,8 @@ import tintwright.shelf.Parts;
  * <p>Figures here that name no source are judgements of ours.
  */
 final class EyeReadings {
-    /** Looks that seem to stray so many times more than usual are poor. */
-    private static final double POOR = 1.6;
+    /** Looks that seem to stray so many times more than usual are poor; chosen by the study EyeStudy on its choosing half. */
+    private static final double POOR = 1.4;
     /** A slip that is likelier than this is asked about. */
     private static final double DOUBTED = 0.5;
     /** A faded hull is lighter than the fresh white at most by about this, L*. */

@@ -32,8 +32,13 @@ final class ByEye {
     }
 
     void mix() {
+        mix(MOST);
+    }
+
+    /** @param looks after which the hand stops, whatever it sees */
+    void mix(int looks) {
         weigh("white", CupJob.WANTED - 1);
-        for (int i = 0; i < MOST; i++) {
+        for (int i = 0; i < looks; i++) {
             double[] miss = look();
             if (miss[0] < -SEEN) {
                 weigh("white", 10);
