@@ -398,6 +398,11 @@ public final class CupBench {
         return waysSaid().get(ways().indexOf(way)).lines();
     }
 
+    /** @return why one of {@link #ways()} is recommended; empty for the others */
+    public Optional<String> whyWay(Way way) {
+        return waysSaid().get(ways().indexOf(way)).why();
+    }
+
     /**
      * The cup on the depth gauge.
      *

@@ -182,7 +182,9 @@ final class CupAnswer {
             List<String> words = bench.wayWords(way);
             lines.add("Way " + number++ + ", " + kind(way) + ": " + words.get(0));
             words.subList(1, words.size()).forEach(line -> lines.add("   " + line));
-            list.add(way(way, words));
+            Map<String, Object> tree = way(way, words);
+            tree.put("recommended", bench.whyWay(way).orElse(null));
+            list.add(tree);
         }
         fields.put("ways", list);
         return this;

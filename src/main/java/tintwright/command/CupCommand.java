@@ -9,6 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import tintwright.bench.CupBench;
 import tintwright.colour.DifferenceWords;
+import tintwright.colour.Geometry;
 import tintwright.cup.Deed;
 import tintwright.cup.UnknownCup;
 import tintwright.files.Demo;
@@ -114,7 +115,7 @@ final class CupCommand extends Command {
                 throw new IllegalArgumentException("a reading at the start needs --unknown with the grams in the cup");
             }
             if (unknown != null) {
-                CupBench.Unknown found = bench.unknown(options.at(), unknown, reading.reading());
+                CupBench.Unknown found = bench.unknown(options.at(), unknown, reading.reading(hulls(bench)));
                 CupAnswer answer = new CupAnswer(found.bench()).say("Most likely in this cup:");
                 for (UnknownCup.Contents contents :
                         found.likely().subList(0, Math.min(3, found.likely().size()))) {
@@ -210,9 +211,18 @@ final class CupCommand extends Command {
         @Override
         protected Answer answer() throws FileProblem {
             return options.change(bench -> {
-                CupBench after = planned ? bench.asPlanned(options.at()) : added(bench);
+                CupBench after = planned ? asPlanned(bench) : added(bench);
                 return new CupAnswer(after).state().contents().plan();
             });
+        }
+
+        private CupBench asPlanned(CupBench bench) {
+            CupBench after = bench.asPlanned(options.at());
+            if (after == bench) {
+                throw new IllegalArgumentException("nothing is planned to go in now, so nothing was written; what comes"
+                        + " next: " + String.join(" ", bench.deeds().lines()));
+            }
+            return after;
         }
 
         private CupBench added(CupBench bench) {
@@ -246,6 +256,11 @@ final class CupCommand extends Command {
         }
     }
 
+    /** A chip is read the way the hull was, unless somebody says otherwise. */
+    private static Geometry hulls(CupBench bench) {
+        return bench.cup().hull().readings().get(0).geometry();
+    }
+
     /** A chip was read. */
     @CommandLine.Command(
             name = "read",
@@ -274,11 +289,12 @@ final class CupCommand extends Command {
         }
 
         private CupAnswer learnt(CupBench bench) throws FileProblem {
+            Geometry usual = hulls(bench);
             if (sure) {
-                CupBench after = bench.readAnyway(options.at(), reading.reading(), reading.hull());
+                CupBench after = bench.readAnyway(options.at(), reading.reading(usual), reading.hull(usual));
                 return new CupAnswer(after).field("counts", true).state().plan();
             }
-            CupBench.Learned learned = bench.read(options.at(), reading.reading(), reading.hull());
+            CupBench.Learned learned = bench.read(options.at(), reading.reading(usual), reading.hull(usual));
             CupAnswer answer = new CupAnswer(learned.bench());
             answer.field("counts", learned instanceof CupBench.Learned.Done);
             if (learned instanceof CupBench.Learned.NotThisCup no) {

@@ -25,7 +25,7 @@ final class TypedReading {
             names = "--lab",
             paramLabel = "L,A,B",
             description = "The chip as L*, a*, b*; needs --light and"
-                    + " --observer; the gloss counts as out when --gloss is not said.")
+                    + " --observer; the gloss counts as the hull's when --gloss is not said.")
     private String lab;
 
     @CommandLine.Mixin
@@ -47,15 +47,15 @@ final class TypedReading {
         return lab != null || file != null;
     }
 
-    Reading reading() throws FileProblem {
+    Reading reading(Geometry usual) throws FileProblem {
         if ((lab == null) == (file == null)) {
             throw new IllegalArgumentException(
                     "say what was read: --lab L,A,B with --light and --observer, or" + " --reading FILE");
         }
-        return file != null ? ReadingShape.from(JsonPlace.read(file)) : colour("--lab", lab);
+        return file != null ? ReadingShape.from(JsonPlace.read(file)) : colour("--lab", lab, usual);
     }
 
-    Optional<ColourReading> hull() {
+    Optional<ColourReading> hull(Geometry usual) {
         if (hull == null) {
             return Optional.empty();
         }
@@ -63,10 +63,10 @@ final class TypedReading {
             throw new IllegalArgumentException(
                     "--hull is the hull in the same photo as the chip: name it with" + " --photo");
         }
-        return Optional.of(colour("--hull", hull));
+        return Optional.of(colour("--hull", hull, usual));
     }
 
-    private ColourReading colour(String option, String typed) {
+    private ColourReading colour(String option, String typed, Geometry usual) {
         Viewing viewing = said.viewing()
                 .orElseThrow(() -> new IllegalArgumentException("say under which light and for which observer " + option
                         + " was read, such as --light D65 --observer 10"));
@@ -78,7 +78,7 @@ final class TypedReading {
         return new ColourReading(
                 new Lab(axes[0], axes[1], axes[2], viewing),
                 Covariance.same(said.sigma()),
-                said.geometry().orElse(Geometry.SPECULAR_EXCLUDED),
+                said.geometry().orElse(usual),
                 wet ? FilmState.WET : FilmState.CURED,
                 shared);
     }

@@ -47,7 +47,7 @@ class CupCommandTest {
                 run("01:00", "cup start", "--hull-like", "cream", "--grams", "100")
                         .code());
         run("01:10", "cup add", "--planned");
-        JsonNode dosed = json("01:20", "cup add", "--planned");
+        JsonNode dosed = json("01:20", "cup show");
         JsonNode seen = json("02:00", "cup eye", "--depth", "a little light", "--hue", "much blue");
         assertEquals(1, seen.get("eye").get("answers").intValue());
         assertTrue(
@@ -161,12 +161,45 @@ class CupCommandTest {
         assertTrue(read.get("counts").booleanValue());
         JsonNode ways = json("07:00", "correct");
         assertEquals("climb", ways.get("ways").get(0).get("way").textValue());
+        long recommended = 0;
+        for (JsonNode way : ways.get("ways")) {
+            recommended += way.get("recommended").isNull() ? 0 : 1;
+        }
+        assertEquals(ways.get("ways").size() > 1 ? 1 : 0, recommended, "where there is a choice one is recommended");
         JsonNode followed = json("08:00", "correct", "--follow", "1");
         assertTrue(
                 followed.get("outlook").get("expected").doubleValue()
                         < read.get("outlook").get("expected").doubleValue(),
                 followed.toString());
         assertTrue(run("09:00", "cup plan").out().contains("Draw down a chip"), "a dose is read before the next");
+    }
+
+    @Test
+    void aChipIsReadAsTheHullWasWhereNobodySaysTheGloss() throws Exception {
+        run("00:00", "cup start", "--target", MeteredShop.BOW_FILE, "--grams", "100");
+        run("01:00", "cup add", "--planned");
+        run("02:00", "cup read", "--lab", "93,-1,3", "--light", "D65", "--observer", "10", "--sure");
+        JsonNode cup = new ObjectMapper().readTree(Files.readString(folder.resolve("bow.json")));
+        String hull = cup.get("hull").get("readings").get(0).get("geometry").textValue();
+        JsonNode entries = cup.get("entries");
+        assertEquals(
+                hull,
+                entries.get(entries.size() - 1)
+                        .get("read")
+                        .get("reading")
+                        .get("geometry")
+                        .textValue());
+    }
+
+    @Test
+    void whatIsNotPlannedCannotHaveGoneInAsPlanned() throws Exception {
+        run("00:00", "cup start", "--target", MeteredShop.BOW_FILE, "--grams", "100");
+        CommandLineTest.Ran last = run("01:00", "cup add", "--planned");
+        for (int i = 2; last.code() == 0 && i < 9; i++) {
+            last = run("0" + i + ":00", "cup add", "--planned");
+        }
+        assertEquals(2, last.code());
+        assertTrue(last.err().startsWith("Nothing is planned to go in now"), last.err());
     }
 
     @Test
