@@ -129,6 +129,8 @@ final class EyePage extends VBox {
         HBox pair = new HBox(field(hull), field(dab.apply(hull)));
         Label said = new Label(words);
         said.getStyleClass().add("strong");
+        said.setWrapText(true);
+        said.setMinHeight(USE_PREF_SIZE);
         VBox card = new VBox(pair, said);
         card.getStyleClass().add("eye-card");
         key.setGraphic(card);
@@ -148,6 +150,8 @@ final class EyePage extends VBox {
     private static HBox row() {
         HBox row = new HBox();
         row.getStyleClass().add("eye-row");
+        // At large text the page scrolls; its rows never lie on each other.
+        row.setMinHeight(USE_PREF_SIZE);
         return row;
     }
 }
