@@ -48,7 +48,7 @@ public final class SheetReader {
     private static final double ROUGH_RIM = 0.025;
     /** Light that changes by more over the sheet is named; a judgement of ours. */
     private static final double UNEVEN = 0.35;
-    /** White paper whose channels lie further apart than this, in ln of light, is coloured: by a filter or a lamp. */
+    /** White paper whose channels lie further apart than this, in ln of light, is coloured; a judgement of ours. */
     private static final double COLOURED = 0.6;
     /** As near to the paper in every channel as bare paper itself; a judgement of ours. */
     private static final double BARE = 0.02;
