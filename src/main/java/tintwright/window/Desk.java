@@ -144,7 +144,7 @@ public final class Desk {
                 openLog);
         cup.namesInTheLog(log::names);
         walk = new WalkModel(shell);
-        BenchTop top = new DeskTop(job, cup, hull, fill, log, shell, photo, chipPhoto, screen).top();
+        BenchTop top = new DeskTop(job, cup, sheet, fill, log, shell, photo, chipPhoto, screen).top();
         phone = new PhoneModel(top, ShopLog.usualHome().resolve("photos"), clock, LocalNetwork::all, screen);
         recent = new RecentModel(job, shell, new InOrder(worker, screen));
         new Guide(shell, job, plan, cup, fill);

@@ -27,8 +27,8 @@ import tintwright.window.cup.CupModel;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.Step;
 import tintwright.window.holes.FillModel;
-import tintwright.window.hull.HullModel;
 import tintwright.window.hull.PhotoModel;
+import tintwright.window.hull.SheetModel;
 import tintwright.window.job.JobModel;
 import tintwright.window.log.LogModel;
 
@@ -39,7 +39,7 @@ import tintwright.window.log.LogModel;
 final class DeskTop implements BenchTop.Hands {
     private final JobModel job;
     private final CupModel cup;
-    private final HullModel hull;
+    private final SheetModel sheet;
     private final FillModel fill;
     private final LogModel log;
     private final ShellModel shell;
@@ -63,7 +63,7 @@ final class DeskTop implements BenchTop.Hands {
     DeskTop(
             JobModel job,
             CupModel cup,
-            HullModel hull,
+            SheetModel sheet,
             FillModel fill,
             LogModel log,
             ShellModel shell,
@@ -71,7 +71,7 @@ final class DeskTop implements BenchTop.Hands {
             PhotoModel chipPhoto,
             Executor screen) {
         this.job = job;
-        this.hull = hull;
+        this.sheet = sheet;
         this.cup = cup;
         this.fill = fill;
         this.log = log;
@@ -273,7 +273,7 @@ final class DeskTop implements BenchTop.Hands {
             PhonePhoto read = PhonePhoto.read(file, wanted, shelf);
             return CompletableFuture.supplyAsync(
                     () -> read instanceof PhonePhoto.Colours colours
-                            ? taken(colours)
+                            ? taken(file, colours)
                             : label(((PhonePhoto.Label) read).cup()),
                     screen);
         } catch (PhotoException e) {
@@ -283,11 +283,12 @@ final class DeskTop implements BenchTop.Hands {
         }
     }
 
-    private Answer taken(PhonePhoto.Colours read) {
+    private Answer taken(Path file, PhonePhoto.Colours read) {
         if (read.chip().isPresent()) {
             cup.read(read.chip().get(), Optional.of(read.hull()));
         } else {
-            hull.fromPhoto(List.of(read.hull()));
+            // As if it had been opened here: with what lies on the sheet, and shown.
+            sheet.read(file, "");
         }
         shell.say(read.words());
         return new Answer(true, read.words());

@@ -44,7 +44,7 @@ class PhoneAtTheDeskTest {
     private final BenchTop top = new DeskTop(
                     desk.job(),
                     desk.cup(),
-                    desk.hull(),
+                    desk.sheet(),
                     desk.fill(),
                     desk.log(),
                     desk.shell(),
@@ -137,7 +137,7 @@ class PhoneAtTheDeskTest {
         BenchTop seen = new DeskTop(
                         busy.job(),
                         busy.cup(),
-                        busy.hull(),
+                        busy.sheet(),
                         busy.fill(),
                         busy.log(),
                         busy.shell(),

@@ -105,7 +105,7 @@ class PhoneLoadStudy {
         BenchTop top = Stagehand.onScreen(() -> new DeskTop(
                         desk.job(),
                         desk.cup(),
-                        desk.hull(),
+                        desk.sheet(),
                         desk.fill(),
                         desk.log(),
                         desk.shell(),
