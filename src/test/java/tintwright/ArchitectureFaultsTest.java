@@ -77,6 +77,16 @@ class ArchitectureFaultsTest {
                         ArchitectureTest::onlyTheDiskRoomsKnowJson,
                         "tintwright.cup.Planted { com.fasterxml.jackson.databind.JsonNode node; }"),
                 fault(
+                        "a file of ours that is written over what another hand put there",
+                        ArchitectureTest::filesThatOthersMayChangeAreWrittenInOneWay,
+                        "tintwright.files.Planted { void w(java.nio.file.Path p) throws Exception {"
+                                + " java.nio.file.Files.writeString(p, \"\"); } }"),
+                fault(
+                        "a name server that is asked",
+                        ArchitectureTest::noNameServerIsAsked,
+                        "tintwright.bench.Planted { Object o() throws Exception {"
+                                + " return java.net.InetAddress.getLocalHost(); } }"),
+                fault(
                         "the library of codes outside the sheet",
                         ArchitectureTest::onlyTheSheetKnowsTheLibraryOfCodes,
                         "tintwright.reading.Planted { boofcv.struct.image.GrayU8 image; }"),
@@ -108,6 +118,7 @@ class ArchitectureFaultsTest {
         JavaClasses planted = compile(List.of(
                 "tintwright.window.hull.Planted { tintwright.window.job.Job job; tintwright.cup.Cup cup;"
                         + " javafx.scene.Node node; }",
+                "tintwright.files.Shape { tintwright.units.Grams grams; }",
                 "tintwright.cup.Beside { tintwright.match.Aim aim; tintwright.units.Grams grams; }"));
         faults().forEach(fault -> {
             @SuppressWarnings("unchecked")
