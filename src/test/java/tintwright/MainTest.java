@@ -58,7 +58,7 @@ class MainTest {
                 "good to about",
                 "The recipe for 100 g",
                 "g  plain white",
-                "How sure: within",
+                "How sure: ",
                 "held back",
                 "The cured dab held against the hull is",
                 "The doses after it\n")) {
