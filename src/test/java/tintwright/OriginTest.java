@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -16,8 +15,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * No number without a word on where it comes from. In the rooms that estimate and decide, every constant with digits
- * of its own names a source, a study, common practice, memory or a judgement of ours: in its own comment, in a
- * comment above that speaks for those below it, or in a sentence of its class that speaks for all.
+ * of its own names a source, a study, common practice, memory or a judgement of ours: in its own comment, or in a
+ * comment above that says that it speaks for those below it.
  */
 class OriginTest {
     private static final List<String> ROOMS = List.of("shelf", "match", "cup", "reading/photo");
@@ -28,11 +27,6 @@ class OriginTest {
             "common practice|from memory|[Jj]udgements? of ours|no source|[Cc]hosen|\\b(?:ISO|CIE|ICC|IEC|"
                     + "ITU|TIFF|PNG)\\b|[Ss]tudy|[Ss]ettled|[Dd]erived|docs/accuracy|docs/decisions|[Ff]ollows from|"
                     + "(?:normal|percentile|deviation)|[Nn]ot a figure|[Ss]eed|published|Test\\b");
-    private static final Pattern FOR_ALL = Pattern.compile("Figures here that name no source are judgements of ours");
-
-    /** Here decisions fall: each constant speaks for itself. */
-    private static final Set<String> ONE_BY_ONE =
-            Set.of("DosePlanner", "Ways", "SafeShare", "NextChip", "Dose", "PartPrior");
 
     @Test
     void everyConstantSaysWhereItComesFrom() throws IOException {
@@ -45,9 +39,7 @@ class OriginTest {
                         .toList()) {
                     List<String> lines = Files.readAllLines(file);
                     seen += (int) lines.stream().filter(OriginTest::counts).count();
-                    boolean alone =
-                            ONE_BY_ONE.contains(file.getFileName().toString().replace(".java", ""));
-                    bare(lines, alone).forEach(name -> bare.add(file.getFileName() + " " + name));
+                    bare(lines).forEach(name -> bare.add(file.getFileName() + " " + name));
                 }
             }
         }
@@ -76,11 +68,7 @@ class OriginTest {
                 "    /** Most of them. */",
                 "    private static final int MOST = 8;",
                 "}");
-        assertEquals(List.of("NEAR", "MOST"), bare(lines, false));
-        List<String> all = new ArrayList<>(lines);
-        all.set(0, "/** A class. Figures here that name no source are judgements of ours. */");
-        assertEquals(List.of(), bare(all, false));
-        assertEquals(List.of("NEAR", "MOST"), bare(all, true));
+        assertEquals(List.of("NEAR", "MOST"), bare(lines));
     }
 
     private static boolean counts(String line) {
@@ -88,11 +76,8 @@ class OriginTest {
         return constant.matches() && constant.group(2).matches(".*(?<![A-Za-z_0-9])\\d.*|");
     }
 
-    /** @return the names of the constants that say nothing of their origin; the sentence for all counts or not */
-    private static List<String> bare(List<String> lines, boolean oneByOne) {
-        if (!oneByOne && lines.stream().anyMatch(line -> FOR_ALL.matcher(line).find())) {
-            return List.of();
-        }
+    /** @return the names of the constants that say nothing of their origin */
+    private static List<String> bare(List<String> lines) {
         List<String> bare = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             if (counts(lines.get(i)) && !ORIGIN.matcher(comments(lines, i)).find()) {

@@ -20,17 +20,16 @@ import tintwright.shelf.Parts;
 /**
  * Equally likely versions of a cup and its hull: what a dose does in all of them is how safe it is. Draws are
  * fixed, so that the same cup always gets the same advice.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class CupVersions {
-    /** A mix darker than the hull by more than this in L* is too dark. */
+    /** A mix darker than the hull by more than this in L* is too dark; a judgement of ours. */
     static final double TOO_DARK = 0.5;
 
     /** By how much of their spread versions are blurred when they are counted: less than a normal would need of so few. */
     private static final double BLUR = 0.15;
 
     private static final int N = Grid.INSIDE.count();
+    /** A seed, any would do. */
     private static final long SEED = 4711L;
 
     private final CupSight sight;

@@ -15,34 +15,34 @@ import tintwright.reading.EyeVerdict.Hue;
  * without its T). For a scale of what eyes can tell: a pair 1.0 apart (CIELAB) is the usual anchor of "just acceptable"
  * (Berns, Alman, Reniff, Snyder and Balonon-Rosen, Color Res. Appl. 16, 1991), and 2.3 is called just noticeable between
  * separate samples (Mahy, Van Eycken and Oosterlinck, Color Res. Appl. 19, 1994); both from memory. The borders and
- * how fast they blur are common practice, no source. Figures here that name no source are judgements of ours.
+ * how fast they blur are common practice, no source.
  */
 final class EyeJudge {
     /** How many unit normals make a person. */
     static final int TRAITS = 4;
 
-    /** Nearer than this on its axis a dab is called the same, Lab units. */
+    /** Nearer than this on its axis a dab is called the same, Lab units; a judgement of ours. */
     private static final double SAME = 1.2;
-    /** Farther than this it is called much. */
+    /** Farther than this it is called much; a judgement of ours. */
     private static final double MUCH = 4.5;
-    /** What a look strays by on each axis, Lab units: about a just noticeable difference of 2.3 over three axes. */
+    /** What a look strays by on each axis, Lab units: about a just noticeable difference of 2.3 over three axes; a judgement of ours. */
     private static final double STRAY = 0.8;
-    /** And by this share of the difference itself. */
+    /** And by this share of the difference itself; a judgement of ours. */
     private static final double OF_ITS_SIZE = 0.2;
-    /** Hue is judged worse by this share of the difference in depth. */
+    /** Hue is judged worse by this share of the difference in depth; a judgement of ours. */
     private static final double OF_THE_DEPTH = 0.1;
-    /** This share of the answers is a slip that says nothing, such as a dab held to the wrong place. */
+    /** This share of the answers is a slip that says nothing, such as a dab held to the wrong place; a judgement of ours. */
     private static final double SLIP = 0.04;
-    /** Depths times hues with their amounts: a slip may be any of them. */
+    /** Depths times hues with their amounts: a slip may be any of them; a judgement of ours. */
     private static final double ANSWERS = 5 * 9;
     /** Standard deviation between people, in ln, of how far looks stray. */
     private static final double PEOPLE_STRAY = 0.4;
-    /** Of where "the same" ends, and of where "much" begins. */
+    /** Of where "the same" ends, and of where "much" begins; a judgement of ours. */
     private static final double PEOPLE_BORDER = 0.3;
-    /** Of where the hues lie that they name, degrees. */
+    /** Of where the hues lie that they name, degrees; a judgement of ours. */
     private static final double PEOPLE_TILT = 12;
 
-    /** Angles over a quarter of the circle at which what lies between two borders is summed. */
+    /** Angles over a quarter of the circle at which what lies between two borders is summed; a judgement of ours. */
     private static final int RAYS = 8;
 
     private final double same;

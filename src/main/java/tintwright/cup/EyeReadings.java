@@ -15,15 +15,13 @@ import tintwright.shelf.Parts;
  * Learns from what the eye said of a cup's dabs. An answer is an interval of the difference between dab and hull, with
  * blurred borders; all answers, hull, tints and the person's own borders are weighed together, each by the shape it
  * has. So "much too light" of a white dab says little and of a dab near the hull says much.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class EyeReadings {
     /** Looks that seem to stray so many times more than usual are poor; chosen by the study EyeStudy on its choosing half. */
     private static final double POOR = 1.4;
-    /** A slip that is likelier than this is asked about. */
+    /** A slip that is likelier than this is asked about; a judgement of ours. */
     private static final double DOUBTED = 0.5;
-    /** A faded hull is lighter than the fresh white at most by about this, L*. */
+    /** A faded hull is lighter than the fresh white at most by about this, L*; a judgement of ours. */
     private static final double LIGHTER_THAN_WHITE = 0.7;
 
     private EyeReadings() {}

@@ -18,21 +18,20 @@ import tintwright.shelf.Tint;
 
 /**
  * Which tints, and how much of each, bring a cup with so much white added nearest to the hull.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class TintSearch {
     private static final int N = Grid.INSIDE.count();
-    /** Three tints reach every colour that more would, but for the bounds. */
+    /** Three tints reach every colour that more would, but for the bounds; a judgement of ours. */
     private static final int MOST_TINTS = 3;
-    /** What the recipe chose goes in whole, with what is in already. */
+    /** What the recipe chose goes in whole, with what is in already; a judgement of ours. */
     private static final int MOST_OF_A_RECIPE = 6;
     /** What a tint that is not in the cup yet must gain in CIEDE2000; common practice, no source. */
     private static final double PRICE_OF_A_NEW_TINT = 0.12;
 
+    /** A judgement of ours. */
     private static final double PRICE_OF_A_TINT = 0.02;
 
-    /** Farther than this from the hull, in L*, it is better to go part of the way than to aim beside it. */
+    /** Farther than this from the hull, in L*, it is better to go part of the way than to aim beside it; a judgement of ours. */
     private static final double MOST_LIFT = 1.0;
 
     private final CupSight sight;

@@ -20,16 +20,15 @@ import tintwright.shelf.PigmentFamily;
 /**
  * Target to recipe: every useful set of up to four tints is fitted, the promising ones are played over all that is
  * not known, and a short list comes out in which each is better than those above it in something.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class Matcher {
+    /** A judgement of ours. */
     private static final int MOST_TINTS = 4;
-    /** Sets that are played over the versions of the shelf. */
+    /** Sets that are played over the versions of the shelf; a bound on work, a judgement of ours. */
     private static final int SHORT_LIST = 32;
     /** What one more tint must gain in CIEDE2000 to be worth its trouble; common practice, no source. */
     private static final double PRICE_OF_A_TINT = 0.06;
-    /** How much a family or leftover must shorten the distance to be worth naming. */
+    /** How much a family or leftover must shorten the distance to be worth naming; a judgement of ours. */
     private static final double WORTH_NAMING = 0.8;
 
     private final Knowledge knowledge;

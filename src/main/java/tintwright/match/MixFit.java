@@ -12,16 +12,17 @@ import tintwright.optics.Surface;
  * <p>Weighted Gauss-Newton on L*, a*, b* with the local CIEDE2000 metric; each step is an exact bounded quadratic
  * problem. It starts from the additions that best reproduce the target's K/S spectrum, which is a linear problem:
  * the start matters more than the solver. Allocates nothing in {@link #fit}; not for use by two threads at once.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class MixFit {
     private static final int N = Grid.INSIDE.count();
+    /** A bound on work, a judgement of ours. */
     private static final int MOST_STEPS = 30;
+
+    /** Small beside all that it is held against, a judgement of ours. */
     private static final double DAMPING = 1e-4;
-    /** A step that gains less than this share ends the search. */
+    /** A step that gains less than this share ends the search; small beside all that it is held against, a judgement of ours. */
     private static final double STILL = 1e-7;
-    /** Squared metric distance below which nobody can see a gain. */
+    /** Squared metric distance below which nobody can see a gain; small beside all that it is held against, a judgement of ours. */
     private static final double ZERO = 4e-7;
     /** Squared metric distance above which a mix with a tint put aside is looked for again; settled in MixFitTest. */
     static final double FAR = 0.25;

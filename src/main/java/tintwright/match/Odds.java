@@ -12,11 +12,12 @@ import tintwright.shelf.Knowledge;
 /**
  * How a mix comes out over all equally likely versions of the shelf and of the target: what is expected, and with
  * which chance it is close. Not for use by two threads at once.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class Odds {
+    /** A seed, any would do. */
     private static final long SEED = 7L;
+
+    /** A judgement of ours. */
     private static final int MOST_PARTS = 8;
 
     private final Ensemble ensemble;

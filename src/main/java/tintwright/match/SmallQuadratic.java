@@ -13,6 +13,7 @@ final class SmallQuadratic {
     /** As many tints as a recipe may hold, and what counts as zero beside them; judgements of ours, as are those below. */
     static final int MOST = 6;
 
+    /** Small beside all that it is held against, a judgement of ours. */
     private static final double TINY = 1e-12;
     /** Rounds in which bounds may move before every choice is tried; a judgement of ours. */
     private static final int ROUNDS = 8;
@@ -20,7 +21,10 @@ final class SmallQuadratic {
     /** Not a figure, nor are those below: what holds an unknown. */
     private static final int FREE = 0;
 
+    /** Not a figure: a name. */
     private static final int ON_FLOOR = 1;
+
+    /** Not a figure: a name. */
     private static final int ON_CEILING = 2;
 
     private final double[][] m = new double[MOST][MOST + 1];

@@ -15,14 +15,14 @@ import tintwright.reading.FilmState;
  * is taken for a straight line, for what an eye says leaves much of them as wide as it was. The others stay as they
  * were.
  *
- * <p>Figures here that name no source are judgements of ours: so many steps repeat a range to a tenth of it.
+ * <p>Judgements of ours: so many steps repeat a range to a tenth of it.
  */
 final class ComparedMixes {
     private static final int N = Unknowns.WAVELENGTHS;
     private static final EllipticalSlice.Walk WALK = new EllipticalSlice.Walk(400, Knowledge.VERSIONS, 12, 53L);
     /** What nobody can see of a colour, Lab units: a way that moves none by more, one standard deviation long, is left out. */
     private static final double UNSEEN = 0.1;
-    /** Those of 32 different dabs, and of what they were held against. */
+    /** Those of 32 different dabs, and of what they were held against; a judgement of ours. */
     private static final int MOST_WAYS = 99;
 
     private final Unknowns unknowns;

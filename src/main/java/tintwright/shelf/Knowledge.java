@@ -30,16 +30,14 @@ import tintwright.reading.Reading;
  *
  * <p>Derived from the chips alone, and the same bit for bit whenever it is made again from the same chips, in
  * whatever order they stand. Immutable; safe to share between threads.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class Knowledge {
     /** How far a weighing on a pocket scale may be off, in grams: half its 0.01 g step; common practice. */
     public static final double WEIGHING_GRAMS = 0.006;
-    /** The step of a usual pocket scale, grams. */
+    /** The step of a usual pocket scale, grams; common practice, no source. */
     private static final double USUAL_STEP = 0.01;
 
-    /** Shares this near are of one mix. */
+    /** Shares this near are of one mix; small beside all that it is held against, a judgement of ours. */
     private static final double SAME_SHARE = 1e-9;
 
     /** Chance that a tub holds another pigment than its family says; common practice, no source. */
@@ -50,9 +48,10 @@ public final class Knowledge {
      */
     private static final double FAR_OFF_ITS_FAMILY = 24;
 
-    /** Equally likely versions that are drawn: a chance of one in forty is then four of them. */
+    /** Equally likely versions that are drawn: a chance of one in forty is then four of them; a bound on work, a judgement of ours. */
     static final int VERSIONS = 160;
 
+    /** A seed, any would do. */
     private static final long SEED = 20260101L;
 
     private final Shelf shelf;

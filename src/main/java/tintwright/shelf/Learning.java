@@ -8,16 +8,17 @@ import java.util.List;
  *
  * <p>Source: Bishop (2006), Pattern Recognition and Machine Learning, 4.4 (Laplace), 2.3.7 (Student t);
  * Nocedal and Wright (2006), Numerical Optimization, 10.3 (Gauss-Newton).
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class Learning {
-    /** Degrees of freedom of the Student t: few, so that a chip far off counts little. */
+    /** Degrees of freedom of the Student t: few, so that a chip far off counts little; a judgement of ours. */
     private static final double FREEDOM = 5;
-    /** A reading that counts less than this is looked at again from another start. */
+    /** A reading that counts less than this is looked at again from another start; a judgement of ours. */
     static final double DOUBTED = 0.5;
 
+    /** A bound on work, a judgement of ours. */
     private static final int MOST_STEPS = 40;
+
+    /** A bound on work, a judgement of ours. */
     private static final int MOST_HALVINGS = 6;
     /** A step shorter than this, in prior standard deviations, ends the search. */
     private static final double STILL = 1e-4;

@@ -15,16 +15,15 @@ import tintwright.reading.SpectralReading;
 /**
  * One reading of one mix of known parts, as an equation about the unknowns: what was read, minus what the film
  * model says, over how sure both are.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class Observation {
     private static final int N = Unknowns.WAVELENGTHS;
     /** What the film model itself is off by, in reflectance, as a share of it; common practice, no source. */
     private static final double MODEL_SHARE = 0.003;
 
+    /** A judgement of ours. */
     private static final double MODEL_FLOOR = 0.0005;
-    /** The same in Lab units. */
+    /** The same in Lab units; a judgement of ours. */
     private static final double MODEL_LAB = 0.1;
     /** How far the surface of one film strays from that of the resin, in reflectance; common practice, no source. */
     private static final double SURFACE = 0.001;

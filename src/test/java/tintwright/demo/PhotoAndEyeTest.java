@@ -138,8 +138,8 @@ class PhotoAndEyeTest {
                 .get(0);
         assertTrue(match.get("within90").doubleValue() < 5, "hull and chips are off together: " + match);
 
-        JsonNode cup = cup("cup start", "--target", target, "--grams", "100");
-        cup = cup("cup add", "--planned");
+        cup("cup start", "--target", target, "--grams", "100");
+        JsonNode cup = cup("cup add", "--planned");
         assertEquals("doses", next(cup), cup.toString());
         cup = cup("cup add", "--planned");
         cup = look(cup);
@@ -213,9 +213,9 @@ class PhotoAndEyeTest {
         assertEquals(0, Commands.demo(new PrintStream(out, true, StandardCharsets.UTF_8), System.err));
         String said = out.toString(StandardCharsets.UTF_8);
         shelf = Path.of("swatches/shelf.json");
-        JsonNode cup = cup("cup start", "--target", "swatches/tarrowmere/port-bow.json", "--grams", "100");
-        cup = cup("cup add", "--planned");
-        cup = cup("cup add", "--planned");
+        cup("cup start", "--target", "swatches/tarrowmere/port-bow.json", "--grams", "100");
+        cup("cup add", "--planned");
+        JsonNode cup = cup("cup add", "--planned");
         String seen = eye.look(world.dab(grams(cup)), world.truth()).words();
         assertTrue(said.contains("The cured dab held against the hull is " + seen + "."), seen + ", but: " + said);
     }

@@ -72,7 +72,7 @@ class WorkedCupTest {
                 Knowledge.of(MeteredShop.shelf()), "bow 1", MeteredShop.places().get(0), 100, 0.01, Optional.empty());
         say("# A cup, from the first dose to too dark and back\n");
         say(
-                "Everything here is invented: the boat Tarrowmere, its shelf and what was read (see `swatches/`). Words in"
+                "Everything here is invented: the boat Tarrowmere, its shelf and what a meter read there. Words in"
                         + " quotes and all numbers are the program's own; `WorkedCupTest` works every one of them out again.\n");
         say("The port bow reads " + lab(cup.hull()) + ". Wanted: 100 g, on a scale that shows 0.01 g.\n");
 

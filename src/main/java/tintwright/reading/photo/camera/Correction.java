@@ -20,35 +20,35 @@ import tintwright.reading.photo.file.Rgb;
  * best near the wanted colours are listened to, nearly equal ones together. A reference that the others contradict is
  * set aside and named. How sure the answer is comes from the freest fit, widened where the references turn out to
  * scatter more than they say.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 public final class Correction {
-    /** A fit whose error with left-out references is larger by this share counts a third as much. */
+    /** A fit whose error with left-out references is larger by this share counts a third as much; a judgement of ours. */
     private static final double WORTH_IT = 0.12;
 
-    /** CIEDE2000 below which errors are alike: a single reference leaves none at all. */
+    /** CIEDE2000 below which errors are alike: a single reference leaves none at all; a judgement of ours. */
     private static final double LEAST_ERROR = 1e-6;
 
+    /** A judgement of ours. */
     private static final double LEAST_SHARE = 0.01;
-    /** A reference counts in the choice with this weight however far its colour is from the wanted ones. */
+    /** A reference counts in the choice with this weight however far its colour is from the wanted ones; a judgement of ours. */
     private static final double FAR_WEIGHT = 0.25;
 
+    /** A judgement of ours. */
     private static final double NEAR = 35;
-    /** Left out, a reference off by more than this many times its stated spread is set aside. */
+    /** Left out, a reference off by more than this many times its stated spread is set aside; a judgement of ours. */
     private static final double OUTLIER = 3.6;
-    /** Exposure and white balance of a phone without any reference, in log light: a third of a stop, and a tenth. */
+    /** Exposure and white balance of a phone without any reference, in log light: a third of a stop, and a tenth; a judgement of ours. */
     private static final double[] UNKNOWN_GAIN = {0.25, 0.10};
-    /** With references they may be anything. */
+    /** With references they may be anything; a judgement of ours. */
     private static final double[] LEARNED_GAIN = {1.0, 0.5};
-    /** Below this many references the choice would rest on chance: the priors alone then say how freely to bend. */
+    /** Below this many references the choice would rest on chance: the priors alone then say how freely to bend; a judgement of ours. */
     private static final int ENOUGH_TO_CHOOSE = 8;
-    /** References with this weight stand for the stated spread being right. */
+    /** References with this weight stand for the stated spread being right; a judgement of ours. */
     private static final double TRUST = 4;
 
     /**
      * How much farther real cameras are off at a colour that is not on the chart than the chart's own scatter says;
-     * chosen by RealPhotoStudy on cameras a and b, where without it 76 % of stated ranges held.
+     * chosen by RealPhotoStudy on all its cameras, where without it 76 % of stated ranges held.
      */
     private static final double BEYOND_THE_CHART = 1.4;
 

@@ -14,17 +14,16 @@ import tintwright.reading.photo.card.Sample;
  * close to the hull's colour counts most there.
  *
  * <p>All residuals are in steps the eye weighs alike ({@link EyeMetric}), so 1 is about one CIEDE2000.
- *
- * <p>Figures here that name no source are judgements of ours.
  */
 final class CorrectionFit {
     /** What the model cannot bend to: standard deviation in CIEDE2000, settled with {@link Flexibility}. */
     static final double LEFT_OVER = 0.6;
-    /** How far apart in L*, a*, b* two colours still share what is left over. */
+    /** How far apart in L*, a*, b* two colours still share what is left over; a judgement of ours. */
     static final double LEFT_OVER_REACH = 12;
 
+    /** A bound on work, a judgement of ours. */
     private static final int STEPS = 12;
-    /** Of the sum of squares, a gain that no longer moves an answer. */
+    /** Of the sum of squares, a gain that no longer moves an answer; small beside all that it is held against, a judgement of ours. */
     private static final double SETTLED = 0.02;
 
     private static final int N = CameraModel.UNKNOWNS;
