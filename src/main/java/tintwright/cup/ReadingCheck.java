@@ -51,7 +51,7 @@ public final class ReadingCheck {
         Lab wanted = new Lab(lab.lightness() + shift[0], lab.a() + shift[1], lab.b() + shift[2], viewing);
         double[] miss = {seen.lightness() - wanted.lightness(), seen.a() - wanted.a(), seen.b() - wanted.b()};
         double difference = Ciede2000.between(seen, wanted);
-        if (difference < ALWAYS_POSSIBLE || Small.form(miss, Small.inverse(doubt.toArray())) < CANNOT) {
+        if (difference < ALWAYS_POSSIBLE || SmallMatrix.form(miss, SmallMatrix.inverse(doubt.toArray())) < CANNOT) {
             return Optional.empty();
         }
         return Optional.of(String.format(

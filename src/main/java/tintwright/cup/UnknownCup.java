@@ -178,9 +178,9 @@ public final class UnknownCup {
                 .covariance()
                 .plus(noise)
                 .toArray();
-        double[][] precision = Small.inverse(doubt);
+        double[][] precision = SmallMatrix.inverse(doubt);
         double[] miss = minus(seen, colour(shares));
-        double evidence = -0.5 * Small.form(miss, precision) - 0.5 * Math.log(Small.determinant(doubt));
+        double evidence = -0.5 * SmallMatrix.form(miss, precision) - 0.5 * Math.log(SmallMatrix.determinant(doubt));
         int tints = knowledge.shelf().tints().size();
         evidence += count * Math.log(USED) + (tints - count) * Math.log(1 - USED);
         double[][] slope = slope(chosen, count, x);
@@ -189,13 +189,13 @@ public final class UnknownCup {
             double z = (logs[i] - Math.log(USUAL_SHARE)) / SPREAD;
             evidence += -0.5 * z * z - Math.log(SPREAD);
             for (int j = 0; j < count; j++) {
-                h[i][j] = Small.form(slope[i], precision, slope[j]) + (i == j ? 1 / (SPREAD * SPREAD) : 0);
+                h[i][j] = SmallMatrix.form(slope[i], precision, slope[j]) + (i == j ? 1 / (SPREAD * SPREAD) : 0);
             }
         }
         double off = 0;
         if (count > 0) {
-            evidence -= 0.5 * Math.log(Small.determinant(h));
-            double[][] spread = Small.inverse(h);
+            evidence -= 0.5 * Math.log(SmallMatrix.determinant(h));
+            double[][] spread = SmallMatrix.inverse(h);
             for (int i = 0; i < count; i++) {
                 off = Math.max(off, Math.sqrt(spread[i][i]));
             }

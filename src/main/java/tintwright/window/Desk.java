@@ -30,8 +30,8 @@ import tintwright.window.cup.CupModel;
 import tintwright.window.cup.CupStation;
 import tintwright.window.cup.Matching;
 import tintwright.window.cup.PlanModel;
-import tintwright.window.frame.InOrder;
-import tintwright.window.frame.Latest;
+import tintwright.window.frame.LatestAnswer;
+import tintwright.window.frame.QueuedWork;
 import tintwright.window.frame.Shell;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.Step;
@@ -105,48 +105,50 @@ public final class Desk {
             Callable<ShopLog> openLog,
             Function<Shelf, Knowledge> teacher,
             Cups cups) {
-        job = new JobModel(first, teacher, new Latest(worker, screen, shell, "Learning the shelf\u2026"), shell, clock);
-        plan = new PlanModel(job, shell, engine(), new Latest(worker, screen, shell, "Working out the mix\u2026"));
+        job = new JobModel(
+                first, teacher, new LatestAnswer(worker, screen, shell, "Learning the shelf\u2026"), shell, clock);
+        plan = new PlanModel(
+                job, shell, engine(), new LatestAnswer(worker, screen, shell, "Working out the mix\u2026"));
         cup = new CupModel(
                 job,
                 shell,
                 cups,
-                new Latest(worker, screen, shell, "Working out the next step\u2026"),
-                new InOrder(worker, screen),
+                new LatestAnswer(worker, screen, shell, "Working out the next step\u2026"),
+                new QueuedWork(worker, screen),
                 clock);
-        hull = new HullModel(job, new Latest(worker, screen, shell, "Taking the readings together\u2026"));
+        hull = new HullModel(job, new LatestAnswer(worker, screen, shell, "Taking the readings together\u2026"));
         hull.tell(shell::say);
         sheet = new SheetModel(
                 job,
                 hull,
-                new Latest(worker, screen, shell, "Reading the photo\u2026"),
-                new Latest(worker, screen, shell, "Looking at the photo\u2026"));
+                new LatestAnswer(worker, screen, shell, "Reading the photo\u2026"),
+                new LatestAnswer(worker, screen, shell, "Looking at the photo\u2026"));
         photo = new PhotoModel(worker, screen, hull::fromPhoto);
         chipPhoto = PhotoModel.ofChip(worker, screen, cup::read);
         shelf = new ShelfModel(
                 job,
                 plan.planProperty().map(PlanModel.Plan::nextChip),
-                new Latest(worker, screen, shell, "Finding what chip to make next\u2026"),
-                new Latest(worker, screen, shell, "Reading the file\u2026"),
+                new LatestAnswer(worker, screen, shell, "Finding what chip to make next\u2026"),
+                new LatestAnswer(worker, screen, shell, "Reading the file\u2026"),
                 clock);
         fill = new FillModel(
                 job,
                 shell,
                 cups,
-                new Latest(worker, screen, shell, "Working out the cups\u2026"),
-                new InOrder(worker, screen),
+                new LatestAnswer(worker, screen, shell, "Working out the cups\u2026"),
+                new QueuedWork(worker, screen),
                 clock);
         log = new LogModel(
                 job,
                 shell,
-                new Latest(worker, screen, shell, "Looking in the log\u2026"),
-                new InOrder(worker, screen),
+                new LatestAnswer(worker, screen, shell, "Looking in the log\u2026"),
+                new QueuedWork(worker, screen),
                 openLog);
         cup.namesInTheLog(log::names);
         walk = new WalkModel(shell);
         BenchTop top = new DeskTop(job, cup, sheet, fill, log, shell, photo, chipPhoto, screen).top();
         phone = new PhoneModel(top, ShopLog.usualHome().resolve("photos"), clock, LocalNetwork::all, screen);
-        recent = new RecentModel(job, shell, new InOrder(worker, screen));
+        recent = new RecentModel(job, shell, new QueuedWork(worker, screen));
         new Guide(shell, job, plan, cup, fill);
         job.jobProperty().addListener((property, before, after) -> captions(after));
         captions(first);

@@ -14,7 +14,7 @@ import tintwright.files.FileProblem;
 import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
 import tintwright.window.frame.WindowMemory;
 import tintwright.window.holes.KeptTimers;
 import tintwright.window.job.Job;
@@ -59,7 +59,7 @@ public final class Opening {
         try {
             return new Opening(folder, own, kept, kept.fetch().orElse(usual), "", teacher);
         } catch (FileProblem e) {
-            return new Opening(folder, own, kept, usual, Said.of(e), teacher);
+            return new Opening(folder, own, kept, usual, FailureWords.of(e), teacher);
         }
     }
 
@@ -94,7 +94,7 @@ public final class Opening {
                     try {
                         kept.keep(job);
                     } catch (FileProblem e) {
-                        screen.execute(() -> desk.shell().warn(Said.of(e)));
+                        screen.execute(() -> desk.shell().warn(FailureWords.of(e)));
                     }
                 }));
         return desk;

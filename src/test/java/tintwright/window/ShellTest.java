@@ -34,8 +34,8 @@ import tintwright.window.frame.Shell;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.StationPage;
 import tintwright.window.frame.Step;
+import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.Look;
-import tintwright.window.pieces.Pieces;
 
 /** The real scene without a display. */
 class ShellTest {
@@ -330,7 +330,7 @@ class ShellTest {
         SimpleStringProperty seen = new SimpleStringProperty("first");
         List<String> told = new ArrayList<>();
         Region page = new Region();
-        Pieces.follow(page, seen, (before, after) -> told.add(before + " to " + after));
+        Controls.follow(page, seen, (before, after) -> told.add(before + " to " + after));
         seen.set("second");
         assertEquals(List.of("first to second"), told);
         WeakReference<Region> old = new WeakReference<>(page);

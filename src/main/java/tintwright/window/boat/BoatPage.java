@@ -21,9 +21,9 @@ import tintwright.window.job.JobModel;
 import tintwright.window.log.LogModel;
 import tintwright.window.picture.Patches;
 import tintwright.window.picture.Shade;
+import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.Doors;
-import tintwright.window.pieces.Pieces;
-import tintwright.window.pieces.Sides;
+import tintwright.window.pieces.SideBySide;
 
 /** Which boat and which place: a list to search as you type, the places as colours, and a new boat in three fields. */
 public final class BoatPage {
@@ -43,9 +43,9 @@ public final class BoatPage {
     private final Patches patches = new Patches();
     private final Button readPlace;
     private final Button write;
-    private final FlowPane keys = Pieces.flow();
-    private final Label title = Pieces.heading("");
-    private final Label none = Pieces.soft(
+    private final FlowPane keys = Controls.flow();
+    private final Label title = Controls.heading("");
+    private final Label none = Controls.soft(
             "Give her a name, then read her hull: a phone and a printed sheet will do. Or choose one that is in the log.");
     private final VBox places = new VBox();
     private final VBox boats = new VBox();
@@ -75,8 +75,8 @@ public final class BoatPage {
         this.log = log;
         this.job = job;
         this.recent = recent;
-        readPlace = Pieces.button("Read another place", toTheHull);
-        write = Pieces.quietButton("Write today's readings into the log", log::writeReadings);
+        readPlace = Controls.button("Read another place", toTheHull);
+        write = Controls.quietButton("Write today's readings into the log", log::writeReadings);
         boats.getStyleClass().add("asked");
         places.getStyleClass().add("asked");
     }
@@ -86,7 +86,7 @@ public final class BoatPage {
         search.setPromptText("name, place or note");
         search.textProperty().addListener((property, before, after) -> log.search(after));
         keys.getChildren().setAll(readPlace, write);
-        VBox inHand = Pieces.sheet("", title, none, places, keys);
+        VBox inHand = Controls.sheet("", title, none, places, keys);
         VBox wide = new VBox(
                 patches,
                 inHand,
@@ -96,10 +96,10 @@ public final class BoatPage {
                                 : "An invented boat and shelf, to try everything on."));
         wide.getStyleClass().add("pictures");
         lately.getStyleClass().add("asked");
-        VBox worked = Pieces.onlyWhen(
-                recent.shownProperty().map(lines -> !lines.isEmpty()), Pieces.sheet("Worked on lately", lately));
+        VBox worked = Controls.onlyWhen(
+                recent.shownProperty().map(lines -> !lines.isEmpty()), Controls.sheet("Worked on lately", lately));
         doors.with(Deed.NEW, "A new boat", newBoat())
-                .with(Deed.BOATS, "Boats", worked, Pieces.sheet("", Pieces.asked("Search", search), boats));
+                .with(Deed.BOATS, "Boats", worked, Controls.sheet("", Controls.asked("Search", search), boats));
         if (!job.now().boat().isBlank()) {
             doors.take(Deed.BOATS);
         }
@@ -111,16 +111,16 @@ public final class BoatPage {
         show(log.shownProperty().get());
         showLately(recent.shownProperty().get());
         showPlaces();
-        return new Sides(wide, side, true, 62).narrowFirst();
+        return new SideBySide(wide, side, true, 62).narrowFirst();
     }
 
     /** Which bench this is, and the way to the other one. */
     private Node bench(String words) {
-        Button key = Pieces.button(toTheOther, other);
+        Button key = Controls.button(toTheOther, other);
         key.setId("other-bench");
-        FlowPane line = Pieces.flow(key, Pieces.plain(words));
+        FlowPane line = Controls.flow(key, Controls.plain(words));
         line.setRowValignment(VPos.CENTER);
-        VBox sheet = Pieces.sheet("", line);
+        VBox sheet = Controls.sheet("", line);
         sheet.getStyleClass().add("slim");
         return sheet;
     }
@@ -138,15 +138,15 @@ public final class BoatPage {
             field.setOnAction(event -> takeOn());
             field.textProperty().addListener((property, before, after) -> log.boatMended());
         }
-        Label wrong = Pieces.whenSaid(Pieces.bound(log.boatProblemProperty(), "caution"));
+        Label wrong = Controls.whenSaid(Controls.bound(log.boatProblemProperty(), "caution"));
         wrong.setId("boat-wrong");
         // Below the button, which so stays where it is while something is said.
-        return Pieces.sheet(
+        return Controls.sheet(
                 "",
-                Pieces.asked("What is she called?", name),
-                Pieces.asked("What she is", type),
-                Pieces.asked("Built", year),
-                Pieces.row(Pieces.mainButton("Take her on", this::takeOn)),
+                Controls.asked("What is she called?", name),
+                Controls.asked("What she is", type),
+                Controls.asked("Built", year),
+                Controls.row(Controls.mainButton("Take her on", this::takeOn)),
                 wrong);
     }
 
@@ -180,7 +180,7 @@ public final class BoatPage {
         lately.getChildren().clear();
         for (int i = 0; i < lines.size(); i++) {
             RecentModel.Line line = lines.get(i);
-            Button key = Pieces.button(line.boat() + "\n" + line.words(), () -> recent.open(line.boat()));
+            Button key = Controls.button(line.boat() + "\n" + line.words(), () -> recent.open(line.boat()));
             key.getStyleClass().setAll("choice-key");
             key.setMaxWidth(Double.MAX_VALUE);
             key.setId("recent-" + i);
@@ -194,8 +194,8 @@ public final class BoatPage {
     private void showPlaces() {
         Job now = job.now();
         title.setText(now.boat().isBlank() ? "No boat yet" : now.boat());
-        Pieces.show(none, now.boat().isBlank());
-        Pieces.show(places, !now.places().isEmpty());
+        Controls.show(none, now.boat().isBlank());
+        Controls.show(places, !now.places().isEmpty());
         places.getChildren().clear();
         List<Patches.Patch> colours = new ArrayList<>();
         StringBuilder words = new StringBuilder("Places of " + now.boat() + " as colours:");
@@ -227,9 +227,9 @@ public final class BoatPage {
             HBox.setHgrow(key, Priority.ALWAYS);
             places.getChildren().add(key);
         }
-        Pieces.show(patches, !colours.isEmpty());
-        Pieces.show(keys, !now.boat().isBlank());
-        Pieces.show(write, now.place() >= 0);
+        Controls.show(patches, !colours.isEmpty());
+        Controls.show(keys, !now.boat().isBlank());
+        Controls.show(write, now.place() >= 0);
         readPlace.setText(now.places().isEmpty() ? "Read the first place" : "Read another place");
         patches.show(colours, words.toString());
     }

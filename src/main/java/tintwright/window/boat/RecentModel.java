@@ -6,8 +6,8 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import tintwright.files.BoatsFile;
 import tintwright.files.FileProblem;
-import tintwright.window.frame.InOrder;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
+import tintwright.window.frame.QueuedWork;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
@@ -17,7 +17,7 @@ import tintwright.window.job.RecentBoats;
 public final class RecentModel {
     private final JobModel job;
     private final ShellModel shell;
-    private final InOrder writing;
+    private final QueuedWork writing;
     private final ReadOnlyObjectWrapper<List<Line>> shown = new ReadOnlyObjectWrapper<>(List.of());
     private Optional<RecentBoats> kept = Optional.empty();
     private List<BoatsFile.Left> boats = List.of();
@@ -25,7 +25,7 @@ public final class RecentModel {
     /** A boat, and what waits there. */
     public record Line(String boat, String words) {}
 
-    public RecentModel(JobModel job, ShellModel shell, InOrder writing) {
+    public RecentModel(JobModel job, ShellModel shell, QueuedWork writing) {
         this.job = job;
         this.shell = shell;
         this.writing = writing;
@@ -44,14 +44,14 @@ public final class RecentModel {
         try {
             show(folder.list());
         } catch (FileProblem e) {
-            shell.warn(Said.of(e));
+            shell.warn(FailureWords.of(e));
         }
     }
 
     private void leave(Job left) {
         if (kept.isPresent() && !left.boat().isBlank()) {
             RecentBoats folder = kept.get();
-            writing.run(() -> folder.leave(left), this::show, failure -> shell.warn(Said.of(failure)));
+            writing.run(() -> folder.leave(left), this::show, failure -> shell.warn(FailureWords.of(failure)));
         }
     }
 
@@ -83,7 +83,7 @@ public final class RecentModel {
         writing.run(
                 () -> folder.fetch(boat),
                 found -> found.ifPresent(this::bring),
-                failure -> shell.warn(Said.of(failure)));
+                failure -> shell.warn(FailureWords.of(failure)));
         return true;
     }
 

@@ -45,9 +45,9 @@ import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Tint;
 import tintwright.units.Grams;
-import tintwright.window.frame.InOrder;
-import tintwright.window.frame.Latest;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
+import tintwright.window.frame.LatestAnswer;
+import tintwright.window.frame.QueuedWork;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
@@ -62,8 +62,8 @@ public final class CupModel {
     private final JobModel job;
     private final ShellModel shell;
     private final Cups cups;
-    private final Latest asking;
-    private final InOrder writing;
+    private final LatestAnswer asking;
+    private final QueuedWork writing;
     private final Clock clock;
     private final Set<String> given = new HashSet<>();
     private Supplier<Optional<Set<String>>> inTheLog = () -> Optional.of(Set.of());
@@ -99,7 +99,7 @@ public final class CupModel {
         }
     }
 
-    public CupModel(JobModel job, ShellModel shell, Cups cups, Latest asking, InOrder writing, Clock clock) {
+    public CupModel(JobModel job, ShellModel shell, Cups cups, LatestAnswer asking, QueuedWork writing, Clock clock) {
         this.cups = cups;
         this.writing = writing;
         this.job = job;
@@ -133,7 +133,7 @@ public final class CupModel {
                     problem.set("");
                     inHand.set(Optional.of(seen));
                 },
-                failure -> problem.set(Said.of(failure)));
+                failure -> problem.set(FailureWords.of(failure)));
     }
 
     private InHand see(Knowledge shelfKnown, Job now) {
@@ -148,7 +148,7 @@ public final class CupModel {
         List<WayWords.Said> ways =
                 plan instanceof Plan.WayBack && now.ahead().isEmpty() && !unsettled ? bench.waysSaid() : List.of();
         Optional<Outlook> outlook = bench.outlook();
-        Drawn drawn = Drawn.of(bench);
+        CupPictures drawn = CupPictures.of(bench);
         List<String> today = shelf.tints().stream()
                 .map(Tint::id)
                 .filter(id -> !now.off().contains(id))
@@ -180,7 +180,7 @@ public final class CupModel {
                 contents(bench, shelf),
                 drawn.cup(field, compared, all, chip),
                 drawn.doses(name, all, cup.base(), doses),
-                drawn.rose(name, all, today, Drawn.parts(doses)),
+                drawn.rose(name, all, today, CupPictures.parts(doses)),
                 outlook.map(seen -> close(seen, dispute)).orElse("not begun"),
                 dispute.isPresent() ? "By the weights, or by the chip." : deeds.verdict(),
                 outlook.map(seen -> dispute.isPresent() ? "not sure" : DifferenceWords.likely(seen.within90()))
@@ -438,7 +438,7 @@ public final class CupModel {
                 },
                 failure -> {
                     writingNow = false;
-                    problem.set(Said.of(failure));
+                    problem.set(FailureWords.of(failure));
                 });
     }
 
@@ -451,7 +451,7 @@ public final class CupModel {
                 () -> cups.at(knowledge, now.cup().orElseThrow()).ways().get(way),
                 chosen -> job.change(before -> FollowWay.following(
                         before, chosen, () -> nameOf(before.cup().orElseThrow().hull()), LocalDate.now(clock))),
-                failure -> problem.set(Said.of(failure)));
+                failure -> problem.set(FailureWords.of(failure)));
     }
 
     private boolean tried(Runnable edit) {
@@ -464,7 +464,7 @@ public final class CupModel {
             said.set("");
             return true;
         } catch (IllegalArgumentException e) {
-            said.set(Said.of(e));
+            said.set(FailureWords.of(e));
             return false;
         }
     }

@@ -25,10 +25,10 @@ import tintwright.units.Grams;
 import tintwright.window.picture.DepthGauge;
 import tintwright.window.picture.HueRose;
 import tintwright.window.picture.SplitSwatch;
+import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.MeterFields;
 import tintwright.window.pieces.MeterSetting;
-import tintwright.window.pieces.Pieces;
-import tintwright.window.pieces.Sides;
+import tintwright.window.pieces.SideBySide;
 
 /** The cup in hand: the three pictures, the one figure to weigh to, the chip to read, and what was done. */
 final class CupPage {
@@ -40,8 +40,8 @@ final class CupPage {
     private final HueRose rose = new HueRose();
     private final DeedCard deed;
     private final DeedList list;
-    private final Label held = Pieces.plain("");
-    private final Label sure = Pieces.plain("");
+    private final Label held = Controls.plain("");
+    private final Label sure = Controls.plain("");
     private VBox chip;
     private VBox inside;
     private boolean chipAsked;
@@ -86,12 +86,12 @@ final class CupPage {
         pictures.getChildren().addAll(swatch, lower);
         chip = chip();
         inside = inside();
-        Pieces.show(inside, false);
+        Controls.show(inside, false);
         VBox side = new VBox(dispute.node(), deed.node(), chip, all(), inside);
         side.getStyleClass().addAll("column", "side");
-        sides = new Sides(pictures, side, false, 72).narrowFirst();
+        sides = new SideBySide(pictures, side, false, 72).narrowFirst();
         page.getChildren().setAll(sides);
-        Pieces.follow(side, model.inHandProperty(), (before, after) -> after.ifPresent(this::show));
+        Controls.follow(side, model.inHandProperty(), (before, after) -> after.ifPresent(this::show));
         model.inHandProperty().get().ifPresent(this::show);
         return page;
     }
@@ -102,26 +102,26 @@ final class CupPage {
         HBox.setHgrow(held, Priority.ALWAYS);
         sure.getStyleClass().add("good");
         sure.setId("how-sure");
-        Button dab = Pieces.quietButton("Read a dab", () -> {
+        Button dab = Controls.quietButton("Read a dab", () -> {
             chipAsked = !chipAsked;
             model.inHandProperty().get().ifPresent(this::show);
         });
         dab.setId("read-now");
-        Button look = Pieces.quietButton("Say what I see of a dab", toTheEye);
+        Button look = Controls.quietButton("Say what I see of a dab", toTheEye);
         look.setId("eye-now");
-        Button right = Pieces.quietButton("Something else went in", () -> Pieces.show(inside, !inside.isVisible()));
+        Button right = Controls.quietButton("Something else went in", () -> Controls.show(inside, !inside.isVisible()));
         right.setId("else-went-in");
-        return Pieces.sheet(
+        return Controls.sheet(
                 "",
                 list,
-                Pieces.row(held, sure),
-                Pieces.flow(
+                Controls.row(held, sure),
+                Controls.flow(
                         look,
                         dab,
                         right,
-                        Pieces.quietButton(
+                        Controls.quietButton(
                                 "Copy as text", () -> model.shellModel().copy(model.asText())),
-                        Pieces.quietButton("Done: into the log", model::putAway)));
+                        Controls.quietButton("Done: into the log", model::putAway)));
     }
 
     private VBox chip() {
@@ -133,23 +133,23 @@ final class CupPage {
         asked.setLabelFor(film);
         VBox state = new VBox(asked, film);
         state.getStyleClass().add("asked");
-        Label read = Pieces.soft("");
+        Label read = Controls.soft("");
         HBox.setHgrow(read, Priority.ALWAYS);
         read.setMaxWidth(Double.MAX_VALUE);
         setting.onChange(() -> read.setText("The meter set as for the hull: " + setting.words() + "."));
         setting.setVisible(false);
         setting.managedProperty().bind(setting.visibleProperty());
-        Button change = Pieces.quietButton("Change", () -> setting.setVisible(!setting.isVisible()));
+        Button change = Controls.quietButton("Change", () -> setting.setVisible(!setting.isVisible()));
         change.setId("meter-change");
         change.setAccessibleText("change how the meter is set");
-        return Pieces.sheet(
+        return Controls.sheet(
                 "Or read it with a meter or a phone",
                 numbers,
-                asks(state, Pieces.button("Take the reading", this::read)),
-                Pieces.whenSaid(Pieces.bound(model.chipProblemProperty(), "caution")),
-                Pieces.row(read, change),
+                asks(state, Controls.button("Take the reading", this::read)),
+                Controls.whenSaid(Controls.bound(model.chipProblemProperty(), "caution")),
+                Controls.row(read, change),
                 setting,
-                Pieces.button("Read it from a photo", toThePhoto));
+                Controls.button("Read it from a photo", toThePhoto));
     }
 
     /** A new cup begins with the setting the hull was read with; a change then holds for this cup. */
@@ -167,7 +167,7 @@ final class CupPage {
     }
 
     private static HBox asks(Node... nodes) {
-        HBox row = Pieces.row(nodes);
+        HBox row = Controls.row(nodes);
         row.getStyleClass().add("asks");
         return row;
     }
@@ -197,9 +197,9 @@ final class CupPage {
         what.getStyleClass().add("asked");
         HBox.setHgrow(what, Priority.ALWAYS);
         grams.setOnAction(event -> alsoWeighed());
-        HBox other = Pieces.row(what, Pieces.asked("Grams", grams), Pieces.button("Write", this::alsoWeighed));
+        HBox other = Controls.row(what, Controls.asked("Grams", grams), Controls.button("Write", this::alsoWeighed));
         other.getStyleClass().add("asks");
-        return Pieces.sheet("", other);
+        return Controls.sheet("", other);
     }
 
     private void alsoWeighed() {
@@ -225,7 +225,7 @@ final class CupPage {
                         : now.kind() == CupDeeds.Kind.CHOOSE_WAY
                                 ? () -> toTheWays(true)
                                 : () -> model.shellModel().doNow());
-        Pieces.show(
+        Controls.show(
                 chip, reading || chipAsked || !model.chipProblemProperty().get().isEmpty());
         list.show(seen.deeds());
         double reserve = seen.deeds().heldBack();

@@ -9,7 +9,7 @@ import javafx.scene.layout.VBox;
 import tintwright.cup.CupDeeds;
 import tintwright.match.Aim;
 import tintwright.match.Target;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** The plan before a cup is begun, the cup from then on, and in between the photo of a dab or what the eye sees of it. */
 public final class CupStation extends StackPane {
@@ -30,13 +30,13 @@ public final class CupStation extends StackPane {
         this.cup = cup;
         this.photo = photo;
         this.plan = new PlanPage(planModel, cup::begin).build();
-        Pieces.follow(this, cup.inHandProperty(), (before, after) -> {
+        Controls.follow(this, cup.inHandProperty(), (before, after) -> {
             // What was read of a photo is at once to be seen in the cup.
             if (before.isPresent() != after.isPresent() || getChildren().contains(photoPage)) {
                 show();
             }
         });
-        Pieces.follow(this, planModel.job().jobProperty(), (before, after) -> {
+        Controls.follow(this, planModel.job().jobProperty(), (before, after) -> {
             // Taken back before it could be shown.
             if (before.cup().isPresent() && after.cup().isEmpty()) {
                 show();
@@ -55,7 +55,7 @@ public final class CupStation extends StackPane {
             getChildren()
                     .setAll(
                             planModel.job().now().cup().isPresent()
-                                    ? Pieces.sheet("", Pieces.plain("Your cup comes back in a moment."))
+                                    ? Controls.sheet("", Controls.plain("Your cup comes back in a moment."))
                                     : plan);
             return;
         }
@@ -84,7 +84,7 @@ public final class CupStation extends StackPane {
         if (photoPage == null) {
             Region view = photo.get();
             VBox.setVgrow(view, Priority.ALWAYS);
-            VBox page = new VBox(Pieces.row(Pieces.button("Back to the cup", this::show)), view);
+            VBox page = new VBox(Controls.row(Controls.button("Back to the cup", this::show)), view);
             page.getStyleClass().add("pictures");
             photoPage = page;
         }

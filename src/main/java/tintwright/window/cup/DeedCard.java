@@ -10,7 +10,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import tintwright.cup.CupDeeds;
 import tintwright.cup.Deed;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /**
  * The one thing to do now, as large as a hand: the grams, the part's name, one line of why, the field for what the
@@ -18,13 +18,13 @@ import tintwright.window.pieces.Pieces;
  */
 final class DeedCard {
     private final CupModel model;
-    private final Label step = Pieces.whenSaid(Pieces.wrapped("", "question"));
-    private final Label figure = Pieces.wrapped("", "big-figure");
+    private final Label step = Controls.whenSaid(Controls.wrapped("", "question"));
+    private final Label figure = Controls.wrapped("", "big-figure");
     private final Label unit = new Label("g");
-    private final Label of = Pieces.wrapped("", "figure");
-    private final Label sentence = Pieces.wrapped("", "figure");
-    private final Label why = Pieces.whenSaid(Pieces.soft(""));
-    private final Label how = Pieces.whenSaid(Pieces.plain(""));
+    private final Label of = Controls.wrapped("", "figure");
+    private final Label sentence = Controls.wrapped("", "figure");
+    private final Label why = Controls.whenSaid(Controls.soft(""));
+    private final Label how = Controls.whenSaid(Controls.plain(""));
     private final TextField really = new TextField();
     private final Button accept;
     private final Button other;
@@ -49,16 +49,16 @@ final class DeedCard {
         really.setPrefColumnCount(5);
         really.setOnAction(event -> done());
         HBox.setHgrow(really, Priority.ALWAYS);
-        accept = Pieces.mainButton("It is in", this::done);
+        accept = Controls.mainButton("It is in", this::done);
         accept.setId("it-is-in");
         weighed = new HBox(really, accept);
         weighed.getStyleClass().add("row");
         weighed.managedProperty().bind(weighed.visibleProperty());
-        other = Pieces.mainButton("", () -> otherwise.run());
+        other = Controls.mainButton("", () -> otherwise.run());
         other.setId("do-it");
-        Pieces.onlyWhen(other.textProperty().isNotEmpty(), other);
-        Label problem = Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution"));
-        card = Pieces.sheet("", step, grams, of, sentence, why, how, weighed, problem, other);
+        Controls.onlyWhen(other.textProperty().isNotEmpty(), other);
+        Label problem = Controls.whenSaid(Controls.bound(model.problemProperty(), "caution"));
+        card = Controls.sheet("", step, grams, of, sentence, why, how, weighed, problem, other);
         card.getStyleClass().add("deed-card");
     }
 
@@ -88,9 +88,9 @@ final class DeedCard {
                 .orElse("");
         figure.setText(shown);
         of.setText(now.amount().map(CupDeeds.Amount::of).orElse(""));
-        Pieces.show(of, weighing);
+        Controls.show(of, weighing);
         sentence.setText(weighing ? "" : now.sentence());
-        Pieces.show(sentence, !weighing);
+        Controls.show(sentence, !weighing);
         why.setText(now.why());
         how.setText(now.how());
         weighed.setVisible(weighing);

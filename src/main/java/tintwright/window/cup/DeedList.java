@@ -8,7 +8,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.cup.CupDeeds;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** What is in the cup, what goes in now and what comes after it, one line each; what is in can be put right. */
 final class DeedList extends VBox {
@@ -24,10 +24,10 @@ final class DeedList extends VBox {
         for (CupDeeds.Done line : deeds.done()) {
             HBox row = line("\u2713", "deed-done", line.words());
             if (line.weighed()) {
-                row.getChildren().add(Pieces.quietButton("Put right", () -> putRight(row, line)));
+                row.getChildren().add(Controls.quietButton("Put right", () -> putRight(row, line)));
             }
             if (line.chip()) {
-                row.getChildren().add(Pieces.quietButton("Cross out", () -> model.crossOut(line.entry())));
+                row.getChildren().add(Controls.quietButton("Cross out", () -> model.crossOut(line.entry())));
             }
             getChildren().add(row);
         }
@@ -52,7 +52,7 @@ final class DeedList extends VBox {
         Label mark = new Label(sign);
         mark.getStyleClass().add("deed-sign");
         mark.setMinWidth(Region.USE_PREF_SIZE);
-        Label said = Pieces.plain(words);
+        Label said = Controls.plain(words);
         said.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(said, Priority.ALWAYS);
         HBox row = new HBox(mark, said);
@@ -68,7 +68,7 @@ final class DeedList extends VBox {
         field.setOnAction(event -> model.correct(line.entry(), field.getText()));
         Node key = row.getChildren().get(row.getChildren().size() - 1);
         row.getChildren().set(row.getChildren().indexOf(key), field);
-        row.getChildren().add(Pieces.button("Write", () -> model.correct(line.entry(), field.getText())));
+        row.getChildren().add(Controls.button("Write", () -> model.correct(line.entry(), field.getText())));
         field.requestFocus();
     }
 }

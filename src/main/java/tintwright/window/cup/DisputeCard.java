@@ -3,7 +3,7 @@ package tintwright.window.cup;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** Asks what is wrong, the chip or a weight, and lets it be settled with one press. */
 final class DisputeCard {
@@ -29,9 +29,9 @@ final class DisputeCard {
 
     private void ask(Dispute dispute) {
         sheet.getChildren()
-                .addAll(Pieces.wrapped("Chip and weights disagree", "caution"), Pieces.plain(dispute.words()));
+                .addAll(Controls.wrapped("Chip and weights disagree", "caution"), Controls.plain(dispute.words()));
         if (!dispute.mends().isEmpty()) {
-            sheet.getChildren().add(Pieces.plain("They would agree if one of these happened. Did it?"));
+            sheet.getChildren().add(Controls.plain("They would agree if one of these happened. Did it?"));
         }
         for (int i = 0; i < dispute.mends().size(); i++) {
             Dispute.Mend mend = dispute.mends().get(i);
@@ -40,7 +40,7 @@ final class DisputeCard {
         add("The chip was read wrongly: cross it out", "cross-out", () -> model.crossOut(dispute.chip()));
         add("Neither: go on by the weights for now", "go-on", () -> model.goOn(dispute.chip()));
         sheet.getChildren()
-                .add(Pieces.soft(
+                .add(Controls.soft(
                         "Not sure? Read the same chip once more, clean and flat, before you press " + "anything."));
         sheet.getChildren().stream()
                 .filter(Button.class::isInstance)
@@ -49,7 +49,7 @@ final class DisputeCard {
     }
 
     private void add(String words, String id, Runnable deed) {
-        Button button = Pieces.button(words, deed);
+        Button button = Controls.button(words, deed);
         button.setId(id);
         button.setWrapText(true);
         button.setMinWidth(0);

@@ -20,7 +20,7 @@ import tintwright.reading.EyeVerdict.Depth;
 import tintwright.reading.EyeVerdict.Hue;
 import tintwright.reading.FilmState;
 import tintwright.window.picture.Shade;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** What the person sees of a dab held against the hull: two rows of drawn answers, one press each. */
 final class EyePage extends VBox {
@@ -31,9 +31,9 @@ final class EyePage extends VBox {
     private final ToggleGroup amounts = new ToggleGroup();
     private final HBox depthKeys = row();
     private final HBox hueKeys = row();
-    private final HBox amountKeys = Pieces.row();
+    private final HBox amountKeys = Controls.row();
     private final CheckBox wet = new CheckBox("The dab is still wet");
-    private final Button seen = Pieces.mainButton("That is what I see", this::take);
+    private final Button seen = Controls.mainButton("That is what I see", this::take);
 
     /** @param back shows the cup again */
     EyePage(CupModel model, Runnable back) {
@@ -55,24 +55,25 @@ final class EyePage extends VBox {
                 .bind(hues.selectedToggleProperty()
                         .map(chosen -> chosen.getUserData() != Hue.NONE)
                         .orElse(false));
-        Button none = Pieces.button(
+        Button none = Controls.button(
                 "I see no difference",
                 () -> answer(new EyeVerdict(Optional.of(Depth.SAME), Optional.of(Hue.NONE), Amount.NOT_SAID, film())));
         none.setId("eye-no-difference");
-        FlowPane done = Pieces.flow(
+        FlowPane done = Controls.flow(
                 seen,
                 none,
-                Pieces.button("I cannot tell", () -> answer(EyeVerdict.cannotTell(film()))),
+                Controls.button("I cannot tell", () -> answer(EyeVerdict.cannotTell(film()))),
                 wet,
-                Pieces.quietButton("Read with a phone or a meter instead", back));
+                Controls.quietButton("Read with a phone or a meter instead", back));
         getChildren()
                 .addAll(
-                        Pieces.wrapped("Hold the cured dab against the hull. What do you see?", "title"),
-                        Pieces.soft("Daylight, no direct sun, gloss against gloss. Near the match your eye is better at"
-                                + " this than any phone."),
-                        Pieces.wrapped("The dab is", "question"),
+                        Controls.wrapped("Hold the cured dab against the hull. What do you see?", "title"),
+                        Controls.soft(
+                                "Daylight, no direct sun, gloss against gloss. Near the match your eye is better at"
+                                        + " this than any phone."),
+                        Controls.wrapped("The dab is", "question"),
                         depthKeys,
-                        Pieces.wrapped("and", "question"),
+                        Controls.wrapped("and", "question"),
                         hueKeys,
                         amountKeys,
                         done);

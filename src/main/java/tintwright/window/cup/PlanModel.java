@@ -23,8 +23,8 @@ import tintwright.shelf.Tint;
 import tintwright.units.Entry;
 import tintwright.units.Grams;
 import tintwright.units.UnitSystem;
-import tintwright.window.frame.Latest;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
+import tintwright.window.frame.LatestAnswer;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
@@ -39,7 +39,7 @@ public final class PlanModel {
     private final JobModel job;
     private final ShellModel shell;
     private final Matching matching;
-    private final Latest asking;
+    private final LatestAnswer asking;
     private final ReadOnlyObjectWrapper<Plan> plan = new ReadOnlyObjectWrapper<>(Plan.NONE);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private int chosen;
@@ -103,7 +103,7 @@ public final class PlanModel {
                 0);
     }
 
-    public PlanModel(JobModel job, ShellModel shell, Matching matching, Latest asking) {
+    public PlanModel(JobModel job, ShellModel shell, Matching matching, LatestAnswer asking) {
         this.job = job;
         this.shell = shell;
         this.matching = matching;
@@ -134,7 +134,7 @@ public final class PlanModel {
                     problem.set("");
                     plan.set(made);
                 },
-                failure -> problem.set(Said.of(failure)));
+                failure -> problem.set(FailureWords.of(failure)));
     }
 
     private Plan plan(Knowledge knowledge, Job now, int way) {
@@ -146,7 +146,7 @@ public final class PlanModel {
                 answer.recipes().subList(0, Math.min(MOST_WAYS, answer.recipes().size()));
         int index = Math.min(way, recipes.size() - 1);
         Recipe recipe = recipes.get(index);
-        Drawn drawn = new Drawn(knowledge, target);
+        CupPictures drawn = new CupPictures(knowledge, target);
         List<String> today = now.shelf().tints().stream()
                 .map(Tint::id)
                 .filter(id -> !now.off().contains(id))
@@ -160,7 +160,7 @@ public final class PlanModel {
                 index,
                 DifferenceWords.of(recipe.prediction().lab(), target.colour()).sentence(),
                 spaced(reach(answer), little(order)),
-                Optional.of(Drawn.swatch("Mix, as computed", recipe)),
+                Optional.of(CupPictures.swatch("Mix, as computed", recipe)),
                 Optional.of(drawn.recipe(recipe, order)),
                 Optional.of(drawn.rose(
                         "Mix", recipe.weighed(), today, recipe.weighed().grams().keySet())),
@@ -277,7 +277,7 @@ public final class PlanModel {
             problem.set("");
             job.change("batch", before -> before.of(grams));
         } catch (IllegalArgumentException e) {
-            problem.set(Said.of(e));
+            problem.set(FailureWords.of(e));
         }
     }
 

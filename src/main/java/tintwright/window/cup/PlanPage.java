@@ -24,8 +24,8 @@ import tintwright.window.job.Job;
 import tintwright.window.picture.DepthGauge;
 import tintwright.window.picture.HueRose;
 import tintwright.window.picture.SplitSwatch;
-import tintwright.window.pieces.Pieces;
-import tintwright.window.pieces.Sides;
+import tintwright.window.pieces.Controls;
+import tintwright.window.pieces.SideBySide;
 
 /** The plan: hull and mix edge to edge, the way down and around, and what to weigh. */
 final class PlanPage {
@@ -36,10 +36,10 @@ final class PlanPage {
     private final DepthGauge depth = new DepthGauge();
     private final HueRose rose = new HueRose();
     private final GridPane recipe = new GridPane();
-    private final FlowPane choices = Pieces.flow();
+    private final FlowPane choices = Controls.flow();
     private final VBox ways = new VBox();
-    private final Label reach = Pieces.whenSaid(Pieces.wrapped("", "caution"));
-    private final Label verdict = Pieces.plain("");
+    private final Label reach = Controls.whenSaid(Controls.wrapped("", "caution"));
+    private final Label verdict = Controls.plain("");
     private final ComboBox<String> places = new ComboBox<>();
     private final TextField batch = new TextField();
     private final Runnable begin;
@@ -65,11 +65,11 @@ final class PlanPage {
         VBox.setVgrow(lower, Priority.ALWAYS);
         VBox side = new VBox(answer(), asks());
         side.getStyleClass().addAll("column", "side");
-        Pieces.follow(side, model.planProperty(), (before, after) -> show(after));
-        Pieces.follow(side, model.job().jobProperty(), (before, after) -> fill(after));
+        Controls.follow(side, model.planProperty(), (before, after) -> show(after));
+        Controls.follow(side, model.job().jobProperty(), (before, after) -> fill(after));
         fill(model.job().now());
         show(model.planProperty().get());
-        return new Sides(pictures, side, false, 72);
+        return new SideBySide(pictures, side, false, 72);
     }
 
     private Node asks() {
@@ -108,21 +108,21 @@ final class PlanPage {
         scaleAsked.setLabelFor(scale);
         VBox step = new VBox(scaleAsked, scale);
         step.getStyleClass().add("asked");
-        HBox row = Pieces.row(place, Pieces.asked("How much", batch), step);
+        HBox row = Controls.row(place, Controls.asked("How much", batch), step);
         row.getStyleClass().add("asks");
-        Label problem = Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution"));
-        VBox sheet = Pieces.sheet("", row, problem);
+        Label problem = Controls.whenSaid(Controls.bound(model.problemProperty(), "caution"));
+        VBox sheet = Controls.sheet("", row, problem);
         return sheet;
     }
 
     private Node answer() {
-        beginKey = Pieces.mainButton("Begin the cup", begin);
+        beginKey = Controls.mainButton("Begin the cup", begin);
         choices.setVisible(false);
         choices.managedProperty().bind(choices.visibleProperty());
-        Button choose = Pieces.quietButton("Which tints may be used", () -> choices.setVisible(!choices.isVisible()));
+        Button choose = Controls.quietButton("Which tints may be used", () -> choices.setVisible(!choices.isVisible()));
         choose.setId("choose-tints");
-        HBox tools = Pieces.row(beginKey, Pieces.quietButton("Copy as text", model::copy));
-        return Pieces.sheet("Weigh", reach, recipe, tools, verdict, ways, choose, choices);
+        HBox tools = Controls.row(beginKey, Controls.quietButton("Copy as text", model::copy));
+        return Controls.sheet("Weigh", reach, recipe, tools, verdict, ways, choose, choices);
     }
 
     private void fill(Job job) {

@@ -11,7 +11,7 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import tintwright.cup.WayWords;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** One way back as a card: what it is for, the deeds, and the same questions as on its neighbours. */
 final class WayCard extends VBox {
@@ -23,22 +23,22 @@ final class WayCard extends VBox {
     WayCard(WayWords.Said way, Node drawn, int number, Runnable take) {
         getStyleClass().addAll("sheet", "way");
         setMinHeight(Region.USE_PREF_SIZE);
-        Label mark = Pieces.wrapped(
+        Label mark = Controls.wrapped(
                 way.why()
                         .map(why -> "Recommended: " + why)
                         .orElse(way.whiteShort() ? "Needs more white than is held back" : ""),
                 way.whiteShort() ? "way-short" : "way-mark");
-        getChildren().add(Pieces.wrapped(way.title(), "way-title"));
+        getChildren().add(Controls.wrapped(way.title(), "way-title"));
         if (!mark.getText().isEmpty()) {
             getChildren().add(1, mark);
         }
         if (way.why().isPresent()) {
             getStyleClass().add("way-first");
         }
-        getChildren().addAll(drawn, Pieces.soft(way.purpose()), deeds(way), rows(way));
+        getChildren().addAll(drawn, Controls.soft(way.purpose()), deeds(way), rows(way));
         Button button = way.why().isPresent()
-                ? Pieces.mainButton("Take this way", take)
-                : Pieces.button(way.deeds().isEmpty() ? "Leave it so" : "Take this way", take);
+                ? Controls.mainButton("Take this way", take)
+                : Controls.button(way.deeds().isEmpty() ? "Leave it so" : "Take this way", take);
         button.setAccessibleText(String.join(" ", way.lines()));
         button.setId("way-" + number);
         if (number == 0) {
@@ -79,7 +79,7 @@ final class WayCard extends VBox {
             question.getStyleClass().add("question");
             question.setMinWidth(Region.USE_PREF_SIZE);
             boolean white = way.whiteShort() && way.rows().get(i).question().equals("White");
-            list.addRow(i, question, Pieces.wrapped(way.rows().get(i).answer(), white ? "way-short" : "way-answer"));
+            list.addRow(i, question, Controls.wrapped(way.rows().get(i).answer(), white ? "way-short" : "way-answer"));
         }
         return list;
     }

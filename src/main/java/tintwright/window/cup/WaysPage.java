@@ -13,7 +13,7 @@ import tintwright.units.Grams;
 import tintwright.window.picture.LevelsPicture;
 import tintwright.window.picture.Shade;
 import tintwright.window.pieces.Cards;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** The ways back from a cup that went too far, side by side, each drawn as the cup falls and rises on it. */
 final class WaysPage extends VBox {
@@ -24,8 +24,8 @@ final class WaysPage extends VBox {
 
     private final CupModel model;
     private final Cards cards = new Cards(CARD);
-    private final Label title = Pieces.wrapped("", "title");
-    private final Label held = Pieces.soft("");
+    private final Label title = Controls.wrapped("", "title");
+    private final Label held = Controls.soft("");
     private final HBox pair = new HBox();
 
     /** @param toTheCup shows the cup first */
@@ -36,15 +36,15 @@ final class WaysPage extends VBox {
         HBox.setHgrow(words, Priority.ALWAYS);
         words.setMinWidth(0);
         pair.getStyleClass().add("ways-pair");
-        HBox head = Pieces.row(words, pair);
+        HBox head = Controls.row(words, pair);
         getChildren()
                 .setAll(
                         head,
                         cards,
-                        Pieces.row(
-                                Pieces.quietButton("See the cup first", toTheCup),
-                                Pieces.gap(),
-                                Pieces.quietButton("Done: into the log", model::putAway)));
+                        Controls.row(
+                                Controls.quietButton("See the cup first", toTheCup),
+                                Controls.gap(),
+                                Controls.quietButton("Done: into the log", model::putAway)));
     }
 
     void show(CupModel.InHand seen) {
@@ -74,7 +74,7 @@ final class WaysPage extends VBox {
     }
 
     private static Region field(String words, Shade shade) {
-        StackPane field = new StackPane(Pieces.wrapped(words, "ways-name"));
+        StackPane field = new StackPane(Controls.wrapped(words, "ways-name"));
         field.setStyle(shade.css());
         field.getStyleClass().add("ways-field");
         return field;

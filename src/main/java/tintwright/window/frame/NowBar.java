@@ -7,7 +7,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /**
  * What to do next, in one sentence with one button, at the foot of every station that has no large deed of its own.
@@ -23,7 +23,7 @@ final class NowBar extends HBox {
 
     NowBar(ShellModel model) {
         getStyleClass().add("now-bar");
-        Label sentence = Pieces.bound(model.nowProperty(), "now-sentence");
+        Label sentence = Controls.bound(model.nowProperty(), "now-sentence");
         Tooltip whole = new Tooltip();
         whole.textProperty().bind(model.nowProperty());
         sentence.setTooltip(whole);
@@ -46,16 +46,16 @@ final class NowBar extends HBox {
                         model.sureProperty()));
         answer.setWrapText(true);
         answer.setMinHeight(USE_PREF_SIZE);
-        Pieces.whenSaid(answer);
+        Controls.whenSaid(answer);
         VBox words = new VBox(sentence, answer);
         words.getStyleClass().add("now-words");
         HBox.setHgrow(words, Priority.ALWAYS);
-        button = Pieces.mainButton("", model::doNow);
+        button = Controls.mainButton("", model::doNow);
         button.setId("now-button");
         button.textProperty().bind(model.nowButtonProperty());
-        Pieces.onlyWhen(model.nowButtonProperty().isNotEmpty(), button);
+        Controls.onlyWhen(model.nowButtonProperty().isNotEmpty(), button);
         getChildren().addAll(words, button);
-        Pieces.onlyWhen(model.stepProperty().isNotEqualTo(Step.CUP).or(model.elsewhereProperty()), this);
+        Controls.onlyWhen(model.stepProperty().isNotEqualTo(Step.CUP).or(model.elsewhereProperty()), this);
     }
 
     /** @param other true while something else in sight is the one thing to press: then this key steps back */

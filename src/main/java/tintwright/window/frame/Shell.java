@@ -35,7 +35,7 @@ import javafx.scene.shape.SVGPath;
 import javafx.util.Duration;
 import tintwright.bench.Version;
 import tintwright.units.UnitSystem;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** The frame around every station: which job, the stations, the one in hand, and what to do next. */
 public final class Shell extends BorderPane {
@@ -139,7 +139,7 @@ public final class Shell extends BorderPane {
     }
 
     private Node head() {
-        Label job = Pieces.bound(model.jobProperty(), "job");
+        Label job = Controls.bound(model.jobProperty(), "job");
         job.setMinWidth(0);
         HBox left = new HBox(job);
         left.setAlignment(Pos.CENTER_LEFT);
@@ -213,7 +213,7 @@ public final class Shell extends BorderPane {
     }
 
     private static Button tool(String meaning, String path, Runnable action, BooleanProperty possible) {
-        Button button = Pieces.button("", action);
+        Button button = Controls.button("", action);
         button.setGraphic(sign(path));
         button.getStyleClass().add("tool");
         button.disableProperty().bind(possible.not());
@@ -222,17 +222,17 @@ public final class Shell extends BorderPane {
     }
 
     private Node noticeLine() {
-        Label words = Pieces.whenSaid(Pieces.bound(model.noticeProperty(), "notice"));
+        Label words = Controls.whenSaid(Controls.bound(model.noticeProperty(), "notice"));
         // The toolkit has no live region; a change of a text that can be focused is what it passes on.
         words.setFocusTraversable(true);
-        Label doing = Pieces.bound(model.doingProperty(), "plain");
+        Label doing = Controls.bound(model.doingProperty(), "plain");
         doing.setId("doing");
         ProgressBar bar = new ProgressBar(ProgressBar.INDETERMINATE_PROGRESS);
         bar.accessibleTextProperty().bind(model.doingProperty());
-        HBox busy = Pieces.onlyWhen(slow, new HBox(doing, bar, Pieces.quietButton("Cancel", model::cancel)));
+        HBox busy = Controls.onlyWhen(slow, new HBox(doing, bar, Controls.quietButton("Cancel", model::cancel)));
         busy.getStyleClass().add("row");
-        Button gone = Pieces.quietButton("Close", () -> model.say(""));
-        Pieces.onlyWhen(model.noticeProperty().isNotEmpty(), gone);
+        Button gone = Controls.quietButton("Close", () -> model.say(""));
+        Controls.onlyWhen(model.noticeProperty().isNotEmpty(), gone);
         HBox line = new HBox(words, gone, busy);
         line.getStyleClass().add("notice-line");
         // What is done in the blink of an eye shows no bar.
@@ -255,7 +255,7 @@ public final class Shell extends BorderPane {
         StackPane.setAlignment(line, Pos.BOTTOM_CENTER);
         StackPane.setMargin(line, new Insets(0, 0, 14, 0));
         letGo(line);
-        return Pieces.onlyWhen(model.noticeProperty().isNotEmpty().or(slow), line);
+        return Controls.onlyWhen(model.noticeProperty().isNotEmpty().or(slow), line);
     }
 
     /** A notice goes by itself, but not from under somebody who is on it. */

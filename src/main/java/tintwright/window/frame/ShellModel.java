@@ -52,7 +52,7 @@ public final class ShellModel {
     private Runnable undo = () -> {};
     private Runnable redo = () -> {};
     private Runnable lastBoat = () -> {};
-    private final List<Latest> awaited = new ArrayList<>();
+    private final List<LatestAnswer> awaited = new ArrayList<>();
     private final IntegerProperty pointed = new SimpleIntegerProperty(0);
     private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
     private Consumer<String> clipboard = text -> {};
@@ -132,12 +132,12 @@ public final class ShellModel {
     }
 
     /** An answer is awaited; {@link #cancel()} gives it up. */
-    void begin(Latest question) {
+    void begin(LatestAnswer question) {
         awaited.add(question);
         sayWhatIsDone();
     }
 
-    void end(Latest question) {
+    void end(LatestAnswer question) {
         awaited.remove(question);
         sayWhatIsDone();
     }
@@ -150,7 +150,7 @@ public final class ShellModel {
 
     /** Gives up what is being worked on; what was there before still stands. */
     public void cancel() {
-        new ArrayList<>(awaited).forEach(Latest::cancel);
+        new ArrayList<>(awaited).forEach(LatestAnswer::cancel);
     }
 
     /** The window shows where the thing to do now is done. */

@@ -5,7 +5,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** The first walk as a bar above the work; it blocks nothing. */
 public final class WalkBar extends HBox {
@@ -15,26 +15,26 @@ public final class WalkBar extends HBox {
      */
     public WalkBar(WalkModel walk, String toOwn, Runnable startOwn) {
         getStyleClass().add("walk");
-        Label count = Pieces.bound(
+        Label count = Controls.bound(
                 Bindings.createStringBinding(
                         () -> (walk.atProperty().get() + 1) + " of " + WalkModel.STOPS.size(), walk.atProperty()),
                 "walk-count");
         count.setMinWidth(USE_PREF_SIZE);
-        Label words = Pieces.bound(
+        Label words = Controls.bound(
                 Bindings.createStringBinding(
                         () -> WalkModel.STOPS.get(walk.atProperty().get()).words(), walk.atProperty()),
                 "walk-words");
         words.setMaxWidth(Double.MAX_VALUE);
         setHgrow(words, Priority.ALWAYS);
-        Button next = Pieces.button("Next", walk::next);
+        Button next = Controls.button("Next", walk::next);
         next.setId("walk-next");
         next.textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> walk.atProperty().get() + 1 < WalkModel.STOPS.size() ? "Next" : "Try it",
                         walk.atProperty()));
-        Button skip = Pieces.quietButton("Skip the walk", walk::skip);
+        Button skip = Controls.quietButton("Skip the walk", walk::skip);
         skip.setId("walk-skip");
-        getChildren().addAll(count, words, next, skip, Pieces.quietButton(toOwn, startOwn));
-        Pieces.onlyWhen(walk.walkingProperty(), this);
+        getChildren().addAll(count, words, next, skip, Controls.quietButton(toOwn, startOwn));
+        Controls.onlyWhen(walk.walkingProperty(), this);
     }
 }

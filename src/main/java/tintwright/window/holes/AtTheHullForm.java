@@ -20,7 +20,7 @@ import tintwright.units.Units;
 import tintwright.window.job.FillDraft;
 import tintwright.window.job.FillFacts;
 import tintwright.window.pieces.Choices;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** Weather and what else is known at the hull; taken when a field is left or Enter is pressed, if it was changed. */
 final class AtTheHullForm {
@@ -90,16 +90,16 @@ final class AtTheHullForm {
                 asked("White hides from, " + film, hides, this::know),
                 asked(metric ? "Gel paste there, g" : "Gel paste there, oz", paste, this::know),
                 asked("Drops in a ml", drops, this::know));
-        Pieces.follow(temperature, model.job().jobProperty(), (before, after) -> {
+        Controls.follow(temperature, model.job().jobProperty(), (before, after) -> {
             if (!before.fill().equals(after.fill())) {
                 show();
             }
         });
         show();
-        return Pieces.sheet(
+        return Controls.sheet(
                 "At the hull",
                 weather,
-                Pieces.soft(
+                Controls.soft(
                         "The cup sets the working time, the hull the cure; left blank they are as warm as the hull. "
                                 + "Written with C or F it is taken as such."),
                 there,
@@ -108,8 +108,8 @@ final class AtTheHullForm {
                 Choices.asked("The last coat, to cure dry, gets", seal),
                 Choices.asked("The catalyst is measured with", measured),
                 Choices.asked("Before sanding it is", surface),
-                Pieces.soft("Leave out what you do not know: it then stands among the cautions."),
-                Pieces.whenSaid(Pieces.bound(model.hull().problemProperty(), "caution")));
+                Controls.soft("Leave out what you do not know: it then stands among the cautions."),
+                Controls.whenSaid(Controls.bound(model.hull().problemProperty(), "caution")));
     }
 
     private static FlowPane fields(Node... asked) {
@@ -132,7 +132,7 @@ final class AtTheHullForm {
                 ifChanged.run();
             }
         });
-        return Pieces.asked(question, field);
+        return Controls.asked(question, field);
     }
 
     private void weather() {

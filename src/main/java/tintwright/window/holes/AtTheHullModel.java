@@ -11,7 +11,7 @@ import tintwright.fill.Materials;
 import tintwright.fill.Tools;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
 import tintwright.window.job.FillFacts;
 import tintwright.window.job.JobModel;
 
@@ -115,7 +115,7 @@ public final class AtTheHullModel {
             problem.set("");
             return true;
         } catch (IllegalArgumentException e) {
-            problem.set(Said.of(e));
+            problem.set(FailureWords.of(e));
             return false;
         }
     }

@@ -15,7 +15,7 @@ import tintwright.fill.CatalystChoice;
 import tintwright.fill.CatalystTable;
 import tintwright.units.UnitSystem;
 import tintwright.window.pieces.Choices;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** Where the catalyst's share comes from; limit, basis and caution stand beside wherever one is typed. */
 final class CatalystForm {
@@ -63,24 +63,24 @@ final class CatalystForm {
         basis.setValue(Basis.MASS);
         show(model.choice());
         from.valueProperty().addListener((property, before, after) -> choose(after));
-        Pieces.follow(details, model.job().jobProperty(), (before, after) -> {
+        Controls.follow(details, model.job().jobProperty(), (before, after) -> {
             if (!before.fill().catalyst().equals(after.fill().catalyst())) {
                 show(after.fill().catalyst());
             }
         });
         // The figures with limit and caution stand at each batch; here they are said only where one is typed.
-        Label first = Pieces.onlyWhen(
+        Label first = Controls.onlyWhen(
                 from.valueProperty().map(chosen -> chosen == From.GENERAL),
-                Pieces.soft("The product's data sheet comes first: where there is one, take its table."));
-        return Pieces.sheet(
+                Controls.soft("The product's data sheet comes first: where there is one, take its table."));
+        return Controls.sheet(
                 "Catalyst",
                 Choices.asked("How much comes from", from),
                 details,
-                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
+                Controls.whenSaid(Controls.bound(model.problemProperty(), "caution")),
                 first,
-                Pieces.onlyWhen(
+                Controls.onlyWhen(
                         from.valueProperty().map(chosen -> chosen != From.GENERAL),
-                        Pieces.wrapped(CatalystModel.ALWAYS, "caution")));
+                        Controls.wrapped(CatalystModel.ALWAYS, "caution")));
     }
 
     private void show(CatalystChoice choice) {
@@ -114,8 +114,8 @@ final class CatalystForm {
             share.setOnAction(event -> model.share(share.getText(), basis.getValue()));
             details.getChildren()
                     .setAll(
-                            fields(Pieces.asked("Catalyst, %", share), Choices.asked("a share", basis)),
-                            Pieces.button("Use this share", () -> model.share(share.getText(), basis.getValue())));
+                            fields(Controls.asked("Catalyst, %", share), Choices.asked("a share", basis)),
+                            Controls.button("Use this share", () -> model.share(share.getText(), basis.getValue())));
         } else if (chosen == From.OWN) {
             Optional<CatalystTable> table = model.table();
             table.ifPresent(there -> details.getChildren().add(rows(there)));
@@ -124,18 +124,18 @@ final class CatalystForm {
             details.getChildren()
                     .addAll(
                             fields(
-                                    Pieces.asked("Product", product),
+                                    Controls.asked("Product", product),
                                     Choices.asked("Its percent are", basis),
-                                    Pieces.asked(degrees, celsius),
-                                    Pieces.asked("Catalyst, %", share),
-                                    Pieces.asked("Workable, min", least),
-                                    Pieces.asked("to, min", most)),
-                            Pieces.button("Add this row", this::addRow));
+                                    Controls.asked(degrees, celsius),
+                                    Controls.asked("Catalyst, %", share),
+                                    Controls.asked("Workable, min", least),
+                                    Controls.asked("to, min", most)),
+                            Controls.button("Add this row", this::addRow));
         }
         boolean waiting = chosen == From.OWN && model.table().isEmpty()
                 || chosen == From.TYPED && !(model.choice() instanceof CatalystChoice.Typed);
         if (waiting) {
-            details.getChildren().add(Pieces.soft("Until it is entered, what was chosen before holds."));
+            details.getChildren().add(Controls.soft("Until it is entered, what was chosen before holds."));
         }
     }
 
@@ -151,11 +151,11 @@ final class CatalystForm {
         for (int i = 0; i < table.rows().size(); i++) {
             int index = i;
             CatalystTable.Row row = table.rows().get(i);
-            Label words = Pieces.plain(units.temperature(row.celsius()) + ": "
+            Label words = Controls.plain(units.temperature(row.celsius()) + ": "
                     + row.share().words() + "; workable " + row.time().words());
             HBox.setHgrow(words, Priority.ALWAYS);
             words.setMaxWidth(Double.MAX_VALUE);
-            list.getChildren().add(Pieces.row(words, Pieces.quietButton("Remove", () -> model.removeRow(index))));
+            list.getChildren().add(Controls.row(words, Controls.quietButton("Remove", () -> model.removeRow(index))));
         }
         return list;
     }

@@ -12,7 +12,7 @@ import tintwright.fill.CatalystTable;
 import tintwright.fill.WorkingTime;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
 import tintwright.window.job.JobModel;
 
 /** Where the share of catalyst comes from: the general table, the product's own, or a figure typed by hand. */
@@ -134,7 +134,7 @@ public final class CatalystModel {
             problem.set("");
             return true;
         } catch (IllegalArgumentException e) {
-            problem.set(Said.of(e));
+            problem.set(FailureWords.of(e));
             return false;
         }
     }

@@ -16,7 +16,7 @@ import tintwright.fill.Conditions;
 import tintwright.fill.DayWords;
 import tintwright.fill.FillPlan;
 import tintwright.units.UnitSystem;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** The day as a line of time: when, a box to tick, what to do and why. What was ticked stays while the steps are the same. */
 final class DaySheet {
@@ -31,7 +31,7 @@ final class DaySheet {
 
     Node build() {
         place.getStyleClass().add("column");
-        Pieces.follow(place, model.planProperty(), (before, after) -> show(after));
+        Controls.follow(place, model.planProperty(), (before, after) -> show(after));
         show(model.planProperty().get());
         return place;
     }
@@ -41,9 +41,9 @@ final class DaySheet {
                 .setAll(
                         made.isPresent()
                                 ? of(made.get().plan())
-                                : Pieces.sheet(
+                                : Controls.sheet(
                                         "The day",
-                                        Pieces.plain("Put a hole on the list: then every step stands here with its "
+                                        Controls.plain("Put a hole on the list: then every step stands here with its "
                                                 + "time, to be ticked.")));
     }
 
@@ -63,10 +63,10 @@ final class DaySheet {
             done.setAccessibleText(step.when() + ": " + step.words());
             done.setSelected(model.ticked(step));
             done.selectedProperty().addListener((property, before, after) -> model.tick(DayTicks.name(step), after));
-            Pieces.follow(done, model.tickedProperty(), (before, after) -> done.setSelected(model.ticked(step)));
-            VBox words = new VBox(at, Pieces.plain(step.words()));
+            Controls.follow(done, model.tickedProperty(), (before, after) -> done.setSelected(model.ticked(step)));
+            VBox words = new VBox(at, Controls.plain(step.words()));
             if (!step.why().isEmpty()) {
-                words.getChildren().add(Pieces.soft(step.why()));
+                words.getChildren().add(Controls.soft(step.why()));
             }
             line.addRow(i, done, words);
             GridPane.setValignment(done, VPos.TOP);
@@ -74,7 +74,7 @@ final class DaySheet {
         Conditions weather = plan.job().conditions();
         String title = units.temperature(weather.airCelsius());
         String words = weather.words(units);
-        return Pieces.sheet(
-                "The day, at " + title, Pieces.whenSaid(Pieces.soft(words.equals(title) ? "" : words)), line);
+        return Controls.sheet(
+                "The day, at " + title, Controls.whenSaid(Controls.soft(words.equals(title) ? "" : words)), line);
     }
 }

@@ -22,7 +22,7 @@ import tintwright.fill.Warning;
 import tintwright.fill.WaxDose;
 import tintwright.units.UnitSystem;
 import tintwright.window.job.FillOrders;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** Cup by cup what to mix, how long it can be worked, and what to do then. */
 final class FillAnswer {
@@ -37,8 +37,8 @@ final class FillAnswer {
     }
 
     Region build() {
-        Pieces.follow(answer, model.planProperty(), (before, after) -> show(after));
-        Pieces.follow(
+        Controls.follow(answer, model.planProperty(), (before, after) -> show(after));
+        Controls.follow(
                 answer,
                 model.refusedProperty(),
                 (before, after) -> show(model.planProperty().get()));
@@ -54,7 +54,7 @@ final class FillAnswer {
             answer.getChildren()
                     .add(cautions(
                             "Not like this",
-                            Pieces.plain(model.refusedProperty().get())));
+                            Controls.plain(model.refusedProperty().get())));
         }
     }
 
@@ -68,19 +68,19 @@ final class FillAnswer {
         List<String> first = plan.before(units);
         if (!first.isEmpty()) {
             VBox before = cautions(plan.forbidden() ? "Not today" : "Before the catalyst goes in");
-            first.forEach(words -> before.getChildren().add(Pieces.plain(words)));
+            first.forEach(words -> before.getChildren().add(Controls.plain(words)));
             answer.getChildren().add(before);
         }
         plan.batches().forEach(batch -> answer.getChildren().add(batch(batch)));
         VBox always = cautions("Cautions");
         for (Caution caution : plan.cautions()) {
-            always.getChildren().add(Pieces.plain(caution.words()));
+            always.getChildren().add(Controls.plain(caution.words()));
         }
         answer.getChildren().add(always);
     }
 
     private static VBox cautions(String title, Node... lines) {
-        VBox box = new VBox(Pieces.wrapped(title, "caution"));
+        VBox box = new VBox(Controls.wrapped(title, "caution"));
         box.getStyleClass().addAll("caution-sheet", "asked");
         box.setMinHeight(Region.USE_PREF_SIZE);
         box.getChildren().addAll(lines);
@@ -89,21 +89,21 @@ final class FillAnswer {
 
     /** Before anything else: the cup is not the colour. To fill with it all the same is the second choice. */
     private Node another(CupStanding seen) {
-        Button anyway = Pieces.quietButton("Fill with it all the same", model::fillAllTheSame);
+        Button anyway = Controls.quietButton("Fill with it all the same", model::fillAllTheSame);
         VBox box = cautions(
                 "The cup is off the hull by " + DifferenceWords.size(seen.deltaE()) + ": it is not the colour yet",
-                Pieces.plain(seen.first()),
-                Pieces.soft(seen.sentence()),
-                Pieces.flow(
-                        Pieces.button("To the cup", model::toTheCup),
-                        Pieces.onlyWhen(Bindings.not(model.acceptedProperty()), anyway)));
+                Controls.plain(seen.first()),
+                Controls.soft(seen.sentence()),
+                Controls.flow(
+                        Controls.button("To the cup", model::toTheCup),
+                        Controls.onlyWhen(Bindings.not(model.acceptedProperty()), anyway)));
         box.setId("another-colour");
         return box;
     }
 
     private VBox total(PlanFill made) {
         FillPlan plan = made.plan();
-        VBox total = Pieces.sheet(
+        VBox total = Controls.sheet(
                 "In all",
                 figures(
                         first(FillModel.mass(made.gramsForTheCup(), units), "mix this much colour"),
@@ -122,29 +122,29 @@ final class FillAnswer {
                 .ifPresent(enough -> total.getChildren()
                         .add(
                                 another
-                                        ? Pieces.plain("In grams alone: " + enough.words(units))
-                                        : Pieces.wrapped(enough.words(units), "strong")));
+                                        ? Controls.plain("In grams alone: " + enough.words(units))
+                                        : Controls.wrapped(enough.words(units), "strong")));
         total.getChildren()
                 .addAll(
-                        Pieces.soft(FillOrders.reckonedWith(model.job().now(), units)),
-                        Pieces.soft("Catalyst from " + plan.origin() + "."));
+                        Controls.soft(FillOrders.reckonedWith(model.job().now(), units)),
+                        Controls.soft("Catalyst from " + plan.origin() + "."));
         FlowPane hand = figures(
-                Pieces.button("Job sheet to print", () -> write("PDF to print", "pdf")),
-                Pieces.button("Job sheet for the phone", () -> write("Page for the phone", "html")),
-                Pieces.quietButton("Copy as text", () -> model.sheet().copy(units)));
+                Controls.button("Job sheet to print", () -> write("PDF to print", "pdf")),
+                Controls.button("Job sheet for the phone", () -> write("Page for the phone", "html")),
+                Controls.quietButton("Copy as text", () -> model.sheet().copy(units)));
         total.getChildren().add(hand);
         return total;
     }
 
     /** Why there is more than the holes take, and the way out. */
     private Node raised(Warning warning) {
-        VBox why = new VBox(Pieces.plain("Raised by " + units.volume(warning.value()) + " in all: for less, the "
+        VBox why = new VBox(Controls.plain("Raised by " + units.volume(warning.value()) + " in all: for less, the "
                 + "catalyst would be too little to measure "
                 + model.hull().measuredWith().inWords() + "."));
         why.getStyleClass().add("asked");
         if (model.hull().measuredWith() == CatalystTool.SYRINGE || model.hull().measuredWith() == CatalystTool.DROPS) {
             why.getChildren()
-                    .add(Pieces.button(
+                    .add(Controls.button(
                             "I have a scale to 0.01 g: mix less",
                             () -> model.hull().measureWith(CatalystTool.SCALE)));
         }
@@ -170,11 +170,11 @@ final class FillAnswer {
 
     /** The one figure that a hand goes by next. */
     private static Node first(String figure, String words) {
-        return new VBox(Pieces.wrapped(figure, "first-figure"), Pieces.soft(words));
+        return new VBox(Controls.wrapped(figure, "first-figure"), Controls.soft(words));
     }
 
     private static Node figure(String figure, String words) {
-        return new VBox(Pieces.wrapped(figure, "figure"), Pieces.soft(words));
+        return new VBox(Controls.wrapped(figure, "figure"), Controls.soft(words));
     }
 
     private Node batch(Batch batch) {
@@ -185,34 +185,34 @@ final class FillAnswer {
             weigh.getChildren().add(figure(FillModel.mass(batch.pasteGrams(), units), "gel paste"));
         }
         weigh.getChildren().add(figure(String.format(Locale.ROOT, "%.0f min", batch.minutes()), "needed to spread it"));
-        VBox before = Pieces.column(weigh);
+        VBox before = Controls.column(weigh);
         batch.wax()
                 .ifPresent(wax -> before.getChildren()
-                        .add(Pieces.plain("Wax solution, stirred in before the " + "catalyst: "
+                        .add(Controls.plain("Wax solution, stirred in before the " + "catalyst: "
                                 + wax.words(model.job().now().fill().facts().tools(), units) + ", "
                                 + WaxDose.shareWords() + ".")));
         batch.styreneMl()
                 .ifPresent(range -> before.getChildren()
-                        .add(Pieces.plain(String.format(
+                        .add(Controls.plain(String.format(
                                 Locale.ROOT,
                                 "Only if the gun needs it: styrene, %.1f to " + "%.1f ml; never acetone.",
                                 range[0],
                                 range[1]))));
         before.getChildren()
                 .addAll(
-                        Pieces.plain("Catalyst, last of all: "
+                        Controls.plain("Catalyst, last of all: "
                                 + batch.catalyst().words(units) + ". Stir " + "for two minutes."),
                         begin(batch.number()));
         // Once the catalyst is in, what was to be weighed is done with: only the running times count.
         ObservableValue<Boolean> running = model.timers()
                 .runningProperty()
                 .map(cups -> cups.stream().anyMatch(cup -> cup.batch() == batch.number()));
-        return Pieces.sheet(
+        return Controls.sheet(
                 "Batch " + batch.number() + ": " + batch.stage().words(),
-                Pieces.onlyWhen(running.map(runs -> !runs), before),
-                Pieces.soft("For " + parts + "; " + batch.mix().words() + "."),
-                Pieces.onlyWhen(
-                        running, Pieces.wrapped("The catalyst is in; its times are running at the top.", "good")));
+                Controls.onlyWhen(running.map(runs -> !runs), before),
+                Controls.soft("For " + parts + "; " + batch.mix().words() + "."),
+                Controls.onlyWhen(
+                        running, Controls.wrapped("The catalyst is in; its times are running at the top.", "good")));
     }
 
     /** While a batch runs its key is gone: a second press would lose the moment the catalyst went in. */
@@ -222,7 +222,8 @@ final class FillAnswer {
                 model.acceptedProperty(),
                 model.planProperty());
         return new VBox(
-                Pieces.onlyWhen(right, Pieces.button("Catalysed now: start its times", () -> model.catalysed(batch))),
-                Pieces.onlyWhen(right.map(is -> !is), Pieces.soft("First see to what stands above.")));
+                Controls.onlyWhen(
+                        right, Controls.button("Catalysed now: start its times", () -> model.catalysed(batch))),
+                Controls.onlyWhen(right.map(is -> !is), Controls.soft("First see to what stands above.")));
     }
 }

@@ -35,9 +35,9 @@ import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Knowledge;
 import tintwright.units.Grams;
 import tintwright.units.UnitSystem;
-import tintwright.window.frame.InOrder;
-import tintwright.window.frame.Latest;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
+import tintwright.window.frame.LatestAnswer;
+import tintwright.window.frame.QueuedWork;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.Step;
 import tintwright.window.job.FillOrders;
@@ -49,8 +49,8 @@ public final class FillModel {
     private final JobModel job;
     private final Cups cups;
     private final ShellModel shell;
-    private final Latest asking;
-    private final InOrder writing;
+    private final LatestAnswer asking;
+    private final QueuedWork writing;
     private final FillTimers timers;
     private final Clock clock;
     private final CatalystModel catalyst;
@@ -79,7 +79,7 @@ public final class FillModel {
         static final Next LIST = new Next("Put on the list what is to be filled.", "", false, false);
     }
 
-    public FillModel(JobModel job, ShellModel shell, Cups cups, Latest asking, InOrder writing, Clock clock) {
+    public FillModel(JobModel job, ShellModel shell, Cups cups, LatestAnswer asking, QueuedWork writing, Clock clock) {
         this.job = job;
         this.shell = shell;
         this.cups = cups;
@@ -120,7 +120,7 @@ public final class FillModel {
                                 now.cup().flatMap(cup -> cups.at(all, cup).standing())),
                         LocalDate.now(clock)),
                 made -> answer(Optional.of(made), ""),
-                failure -> answer(Optional.empty(), Said.of(failure)));
+                failure -> answer(Optional.empty(), FailureWords.of(failure)));
     }
 
     private Optional<Knowledge> known(Job now) {
@@ -203,7 +203,7 @@ public final class FillModel {
         try {
             ticks.tick(jobName(), step, done);
         } catch (FileProblem e) {
-            shell.warn(Said.of(e));
+            shell.warn(FailureWords.of(e));
         }
         ticked.set(ticked());
     }
@@ -370,7 +370,7 @@ public final class FillModel {
             where.set("");
             return true;
         } catch (IllegalArgumentException e) {
-            where.set(Said.of(e));
+            where.set(FailureWords.of(e));
             return false;
         }
     }
@@ -404,7 +404,7 @@ public final class FillModel {
                         return times;
                     },
                     kept -> {},
-                    failure -> shell.warn(Said.of(failure)));
+                    failure -> shell.warn(FailureWords.of(failure)));
         }
     }
 
@@ -414,7 +414,7 @@ public final class FillModel {
             shop = Optional.of(new ShopTimes(file));
             work();
         } catch (FileProblem e) {
-            shell.warn(Said.of(e));
+            shell.warn(FailureWords.of(e));
         }
     }
 
@@ -438,9 +438,9 @@ public final class FillModel {
                                 return list;
                             },
                             done -> {},
-                            failure -> shell.warn(Said.of(failure))));
+                            failure -> shell.warn(FailureWords.of(failure))));
         } catch (FileProblem e) {
-            shell.warn(Said.of(e));
+            shell.warn(FailureWords.of(e));
         }
     }
 

@@ -6,7 +6,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.units.UnitSystem;
 import tintwright.window.pieces.Doors;
-import tintwright.window.pieces.Sides;
+import tintwright.window.pieces.SideBySide;
 
 /** The holes: what is to be filled and what to mix on one side, one thing to do or to look at on the other. */
 public final class FillPage {
@@ -46,6 +46,6 @@ public final class FillPage {
         typed.getStyleClass().add("side");
         VBox mixed = new VBox(timers, list, answer.build());
         mixed.getStyleClass().add("column");
-        return new Sides(mixed, typed, true, ROOM);
+        return new SideBySide(mixed, typed, true, ROOM);
     }
 }

@@ -13,7 +13,7 @@ import tintwright.fill.FillPlan;
 import tintwright.fill.RepairLine;
 import tintwright.units.UnitSystem;
 import tintwright.window.picture.RepairPicture;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** What needs filling: each line of repairs as it was measured, and what is wrong with it. */
 final class HolesList {
@@ -31,10 +31,10 @@ final class HolesList {
     }
 
     Node build() {
-        Pieces.follow(list, model.job().jobProperty(), (before, after) -> showList());
-        Pieces.follow(list, model.planProperty(), (before, after) -> showList());
+        Controls.follow(list, model.job().jobProperty(), (before, after) -> showList());
+        Controls.follow(list, model.planProperty(), (before, after) -> showList());
         showList();
-        return Pieces.sheet("What needs filling", list);
+        return Controls.sheet("What needs filling", list);
     }
 
     /** Each hole as measured, the colour it takes, and what is wrong with one in its own line. */
@@ -43,7 +43,7 @@ final class HolesList {
         List<RepairLine> lines = model.job().now().fill().lines();
         if (lines.isEmpty()) {
             list.getChildren()
-                    .add(Pieces.plain(
+                    .add(Controls.plain(
                             "Measure one hole, scratch or worn patch and put it on the list: how much colour to mix, how "
                                     + "much catalyst and how the day runs then stands here."));
         }
@@ -56,11 +56,11 @@ final class HolesList {
                             .filter(amount -> amount.line().equals(line))
                             .findFirst());
             VBox words = new VBox(
-                    Pieces.wrapped(line.count() + " \u00d7 " + line.name(), "strong"),
-                    Pieces.soft(
+                    Controls.wrapped(line.count() + " \u00d7 " + line.name(), "strong"),
+                    Controls.soft(
                             line.repair().sizeWords(units) + ", " + line.lie().words()));
             planned.flatMap(amount -> amount.triage().words(units))
-                    .ifPresent(wrong -> words.getChildren().add(Pieces.wrapped(wrong, "hole-wrong")));
+                    .ifPresent(wrong -> words.getChildren().add(Controls.wrapped(wrong, "hole-wrong")));
             words.getStyleClass().add("hole-words");
             RepairPicture drawn = new RepairPicture(
                     line.repair(),
@@ -68,13 +68,13 @@ final class HolesList {
                     line.repair().kind() + " cut through, " + line.repair().sizeWords(units));
             HBox.setHgrow(words, Priority.ALWAYS);
             words.setMaxWidth(Double.MAX_VALUE);
-            Button remove = Pieces.quietButton("Remove", () -> model.remove(index));
+            Button remove = Controls.quietButton("Remove", () -> model.remove(index));
             remove.setAccessibleText("Remove " + line.name());
             Label ml =
                     new Label(units.volume(planned.map(FillPlan.Amount::netMl).orElse(line.netMl())));
             ml.getStyleClass().add("strong");
             ml.setMinWidth(Region.USE_PREF_SIZE);
-            HBox row = Pieces.row(drawn, words, ml, remove);
+            HBox row = Controls.row(drawn, words, ml, remove);
             row.getStyleClass().add("hole-row");
             list.getChildren().add(row);
         }

@@ -4,13 +4,13 @@ import java.nio.file.Path;
 import java.util.Locale;
 import tintwright.bench.PlanFill;
 import tintwright.units.UnitSystem;
-import tintwright.window.frame.InOrder;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
+import tintwright.window.frame.QueuedWork;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.pieces.FileNames;
 
 /** The job sheet of a plan, handed on: to the clipboard, to print, to a phone. */
-record JobSheet(PlanFill made, String job, ShellModel shell, InOrder writing) {
+record JobSheet(PlanFill made, String job, ShellModel shell, QueuedWork writing) {
     /** @return a name for its file: boat, place and day */
     String name() {
         return FileNames.safe(job + " " + made.day() + " fill");
@@ -36,6 +36,6 @@ record JobSheet(PlanFill made, String job, ShellModel shell, InOrder writing) {
                     return file;
                 },
                 written -> shell.say("The job sheet is in " + written + "."),
-                failure -> shell.warn(Said.of(failure)));
+                failure -> shell.warn(FailureWords.of(failure)));
     }
 }

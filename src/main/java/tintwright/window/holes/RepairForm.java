@@ -22,7 +22,7 @@ import tintwright.fill.RepairKind;
 import tintwright.units.UnitSystem;
 import tintwright.window.picture.RepairPicture;
 import tintwright.window.pieces.Choices;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** One repair typed in. */
 final class RepairForm {
@@ -66,13 +66,13 @@ final class RepairForm {
     private final UnitSystem units;
     private final ComboBox<RepairKind> kind = new ComboBox<>();
     private final ComboBox<Lie> lie = new ComboBox<>();
-    private final Label mix = Pieces.soft("");
+    private final Label mix = Controls.soft("");
     private final TextField name = new TextField();
     private final TextField count = new TextField("1");
     private final FlowPane sizes = new FlowPane();
     private final Map<String, TextField> sizeFields = new LinkedHashMap<>();
     private final FlowPane findings = new FlowPane();
-    private final HBox drawn = Pieces.row();
+    private final HBox drawn = Controls.row();
 
     RepairForm(FillModel model, UnitSystem units) {
         this.model = model;
@@ -93,7 +93,7 @@ final class RepairForm {
         count.setPrefColumnCount(3);
         count.setOnAction(event -> add());
         name.setOnAction(event -> add());
-        VBox named = Pieces.asked("What", name);
+        VBox named = Controls.asked("What", name);
         HBox.setHgrow(named, Priority.ALWAYS);
         lie.getSelectionModel().select(Lie.VERTICAL);
         kind.getSelectionModel().select(RepairKind.COUNTERSUNK);
@@ -104,16 +104,16 @@ final class RepairForm {
             box.setUserData(one);
             findings.getChildren().add(box);
         }
-        return Pieces.sheet(
+        return Controls.sheet(
                 "",
-                Pieces.row(named, Pieces.asked("How many", count)),
-                Pieces.row(Choices.asked("Kind", kind), Choices.asked("The surface lies", lie)),
+                Controls.row(named, Controls.asked("How many", count)),
+                Controls.row(Choices.asked("Kind", kind), Choices.asked("The surface lies", lie)),
                 sizes,
                 drawn,
-                Pieces.wrapped("Found there too", "question"),
+                Controls.wrapped("Found there too", "question"),
                 findings,
-                Pieces.mainButton("Put it on the list", this::add),
-                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
+                Controls.mainButton("Put it on the list", this::add),
+                Controls.whenSaid(Controls.bound(model.problemProperty(), "caution")),
                 mix);
     }
 
@@ -122,7 +122,7 @@ final class RepairForm {
         sizes.getChildren().clear();
         sizeFields.clear();
         drawn.getChildren().clear();
-        Pieces.show(drawn, false);
+        Controls.show(drawn, false);
         Stream.concat(wanted.needed().stream(), wanted.optional().stream()).forEach(size -> {
             TextField field = new TextField();
             field.setPrefColumnCount(5);
@@ -133,7 +133,7 @@ final class RepairForm {
             String unit = units == UnitSystem.METRIC ? "mm" : size.equals("film") ? "mil" : "in";
             String asked = RepairKind.ANGLE.equals(size) ? SIZES.get(size) : SIZES.get(size) + ", " + unit;
             sizes.getChildren()
-                    .add(Pieces.asked(
+                    .add(Controls.asked(
                             wanted.needed().contains(size) || ONE_OF_TWO.contains(size) ? asked : asked + " (if any)",
                             field));
         });
@@ -156,8 +156,8 @@ final class RepairForm {
                                                 .oldFilm()
                                                 .orElse(HolesList.USUAL_GEL_MM),
                                         repair.kind() + " cut through"),
-                                Pieces.soft(units.volume(repair.volumeMm3() / 1000) + " each")));
-        Pieces.show(drawn, !drawn.getChildren().isEmpty());
+                                Controls.soft(units.volume(repair.volumeMm3() / 1000) + " each")));
+        Controls.show(drawn, !drawn.getChildren().isEmpty());
     }
 
     private void showMix() {

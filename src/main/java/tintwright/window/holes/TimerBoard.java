@@ -9,7 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import tintwright.bench.CureClock.Phase;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /**
  * The cups with catalyst in them, with a large countdown for each thing it will be time for. From second to second
@@ -24,7 +24,7 @@ final class TimerBoard extends VBox {
     TimerBoard(FillModel model) {
         this.model = model;
         getStyleClass().add("column");
-        Pieces.follow(this, model.timers().runningProperty(), (before, after) -> show(after));
+        Controls.follow(this, model.timers().runningProperty(), (before, after) -> show(after));
         setVisible(false);
         setManaged(false);
         show(model.timers().runningProperty().get());
@@ -46,7 +46,7 @@ final class TimerBoard extends VBox {
         if (more && getScene() != null) {
             // The key that was pressed goes: the next one would catalyse another batch at a second press.
             getChildren().get(cups.size() - 1).requestFocus();
-            Pieces.bringIntoSight(this);
+            Controls.bringIntoSight(this);
         }
         int next = 0;
         for (FillTimers.Running cup : running) {
@@ -61,7 +61,7 @@ final class TimerBoard extends VBox {
         getChildren().clear();
         texts.clear();
         for (FillTimers.Running cup : running) {
-            VBox sheet = Pieces.sheet("Batch " + cup.batch() + " is curing", Pieces.soft(cup.words()));
+            VBox sheet = Controls.sheet("Batch " + cup.batch() + " is curing", Controls.soft(cup.words()));
             sheet.setFocusTraversable(true);
             sheet.setAccessibleRole(AccessibleRole.TEXT);
             sheet.setAccessibleText("Batch " + cup.batch() + " is curing, " + cup.words());
@@ -69,7 +69,7 @@ final class TimerBoard extends VBox {
                 sheet.getChildren().add(line(cup.batch(), cue));
             }
             sheet.getChildren()
-                    .add(Pieces.quietButton("Stop: it was not catalysed", () -> model.stopTimers(cup.batch())));
+                    .add(Controls.quietButton("Stop: it was not catalysed", () -> model.stopTimers(cup.batch())));
             getChildren().add(sheet);
         }
         setVisible(!running.isEmpty());
@@ -78,20 +78,20 @@ final class TimerBoard extends VBox {
 
     private HBox line(int batch, FillTimers.Cue cue) {
         boolean due = cue.phase() != Phase.WAIT;
-        Label figure = Pieces.wrapped(cue.figure(), due ? "caution" : "plain");
+        Label figure = Controls.wrapped(cue.figure(), due ? "caution" : "plain");
         figure.getStyleClass().add("countdown");
         VBox time = new VBox(figure);
         if (!due) {
-            time.getChildren().add(Pieces.soft("until " + cue.until()));
+            time.getChildren().add(Controls.soft("until " + cue.until()));
         }
-        Label words = Pieces.wrapped(cue.words(), due ? "caution" : "plain");
+        Label words = Controls.wrapped(cue.words(), due ? "caution" : "plain");
         words.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(words, Priority.ALWAYS);
         texts.add(figure);
         texts.add(words);
-        HBox line = Pieces.row(time, words);
+        HBox line = Controls.row(time, words);
         if (due) {
-            line.getChildren().add(Pieces.button("Done", () -> model.done(batch, cue.cue())));
+            line.getChildren().add(Controls.button("Done", () -> model.done(batch, cue.cue())));
         }
         return line;
     }

@@ -40,8 +40,8 @@ import tintwright.reading.Repeats;
 import tintwright.reading.SpectralReading;
 import tintwright.reading.photo.SpotReading;
 import tintwright.shelf.Knowledge;
-import tintwright.window.frame.Latest;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
+import tintwright.window.frame.LatestAnswer;
 import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
 import tintwright.window.pieces.Figures;
@@ -51,7 +51,7 @@ public final class HullModel {
     private static final int MOST_SHOWN = 12;
 
     private final JobModel job;
-    private final Latest reading;
+    private final LatestAnswer reading;
     private final ReadOnlyObjectWrapper<Hull> hull = new ReadOnlyObjectWrapper<>();
     private final Map<Where, ReadOnlyStringWrapper> problems = new EnumMap<>(Where.class);
     private Consumer<String> news = sentence -> {};
@@ -92,7 +92,7 @@ public final class HullModel {
     public record Hull(
             String place, List<Line> lines, Optional<Lab> mean, String sure, String doubt, Set<String> photos) {}
 
-    public HullModel(JobModel job, Latest reading) {
+    public HullModel(JobModel job, LatestAnswer reading) {
         this.job = job;
         this.reading = reading;
         for (Where each : Where.values()) {
@@ -155,7 +155,7 @@ public final class HullModel {
                     doubt(all, lines),
                     photos(place)));
         } catch (IllegalArgumentException e) {
-            hull.set(new Hull(place.place(), List.of(), Optional.empty(), "", Said.of(e), photos(place)));
+            hull.set(new Hull(place.place(), List.of(), Optional.empty(), "", FailureWords.of(e), photos(place)));
         }
     }
 
@@ -223,7 +223,7 @@ public final class HullModel {
                     Optional.empty())));
             return true;
         } catch (IllegalArgumentException e) {
-            wrong(Where.TYPED, Said.of(e));
+            wrong(Where.TYPED, FailureWords.of(e));
             return false;
         }
     }
@@ -294,7 +294,7 @@ public final class HullModel {
                 return;
             }
         } catch (IllegalArgumentException notTogether) {
-            wrong(Where.LINES, "The photo's readings stand as a place of their own: " + Said.of(notTogether));
+            wrong(Where.LINES, "The photo's readings stand as a place of their own: " + FailureWords.of(notTogether));
         }
         job.change(known -> {
             Job before = first.apply(known);
@@ -328,7 +328,7 @@ public final class HullModel {
             }
             say(news);
         } catch (IllegalArgumentException notTogether) {
-            wrong(Where.PHOTO, Said.of(notTogether));
+            wrong(Where.PHOTO, FailureWords.of(notTogether));
         }
     }
 
@@ -423,7 +423,7 @@ public final class HullModel {
                 FilmState.CURED,
                 SpectralReading.USUAL_NOISE,
                 ColourReading.USUAL_NOISE);
-        reading.ask(() -> read(file, unsaid), this::take, failure -> wrong(Where.FILE, Said.of(failure)));
+        reading.ask(() -> read(file, unsaid), this::take, failure -> wrong(Where.FILE, FailureWords.of(failure)));
     }
 
     private static Map<String, List<Reading>> read(Path file, Conditions unsaid) throws FileProblem {
@@ -459,7 +459,7 @@ public final class HullModel {
                 news.accept(say("%d places read: %s.", read.size(), String.join(", ", read)));
             }
         } catch (IllegalArgumentException e) {
-            wrong(Where.FILE, Said.of(e));
+            wrong(Where.FILE, FailureWords.of(e));
         }
     }
 
@@ -489,7 +489,7 @@ public final class HullModel {
             }
             return true;
         } catch (IllegalArgumentException e) {
-            wrong(Where.TYPED, Said.of(e));
+            wrong(Where.TYPED, FailureWords.of(e));
             return false;
         }
     }

@@ -27,11 +27,11 @@ import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.window.picture.Patches;
 import tintwright.window.picture.Shade;
 import tintwright.window.pieces.Choices;
+import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.Doors;
 import tintwright.window.pieces.MeterFields;
 import tintwright.window.pieces.MeterSetting;
-import tintwright.window.pieces.Pieces;
-import tintwright.window.pieces.Sides;
+import tintwright.window.pieces.SideBySide;
 
 /** The hull: what was read of the place, and three doors of equal rank to it: photo with the sheet, meter, eye. */
 final class HullPage {
@@ -40,16 +40,16 @@ final class HullPage {
     private final Runnable toThePhoto;
     private final Node phone;
     private final Patches patches = new Patches();
-    private final Label title = Pieces.heading("");
+    private final Label title = Controls.heading("");
     private final ComboBox<String> places = new ComboBox<>();
     private final VBox otherPlaces = Choices.asked("Place on the boat", places);
     private final Doors<Door> doors = new Doors<>(door -> "way-to-read-" + door.ordinal());
     private final Map<HullFamily, ToggleButton> families = new EnumMap<>(HullFamily.class);
     private final ReadPhoto photo = new ReadPhoto();
     private boolean filling;
-    private final Label mean = Pieces.whenSaid(Pieces.wrapped("", "figure"));
-    private final Label sure = Pieces.whenSaid(Pieces.soft(""));
-    private final Label doubt = Pieces.whenSaid(Pieces.wrapped("", "caution"));
+    private final Label mean = Controls.whenSaid(Controls.wrapped("", "figure"));
+    private final Label sure = Controls.whenSaid(Controls.soft(""));
+    private final Label doubt = Controls.whenSaid(Controls.wrapped("", "caution"));
     private final GridPane lines = new GridPane();
     private final MeterFields numbers = new MeterFields("lightness", "red-green", "yellow-blue", this::add);
     private final MeterSetting setting = new MeterSetting();
@@ -83,7 +83,7 @@ final class HullPage {
                 model.take(index);
             }
         });
-        VBox known = Pieces.sheet("", otherPlaces, title, mean, sure, doubt, lines, wrong(HullModel.Where.LINES));
+        VBox known = Controls.sheet("", otherPlaces, title, mean, sure, doubt, lines, wrong(HullModel.Where.LINES));
         VBox left = new VBox(photo, patches, known);
         left.getStyleClass().add("pictures");
         VBox right = new VBox(ways(), eyes());
@@ -92,12 +92,12 @@ final class HullPage {
         // A file may be dropped while another door is open: what was wrong with it is said behind its own.
         opens(HullModel.Where.FILE, Door.METER);
         opens(HullModel.Where.PHOTO, Door.PHOTO);
-        Pieces.follow(
+        Controls.follow(
                 left,
                 sheet.sightProperty(),
                 (before, after) -> show(model.hullProperty().get()));
         show(model.hullProperty().get());
-        return new Sides(left, right, true, 62);
+        return new SideBySide(left, right, true, 62);
     }
 
     /** Reads an instrument's file; what it does not say is as chosen on this page. */
@@ -129,16 +129,16 @@ final class HullPage {
                 .with(Door.EYE, "Eye", column(byEye()));
         // As this place was read before; a place that was not read yet begins with the photo.
         doors.take(model.picked().isPresent() ? Door.EYE : model.readByMeter() ? Door.METER : Door.PHOTO);
-        return Pieces.sheet("Read the hull", Pieces.asked("New place on the boat", place), doors);
+        return Controls.sheet("Read the hull", Controls.asked("New place on the boat", place), doors);
     }
 
     private static Node column(List<Node> content) {
-        return Pieces.column(content.toArray(Node[]::new));
+        return Controls.column(content.toArray(Node[]::new));
     }
 
     /** Below the button, which so stays where it is while something is said. */
     private Label wrong(HullModel.Where where) {
-        Label label = Pieces.whenSaid(Pieces.bound(model.problemProperty(where), "caution"));
+        Label label = Controls.whenSaid(Controls.bound(model.problemProperty(where), "caution"));
         label.setId("wrong-" + where.name().toLowerCase(Locale.ROOT));
         return label;
     }
@@ -147,23 +147,23 @@ final class HullPage {
         return List.of(
                 numbers,
                 setting,
-                Pieces.mainButton("Add the reading", this::add),
+                Controls.mainButton("Add the reading", this::add),
                 wrong(HullModel.Where.TYPED),
-                Pieces.soft(
+                Controls.soft(
                         "Or drop the meter's file anywhere here: CSV, CGATS text or CxF. Several samples in one file"
                                 + " become several places."),
-                Pieces.button("Open its file", this::choose),
+                Controls.button("Open its file", this::choose),
                 wrong(HullModel.Where.FILE));
     }
 
     /** Drawn families of faded hulls: it is only where to begin. */
     private List<Node> byEye() {
-        FlowPane keys = Pieces.flow();
+        FlowPane keys = Controls.flow();
         for (HullFamily family : HullFamily.values()) {
             StackPane field = new StackPane();
             field.getStyleClass().add("hull-family-field");
             if (family == HullFamily.ANY) {
-                field.getChildren().add(Pieces.wrapped("?", "strong"));
+                field.getChildren().add(Controls.wrapped("?", "strong"));
             } else {
                 field.setStyle(Shade.of(family.middle()).css());
             }
@@ -185,7 +185,7 @@ final class HullPage {
             keys.getChildren().add(key);
         }
         return List.of(
-                Pieces.plain("No photo and no meter: press what the hull looks like. It is only where to begin. After"
+                Controls.plain("No photo and no meter: press what the hull looks like. It is only where to begin. After"
                         + " each dab you say what you see beside the hull, and that does the rest."),
                 keys,
                 wrong(HullModel.Where.EYE));
@@ -224,25 +224,25 @@ final class HullPage {
     }
 
     private List<Node> fromPhoto() {
-        Button open = Pieces.mainButton("Open the photo", this::openPhoto);
+        Button open = Controls.mainButton("Open the photo", this::openPhoto);
         open.setId("open-photo");
         OnSheetForm form = new OnSheetForm(sheet);
-        Pieces.show(form, false);
-        Button lying = Pieces.quietButton("", () -> Pieces.show(form, !form.isVisible()));
+        Controls.show(form, false);
+        Button lying = Controls.quietButton("", () -> Controls.show(form, !form.isVisible()));
         lying.setId("on-sheet");
-        Pieces.follow(lying, sheet.contentsProperty(), (before, after) -> lying.setText(lying(after)));
+        Controls.follow(lying, sheet.contentsProperty(), (before, after) -> lying.setText(lying(after)));
         lying.setText(lying(sheet.contentsProperty().get()));
         return List.of(
-                Pieces.plain("Print the sheet once. Lay it on the hull, in the shade, so that the hull shows through"
+                Controls.plain("Print the sheet once. Lay it on the hull, in the shade, so that the hull shows through"
                         + " its window, and photograph it from above. Drop the photo anywhere here, or open it."),
                 lying,
                 form,
                 open,
                 phone,
                 wrong(HullModel.Where.PHOTO),
-                Pieces.flow(
-                        Pieces.quietButton("Print the sheet", this::printSheet),
-                        Pieces.quietButton("Mark the spots by hand", toThePhoto)));
+                Controls.flow(
+                        Controls.quietButton("Print the sheet", this::printSheet),
+                        Controls.quietButton("Mark the spots by hand", toThePhoto)));
     }
 
     private static String lying(SheetContents now) {
@@ -281,9 +281,9 @@ final class HullPage {
     }
 
     private static Node eyes() {
-        return Pieces.sheet(
+        return Controls.sheet(
                 "Before you trust it",
-                Pieces.plain("Read a clean, dry, flat spot, three times, a hand's "
+                Controls.plain("Read a clean, dry, flat spot, three times, a hand's "
                         + "breadth apart. A screen is no swatch: judge the cured chip edge to edge on the hull, in daylight, "
                         + "and turn it once."));
     }
@@ -313,8 +313,8 @@ final class HullPage {
         }
         places.getSelectionModel().select(model.inHand());
         filling = false;
-        Pieces.show(otherPlaces, model.places().size() > 1);
-        Pieces.show(title, model.places().size() < 2);
+        Controls.show(otherPlaces, model.places().size() > 1);
+        Controls.show(title, model.places().size() < 2);
         title.setText(hull.place().isEmpty() ? "No place read yet" : hull.place());
         place.setPromptText(hull.place().isEmpty() ? "such as: port bow" : "leave empty for the place in hand");
         mean.setText(hull.mean()
@@ -334,10 +334,10 @@ final class HullPage {
             }
             String said = line.counts() ? line.words() : line.words() + ", left out";
             words.append(" Reading ").append(i + 1).append(": ").append(said).append('.');
-            Label number = Pieces.wrapped(Integer.toString(i + 1), "strong");
-            Label figures = Pieces.plain(line.figures());
-            Label from = Pieces.soft(line.counts() ? line.from() : line.from() + ", left out");
-            Button remove = Pieces.quietButton("Remove", () -> model.remove(index));
+            Label number = Controls.wrapped(Integer.toString(i + 1), "strong");
+            Label figures = Controls.plain(line.figures());
+            Label from = Controls.soft(line.counts() ? line.from() : line.from() + ", left out");
+            Button remove = Controls.quietButton("Remove", () -> model.remove(index));
             remove.setAccessibleText("Remove reading " + (i + 1));
             GridPane.setHgrow(from, Priority.ALWAYS);
             number.setMinWidth(Region.USE_PREF_SIZE);
@@ -350,8 +350,8 @@ final class HullPage {
         Optional<SheetModel.Sight> sight =
                 sheet.sightProperty().get().filter(read -> hull.photos().contains(read.photo()));
         sight.ifPresent(photo::show);
-        Pieces.show(photo, sight.isPresent());
-        Pieces.show(
+        Controls.show(photo, sight.isPresent());
+        Controls.show(
                 patches, !shown.isEmpty() && (sight.isEmpty() || hull.lines().size() > 1));
         patches.show(shown, words.toString());
     }

@@ -12,7 +12,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** The readings of the place, or the photo they are taken from; what is dropped here finds its own way. */
 public final class HullStation extends StackPane {
@@ -30,7 +30,7 @@ public final class HullStation extends StackPane {
         this.page = readings.build();
         getChildren().setAll(page);
         // A photo that comes from a phone is at once in sight.
-        Pieces.follow(this, photo.previewProperty(), (before, after) -> toThePhoto());
+        Controls.follow(this, photo.previewProperty(), (before, after) -> toThePhoto());
         addEventFilter(DragEvent.DRAG_OVER, event -> {
             if (event.getDragboard().hasFiles()) {
                 event.acceptTransferModes(TransferMode.COPY);
@@ -59,7 +59,7 @@ public final class HullStation extends StackPane {
             PhotoView view = new PhotoView(photo);
             VBox.setVgrow(view, Priority.ALWAYS);
             photoPage = new VBox(
-                    Pieces.row(Pieces.button(
+                    Controls.row(Controls.button(
                             "Back to the readings", () -> getChildren().setAll(page))),
                     view);
             photoPage.getStyleClass().add("pictures");

@@ -15,7 +15,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.window.pieces.Choices;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** Which chips lie in the numbered places of the sheet, by weight: they teach the camera and the tints at once. */
 final class OnSheetForm extends VBox {
@@ -44,23 +44,23 @@ final class OnSheetForm extends VBox {
                 model.tape(layers.getText());
             }
         });
-        tinted = Pieces.row(Pieces.asked("Grams of tint", grams), Pieces.asked("in grams of white", white));
-        what.setOnAction(event -> Pieces.show(tinted, what.getValue() != null && !model.isWhite(what.getValue())));
+        tinted = Controls.row(Controls.asked("Grams of tint", grams), Controls.asked("in grams of white", white));
+        what.setOnAction(event -> Controls.show(tinted, what.getValue() != null && !model.isWhite(what.getValue())));
         // Tints come and go at the shelf: the choice is as it stands whenever it is opened.
         what.setOnShowing(event -> fill());
         fill();
-        Button lay = Pieces.button("Lay it in the next place", this::lay);
+        Button lay = Controls.button("Lay it in the next place", this::lay);
         lay.setId("lay-chip");
         getChildren()
                 .addAll(
-                        Pieces.soft("Chips of your own on the sheet teach camera and tints in the same photo: white,"
+                        Controls.soft("Chips of your own on the sheet teach camera and tints in the same photo: white,"
                                 + " black at three loadings, one of each other tint. Weighed is enough."),
                         lines,
                         Choices.asked("A chip of", what),
                         tinted,
                         lay,
-                        Pieces.asked("Layers of white plumber's tape", layers));
-        Pieces.follow(this, model.contentsProperty(), (before, after) -> show(after));
+                        Controls.asked("Layers of white plumber's tape", layers));
+        Controls.follow(this, model.contentsProperty(), (before, after) -> show(after));
         show(model.contentsProperty().get());
     }
 
@@ -84,17 +84,17 @@ final class OnSheetForm extends VBox {
         lines.getChildren().clear();
         int row = 0;
         for (SheetContents.Chip chip : now.chips()) {
-            Label number = Pieces.wrapped(Integer.toString(chip.place()), "strong");
+            Label number = Controls.wrapped(Integer.toString(chip.place()), "strong");
             number.setMinWidth(Region.USE_PREF_SIZE);
-            Label name = Pieces.plain(chip.name());
-            Label weighed = Pieces.soft(weighed(chip));
+            Label name = Controls.plain(chip.name());
+            Label weighed = Controls.soft(weighed(chip));
             GridPane.setHgrow(weighed, Priority.ALWAYS);
-            Button off = Pieces.quietButton("Take off", () -> model.takeOff(chip.place()));
+            Button off = Controls.quietButton("Take off", () -> model.takeOff(chip.place()));
             off.setAccessibleText("Take " + chip.name() + " off place " + chip.place());
             GridPane.setHalignment(off, HPos.RIGHT);
             lines.addRow(row++, number, name, weighed, off);
         }
-        Pieces.show(lines, !now.chips().isEmpty());
+        Controls.show(lines, !now.chips().isEmpty());
         if (!layers.isFocused()) {
             layers.setText(now.tapeLayers() == 0 ? "" : Integer.toString(now.tapeLayers()));
         }

@@ -26,8 +26,8 @@ import tintwright.reading.photo.file.Preview;
 import tintwright.reading.photo.file.Progress;
 import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.shelf.Shelf;
-import tintwright.window.frame.Latest;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
+import tintwright.window.frame.LatestAnswer;
 import tintwright.window.job.JobModel;
 import tintwright.window.pieces.Figures;
 
@@ -40,8 +40,8 @@ public final class SheetModel {
 
     private final JobModel job;
     private final HullModel hull;
-    private final Latest reading;
-    private final Latest looking;
+    private final LatestAnswer reading;
+    private final LatestAnswer looking;
     private final ReadOnlyObjectWrapper<SheetContents> contents =
             new ReadOnlyObjectWrapper<>(SheetContents.PAPER_ALONE);
     private final ReadOnlyObjectWrapper<Optional<Sight>> sight = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -71,7 +71,7 @@ public final class SheetModel {
      * @param reading for a photo that is read
      * @param looking for one that is only shown
      */
-    public SheetModel(JobModel job, HullModel hull, Latest reading, Latest looking) {
+    public SheetModel(JobModel job, HullModel hull, LatestAnswer reading, LatestAnswer looking) {
         this.job = job;
         this.hull = hull;
         this.reading = reading;
@@ -85,7 +85,7 @@ public final class SheetModel {
             try {
                 contents.set(SheetBench.contents(file));
             } catch (FileProblem e) {
-                hull.wrong(HullModel.Where.PHOTO, Said.of(e));
+                hull.wrong(HullModel.Where.PHOTO, FailureWords.of(e));
             }
         }
     }
@@ -97,7 +97,7 @@ public final class SheetModel {
             try {
                 TextFile.write(file, SheetFile.text(now));
             } catch (FileProblem e) {
-                hull.wrong(HullModel.Where.PHOTO, Said.of(e));
+                hull.wrong(HullModel.Where.PHOTO, FailureWords.of(e));
             }
         });
     }
@@ -148,7 +148,7 @@ public final class SheetModel {
                     chips, contents.get().tapeLayers(), contents.get().dab()));
             return true;
         } catch (IllegalArgumentException e) {
-            hull.wrong(HullModel.Where.PHOTO, Said.of(e));
+            hull.wrong(HullModel.Where.PHOTO, FailureWords.of(e));
             return false;
         }
     }
@@ -186,7 +186,7 @@ public final class SheetModel {
             int count = layers.isBlank() ? 0 : (int) Figures.number("layers of tape", layers);
             lies(new SheetContents(contents.get().chips(), count, contents.get().dab()));
         } catch (IllegalArgumentException e) {
-            hull.wrong(HullModel.Where.PHOTO, Said.of(e));
+            hull.wrong(HullModel.Where.PHOTO, FailureWords.of(e));
         }
     }
 
@@ -209,7 +209,7 @@ public final class SheetModel {
                             .collect(Collectors.joining(" "));
                     hull.fromSheet(done.read(), place, flags.isEmpty() ? said(done.read()) : flags);
                 },
-                failure -> hull.wrong(HullModel.Where.PHOTO, Said.of(failure)));
+                failure -> hull.wrong(HullModel.Where.PHOTO, FailureWords.of(failure)));
     }
 
     private static String said(SheetBench.Read read) {
@@ -227,7 +227,7 @@ public final class SheetModel {
         looking.ask(
                 () -> look(photo, lying, Optional.empty()),
                 done -> sight.set(Optional.of(done.sight())),
-                failure -> hull.wrong(HullModel.Where.PHOTO, Said.of(failure)));
+                failure -> hull.wrong(HullModel.Where.PHOTO, FailureWords.of(failure)));
     }
 
     private static Read look(Path photo, SheetContents contents, Optional<Shelf> shelf) throws PhotoException {
@@ -264,7 +264,7 @@ public final class SheetModel {
                     return file;
                 },
                 written -> hull.say("Print " + written + " at full size, without fitting it to the page."),
-                failure -> hull.wrong(HullModel.Where.PHOTO, Said.of(failure)));
+                failure -> hull.wrong(HullModel.Where.PHOTO, FailureWords.of(failure)));
     }
 
     /** @return what lies on the sheet */

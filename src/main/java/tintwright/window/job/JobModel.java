@@ -18,8 +18,8 @@ import tintwright.cup.Deed;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
-import tintwright.window.frame.Latest;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
+import tintwright.window.frame.LatestAnswer;
 import tintwright.window.frame.ShellModel;
 
 /** The job in hand and what its chips have taught; every change can be undone and is handed on to be kept. */
@@ -30,13 +30,14 @@ public final class JobModel {
     private final ReadOnlyObjectWrapper<Knowledge> knowledge = new ReadOnlyObjectWrapper<>();
     private final History<Job> history = new History<>();
     private final Function<Shelf, Knowledge> teacher;
-    private final Latest learning;
+    private final LatestAnswer learning;
     private final ShellModel shell;
     private final Clock clock;
     private String lastChange = "";
     private Consumer<Job> keep = changed -> {};
 
-    public JobModel(Job first, Function<Shelf, Knowledge> teacher, Latest learning, ShellModel shell, Clock clock) {
+    public JobModel(
+            Job first, Function<Shelf, Knowledge> teacher, LatestAnswer learning, ShellModel shell, Clock clock) {
         this.teacher = teacher;
         this.clock = clock;
         this.learning = learning;
@@ -143,7 +144,7 @@ public final class JobModel {
     }
 
     private void learn(Shelf shelf) {
-        learning.ask(() -> teacher.apply(shelf), knowledge::set, failure -> shell.warn(Said.of(failure)));
+        learning.ask(() -> teacher.apply(shelf), knowledge::set, failure -> shell.warn(FailureWords.of(failure)));
     }
 
     public Job now() {

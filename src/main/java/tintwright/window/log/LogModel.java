@@ -31,9 +31,9 @@ import tintwright.reading.ColourReading;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.shelf.Knowledge;
-import tintwright.window.frame.InOrder;
-import tintwright.window.frame.Latest;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
+import tintwright.window.frame.LatestAnswer;
+import tintwright.window.frame.QueuedWork;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.job.FillOrders;
 import tintwright.window.job.Job;
@@ -45,8 +45,8 @@ import tintwright.window.pieces.Figures;
 public final class LogModel {
     private final JobModel job;
     private final ShellModel shell;
-    private final Latest asking;
-    private final InOrder writing;
+    private final LatestAnswer asking;
+    private final QueuedWork writing;
     private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>(Shown.NONE);
     private final ReadOnlyObjectWrapper<Again> again = new ReadOnlyObjectWrapper<>(Again.NONE);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
@@ -98,7 +98,7 @@ public final class LogModel {
     }
 
     /** @param open opens the log; called off the screen's thread */
-    public LogModel(JobModel job, ShellModel shell, Latest asking, InOrder writing, Callable<ShopLog> open) {
+    public LogModel(JobModel job, ShellModel shell, LatestAnswer asking, QueuedWork writing, Callable<ShopLog> open) {
         this.job = job;
         this.shell = shell;
         this.asking = asking;
@@ -109,7 +109,7 @@ public final class LogModel {
                     log = opened;
                     look();
                 },
-                failure -> problem.set(Said.of(failure)));
+                failure -> problem.set(FailureWords.of(failure)));
         job.jobProperty().addListener((property, before, after) -> {
             boolean another = before.cup().isPresent()
                     && !after.cup().map(Cup::name).equals(before.cup().map(Cup::name));
@@ -140,7 +140,7 @@ public final class LogModel {
         ShopLog from = log;
         String words = searched;
         Job now = job.now();
-        asking.ask(() -> LogSight.of(from, words, now), shown::set, failure -> problem.set(Said.of(failure)));
+        asking.ask(() -> LogSight.of(from, words, now), shown::set, failure -> problem.set(FailureWords.of(failure)));
     }
 
     /** Takes a boat from the log onto the bench, its places as last read. */
@@ -172,7 +172,7 @@ public final class LogModel {
                             .mixing(Optional.empty()));
                     look();
                 },
-                failure -> problem.set(Said.of(failure)));
+                failure -> problem.set(FailureWords.of(failure)));
     }
 
     /** What goes into the log stands by itself: without the chips that now correct a photo of theirs. */
@@ -208,7 +208,7 @@ public final class LogModel {
         } catch (NumberFormatException e) {
             boatProblem.set("The year must be a whole number such as 1987, was \"" + year.trim() + "\".");
         } catch (IllegalArgumentException e) {
-            boatProblem.set(Said.of(e));
+            boatProblem.set(FailureWords.of(e));
         }
     }
 
@@ -246,7 +246,7 @@ public final class LogModel {
                     problem.set(saved instanceof Saved.Waiting waiting ? waiting.sentence() : "");
                     look();
                 },
-                failure -> problem.set(Said.of(failure)));
+                failure -> problem.set(FailureWords.of(failure)));
     }
 
     /** @return the names of all cups and leftovers of the boat in hand; empty while the log is not open */
@@ -277,7 +277,7 @@ public final class LogModel {
                             + ", its chips and what was set aside are in the log. Undo brings it back.");
                     look();
                 },
-                failure -> problem.set(Said.of(failure)));
+                failure -> problem.set(FailureWords.of(failure)));
     }
 
     /** Writes down that the holes on the list were filled, and from what. */
@@ -349,9 +349,9 @@ public final class LogModel {
                         problem.set("");
                         again.set(made);
                     },
-                    failure -> problem.set(Said.of(failure)));
+                    failure -> problem.set(FailureWords.of(failure)));
         } catch (IllegalArgumentException e) {
-            problem.set(Said.of(e));
+            problem.set(FailureWords.of(e));
         }
     }
 
@@ -394,7 +394,9 @@ public final class LogModel {
 
     private void give(Callable<Path> work) {
         writing.run(
-                work, written -> shell.say("Written to " + written + "."), failure -> problem.set(Said.of(failure)));
+                work,
+                written -> shell.say("Written to " + written + "."),
+                failure -> problem.set(FailureWords.of(failure)));
     }
 
     private void write(Callable<Saved> entry, Runnable then) {
@@ -409,7 +411,7 @@ public final class LogModel {
                     then.run();
                     look();
                 },
-                failure -> wrong.set(Said.of(failure)));
+                failure -> wrong.set(FailureWords.of(failure)));
     }
 
     JobModel job() {

@@ -21,9 +21,9 @@ import tintwright.bench.BoatLog;
 import tintwright.logbook.Page;
 import tintwright.window.job.Job;
 import tintwright.window.picture.Patches;
+import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.FileNames;
-import tintwright.window.pieces.Pieces;
-import tintwright.window.pieces.Sides;
+import tintwright.window.pieces.SideBySide;
 
 /** The log of the boat in hand: how its places moved, what was mixed, and what comes near. */
 public final class LogPage {
@@ -32,12 +32,12 @@ public final class LogPage {
 
     private final LogModel model;
     private final Patches patches = new Patches();
-    private final Label title = Pieces.heading("");
+    private final Label title = Controls.heading("");
     private final GridPane places = new GridPane();
     private final VBox entries = new VBox();
     private final VBox near = new VBox();
     private final VBox again = new VBox();
-    private final Label trouble = Pieces.whenSaid(Pieces.wrapped("", "caution"));
+    private final Label trouble = Controls.whenSaid(Controls.wrapped("", "caution"));
 
     public LogPage(LogModel model) {
         this.model = model;
@@ -48,16 +48,16 @@ public final class LogPage {
     }
 
     public Region build() {
-        VBox wide = new VBox(patches, Pieces.sheet("", title, trouble, places), entries);
+        VBox wide = new VBox(patches, Controls.sheet("", title, trouble, places), entries);
         wide.getStyleClass().add("pictures");
         VBox againSheet =
-                Pieces.sheet("", Pieces.bound(model.againProperty().map(LogModel.Again::title), "heading"), again);
-        Pieces.onlyWhen(model.againProperty().map(made -> !made.lines().isEmpty()), againSheet);
+                Controls.sheet("", Controls.bound(model.againProperty().map(LogModel.Again::title), "heading"), again);
+        Controls.onlyWhen(model.againProperty().map(made -> !made.lines().isEmpty()), againSheet);
         VBox side = new VBox(
                 againSheet,
-                Pieces.sheet(
+                Controls.sheet(
                         "Write down",
-                        Pieces.soft("The cup in hand is written down dose by dose, by itself. "
+                        Controls.soft("The cup in hand is written down dose by dose, by itself. "
                                 + "The rest when you say so."),
                         when(job -> job.cup().isPresent(), "Done with this cup", model::doneWithCup),
                         when(
@@ -65,21 +65,22 @@ public final class LogPage {
                                 "These holes are filled",
                                 model::filled),
                         when(job -> job.place() >= 0, "Today's readings of this place", model::writeReadings),
-                        Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution"))),
-                Pieces.sheet("Mixed before, near this hull", near));
+                        Controls.whenSaid(Controls.bound(model.problemProperty(), "caution"))),
+                Controls.sheet("Mixed before, near this hull", near));
         side.getStyleClass().addAll("column", "side");
         model.shownProperty().addListener((property, before, after) -> show(after));
         model.againProperty().addListener((property, before, after) -> {
-            again.getChildren().setAll(after.lines().stream().map(Pieces::plain).toList());
-            Pieces.bringIntoSight(againSheet);
+            again.getChildren()
+                    .setAll(after.lines().stream().map(Controls::plain).toList());
+            Controls.bringIntoSight(againSheet);
         });
         show(model.shownProperty().get());
-        return new Sides(wide, side, true, 62);
+        return new SideBySide(wide, side, true, 62);
     }
 
     /** A key that is there only while there is something to write down. */
     private Button when(Predicate<Job> there, String words, Runnable action) {
-        return Pieces.onlyWhen(model.job().jobProperty().map(there::test), Pieces.button(words, action));
+        return Controls.onlyWhen(model.job().jobProperty().map(there::test), Controls.button(words, action));
     }
 
     private void show(LogModel.Shown shown) {
@@ -89,14 +90,14 @@ public final class LogPage {
         StringBuilder words = new StringBuilder("Places of " + shown.boat() + " each time they were read:");
         for (LogModel.PlaceLine place : shown.places()) {
             int row = places.getRowCount();
-            Label name = Pieces.wrapped(place.name(), "strong");
+            Label name = Controls.wrapped(place.name(), "strong");
             GridPane.setValignment(name, VPos.TOP);
             if (place.name().length() < SHORT_NAME) {
                 name.setMinWidth(Region.USE_PREF_SIZE);
             }
-            Label read = Pieces.plain(place.read());
+            Label read = Controls.plain(place.read());
             GridPane.setHgrow(read, Priority.ALWAYS);
-            places.addRow(row, name, new VBox(read, Pieces.whenSaid(Pieces.soft(place.moved()))));
+            places.addRow(row, name, new VBox(read, Controls.whenSaid(Controls.soft(place.moved()))));
             words.append(' ')
                     .append(place.name())
                     .append(", ")
@@ -105,7 +106,7 @@ public final class LogPage {
                     .append(place.moved())
                     .append('.');
         }
-        Pieces.show(
+        Controls.show(
                 patches,
                 shown.places().stream().anyMatch(place -> !place.looks().isEmpty()));
         patches.show(
@@ -116,7 +117,7 @@ public final class LogPage {
                 words.toString());
         near.getChildren().clear();
         if (shown.near().isEmpty()) {
-            near.getChildren().add(Pieces.soft("No other cup yet."));
+            near.getChildren().add(Controls.soft("No other cup yet."));
         }
         shown.near().forEach(line -> near.getChildren().add(near(line)));
         entries.getChildren().clear();
@@ -129,12 +130,12 @@ public final class LogPage {
     /** Name and boat, how far and which way, how it came out, and the key to make it again. */
     private Node near(LogModel.NearLine line) {
         VBox said = new VBox(
-                Pieces.wrapped(line.name(), "strong"),
-                Pieces.whenSaid(Pieces.soft(line.boat())),
-                Pieces.plain(line.apart()),
-                Pieces.whenSaid(Pieces.soft(line.verdict())));
+                Controls.wrapped(line.name(), "strong"),
+                Controls.whenSaid(Controls.soft(line.boat())),
+                Controls.plain(line.apart()),
+                Controls.whenSaid(Controls.soft(line.verdict())));
         line.cup().ifPresent(cup -> {
-            Button key = Pieces.quietButton("Make it again", () -> model.again(cup, grams(line.grams())));
+            Button key = Controls.quietButton("Make it again", () -> model.again(cup, grams(line.grams())));
             key.setAccessibleText("Make " + line.name() + " again");
             said.getChildren().add(key);
         });
@@ -147,10 +148,10 @@ public final class LogPage {
     }
 
     private Node entry(BoatLog.Line line) {
-        VBox sheet = Pieces.sheet(
+        VBox sheet = Controls.sheet(
                 "",
-                Pieces.row(Pieces.wrapped(line.title(), "strong"), Pieces.gap(), Pieces.soft(line.day())),
-                Pieces.whenSaid(Pieces.plain(line.words())));
+                Controls.row(Controls.wrapped(line.title(), "strong"), Controls.gap(), Controls.soft(line.day())),
+                Controls.whenSaid(Controls.plain(line.words())));
         ((HBox) sheet.getChildren().get(0)).getChildren().get(2).setStyle("-fx-min-width: 5.6em;");
         if (!line.cup()) {
             return sheet;
@@ -159,23 +160,23 @@ public final class LogPage {
         grams.setPrefColumnCount(4);
         grams.setAccessibleText("grams to make again");
         grams.setOnAction(event -> model.again(line.id(), grams.getText()));
-        FlowPane row = Pieces.flow(
-                Pieces.button("Make it again,", () -> model.again(line.id(), grams.getText())),
+        FlowPane row = Controls.flow(
+                Controls.button("Make it again,", () -> model.again(line.id(), grams.getText())),
                 grams,
-                Pieces.plain("g"),
-                Pieces.gap(),
-                Pieces.quietButton(
+                Controls.plain("g"),
+                Controls.gap(),
+                Controls.quietButton(
                         "Label to print",
                         () -> save(
                                 name(line, "label") + ".pdf", (name, file) -> model.label(line.id(), file.toPath()))),
-                Pieces.quietButton(
+                Controls.quietButton(
                         "Recipe card",
                         () -> save(
                                 name(line, "recipe") + ".pdf", (name, file) -> model.card(line.id(), file.toPath()))));
-        FlowPane came = Pieces.flow(Pieces.soft("It came out:"));
+        FlowPane came = Controls.flow(Controls.soft("It came out:"));
         for (Page.Outcome outcome : Page.Outcome.values()) {
             boolean so = line.verdict().filter(outcome::equals).isPresent();
-            Button key = Pieces.quietButton(
+            Button key = Controls.quietButton(
                     (so ? "\u2713 " : "") + outcome.words(), () -> model.judge(line.id(), outcome, ""));
             key.setAccessibleText(outcome.words() + (so ? ", written down" : ""));
             came.getChildren().add(key);

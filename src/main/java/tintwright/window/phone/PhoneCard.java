@@ -13,7 +13,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.shape.SVGPath;
 import tintwright.phone.LocalNetwork;
 import tintwright.reading.photo.sheet.CodePattern;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** One press, and the code that the phone's camera opens. */
 public final class PhoneCard {
@@ -21,20 +21,20 @@ public final class PhoneCard {
     private static final int SQUARE = 5;
 
     private final PhoneModel model;
-    private final VBox open = Pieces.column();
+    private final VBox open = Controls.column();
 
     public PhoneCard(PhoneModel model) {
         this.model = model;
     }
 
     public Region build() {
-        Button press = Pieces.button("Photos from your phone", model::press);
+        Button press = Controls.button("Photos from your phone", model::press);
         press.setId("phone-door");
-        Pieces.follow(press, model.addressProperty(), (before, after) -> show(press));
-        Pieces.follow(press, model.choiceProperty(), (before, after) -> show(press));
-        Pieces.follow(press, model.phonesProperty(), (before, after) -> show(press));
+        Controls.follow(press, model.addressProperty(), (before, after) -> show(press));
+        Controls.follow(press, model.choiceProperty(), (before, after) -> show(press));
+        Controls.follow(press, model.phonesProperty(), (before, after) -> show(press));
         show(press);
-        return Pieces.column(press, Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")), open);
+        return Controls.column(press, Controls.whenSaid(Controls.bound(model.problemProperty(), "caution")), open);
     }
 
     private void show(Button press) {
@@ -43,7 +43,7 @@ public final class PhoneCard {
         press.setText(address.isEmpty() ? "Photos from your phone" : "End it: no phone any more");
         if (address.isEmpty()) {
             for (LocalNetwork network : model.choiceProperty().get()) {
-                open.getChildren().add(Pieces.button(network.words(), () -> model.on(network)));
+                open.getChildren().add(Controls.button(network.words(), () -> model.on(network)));
             }
             return;
         }
@@ -51,15 +51,15 @@ public final class PhoneCard {
         open.getChildren()
                 .addAll(
                         code(address),
-                        Pieces.plain(
+                        Controls.plain(
                                 "Open it with the phone's camera, on the same Wi-Fi. Each code lets one phone in."),
-                        Pieces.soft(address),
-                        Pieces.soft((phones == 0
+                        Controls.soft(address),
+                        Controls.soft((phones == 0
                                         ? ""
                                         : phones == 1 ? "1 phone was let in. " : phones + " phones were let in. ")
                                 + "Anybody on this Wi-Fi can listen; use one with a password."));
         if (phones > 0) {
-            open.getChildren().add(Pieces.quietButton("Let all of them out", model::renew));
+            open.getChildren().add(Controls.quietButton("Let all of them out", model::renew));
         }
     }
 

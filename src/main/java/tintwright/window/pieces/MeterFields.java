@@ -30,11 +30,11 @@ public final class MeterFields extends VBox {
         redGreen = field(aId, take);
         yellowBlue = field(bId, take);
         getStyleClass().add("asked");
-        HBox row = Pieces.row(
+        HBox row = Controls.row(
                 asked("L*", "dark to light, 0 to 100", lightness),
                 asked("a*", "green below 0, red above", redGreen),
                 asked("b*", "blue below 0, yellow above", yellowBlue));
-        getChildren().addAll(row, Pieces.soft(MEANING));
+        getChildren().addAll(row, Controls.soft(MEANING));
     }
 
     private static TextField field(String id, Runnable take) {
@@ -46,7 +46,7 @@ public final class MeterFields extends VBox {
     }
 
     private static VBox asked(String name, String meaning, TextField field) {
-        VBox asked = Pieces.asked(name, field);
+        VBox asked = Controls.asked(name, field);
         field.setAccessibleText(name + ", " + meaning);
         field.setTooltip(new Tooltip(name + ": " + meaning));
         HBox.setHgrow(asked, Priority.SOMETIMES);

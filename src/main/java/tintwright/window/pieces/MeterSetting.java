@@ -33,7 +33,7 @@ public final class MeterSetting extends VBox {
                 .addAll(
                         Choices.asked("The meter is set to", light),
                         Choices.asked("and reads the surface", gloss),
-                        Pieces.soft(HELP));
+                        Controls.soft(HELP));
     }
 
     /** Sets both as an earlier reading was made, so that nobody is asked twice. */

@@ -16,9 +16,9 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import tintwright.window.picture.Patches;
 import tintwright.window.pieces.Choices;
+import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.MeterFields;
 import tintwright.window.pieces.MeterSetting;
-import tintwright.window.pieces.Pieces;
 
 /** A chip in three boxes, drawn as it is typed, and the colour it cured to. */
 final class ChipCard {
@@ -29,7 +29,7 @@ final class ChipCard {
     private final MeterFields meter = new MeterFields("chip-lightness", "chip-a", "chip-b", this::add);
     private final VBox metered;
     private final Patches drawn = new Patches();
-    private final Label strength = Pieces.whenSaid(Pieces.soft(""));
+    private final Label strength = Controls.whenSaid(Controls.soft(""));
     private final HBox weighed;
     private final VBox sheet;
 
@@ -47,40 +47,40 @@ final class ChipCard {
             each.setPrefColumnCount(4);
         }
         meter.onTyped(this::show);
-        Pieces.follow(part, model.photoProperty(), (before, after) -> show());
-        weighed = Pieces.row(Pieces.asked("Tint, g", grams), Pieces.asked("White, g", white));
-        Label set = Pieces.soft(MeterSetting.USUAL);
+        Controls.follow(part, model.photoProperty(), (before, after) -> show());
+        weighed = Controls.row(Controls.asked("Tint, g", grams), Controls.asked("White, g", white));
+        Label set = Controls.soft(MeterSetting.USUAL);
         set.setTooltip(new Tooltip(MeterSetting.USUAL_CODES));
         metered = new VBox(meter, set);
         metered.getStyleClass().add("asked");
-        Pieces.show(metered, false);
+        Controls.show(metered, false);
         drawn.getStyleClass().add("low");
-        Button photo = Pieces.button("From a photo", this::choose);
+        Button photo = Controls.button("From a photo", this::choose);
         photo.setId("chip-photo");
-        Button numbers = Pieces.button("A meter says", () -> {
-            Pieces.show(metered, !metered.isVisible());
+        Button numbers = Controls.button("A meter says", () -> {
+            Controls.show(metered, !metered.isVisible());
             if (metered.isVisible()) {
                 meter.first().requestFocus();
             }
         });
         numbers.setId("chip-meter");
-        Button learn = Pieces.mainButton("Learn from it", this::add);
+        Button learn = Controls.mainButton("Learn from it", this::add);
         learn.setId("chip-learn");
-        sheet = Pieces.sheet(
+        sheet = Controls.sheet(
                 "",
-                Pieces.bound(next.map(ShelfModel.Advice::words), "plain"),
-                Pieces.row(Choices.asked("A chip of", part), weighed),
+                Controls.bound(next.map(ShelfModel.Advice::words), "plain"),
+                Controls.row(Choices.asked("A chip of", part), weighed),
                 drawn,
                 strength,
-                Pieces.wrapped("Spread thick on card and cured, what is its colour?", "question"),
-                Pieces.flow(photo, numbers),
-                Pieces.whenSaid(Pieces.bound(model.photoWordsProperty(), "good")),
+                Controls.wrapped("Spread thick on card and cured, what is its colour?", "question"),
+                Controls.flow(photo, numbers),
+                Controls.whenSaid(Controls.bound(model.photoWordsProperty(), "good")),
                 metered,
-                Pieces.soft("For the photo lay the printed sheet on the chip, so that it fills the window, in the "
+                Controls.soft("For the photo lay the printed sheet on the chip, so that it fills the window, in the "
                         + "shade."),
-                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
+                Controls.whenSaid(Controls.bound(model.problemProperty(), "caution")),
                 learn);
-        Pieces.follow(sheet, next, (before, after) -> after.chip().ifPresent(this::offer));
+        Controls.follow(sheet, next, (before, after) -> after.chip().ifPresent(this::offer));
         next.getValue().chip().ifPresent(this::offer);
         show();
     }
@@ -135,7 +135,7 @@ final class ChipCard {
         if (weighed == null || part.getValue() == null) {
             return;
         }
-        Pieces.show(weighed, !model.isWhite(part.getValue()));
+        Controls.show(weighed, !model.isWhite(part.getValue()));
         ChipModel.Sight sight = model.look(typed());
         List<Patches.Patch> patches = new ArrayList<>();
         sight.expected().ifPresent(shade -> patches.add(new Patches.Patch(shade, "expected", true)));
@@ -150,7 +150,7 @@ final class ChipCard {
                                         patches.stream()
                                                 .map(Patches.Patch::name)
                                                 .toList()));
-        Pieces.show(drawn, !patches.isEmpty());
+        Controls.show(drawn, !patches.isEmpty());
         strength.setText(sight.words());
     }
 
@@ -168,7 +168,7 @@ final class ChipCard {
             grams.clear();
             white.clear();
             meter.clear();
-            Pieces.show(metered, false);
+            Controls.show(metered, false);
             show();
         }
     }

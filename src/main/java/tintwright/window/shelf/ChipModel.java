@@ -28,8 +28,8 @@ import tintwright.shelf.Parts;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Tint;
-import tintwright.window.frame.Latest;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
+import tintwright.window.frame.LatestAnswer;
 import tintwright.window.job.JobModel;
 import tintwright.window.picture.Shade;
 import tintwright.window.pieces.Figures;
@@ -44,7 +44,7 @@ final class ChipModel {
     private static final double WEAK = 0.001;
 
     private final JobModel job;
-    private final Latest photos;
+    private final LatestAnswer photos;
     private final Clock clock;
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<ColourReading>> photo = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -73,7 +73,7 @@ final class ChipModel {
      */
     record Sight(Optional<Shade> expected, Optional<Shade> read, String words) {}
 
-    ChipModel(JobModel job, Latest photos, Clock clock) {
+    ChipModel(JobModel job, LatestAnswer photos, Clock clock) {
         this.job = job;
         this.photos = photos;
         this.clock = clock;
@@ -183,7 +183,7 @@ final class ChipModel {
                     photoWords.set("Read from the photo.");
                     photo.set(Optional.of(read.hull()));
                 },
-                failure -> problem.set(Said.of(failure)));
+                failure -> problem.set(FailureWords.of(failure)));
     }
 
     /**
@@ -211,7 +211,7 @@ final class ChipModel {
             job.change(before -> before.with(shelf.withChips(chips)));
             return true;
         } catch (IllegalArgumentException e) {
-            problem.set(Said.of(e));
+            problem.set(FailureWords.of(e));
             return false;
         }
     }

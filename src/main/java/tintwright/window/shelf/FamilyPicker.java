@@ -16,7 +16,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import tintwright.shelf.PigmentFamily;
 import tintwright.window.picture.Shade;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** What a tint is, chosen by what it looks like: as it stands in the tub, and a little of it in white. */
 final class FamilyPicker extends VBox {
@@ -36,7 +36,7 @@ final class FamilyPicker extends VBox {
             GridPane.setHgrow(key, Priority.ALWAYS);
             grid.add(key, family.ordinal() % COLUMNS, family.ordinal() / COLUMNS);
         }
-        getChildren().addAll(Pieces.wrapped("What does it look like?", "question"), grid);
+        getChildren().addAll(Controls.wrapped("What does it look like?", "question"), grid);
     }
 
     private static ToggleButton key(PigmentFamily family, Optional<ShelfModel.Looks> looks) {
@@ -46,7 +46,7 @@ final class FamilyPicker extends VBox {
             drawn.getChildren()
                     .addAll(field(looks.get().tub()), field(looks.get().inWhite()));
         } else {
-            StackPane open = new StackPane(Pieces.wrapped("?", "strong"));
+            StackPane open = new StackPane(Controls.wrapped("?", "strong"));
             HBox.setHgrow(open, Priority.ALWAYS);
             drawn.getChildren().add(open);
         }

@@ -38,8 +38,8 @@ import tintwright.shelf.StockItem;
 import tintwright.shelf.Tint;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
-import tintwright.window.frame.Latest;
-import tintwright.window.frame.Said;
+import tintwright.window.frame.FailureWords;
+import tintwright.window.frame.LatestAnswer;
 import tintwright.window.job.JobModel;
 import tintwright.window.picture.Shade;
 
@@ -55,8 +55,8 @@ public final class ShelfModel {
     private final JobModel job;
     private final ChipModel chip;
     private final Clock clock;
-    private final Latest looking;
-    private final Latest files;
+    private final LatestAnswer looking;
+    private final LatestAnswer files;
     private final ReadOnlyObjectWrapper<Stand> stand = new ReadOnlyObjectWrapper<>(Stand.NONE);
     private final ReadOnlyObjectWrapper<Advice> next = new ReadOnlyObjectWrapper<>(Advice.NONE);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
@@ -149,7 +149,11 @@ public final class ShelfModel {
 
     /** @param wanted the chip that would make the plan in hand most certain */
     public ShelfModel(
-            JobModel job, ObservableValue<Optional<NextChip>> wanted, Latest looking, Latest files, Clock clock) {
+            JobModel job,
+            ObservableValue<Optional<NextChip>> wanted,
+            LatestAnswer looking,
+            LatestAnswer files,
+            Clock clock) {
         this.job = job;
         chip = new ChipModel(job, files, clock);
         next.bind(Bindings.createObjectBinding(
@@ -176,7 +180,7 @@ public final class ShelfModel {
     private void look(Knowledge knowledge) {
         LocalDate today = LocalDate.now(clock);
         double step = job.now().scaleStep();
-        looking.ask(() -> stand(knowledge, today, step), stand::set, failure -> problem.set(Said.of(failure)));
+        looking.ask(() -> stand(knowledge, today, step), stand::set, failure -> problem.set(FailureWords.of(failure)));
     }
 
     private static Stand stand(Knowledge knowledge, LocalDate today, double step) {
@@ -378,7 +382,7 @@ public final class ShelfModel {
                     problem.set("");
                     job.change(before -> before.with(read));
                 },
-                failure -> problem.set(Said.of(failure)));
+                failure -> problem.set(FailureWords.of(failure)));
     }
 
     private boolean changed(Supplier<Shelf> edit) {
@@ -394,7 +398,7 @@ public final class ShelfModel {
             job.change(before -> before.with(shelf));
             return true;
         } catch (IllegalArgumentException e) {
-            said.set(Said.of(e));
+            said.set(FailureWords.of(e));
             return false;
         }
     }

@@ -18,9 +18,9 @@ import javafx.stage.FileChooser;
 import tintwright.shelf.ItemKind;
 import tintwright.units.UnitSystem;
 import tintwright.window.picture.Shade;
+import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.Doors;
-import tintwright.window.pieces.Pieces;
-import tintwright.window.pieces.Sides;
+import tintwright.window.pieces.SideBySide;
 
 /** The shelf: everything on it with its colour, and beside it one thing to do with it at a time. */
 public final class ShelfPage {
@@ -32,7 +32,7 @@ public final class ShelfPage {
     }
 
     private final ShelfModel model;
-    private final Label title = Pieces.heading("");
+    private final Label title = Controls.heading("");
     private final UnitSystem units;
     private final GridPane table = new GridPane();
     private final VBox doubts = new VBox();
@@ -55,19 +55,19 @@ public final class ShelfPage {
     }
 
     public Region build() {
-        VBox known = Pieces.sheet("", title, table);
-        Node toBuy = Pieces.onlyWhen(
+        VBox known = Controls.sheet("", title, table);
+        Node toBuy = Controls.onlyWhen(
                 model.standProperty().map(stand -> !stand.toBuy().isEmpty()),
-                Pieces.sheet(
+                Controls.sheet(
                         "To buy",
-                        Pieces.bound(model.standProperty().map(stand -> String.join("\n", stand.toBuy())), "plain")));
+                        Controls.bound(model.standProperty().map(stand -> String.join("\n", stand.toBuy())), "plain")));
         VBox wide = new VBox(doubts, known, toBuy);
         wide.getStyleClass().add("pictures");
         VBox side = new VBox(doors);
         side.getStyleClass().add("side");
-        Pieces.follow(wide, model.standProperty(), (before, after) -> show(after));
+        Controls.follow(wide, model.standProperty(), (before, after) -> show(after));
         show(model.standProperty().get());
-        Region page = new Sides(wide, side, true, 62).narrowFirst();
+        Region page = new SideBySide(wide, side, true, 62).narrowFirst();
         page.setOnDragOver(event -> {
             if (event.getDragboard().hasFiles()) {
                 event.acceptTransferModes(TransferMode.COPY);
@@ -85,14 +85,14 @@ public final class ShelfPage {
     private Node other() {
         white.setId("own-white");
         white.setPromptText("its name");
-        return Pieces.sheet(
+        return Controls.sheet(
                 "Another shelf",
-                Pieces.asked("Your white gel coat", white),
-                Pieces.flow(
-                        Pieces.mainButton("Begin with this white", () -> model.startOwn(white.getText())),
-                        Pieces.quietButton("Open a shelf file", this::choose)),
-                Pieces.whenSaid(Pieces.bound(model.problemProperty(), "caution")),
-                Pieces.soft("The shelf in hand comes back with Undo."));
+                Controls.asked("Your white gel coat", white),
+                Controls.flow(
+                        Controls.mainButton("Begin with this white", () -> model.startOwn(white.getText())),
+                        Controls.quietButton("Open a shelf file", this::choose)),
+                Controls.whenSaid(Controls.bound(model.problemProperty(), "caution")),
+                Controls.soft("The shelf in hand comes back with Undo."));
     }
 
     private void choose() {
@@ -110,8 +110,8 @@ public final class ShelfPage {
         heads();
         stand.lines().forEach(this::row);
         table.add(ground("shelf-foot"), 0, table.getRowCount());
-        doubts.getChildren().setAll(stand.doubts().stream().map(Pieces::plain).toList());
-        Pieces.show(doubts, !stand.doubts().isEmpty());
+        doubts.getChildren().setAll(stand.doubts().stream().map(Controls::plain).toList());
+        Controls.show(doubts, !stand.doubts().isEmpty());
         stock.redraw();
         chip.refill();
         askForItsChip(stand);
@@ -137,7 +137,7 @@ public final class ShelfPage {
         table.add(ground("shelf-head"), 0, 0);
         String[] words = {"", "", "Strength", "Chips", "Left", ""};
         for (int i = 1; i < words.length; i++) {
-            Label head = Pieces.wrapped(words[i], "question");
+            Label head = Controls.wrapped(words[i], "question");
             head.setMinWidth(Region.USE_PREF_SIZE);
             head.setMaxWidth(Double.MAX_VALUE);
             if (i == 3 || i == 4) {
@@ -150,13 +150,13 @@ public final class ShelfPage {
     /** Colour on the even neutral that runs below all of them, name, what is known, chips, grams left; what is to be seen to stands below the name. */
     private void row(ShelfModel.Line line) {
         int row = table.getRowCount();
-        VBox named = new VBox(Pieces.wrapped(line.name(), "strong"));
+        VBox named = new VBox(Controls.wrapped(line.name(), "strong"));
         named.getStyleClass().add("shelf-name");
         if (!line.warnings().isEmpty()) {
-            named.getChildren().add(Pieces.wrapped(line.warnings(), "caution"));
+            named.getChildren().add(Controls.wrapped(line.warnings(), "caution"));
         }
         GridPane.setHgrow(named, Priority.ALWAYS);
-        Label known = Pieces.plain(line.known().isEmpty() ? line.kind().word() : line.known());
+        Label known = Controls.plain(line.known().isEmpty() ? line.kind().word() : line.known());
         GridPane.setHgrow(known, Priority.SOMETIMES);
         if (!line.figure().isEmpty()) {
             known.setTooltip(new Tooltip("Strength known " + line.figure()));
@@ -164,13 +164,13 @@ public final class ShelfPage {
         Label chips = figure(line.chips());
         Label grams = figure(line.left().isPresent() ? units.mass(line.left().getAsDouble()) : "\u2013");
         grams.setAccessibleText(line.left().isPresent() ? grams.getText() + " left" : "not weighed");
-        Button change = Pieces.quietButton("Change", () -> open(line));
+        Button change = Controls.quietButton("Change", () -> open(line));
         change.setAccessibleText("Change " + line.name());
         table.addRow(row, swatch(line), named, known, chips, grams, change);
     }
 
     private static Label figure(String words) {
-        Label label = Pieces.wrapped(words, "plain");
+        Label label = Controls.wrapped(words, "plain");
         label.getStyleClass().add("right");
         label.setMinWidth(Region.USE_PREF_SIZE);
         label.setMaxWidth(Double.MAX_VALUE);
@@ -183,7 +183,7 @@ public final class ShelfPage {
         line.look().map(Shade::css).ifPresent(field::setStyle);
         boolean unknown = line.look().isEmpty() && line.kind() == ItemKind.TINT;
         if (unknown) {
-            field.getChildren().add(Pieces.wrapped("?", "shelf-unknown"));
+            field.getChildren().add(Controls.wrapped("?", "shelf-unknown"));
         }
         line.look()
                 .filter(shade -> !shade.shown())

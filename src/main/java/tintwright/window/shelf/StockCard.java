@@ -12,14 +12,14 @@ import javafx.scene.layout.VBox;
 import tintwright.shelf.ItemKind;
 import tintwright.shelf.PigmentFamily;
 import tintwright.units.UnitSystem;
-import tintwright.window.pieces.Pieces;
+import tintwright.window.pieces.Controls;
 
 /** A tint put on the shelf by its name and its looks, or what stands there put right. */
 final class StockCard {
     private final ShelfModel model;
     private final UnitSystem units;
     private final Runnable done;
-    private final VBox sheet = Pieces.sheet("");
+    private final VBox sheet = Controls.sheet("");
     private boolean fresh;
 
     /** @param done called when what was to be changed is settled */
@@ -53,9 +53,9 @@ final class StockCard {
                 first().requestFocus();
             }
         };
-        VBox named = Pieces.asked("A tint: what is it called?", name);
+        VBox named = Controls.asked("A tint: what is it called?", name);
         HBox.setHgrow(named, Priority.ALWAYS);
-        Button put = Pieces.button("Put it on the shelf", add);
+        Button put = Controls.button("Put it on the shelf", add);
         put.setId("tint-add");
         // With tints on the shelf it is the thing to press only once another is being named.
         boolean first = model.standProperty().get().lines().stream().noneMatch(line -> line.kind() == ItemKind.TINT);
@@ -72,7 +72,7 @@ final class StockCard {
         }
         show(
                 "",
-                List.of(Pieces.row(named, Pieces.asked("Left, if weighed", left)), family, said(), put),
+                List.of(Controls.row(named, Controls.asked("Left, if weighed", left)), family, said(), put),
                 add,
                 name,
                 left);
@@ -97,9 +97,9 @@ final class StockCard {
         left.setPrefColumnCount(5);
         FamilyPicker family = new FamilyPicker(model.standProperty().get().looks());
         family.choose(detail.family().orElse(PigmentFamily.UNKNOWN));
-        VBox named = Pieces.asked("Name", name);
+        VBox named = Controls.asked("Name", name);
         HBox.setHgrow(named, Priority.ALWAYS);
-        VBox fields = Pieces.column(Pieces.row(named, Pieces.asked("Left, if weighed", left)));
+        VBox fields = Controls.column(Controls.row(named, Controls.asked("Left, if weighed", left)));
         if (detail.family().isPresent()) {
             fields.getChildren().add(family);
         }
@@ -109,23 +109,23 @@ final class StockCard {
                 settled();
             }
         };
-        Node deeds =
-                Pieces.flow(Pieces.mainButton("Keep this", keep), Pieces.button("Leave it as it was", this::settled));
+        Node deeds = Controls.flow(
+                Controls.mainButton("Keep this", keep), Controls.button("Leave it as it was", this::settled));
         VBox more = new VBox();
         more.getStyleClass().add("column");
         if (!detail.chips().isEmpty()) {
-            more.getChildren().add(Pieces.wrapped("Its chips", "strong"));
+            more.getChildren().add(Controls.wrapped("Its chips", "strong"));
         }
         detail.chips()
                 .forEach((chip, words) -> more.getChildren()
-                        .add(Pieces.flow(Pieces.plain(words), Pieces.quietButton("Forget this chip", () -> {
+                        .add(Controls.flow(Controls.plain(words), Controls.quietButton("Forget this chip", () -> {
                             if (model.forget(chip)) {
                                 change(id);
                             }
                         }))));
         if (detail.goes()) {
             more.getChildren()
-                    .add(Pieces.quietButton(
+                    .add(Controls.quietButton(
                             detail.chips().isEmpty() ? "Take it off the shelf" : "Take it off the shelf, its chips too",
                             () -> {
                                 if (model.takeOff(id)) {
@@ -143,15 +143,15 @@ final class StockCard {
         show(
                 name,
                 List.of(
-                        Pieces.plain("A cup that was set aside."),
+                        Controls.plain("A cup that was set aside."),
                         said(),
-                        Pieces.flow(
-                                Pieces.button("Take it off the shelf", () -> {
+                        Controls.flow(
+                                Controls.button("Take it off the shelf", () -> {
                                     if (model.takeOff(id)) {
                                         fresh();
                                     }
                                 }),
-                                Pieces.button("Leave it as it was", this::settled))),
+                                Controls.button("Leave it as it was", this::settled))),
                 this::settled);
     }
 
@@ -159,7 +159,7 @@ final class StockCard {
         fresh = title.isEmpty();
         sheet.getChildren().clear();
         if (!fresh) {
-            sheet.getChildren().add(Pieces.heading(title));
+            sheet.getChildren().add(Controls.heading(title));
         }
         sheet.getChildren().addAll(content);
         for (TextField field : fields) {
@@ -172,7 +172,7 @@ final class StockCard {
     }
 
     private Label said() {
-        return Pieces.whenSaid(Pieces.bound(model.stockProblemProperty(), "caution"));
+        return Controls.whenSaid(Controls.bound(model.stockProblemProperty(), "caution"));
     }
 
     private static TextField field(String id) {

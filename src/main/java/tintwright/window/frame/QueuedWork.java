@@ -5,7 +5,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
 /** Runs work off the screen's thread, all of it and in order: for what is written, where nothing may be dropped. */
-public final class InOrder {
+public final class QueuedWork {
     private final Executor worker;
     private final Executor screen;
 
@@ -13,7 +13,7 @@ public final class InOrder {
      * @param worker one thread at most, so that work keeps its order
      * @param screen where answers are delivered
      */
-    public InOrder(Executor worker, Executor screen) {
+    public QueuedWork(Executor worker, Executor screen) {
         this.worker = worker;
         this.screen = screen;
     }

@@ -34,7 +34,7 @@ import tintwright.window.picture.Shade;
 import tintwright.window.picture.SwatchState;
 
 /** From what the engine knows to what the three pictures show. */
-final class Drawn {
+final class CupPictures {
     /** Two standard deviations: where the cup lies with about 95 %. */
     private static final double BAND = 2;
     /** Share of a mix that stands for a small addition, when asking which way a tint pulls. */
@@ -49,19 +49,19 @@ final class Drawn {
     /** The hull by the best estimate; as read when there is no other. */
     private final Lab hull;
 
-    Drawn(Knowledge knowledge, Target target) {
+    CupPictures(Knowledge knowledge, Target target) {
         this(knowledge, target, target.colour());
     }
 
-    private Drawn(Knowledge knowledge, Target target, Lab hull) {
+    private CupPictures(Knowledge knowledge, Target target, Lab hull) {
         this.knowledge = knowledge;
         this.target = target;
         this.hull = hull;
     }
 
     /** @return pictures of a cup: the same hull and the same cup as in all that is said of it */
-    static Drawn of(CupBench bench) {
-        return new Drawn(bench.knowledge(), bench.target(), bench.hull());
+    static CupPictures of(CupBench bench) {
+        return new CupPictures(bench.knowledge(), bench.target(), bench.hull());
     }
 
     /** @param recipe under each of its lights */

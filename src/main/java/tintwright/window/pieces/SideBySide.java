@@ -12,7 +12,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** Two things side by side while there is room for both, and one below the other when there is not. */
-public final class Sides extends StackPane {
+public final class SideBySide extends StackPane {
     private final Region wide;
     private final Region narrow;
     private final boolean wideScrolls;
@@ -28,12 +28,12 @@ public final class Sides extends StackPane {
      * @param wideScrolls true when the wide side may be longer than the window; pictures are not
      * @param room   width in text sizes below which they are stacked
      */
-    public Sides(Region wide, Region narrow, boolean wideScrolls, double room) {
+    public SideBySide(Region wide, Region narrow, boolean wideScrolls, double room) {
         this(wide, narrow, wideScrolls, room, tight -> {});
     }
 
     /** @param whenStacked told before the sides are put one below the other, or apart again: it may move what is in them */
-    public Sides(Region wide, Region narrow, boolean wideScrolls, double room, Consumer<Boolean> whenStacked) {
+    public SideBySide(Region wide, Region narrow, boolean wideScrolls, double room, Consumer<Boolean> whenStacked) {
         this.whenStacked = whenStacked;
         this.wideScrolls = wideScrolls;
         this.wide = wide;
@@ -49,7 +49,7 @@ public final class Sides extends StackPane {
     }
 
     /** Puts the narrow side on the left, and above the other where they are stacked: the deed comes before pictures. */
-    public Sides narrowFirst() {
+    public SideBySide narrowFirst() {
         narrowFirst = true;
         arrange(stacked);
         return this;

@@ -22,7 +22,7 @@ import tintwright.window.picture.Shade;
 import tintwright.window.picture.SwatchState;
 
 /** What the pictures are told, for a hull that was read under another light than most. */
-class DrawnTest {
+class CupPicturesTest {
     @Test
     void aHullReadUnderAPrintersLightIsShownUnderTheLightsThatAreNamed() {
         Knowledge knowledge =
@@ -34,7 +34,7 @@ class DrawnTest {
                 Geometry.SPECULAR_EXCLUDED,
                 Optional.empty());
         Recipe recipe = new Matcher(knowledge).match(Wish.of(target, 100, 0.01)).best();
-        SwatchState swatch = Drawn.swatch("Mix", recipe);
+        SwatchState swatch = CupPictures.swatch("Mix", recipe);
         Spectrum hull = SmoothReflectance.of(target.colour());
         for (JudgedLight light : JudgedLight.values()) {
             Lab seen = light == JudgedLight.DAYLIGHT

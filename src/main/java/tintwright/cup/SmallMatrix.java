@@ -1,8 +1,8 @@
 package tintwright.cup;
 
 /** Arithmetic of matrices up to three by three, symmetric and positive definite. */
-final class Small {
-    private Small() {}
+final class SmallMatrix {
+    private SmallMatrix() {}
 
     static double determinant(double[][] m) {
         return switch (m.length) {

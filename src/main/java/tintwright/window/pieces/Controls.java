@@ -17,8 +17,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The pieces every station is built from, so that they all look and read alike. */
-public final class Pieces {
-    private Pieces() {}
+public final class Controls {
+    private Controls() {}
 
     public static Label heading(String words) {
         Label label = wrapped(words, "heading");

@@ -9,7 +9,7 @@ import java.util.function.Consumer;
  * Runs work off the screen's thread and hands back only the answer to the latest question: a person who changes
  * their mind is never shown the answer to what they asked before.
  */
-public final class Latest {
+public final class LatestAnswer {
     private final Executor worker;
     private final Executor screen;
     private final ShellModel shell;
@@ -23,7 +23,7 @@ public final class Latest {
      * @param shell  told while an answer is awaited
      * @param words  what is said when it takes a while, such as "Learning the shelf"
      */
-    public Latest(Executor worker, Executor screen, ShellModel shell, String words) {
+    public LatestAnswer(Executor worker, Executor screen, ShellModel shell, String words) {
         this.worker = worker;
         this.screen = screen;
         this.shell = shell;

@@ -5,10 +5,10 @@ import tintwright.files.FileProblem;
 import tintwright.logbook.LogFailure;
 
 /** What a failure says to a person. */
-public final class Said {
-    private static final System.Logger LOG = System.getLogger(Said.class.getName());
+public final class FailureWords {
+    private static final System.Logger LOG = System.getLogger(FailureWords.class.getName());
 
-    private Said() {}
+    private FailureWords() {}
 
     /** @return one sentence; what is no slip of the person's goes to the program's log in full */
     public static String of(Exception failure) {
