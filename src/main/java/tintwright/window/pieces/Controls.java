@@ -33,12 +33,6 @@ public final class Controls {
         return wrapped(words, "soft");
     }
 
-    public static Label soft(ObservableValue<String> words) {
-        Label label = wrapped("", "soft");
-        label.textProperty().bind(words);
-        return label;
-    }
-
     public static Label bound(ObservableValue<String> words, String style) {
         Label label = wrapped("", style);
         label.textProperty().bind(words);

@@ -43,7 +43,8 @@ class FillClockTest {
                                     .size()
                             > 1,
                     "there is another");
-            Button first = scene.getRoot().lookupAll(".main-button").stream()
+            Button first = scene.getRoot().lookupAll(".button").stream()
+                    .filter(Button.class::isInstance)
                     .map(Button.class::cast)
                     .filter(key -> key.getText().startsWith("Catalysed now"))
                     .findFirst()
