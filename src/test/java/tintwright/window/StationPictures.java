@@ -122,16 +122,17 @@ class StationPictures {
         return new Desk(Desk.demo(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn);
     }
 
-    private static final Consumer<Scene> NOTHING = scene -> {};
+    /** Nothing is pressed. */
+    private static void nothing(Scene scene) {}
 
     private static Map<String, Supplier<Shown>> stations() {
         Map<String, Supplier<Shown>> all = new LinkedHashMap<>();
-        all.put("boat", () -> new Shown("boat", Step.BOAT, demo(), NOTHING));
-        all.put("hull", () -> new Shown("hull", Step.HULL, demo(), NOTHING));
-        all.put("shelf", () -> new Shown("shelf", Step.SHELF, demo(), NOTHING));
-        all.put("holes", () -> new Shown("holes", Step.FILL, withHoles(demo()), NOTHING));
-        all.put("plan", () -> new Shown("plan", Step.CUP, demo(), NOTHING));
-        all.put("dose", () -> new Shown("dose", Step.CUP, begun(demo()), NOTHING));
+        all.put("boat", () -> new Shown("boat", Step.BOAT, demo(), StationPictures::nothing));
+        all.put("hull", () -> new Shown("hull", Step.HULL, demo(), StationPictures::nothing));
+        all.put("shelf", () -> new Shown("shelf", Step.SHELF, demo(), StationPictures::nothing));
+        all.put("holes", () -> new Shown("holes", Step.FILL, withHoles(demo()), StationPictures::nothing));
+        all.put("plan", () -> new Shown("plan", Step.CUP, demo(), StationPictures::nothing));
+        all.put("dose", () -> new Shown("dose", Step.CUP, begun(demo()), StationPictures::nothing));
         all.put(
                 "eye",
                 () -> new Shown("eye", Step.CUP, begun(demo()), scene -> {
@@ -142,10 +143,10 @@ class StationPictures {
                             .findFirst()
                             .ifPresent(Button::fire);
                 }));
-        all.put("ways", () -> new Shown("ways", Step.CUP, tooDark(demo()), NOTHING));
-        all.put("log", () -> new Shown("log", Step.LOG, demo(), NOTHING));
-        all.put("own-boat", () -> new Shown("own-boat", Step.BOAT, own(), NOTHING));
-        all.put("own-shelf", () -> new Shown("own-shelf", Step.SHELF, own(), NOTHING));
+        all.put("ways", () -> new Shown("ways", Step.CUP, tooDark(demo()), StationPictures::nothing));
+        all.put("log", () -> new Shown("log", Step.LOG, demo(), StationPictures::nothing));
+        all.put("own-boat", () -> new Shown("own-boat", Step.BOAT, own(), StationPictures::nothing));
+        all.put("own-shelf", () -> new Shown("own-shelf", Step.SHELF, own(), StationPictures::nothing));
         all.put(
                 "chip",
                 () -> new Shown("chip", Step.SHELF, demo(), scene -> {

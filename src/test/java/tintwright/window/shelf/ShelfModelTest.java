@@ -109,9 +109,8 @@ class ShelfModelTest {
     void aTintThatNobodyKnowsIsAskedForItsChipAndPaintedInNoColour() {
         assertTrue(shelf.addTint("the red tub", Optional.of(PigmentFamily.UNKNOWN), "", UnitSystem.METRIC));
         assertTrue(line("the red tub").look().isEmpty());
-        var advice = shelf.nextProperty().get();
         desk.job().change(before -> before.withPlaces("", java.util.List.of(), -1));
-        advice = shelf.nextProperty().get();
+        var advice = shelf.nextProperty().get();
         assertEquals("the-red-tub", advice.chip().orElseThrow().part(), advice.words());
         assertTrue(chip("the-red-tub", "0.2", "19.8", "70", "30", "10"), wrongWithTheChip());
         assertTrue(line("the red tub").look().isPresent());
