@@ -68,23 +68,24 @@ final class PhotoPane extends Region {
         take(model.previewProperty().get());
     }
 
+    /** @return the pixels of a photo as the toolkit draws them */
+    static WritableImage image(Preview preview) {
+        WritableImage image = new WritableImage(preview.width(), preview.height());
+        image.getPixelWriter()
+                .setPixels(
+                        0,
+                        0,
+                        preview.width(),
+                        preview.height(),
+                        PixelFormat.getIntArgbInstance(),
+                        preview.argb(),
+                        0,
+                        preview.width());
+        return image;
+    }
+
     private void take(Preview preview) {
-        if (preview == null) {
-            picture = null;
-        } else {
-            WritableImage image = new WritableImage(preview.width(), preview.height());
-            image.getPixelWriter()
-                    .setPixels(
-                            0,
-                            0,
-                            preview.width(),
-                            preview.height(),
-                            PixelFormat.getIntArgbInstance(),
-                            preview.argb(),
-                            0,
-                            preview.width());
-            picture = image;
-        }
+        picture = preview == null ? null : image(preview);
         fitted = false;
         chosen = -1;
         requestLayout();

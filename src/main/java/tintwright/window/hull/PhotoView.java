@@ -28,6 +28,7 @@ import tintwright.reading.photo.Flag;
 import tintwright.reading.photo.PhotoReadings;
 import tintwright.reading.photo.SpotReading;
 import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.window.pieces.Controls;
 
 /** The photo station: the picture with its marks, what to do next, and the readings beside it. */
 public final class PhotoView extends StackPane {
@@ -137,20 +138,9 @@ public final class PhotoView extends StackPane {
     }
 
     private static Button button(String words, String id, Runnable action) {
-        Button button = new Button(words);
+        Button button = Controls.button(words, action);
         button.setId(id);
-        button.setMnemonicParsing(false);
-        button.setMinWidth(Region.USE_PREF_SIZE);
-        button.setOnAction(event -> action.run());
         return button;
-    }
-
-    private static Label label(String words, String style) {
-        Label label = new Label(words);
-        label.getStyleClass().add(style);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
     }
 
     private static Label said(Label label) {
@@ -160,9 +150,9 @@ public final class PhotoView extends StackPane {
     }
 
     private Node side() {
-        Label message = label("", "plain");
+        Label message = Controls.wrapped("", "plain");
         message.textProperty().bind(model.messageProperty());
-        Label problem = label("", "caution");
+        Label problem = Controls.wrapped("", "caution");
         problem.setId("photo-problem");
         problem.textProperty().bind(model.problemProperty());
         ProgressBar bar = new ProgressBar();
@@ -177,11 +167,12 @@ public final class PhotoView extends StackPane {
                 button(model.film().isPresent() ? "Take this chip" : "Use these readings", "use-readings", model::use);
         use.getStyleClass().add("main-button");
         use.disableProperty().bind(model.readingsProperty().isNull().or(model.busyProperty()));
-        VBox now = sheet(label("The photo", "heading"), said(message), said(problem), working, readings, use);
+        VBox now =
+                sheet(Controls.wrapped("The photo", "heading"), said(message), said(problem), working, readings, use);
         VBox how = sheet(
-                label("How to take it", "heading"),
-                label(model.film().isPresent() ? CHIP : HOW, "soft"),
-                label(
+                Controls.wrapped("How to take it", "heading"),
+                Controls.wrapped(model.film().isPresent() ? CHIP : HOW, "soft"),
+                Controls.wrapped(
                         "A card is a sheet of known colours. The cards named here are invented: print one and have it "
                                 + "measured, or open the file of your own.",
                         "soft"));
@@ -242,10 +233,12 @@ public final class PhotoView extends StackPane {
                         "%d reference patches in use, each predicted from the others to %.1f.",
                         now.references(),
                         now.leaveOneOut());
-        readings.getChildren().add(label(how, "soft"));
+        readings.getChildren().add(Controls.wrapped(how, "soft"));
         for (Flag flag : now.flags()) {
             flags.getChildren()
-                    .add(sheet(label(flag.message(), "plain"), label(flag.kind().advice(), "soft")));
+                    .add(sheet(
+                            Controls.wrapped(flag.message(), "plain"),
+                            Controls.wrapped(flag.kind().advice(), "soft")));
         }
     }
 
@@ -255,12 +248,12 @@ public final class PhotoView extends StackPane {
         Rectangle swatch = new Rectangle(34, 34, Color.color(code.red(), code.green(), code.blue()));
         swatch.setStroke(Color.gray(0.5));
         VBox words = new VBox(
-                label(one.spot().name() + ": " + one.inWords(), "plain"),
-                label(
+                Controls.wrapped(one.spot().name() + ": " + one.inWords(), "plain"),
+                Controls.wrapped(
                         String.format(Locale.ROOT, "L* %.1f   a* %.1f   b* %.1f", lab.lightness(), lab.a(), lab.b()),
                         "soft"));
         if (!code.inGamut()) {
-            words.getChildren().add(label("The screen cannot show this colour.", "soft"));
+            words.getChildren().add(Controls.wrapped("The screen cannot show this colour.", "soft"));
         }
         HBox row = new HBox(10, swatch, words);
         row.getStyleClass().add("row");

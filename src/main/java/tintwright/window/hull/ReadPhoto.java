@@ -7,11 +7,8 @@ import javafx.geometry.Orientation;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.image.ImageView;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
-import tintwright.reading.photo.file.Preview;
 
 /** The photo that was read by its sheet, with a ring round what was read, and in short what was found. */
 final class ReadPhoto extends Region {
@@ -35,19 +32,7 @@ final class ReadPhoto extends Region {
             return;
         }
         shown = sight;
-        Preview preview = sight.preview();
-        WritableImage image = new WritableImage(preview.width(), preview.height());
-        image.getPixelWriter()
-                .setPixels(
-                        0,
-                        0,
-                        preview.width(),
-                        preview.height(),
-                        PixelFormat.getIntArgbInstance(),
-                        preview.argb(),
-                        0,
-                        preview.width());
-        picture.setImage(image);
+        picture.setImage(PhotoPane.image(sight.preview()));
         rings.clear();
         for (SheetModel.Mark mark : sight.marks()) {
             Circle ring = new Circle();

@@ -78,13 +78,13 @@ public final class RepairPicture extends Picture {
         // What is drawn deeper than it is takes the gel coat with it, so that the two stay true to each other.
         double down = repair.depthMm() > 0 ? deep / repair.depthMm() : LEAST_GEL * tall;
         double gel = Math.max(LEAST_GEL * tall, Math.min(MOST_GEL * tall, gelMm * down));
-        box(laminate, 0, top, wide, tall);
-        box(gelCoat, 0, top, wide, gel);
+        SplitSwatch.box(laminate, 0, top, wide, tall);
+        SplitSwatch.box(gelCoat, 0, top, wide, gel);
         double half = acrossMm * scale / 2;
         double middle = wide / 2;
         if (repair instanceof SprayArea) {
             double thick = 0.09 * getHeight();
-            box(film, wide * (1 - MOST_WIDE) / 2, top - thick, wide * MOST_WIDE, thick);
+            SplitSwatch.box(film, wide * (1 - MOST_WIDE) / 2, top - thick, wide * MOST_WIDE, thick);
             return;
         }
         cut.getElements().setAll(new MoveTo(middle - half, top));
@@ -117,14 +117,7 @@ public final class RepairPicture extends Picture {
     }
 
     private void plugAt(double high, double middle, double half, double bottom) {
-        box(plug, middle - half, bottom - high, 2 * half, high);
-    }
-
-    private static void box(Rectangle box, double x, double y, double width, double height) {
-        box.setX(x);
-        box.setY(y);
-        box.setWidth(width);
-        box.setHeight(height);
+        SplitSwatch.box(plug, middle - half, bottom - high, 2 * half, high);
     }
 
     @Override
