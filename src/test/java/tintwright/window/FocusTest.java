@@ -127,6 +127,14 @@ class FocusTest {
     }
 
     @Test
+    void aCupThatIsBegunWaitsForWhatTheScaleShows() {
+        press(KeyCode.valueOf("DIGIT" + (Step.CUP.ordinal() + 1)));
+        press("Begin the cup");
+        settle();
+        assertEquals("really", owner().getId());
+    }
+
+    @Test
     void theLastReadingThatIsRemovedHandsTheFocusToItsNeighbour() {
         Stagehand.onScreen(() -> {
             desk.hull().newPlace("transom", "80", "-2.0", "6.5", Viewing.D65_10, Geometry.SPECULAR_EXCLUDED);

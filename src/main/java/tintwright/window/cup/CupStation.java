@@ -1,7 +1,9 @@
 package tintwright.window.cup;
 
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -52,17 +54,27 @@ public final class CupStation extends StackPane {
 
     private void show() {
         if (cup.inHandProperty().get().isEmpty()) {
-            getChildren()
-                    .setAll(
-                            planModel.job().now().cup().isPresent()
-                                    ? Controls.sheet("", Controls.plain("Your cup comes back in a moment."))
-                                    : plan);
+            turnTo(
+                    planModel.job().now().cup().isPresent()
+                            ? Controls.sheet("", Controls.plain("Your cup comes back in a moment."))
+                            : plan);
             return;
         }
         if (inHand == null) {
             inHand = new CupPage(cup, this::toThePhoto, this::toTheEye).build();
         }
-        getChildren().setAll(inHand);
+        turnTo(inHand);
+    }
+
+    /** What was pressed went with its page, and the focus with it: it goes to where the thing to do now is done. */
+    private void turnTo(Region page) {
+        getChildren().setAll(page);
+        Platform.runLater(() -> {
+            Node useful = page.getParent() == this && getScene() != null ? page.lookup(".do-now") : null;
+            if (useful != null) {
+                useful.requestFocus();
+            }
+        });
     }
 
     private void toTheEye() {
@@ -76,7 +88,7 @@ public final class CupStation extends StackPane {
                     .target()
                     .map(Target::colour)
                     .orElseGet(() -> Aim.of(seen.cup().hull()).readings().mean()));
-            getChildren().setAll(eye);
+            turnTo(eye);
         });
     }
 
@@ -88,7 +100,7 @@ public final class CupStation extends StackPane {
             page.getStyleClass().add("pictures");
             photoPage = page;
         }
-        getChildren().setAll(photoPage);
+        turnTo(photoPage);
     }
 
     /** @return what the button says that does it */
