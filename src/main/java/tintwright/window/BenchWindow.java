@@ -164,7 +164,8 @@ public final class BenchWindow extends Application {
 
     /**
      * A plain window manager may answer the first show with a size of its own, as small as 200 by 200, and once more
-     * after that; the wanted size is asked for again until it has held for a moment.
+     * after that; the wanted size is asked for again until it has held for a moment. What it had put in the middle of
+     * the screen while it was small then stands with its title above the edge.
      */
     private static void insist(Stage stage, double wide, double tall) {
         Timeline again = new Timeline(new KeyFrame(Duration.millis(100), event -> {
@@ -172,6 +173,12 @@ public final class BenchWindow extends Application {
                     && (Math.abs(stage.getWidth() - wide) > 2 || Math.abs(stage.getHeight() - tall) > 2)) {
                 stage.setWidth(wide);
                 stage.setHeight(tall);
+            }
+            Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+            boolean here = screen.contains(stage.getX() + wide / 2, stage.getY() + tall / 2);
+            if (here && !stage.isMaximized()) {
+                stage.setX(Math.max(screen.getMinX(), Math.min(stage.getX(), screen.getMaxX() - wide)));
+                stage.setY(Math.max(screen.getMinY(), Math.min(stage.getY(), screen.getMaxY() - tall)));
             }
         }));
         again.setCycleCount(10);
