@@ -19,8 +19,11 @@ import tintwright.bench.BenchTop;
 public final class PhoneServer implements AutoCloseable {
     /** Free to use by anybody (RFC 6335, section 6: user ports), chosen by us. */
     public static final int USUAL_PORT = 8417;
-    /** Waiting streams of all phones, one for each, and as much again that works. */
-    private static final int MOST_THREADS = 2 * Passes.MOST_PHONES;
+    /**
+     * A stranger's half request holds a thread until the server gives it up, so there are far more than the streams and
+     * works of all phones need; one that only waits holds some tens of kilobytes. Judgement of ours.
+     */
+    private static final int MOST_THREADS = 1000;
 
     private static final int QUEUE = 128;
 

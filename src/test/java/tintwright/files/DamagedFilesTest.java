@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -26,6 +25,7 @@ import tintwright.colour.Viewing;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
 import tintwright.demo.MeteredShop;
+import tintwright.disk.Damage;
 import tintwright.fill.Basis;
 import tintwright.fill.CatalystShare;
 import tintwright.fill.CureTimer;
@@ -40,7 +40,6 @@ import tintwright.reading.photo.sheet.SheetContents;
 class DamagedFilesTest {
     private static final Conditions SAID = new Conditions(
             Optional.of(Viewing.D65_10), Optional.of(Geometry.SPECULAR_INCLUDED), FilmState.CURED, 0.002, 0.3);
-    private static final String STRIKING = "{}[]\",:;<>&-+.0159eE\n\r\t #%\0\uFEFF\u00e9\u2028";
 
     private static final Instant NOON = Instant.parse("2026-05-31T12:00:00Z");
 
@@ -159,7 +158,7 @@ class DamagedFilesTest {
         Path file = folder.resolve("damaged");
         int refused = 0;
         for (int i = 0; i < tries; i++) {
-            byte[] bad = damaged(kind.good(), chance);
+            byte[] bad = Damage.to(kind.good(), chance);
             Files.write(file, bad);
             try {
                 kind.reader().read(file);
@@ -175,29 +174,5 @@ class DamagedFilesTest {
             assertEquals(1, all.count(), "nothing was written");
         }
         assertTrue(refused > tries / 20, "damage must be noticed at times: " + refused);
-    }
-
-    private static byte[] damaged(byte[] good, Random chance) {
-        int at = chance.nextInt(good.length);
-        return switch (chance.nextInt(4)) {
-            case 0 -> java.util.Arrays.copyOf(good, at);
-            case 1 -> {
-                byte[] bad = good.clone();
-                bad[at] = (byte) chance.nextInt(256);
-                yield bad;
-            }
-            case 2 -> {
-                int to = Math.min(good.length, at + 1 + chance.nextInt(40));
-                String text = new String(good, 0, at, StandardCharsets.ISO_8859_1)
-                        + new String(good, to, good.length - to, StandardCharsets.ISO_8859_1);
-                yield text.getBytes(StandardCharsets.ISO_8859_1);
-            }
-            default -> {
-                char one = STRIKING.charAt(chance.nextInt(STRIKING.length()));
-                String text = new String(good, StandardCharsets.UTF_8);
-                int place = Math.min(at, text.length());
-                yield (text.substring(0, place) + one + text.substring(place)).getBytes(StandardCharsets.UTF_8);
-            }
-        };
     }
 }

@@ -1,19 +1,30 @@
 package tintwright.logbook;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
+import tintwright.disk.Damage;
 
 /** Bytes change under us: never a crash, never a loss that is not named. */
 class DamageTest {
@@ -133,6 +144,113 @@ class DamageTest {
             assertEquals(List.of(), read.entries());
             assertFalse(read.troubles().isEmpty());
         }
+    }
+
+    @Test
+    void aLogOfEverySortOfPageIsReadAndLeftAsItIs() throws IOException {
+        harmWholeLogs(300);
+    }
+
+    /** {@code mvn test -Dwanted.groups=study -Dtest=DamageTest}. */
+    @Test
+    @Tag("study")
+    void aLogOfEverySortOfPageIsReadAndLeftAsItIs5000Times() throws IOException {
+        harmWholeLogs(5000);
+    }
+
+    /**
+     * Half of the damage is as it comes; half has its check put right again, as a stranger's program would write it, so
+     * that what is inside the line is reached. Whatever is there, a new page can be written, and the harmed bytes stay.
+     */
+    private void harmWholeLogs(int rounds) throws IOException {
+        Path untouched = tmp.resolve("untouched");
+        UUID boat;
+        try (LogBook book = open(untouched)) {
+            boat = book.begin(Samples.boat()).entry().id();
+            Samples.every().stream().skip(1).forEach(page -> book.write(Optional.of(boat), page));
+        }
+        byte[] good = Files.readAllBytes(Folders.onlyFile(untouched.resolve("log")));
+        Random chance = new Random(5);
+        int named = 0;
+        for (int round = 0; round < rounds; round++) {
+            byte[] bad = Damage.to(good, chance);
+            if (round % 2 == 1) {
+                bad = sealedAgain(bad);
+            }
+            Path here = tmp.resolve("round");
+            copy(untouched, here);
+            Path pages = Folders.onlyFile(here.resolve("log"));
+            Files.write(pages, bad);
+            try (LogBook book = open(here)) {
+                book.boats().forEach(each -> book.of(each.id()));
+                book.search("chalky", 5);
+                book.nearest(new Lab(60, -3, 10, Viewing.D65_10), 5);
+                for (Trouble trouble : book.troubles()) {
+                    named++;
+                    assertEquals(1, trouble.sentence().lines().count(), trouble.sentence());
+                    assertTrue(trouble.sentence().startsWith("berta-0001.jsonl"), trouble.sentence());
+                }
+                assertArrayEquals(bad, Files.readAllBytes(pages), "reading wrote, round " + round);
+                Folders.onlyFile(here.resolve("log"));
+                if (book.isReadOnly()) {
+                    assertThrows(LogFailure.class, () -> book.write(Optional.of(boat), Samples.remark()));
+                    Folders.onlyFile(here.resolve("log"));
+                } else {
+                    UUID added = book.write(Optional.of(boat), Samples.remark())
+                            .entry()
+                            .id();
+                    try (LogBook again = open(here)) {
+                        assertTrue(again.find(added).isPresent(), "an acknowledged page is gone, round " + round);
+                    }
+                }
+                // A torn last line is set aside by whoever writes after it; the rest of the file stays.
+                int whole = readBack(bad).tornFrom();
+                assertArrayEquals(
+                        Arrays.copyOf(bad, whole),
+                        Arrays.copyOf(Files.readAllBytes(pages), whole),
+                        "harmed bytes were lost, round " + round);
+            }
+            remove(here);
+        }
+        assertTrue(named > rounds / 4, "damage must be named: " + named);
+    }
+
+    private static LogBook open(Path here) {
+        return LogBook.open(
+                here.resolve("log"), Folders.bench(here, "berta"), Folders.NOON, new SplittableRandom(7));
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path each : all.toList()) {
+                Files.copy(each, to.resolve(from.relativize(each)));
+            }
+        }
+    }
+
+    private static void remove(Path folder) throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(each);
+            }
+        }
+    }
+
+    private static byte[] sealedAgain(byte[] bad) {
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        int from = 0;
+        for (int at = 0; at < bad.length; at++) {
+            if (bad[at] == '\n') {
+                if (at - from > Line.CHECKED_FROM) {
+                    all.writeBytes(Line.seal(Arrays.copyOfRange(bad, from + Line.CHECKED_FROM, at)));
+                } else {
+                    all.writeBytes(Arrays.copyOfRange(bad, from, at + 1));
+                }
+                from = at + 1;
+            }
+        }
+        all.writeBytes(Arrays.copyOfRange(bad, from, bad.length));
+        return all.toByteArray();
     }
 
     private static LogFile readBack(byte[] bytes) {

@@ -321,6 +321,26 @@ class PhoneRefusalsTest {
         goesOn();
     }
 
+    /** Each holds a thread of the server until it says the rest, or for two minutes. */
+    @Test
+    void strangersWhoSayHalfARequestAndWaitHoldNoPhoneUp() throws Exception {
+        List<Socket> waiting = new ArrayList<>();
+        try {
+            for (int i = 0; i < 300; i++) {
+                Socket half = phone.socket();
+                waiting.add(half);
+                half.getOutputStream().write("GET /dose HT".getBytes(StandardCharsets.US_ASCII));
+                half.getOutputStream().flush();
+            }
+            Thread.sleep(500);
+            goesOn();
+        } finally {
+            for (Socket half : waiting) {
+                half.close();
+            }
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"mailto:bench", "*", "//", "http://elsewhere.example/", "/%", "/a/b/c/d"})
     void whatIsNoAddressOfAPageFindsNothing(String target) throws Exception {
