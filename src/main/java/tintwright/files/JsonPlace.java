@@ -2,9 +2,6 @@ package tintwright.files;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -24,18 +21,15 @@ import java.util.stream.Stream;
  * wrong with it can be said in one sentence with file, place and remedy.
  */
 public final class JsonPlace {
-    private static final ObjectMapper MAPPER = new ObjectMapper()
-            .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
-
     private final String file;
     private final String path;
-    private final JsonNode node;
+    /** As {@link JsonTree} reads it; null for a null. */
+    private final Object value;
 
-    private JsonPlace(String file, String path, JsonNode node) {
+    private JsonPlace(String file, String path, Object value) {
         this.file = file;
         this.path = path;
-        this.node = node;
+        this.value = value;
     }
 
     /** @return the whole of a file */
@@ -48,9 +42,11 @@ public final class JsonPlace {
      * @param text the JSON
      */
     public static JsonPlace parse(String file, String text) throws FileProblem {
-        JsonNode node;
         try {
-            node = MAPPER.readTree(text);
+            return JsonTree.of(text)
+                    .map(tree -> new JsonPlace(file, "", tree))
+                    .orElseThrow(
+                            () -> FileProblem.unusable(file + ": the file is empty; take a copy that holds something"));
         } catch (JsonProcessingException e) {
             JsonLocation at = e.getLocation();
             String where = at == null ? "" : ", line " + at.getLineNr() + ", column " + at.getColumnNr();
@@ -59,10 +55,6 @@ public final class JsonPlace {
                             + "); correct it there or take a copy that works",
                     e);
         }
-        if (node == null || node.isMissingNode()) {
-            throw FileProblem.unusable(file + ": the file is empty; take a copy that holds something");
-        }
-        return new JsonPlace(file, "", node);
     }
 
     private static String firstLine(String message) {
@@ -82,7 +74,6 @@ public final class JsonPlace {
      * @param fields what else may stand there
      */
     public void head(String kind, int newest, String... fields) throws FileProblem {
-        mustBeObject();
         double version = at("formatVersion").number();
         if (version > newest) {
             throw at("formatVersion")
@@ -105,34 +96,35 @@ public final class JsonPlace {
 
     /** @throws FileProblem when this is not an object, or has a field other than these */
     public void only(String... known) throws FileProblem {
-        mustBeObject();
-        for (Map.Entry<String, JsonNode> field : node.properties()) {
-            if (!Set.of(known).contains(field.getKey())) {
-                throw new JsonPlace(file, deeper(field.getKey()), field.getValue())
+        for (Map.Entry<?, ?> field : object().entrySet()) {
+            String name = (String) field.getKey();
+            if (!Set.of(known).contains(name)) {
+                throw new JsonPlace(file, deeper(name), field.getValue())
                         .problem("no such field is known here; correct its name to one of "
                                 + String.join(", ", new TreeSet<>(Set.of(known))) + ", or take it out");
             }
         }
     }
 
-    private void mustBeObject() throws FileProblem {
-        if (!node.isObject()) {
-            throw problem("must be an object in braces { }, was " + shown());
+    private Map<?, ?> object() throws FileProblem {
+        if (value instanceof Map<?, ?> object) {
+            return object;
         }
+        throw problem("must be an object in braces { }, was " + shown());
     }
 
     /** @return whether the field is there and not null */
     public boolean has(String field) {
-        return node.hasNonNull(field);
+        return value instanceof Map<?, ?> object && object.get(field) != null;
     }
 
     /** @return the field, which must be there */
     public JsonPlace at(String field) throws FileProblem {
-        mustBeObject();
-        if (!has(field)) {
+        Object found = object().get(field);
+        if (found == null) {
             throw problem("the field \"" + field + "\" is missing; add it");
         }
-        return new JsonPlace(file, deeper(field), node.get(field));
+        return new JsonPlace(file, deeper(field), found);
     }
 
     public Optional<JsonPlace> optional(String field) throws FileProblem {
@@ -141,14 +133,18 @@ public final class JsonPlace {
 
     /** @return the things of a list, in order */
     public List<JsonPlace> list() throws FileProblem {
-        if (!node.isArray()) {
-            throw problem("must be a list in brackets [ ], was " + shown());
-        }
         List<JsonPlace> list = new ArrayList<>();
-        for (JsonNode child : node) {
+        for (Object child : children()) {
             list.add(new JsonPlace(file, path + "[" + list.size() + "]", child));
         }
         return list;
+    }
+
+    private List<?> children() throws FileProblem {
+        if (value instanceof List<?> children) {
+            return children;
+        }
+        throw problem("must be a list in brackets [ ], was " + shown());
     }
 
     /** @return the things of a list; none when the field is not there */
@@ -158,46 +154,43 @@ public final class JsonPlace {
 
     /** @return the fields of an object, in the order of the file */
     public Map<String, JsonPlace> fields() throws FileProblem {
-        mustBeObject();
         Map<String, JsonPlace> fields = new LinkedHashMap<>();
-        for (Map.Entry<String, JsonNode> field : node.properties()) {
-            fields.put(field.getKey(), new JsonPlace(file, deeper(field.getKey()), field.getValue()));
-        }
+        object().forEach((name, child) -> fields.put((String) name, new JsonPlace(file, deeper((String) name), child)));
         return fields;
     }
 
     /** @return whether the value is a text in quotes */
     public boolean isText() {
-        return node.isTextual();
+        return value instanceof String;
     }
 
     public String text() throws FileProblem {
-        if (!node.isTextual()) {
-            throw problem("must be a text in quotes, was " + shown());
+        if (value instanceof String text) {
+            return text;
         }
-        return node.textValue();
+        throw problem("must be a text in quotes, was " + shown());
     }
 
     /** @return a finite number */
     public double number() throws FileProblem {
-        if (!node.isNumber() || !Double.isFinite(node.doubleValue())) {
-            throw problem("must be a number such as 1.25, was " + shown());
+        if (value instanceof Double number && Double.isFinite(number)) {
+            return number;
         }
-        return node.doubleValue();
+        throw problem("must be a number such as 1.25, was " + shown());
     }
 
     public int whole() throws FileProblem {
-        if (!node.isNumber() || !node.canConvertToInt() || node.doubleValue() != node.intValue()) {
-            throw problem("must be a whole number, was " + shown());
+        if (value instanceof Double number && number.intValue() == number) {
+            return number.intValue();
         }
-        return node.intValue();
+        throw problem("must be a whole number, was " + shown());
     }
 
     public boolean truth() throws FileProblem {
-        if (!node.isBoolean()) {
-            throw problem("must be true or false, was " + shown());
+        if (value instanceof Boolean truth) {
+            return truth;
         }
-        return node.booleanValue();
+        throw problem("must be true or false, was " + shown());
     }
 
     public LocalDate date() throws FileProblem {
@@ -210,15 +203,10 @@ public final class JsonPlace {
 
     /** @return finite numbers */
     public double[] numbers() throws FileProblem {
-        if (!node.isArray()) {
-            throw problem("must be a list in brackets [ ], was " + shown());
-        }
-        double[] numbers = new double[node.size()];
+        List<?> children = children();
+        double[] numbers = new double[children.size()];
         for (int i = 0; i < numbers.length; i++) {
-            numbers[i] = node.get(i).doubleValue();
-            if (!node.get(i).isNumber() || !Double.isFinite(numbers[i])) {
-                return new double[] {list().get(i).number()};
-            }
+            numbers[i] = new JsonPlace(file, path + "[" + i + "]", children.get(i)).number();
         }
         return numbers;
     }
@@ -256,7 +244,9 @@ public final class JsonPlace {
 
     /** @return the value as it stands in the file, cut when it is long */
     private String shown() {
-        String text = node.toString();
+        String text = value instanceof Double number && !Double.isFinite(number)
+                ? "too large a number"
+                : JsonText.of(value).replaceAll("\\s+", " ").strip();
         return text.length() > 40 ? text.substring(0, 37) + "..." : text;
     }
 

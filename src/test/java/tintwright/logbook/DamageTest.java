@@ -216,8 +216,7 @@ class DamageTest {
     }
 
     private static LogBook open(Path here) {
-        return LogBook.open(
-                here.resolve("log"), Folders.bench(here, "berta"), Folders.NOON, new SplittableRandom(7));
+        return LogBook.open(here.resolve("log"), Folders.bench(here, "berta"), Folders.NOON, new SplittableRandom(7));
     }
 
     private static void copy(Path from, Path to) throws IOException {
