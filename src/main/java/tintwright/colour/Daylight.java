@@ -14,7 +14,17 @@ final class Daylight {
     private static final Grid TABLE = Grid.between(380, 780, 10);
     private static final double[][] COMPONENT = CieTable.columns("daylight.csv", 1, 3);
 
+    /** The second constant of radiation as it is now and as it was when D50 to D75 were named, in cm K; ISO/CIE 11664-2. */
+    private static final double NOW = 1.4388;
+
+    private static final double THEN = 1.4380;
+
     private Daylight() {}
+
+    /** @return the temperature that the daylight named after a nominal temperature has on today's scale, in kelvin */
+    static double ofNominal(double kelvin) {
+        return kelvin * NOW / THEN;
+    }
 
     static String name(double kelvin) {
         return "D" + BigDecimal.valueOf(kelvin).stripTrailingZeros().toPlainString() + "K";

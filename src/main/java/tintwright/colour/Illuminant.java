@@ -9,7 +9,8 @@ import java.util.Set;
 /**
  * Relative spectral power of a light, 380 to 780 nm every 5 nm.
  *
- * <p>Source: ISO/CIE 11664-2 (A, D50, D65), CIE 15:2004 table T.6 (FL), CIE 15:2018 table 12 (LED).
+ * <p>Source: ISO/CIE 11664-2 (A, D50, D65), CIE 15:2004 table T.6 (FL), CIE 15:2018 table 12 (LED); D75 by the
+ * calculation of daylight in the same standards.
  */
 public final class Illuminant {
     static final Grid TABLE = Grid.between(380, 780, 5);
@@ -22,6 +23,8 @@ public final class Illuminant {
     public static final Illuminant D50 = tabulated("D50", 2);
     /** Daylight at 6504 K, overcast sky. */
     public static final Illuminant D65 = tabulated("D65", 3);
+    /** Daylight at 7504 K, the blue light of a north sky. */
+    public static final Illuminant D75 = known("D75", Daylight.power(Daylight.ofNominal(7500), TABLE));
     /** Cool white fluorescent tube. */
     public static final Illuminant FL2 = tabulated("FL2", 4);
     /** Narrow-band fluorescent tube, 4000 K: what hangs in most workshops. */
@@ -44,7 +47,11 @@ public final class Illuminant {
     }
 
     private static Illuminant tabulated(String name, int column) {
-        Illuminant light = new Illuminant(name, CieTable.columns("illuminants.csv", column, 1)[0]);
+        return known(name, CieTable.columns("illuminants.csv", column, 1)[0]);
+    }
+
+    private static Illuminant known(String name, double[] power) {
+        Illuminant light = new Illuminant(name, power);
         BY_NAME.put(name, light);
         return light;
     }
@@ -71,8 +78,8 @@ public final class Illuminant {
      * Daylight of a correlated colour temperature.
      *
      * <p>The components every 10 nm, straight lines between them, their shares rounded to three decimals as the
-     * standard asks. The nominal 5000, 5500, 6500 and 7500 K of D50, D55, D65 and D75 stand on an older scale of
-     * temperature: multiply them by 1.4388 / 1.4380 to meet the tabulated lights.
+     * standard asks. The nominal 5000, 6500 and 7500 K of D50, D65 and D75 stand on an older scale of temperature, so
+     * those three are not found by their nominal temperature here but by their names.
      * Source: CIE 15:2018, the calculation of daylight; ISO/CIE 11664-2.
      *
      * @param kelvin 4000 to 25000 K

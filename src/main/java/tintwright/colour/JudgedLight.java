@@ -45,6 +45,11 @@ public enum JudgedLight {
         return label;
     }
 
+    /** @return the kind in running text, such as "lamp light" */
+    public String words() {
+        return words;
+    }
+
     /** @return a CIE light in words, such as "daylight (D50)" */
     public static String words(Illuminant light) {
         return of(light).words + " (" + light + ")";

@@ -13,6 +13,8 @@ public record Viewing(Illuminant light, Observer observer) {
     public static final Viewing D50_2 = new Viewing(Illuminant.D50, Observer.CIE_1931_2_DEGREE);
     /** Overcast daylight, small field: what sRGB is defined for. */
     public static final Viewing D65_2 = new Viewing(Illuminant.D65, Observer.CIE_1931_2_DEGREE);
+    /** The blue light of a north sky, large field: what some meters are set to. */
+    public static final Viewing D75_10 = new Viewing(Illuminant.D75, Observer.CIE_1964_10_DEGREE);
     /** Lamp light, large field. */
     public static final Viewing A_10 = new Viewing(Illuminant.A, Observer.CIE_1964_10_DEGREE);
     /** Workshop fluorescent tube, large field. */

@@ -1,8 +1,10 @@
 package tintwright.command;
 
+import java.util.ArrayList;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import tintwright.colour.Geometry;
+import tintwright.colour.Illuminant;
 import tintwright.colour.Viewing;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Conditions;
@@ -14,9 +16,16 @@ final class SaidBeside {
     @Option(
             names = "--light",
             paramLabel = "NAME",
-            description = "Light the colour was read under: A, D50, D65, FL2,"
-                    + " FL11, FL12, LED-B1, LED-B3, LED-B5 or a daylight such as D5500K.")
+            completionCandidates = Lights.class,
+            description = "Light the colour was read under: ${COMPLETION-CANDIDATES} or a daylight such as D5500K.")
     private String light;
+
+    /** The names a light may have, for the help. */
+    static final class Lights extends ArrayList<String> {
+        Lights() {
+            super(Illuminant.names());
+        }
+    }
 
     @Option(names = "--observer", paramLabel = "2|10", description = "Observer of the colour, degrees.")
     private Integer observer;

@@ -3,6 +3,7 @@ package tintwright.colour;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,6 +16,9 @@ class TablesTest {
     private static final Map<String, Double> SUMS = Map.of(
             "A", 9561.7213, "D50", 6959.526, "D65", 7092.7234, "FL2", 594.5, "FL11", 594.08, "FL12", 566.76, "LED-B1",
             641.7, "LED-B3", 631.14, "LED-B5", 655.25);
+
+    /** What is worked out and not tabulated. */
+    private static final Set<String> WORKED_OUT = Set.of("D75");
 
     @Test
     void everyColourMatchingValueIsThePublishedOne() {
@@ -42,7 +46,7 @@ class TablesTest {
         assertEquals(81, rows.size());
         for (Map<String, String> row : rows) {
             String nm = row.get("wavelength_nm");
-            for (String light : Illuminant.names()) {
+            for (String light : SUMS.keySet()) {
                 assertEquals(
                         Double.parseDouble(row.get(light)),
                         Illuminant.named(light).power(Double.parseDouble(nm)),
@@ -69,7 +73,9 @@ class TablesTest {
 
     @Test
     void columnsOfTheLightsKeepTheirSums() {
-        assertEquals(SUMS.keySet(), Illuminant.names());
+        Set<String> tabulated = new HashSet<>(Illuminant.names());
+        tabulated.removeAll(WORKED_OUT);
+        assertEquals(SUMS.keySet(), tabulated);
         SUMS.forEach((light, published) -> {
             double sum = 0;
             for (int k = 0; k < Illuminant.TABLE.count(); k++) {
@@ -83,7 +89,7 @@ class TablesTest {
     @Test
     void everyLightIsOfAKind() {
         Map<JudgedLight, Set<String>> kinds = Map.of(
-                JudgedLight.DAYLIGHT, Set.of("D50", "D65"),
+                JudgedLight.DAYLIGHT, Set.of("D50", "D65", "D75"),
                 JudgedLight.LAMP, Set.of("A"),
                 JudgedLight.LED, Set.of("LED-B1", "LED-B3", "LED-B5"),
                 JudgedLight.TUBE, Set.of("FL2", "FL11", "FL12"));
@@ -124,8 +130,8 @@ class TablesTest {
     /** The tables of D50 and D65 are printed to three and four decimals; the shares are rounded to three. */
     @Test
     void daylightByTemperatureIsTheTabulatedDaylight() {
-        Illuminant d65 = Illuminant.daylight(6500 * 1.4388 / 1.4380);
-        Illuminant d50 = Illuminant.daylight(5000 * 1.4388 / 1.4380);
+        Illuminant d65 = Illuminant.daylight(Daylight.ofNominal(6500));
+        Illuminant d50 = Illuminant.daylight(Daylight.ofNominal(5000));
         for (int nm = 380; nm <= 780; nm += 10) {
             assertEquals(Illuminant.D65.power(nm), d65.power(nm), 0.0006, "D65 at " + nm + " nm");
             assertEquals(Illuminant.D50.power(nm), d50.power(nm), 0.0006, "D50 at " + nm + " nm");
@@ -145,8 +151,18 @@ class TablesTest {
         chromaticity(7500, 0.29903, 0.31488);
     }
 
+    /** Power of D75, CIE 15:2004 table T.1 (from memory, to the decimals that are remembered). */
+    @Test
+    void d75HasItsPublishedPower() {
+        double[] published = {101.93, 121.20, 126.80, 116.59, 100.00};
+        int[] nm = {400, 440, 480, 500, 560};
+        for (int i = 0; i < nm.length; i++) {
+            assertEquals(published[i], Illuminant.named("d75").power(nm[i]), 0.01, nm[i] + " nm");
+        }
+    }
+
     private static void chromaticity(double nominal, double x, double y) {
-        Xyz white = new Viewing(Illuminant.daylight(nominal * 1.4388 / 1.4380), Observer.CIE_1931_2_DEGREE).white();
+        Xyz white = new Viewing(Illuminant.daylight(Daylight.ofNominal(nominal)), Observer.CIE_1931_2_DEGREE).white();
         double sum = white.x() + white.y() + white.z();
         assertEquals(x, white.x() / sum, 0.0001, nominal + " K x");
         assertEquals(y, white.y() / sum, 0.0001, nominal + " K y");

@@ -126,7 +126,7 @@ class MatchCommandTest {
                 "--lab 62,-3,11 | Say under which light and for which observer --lab was read, such as --light D65"
                         + " --observer 10.",
                 "--lab 62,-3,11 --light D65 | --light and --observer belong together, such as --light D65 --observer 10.",
-                "--lab 62,-3,11 --light sun --observer 10 | Illuminant must be one of A, D50, D65, FL2, FL11, FL12, LED-B1,"
+                "--lab 62,-3,11 --light sun --observer 10 | Illuminant must be one of A, D50, D65, D75, FL2, FL11, FL12, LED-B1,"
                         + " LED-B3, LED-B5 or a daylight such as D5500K, was \"sun\".",
                 "--lab 62,-3,11 --light D65 --observer 7 | Observer must be 2 or 10 degrees, was 7.",
                 "--lab 62,-3,11 --light D65 --observer ten | Invalid value for option '--observer': 'ten' is not an int;"

@@ -1,6 +1,7 @@
 package tintwright.files;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,9 +10,16 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import tintwright.colour.Illuminant;
 
 /** The examples in docs/formats.md are read by the program as they stand there. */
 class FormatsDocumentTest {
+    @Test
+    void everyLightIsNamed() throws Exception {
+        String said = "`light` is one of " + String.join(", ", Illuminant.names()) + " or ";
+        assertTrue(Files.readString(Path.of("docs/formats.md")).contains(said), said);
+    }
+
     @Test
     void everyExampleOfAFileCanBeRead() throws Exception {
         String document = Files.readString(Path.of("docs/formats.md"));

@@ -175,7 +175,7 @@ class ShelfFileTest {
                 "`[70, -20, 5]` | `[270, -20, 5]`"
                         + " | shelf.json, chips[0].readings[0].lab: L* must be 0 to 100.5, was 270.0; correct it there",
                 "`\"light\": \"D65\", ` | `` | shelf.json, chips[0].readings[0]: the field \"light\" is missing; add it",
-                "`\"D65\"` | `\"D66\"` | shelf.json, chips[0].readings[0]: illuminant must be one of A, D50, D65, FL2, FL11,"
+                "`\"D65\"` | `\"D66\"` | shelf.json, chips[0].readings[0]: illuminant must be one of A, D50, D65, D75, FL2, FL11,"
                         + " FL12, LED-B1, LED-B3, LED-B5 or a daylight such as D5500K, was \"D66\"; correct it there",
                 "`\"observer\": 10` | `\"observer\": 5`"
                         + " | shelf.json, chips[0].readings[0]: observer must be 2 or 10 degrees, was 5; correct it there",

@@ -1,6 +1,8 @@
 package tintwright.window.pieces;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
@@ -18,12 +20,15 @@ public final class MeterSetting extends VBox {
     /** The same in the codes of a meter's booklet. */
     public static final String USUAL_CODES = "D65, 10\u00b0, 45:0 or d:8 excluded";
 
+    /** What a meter is usually set to, in words, the likeliest first. */
+    private static final Map<Viewing, String> LIGHTS = lights();
+
     private final ComboBox<Viewing> light = new ComboBox<>();
     private final ComboBox<Geometry> gloss = new ComboBox<>();
 
     public MeterSetting() {
         getStyleClass().add("asked");
-        Choices.fill(light, List.of(Viewing.D65_10, Viewing.D65_2, Viewing.D50_2), MeterSetting::words);
+        Choices.fill(light, List.copyOf(LIGHTS.keySet()), MeterSetting::words);
         Choices.fill(gloss, List.of(Geometry.SPECULAR_EXCLUDED, Geometry.SPECULAR_INCLUDED), MeterSetting::words);
         light.setId("meter-light");
         gloss.setId("meter-gloss");
@@ -36,6 +41,15 @@ public final class MeterSetting extends VBox {
                         Controls.soft(HELP));
     }
 
+    private static Map<Viewing, String> lights() {
+        Map<Viewing, String> lights = new LinkedHashMap<>();
+        lights.put(Viewing.D65_10, "daylight");
+        lights.put(Viewing.D65_2, "daylight, narrow view");
+        lights.put(Viewing.D50_2, "printer's light");
+        lights.put(Viewing.D75_10, "north sky");
+        return lights;
+    }
+
     /** Sets both as an earlier reading was made, so that nobody is asked twice. */
     public void setTo(Viewing viewing, Geometry geometry) {
         light.setValue(viewing);
@@ -44,11 +58,7 @@ public final class MeterSetting extends VBox {
     }
 
     private static String words(Viewing viewing) {
-        return viewing.equals(Viewing.D65_2)
-                ? "daylight, narrow view"
-                : viewing.equals(Viewing.D50_2)
-                        ? "printer's light"
-                        : JudgedLight.words(viewing.light()).replaceFirst(" \\(.*", "");
+        return LIGHTS.getOrDefault(viewing, JudgedLight.of(viewing.light()).words());
     }
 
     private static String words(Geometry geometry) {
