@@ -2,9 +2,11 @@ package tintwright.bench;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
+import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.files.InstrumentFile;
 import tintwright.files.LabRange;
@@ -33,6 +35,25 @@ public final class ChooseTarget {
         LabRange.check(colour.lightness(), colour.a(), colour.b());
         Reading typed = new ColourReading(colour, Covariance.same(sigma), geometry, FilmState.CURED, Optional.empty());
         return Aim.of(new PlaceReadings("", "the colour given", List.of(typed), ""));
+    }
+
+    /**
+     * A place of the demo boat, by its name or a part of it that only one place has.
+     *
+     * @throws IllegalArgumentException when there is no such place
+     */
+    public static PlaceReadings onDemoBoat(String name) {
+        String wanted = name.strip().toLowerCase(Locale.ROOT);
+        List<PlaceReadings> places = Demo.places();
+        List<PlaceReadings> fit = places.stream()
+                .filter(place -> !wanted.isEmpty() && place.place().contains(wanted))
+                .toList();
+        if (fit.size() != 1) {
+            throw new IllegalArgumentException("there is no place \"" + name + "\" on the demo boat; its places are "
+                    + String.join(
+                            ", ", places.stream().map(PlaceReadings::place).toList()));
+        }
+        return fit.get(0);
     }
 
     /**

@@ -100,33 +100,35 @@ public final class CupBench {
         return new Unknown(likely, after(found));
     }
 
-    /** @return the bench after doing what the plan says, weighed exactly so; the same for a plan without doses */
+    /**
+     * @return the bench after doing what the plan says, weighed exactly so; the same for a plan without doses
+     * @throws IllegalArgumentException when a can holds less than is planned
+     */
     public CupBench asPlanned(Instant at) {
-        Cup done = cup;
         if (plan() instanceof Plan.Start start) {
-            done = cup.add(at, new Deed.Weighed(cup.base(), start.white(), cup.scaleStep()))
-                    .add(at, new Deed.Held(start.reserve()));
-        } else if (plan() instanceof Plan.Doses doses) {
-            done = all(doses.doses(), at);
+            return also(at, new Deed.Weighed(cup.base(), start.white(), cup.scaleStep()))
+                    .also(at, new Deed.Held(start.reserve()));
         }
-        return done == cup ? this : after(done);
+        return plan() instanceof Plan.Doses doses ? all(doses.doses(), at) : this;
     }
 
-    /** @return the bench after doing this way in this cup; the same for one that leaves the cup as it is */
+    /**
+     * @return the bench after doing this way in this cup; the same for one that leaves the cup as it is
+     * @throws IllegalArgumentException when a can holds less than is planned
+     */
     public CupBench follow(Way way, Instant at) {
         if (way instanceof Way.Climb climb) {
-            return after(all(climb.doses(), at));
+            return all(climb.doses(), at);
         } else if (way instanceof Way.Split split) {
-            CupBench small = after(cup.add(at, new Deed.SetAside(split.setAside(), split.name())));
-            return after(small.all(split.doses(), at));
+            return also(at, new Deed.SetAside(split.setAside(), split.name())).all(split.doses(), at);
         }
         return this;
     }
 
-    private Cup all(List<Dose> doses, Instant at) {
-        Cup done = cup;
+    private CupBench all(List<Dose> doses, Instant at) {
+        CupBench done = this;
         for (Dose dose : doses) {
-            done = done.add(at, dose.deed());
+            done = done.also(at, dose.deed());
         }
         return done;
     }

@@ -2,17 +2,16 @@ package tintwright.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import tintwright.bench.ChooseTarget;
 import tintwright.bench.CupBench;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.Geometry;
 import tintwright.cup.Deed;
 import tintwright.cup.UnknownCup;
-import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.files.TargetFile;
 import tintwright.reading.PlaceReadings;
@@ -146,22 +145,7 @@ final class CupCommand extends Command {
                 throw new IllegalArgumentException("say what to match: --target FILE, or --place on the demo boat, or"
                         + " --hull-like without either's reading");
             }
-            if (target != null) {
-                return TargetFile.read(target);
-            }
-            List<PlaceReadings> fits = Demo.places().stream()
-                    .filter(known -> known.place()
-                            .toLowerCase(java.util.Locale.ROOT)
-                            .contains(place.strip().toLowerCase(java.util.Locale.ROOT)))
-                    .toList();
-            if (fits.size() != 1) {
-                throw new IllegalArgumentException("there is no one place \"" + place
-                        + "\" on the demo boat; its places" + " are "
-                        + String.join(
-                                ", ",
-                                Demo.places().stream().map(PlaceReadings::place).toList()));
-            }
-            return fits.get(0);
+            return target != null ? TargetFile.read(target) : ChooseTarget.onDemoBoat(place);
         }
     }
 

@@ -17,7 +17,6 @@ import tintwright.files.FileProblem;
 import tintwright.files.ShelfFile;
 import tintwright.match.Aim;
 import tintwright.match.Wish;
-import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Shelf;
 
 /** What to weigh to hit a colour. */
@@ -97,7 +96,7 @@ final class MatchCommand extends Command {
                             : "give only one of --lab, --target and --place");
         }
         if (place != null) {
-            return demoPlace();
+            return Aim.of(ChooseTarget.onDemoBoat(place));
         }
         if (target != null) {
             return ChooseTarget.inFile(target, said.conditions(), Optional.ofNullable(sample));
@@ -111,16 +110,5 @@ final class MatchCommand extends Command {
                 new Lab(numbers[0], numbers[1], numbers[2], viewing),
                 said.sigma(),
                 said.geometry().orElse(Geometry.SPECULAR_EXCLUDED));
-    }
-
-    private Aim demoPlace() {
-        for (PlaceReadings known : Demo.places()) {
-            if (known.place().equalsIgnoreCase(place.strip())) {
-                return Aim.of(known);
-            }
-        }
-        throw new IllegalArgumentException("there is no place \"" + place + "\" on the demo boat; its places are "
-                + String.join(
-                        ", ", Demo.places().stream().map(PlaceReadings::place).toList()));
     }
 }

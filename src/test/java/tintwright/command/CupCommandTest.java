@@ -9,9 +9,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tintwright.demo.MeteredShop;
 
 /** A cup from the first white to the last word, by commands alone. */
@@ -259,5 +263,43 @@ class CupCommandTest {
         String after = Files.readString(folder.resolve("bow.json"));
         assertEquals(added.code() == 0, !after.equals(before), added.code() + ": " + added.err());
         assertEquals(1, added.err().isEmpty() ? 1 : added.err().strip().lines().count());
+    }
+
+    /** A place of the demo boat goes by the same words, whether it is matched or a cup is begun for it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"port bow", " Port Bow ", "bow", "quarter", "", " ", "r", "keel"})
+    void aPlaceIsFoundAsAMatchFindsIt(String place) {
+        CommandLineTest.Ran cup = run("00:00", "cup start", "--place", place, "--grams", "100");
+        CommandLineTest.Ran match = CommandLineTest.run(Commands.all(), "match", "--place", place);
+        boolean known = place.contains("o") || place.equals("quarter");
+        assertEquals(known ? 0 : 2, match.code(), match.err());
+        assertEquals(match.code(), cup.code(), cup.err());
+        assertEquals(match.err(), cup.err());
+    }
+
+    /** What is weighed by hand and what is planned come from the same cans. */
+    @Test
+    void noPlanTakesMoreThanTheCanHolds() throws Exception {
+        Path nearlyEmpty = folder.resolve("shelf.json");
+        Files.writeString(
+                nearlyEmpty,
+                Files.readString(Path.of(MeteredShop.SHELF_FILE))
+                        .replaceFirst("\"gramsLeft\": [0-9.]+", "\"gramsLeft\": 20"));
+        Path cup = folder.resolve("bow.json");
+        String[] at = {"--cup", cup.toString(), "--shelf", nearlyEmpty.toString()};
+        assertEquals(0, ran("cup start", at, "--target", MeteredShop.BOW_FILE).code());
+        String before = Files.readString(cup);
+        CommandLineTest.Ran typed = ran("cup add", at, "--part", "plain-white", "--grams", "60");
+        CommandLineTest.Ran planned = ran("cup add", at, "--planned");
+        assertEquals(2, typed.code());
+        assertEquals(2, planned.code(), planned.out());
+        assertTrue(planned.err().startsWith("The can of plain white holds 20"), planned.err());
+        assertEquals(before, Files.readString(cup), "nothing was written that was refused");
+    }
+
+    private static CommandLineTest.Ran ran(String word, String[] at, String... rest) {
+        return CommandLineTest.run(
+                Commands.all(),
+                Stream.of(word.split(" "), at, rest).flatMap(Arrays::stream).toArray(String[]::new));
     }
 }
