@@ -118,6 +118,18 @@ public final class ShelfBench {
                 .toList();
     }
 
+    /** @return the same as a list to take along, a thing a line below whose it is and of what day; empty when nothing is wanted */
+    public static List<String> listToBuy(Shelf shelf, LocalDate today) {
+        List<String> list = new ArrayList<>();
+        for (Wanted wanted : toBuy(shelf, today)) {
+            list.add(wanted.words());
+        }
+        if (!list.isEmpty()) {
+            list.add(0, "To buy for " + shelf.name() + ", " + today);
+        }
+        return list;
+    }
+
     /** @return what an item is to be looked at for; mostly nothing */
     static List<String> warnings(StockItem item, LocalDate today) {
         List<String> warnings = new ArrayList<>();

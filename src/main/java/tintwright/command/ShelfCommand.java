@@ -51,7 +51,7 @@ final class ShelfCommand extends Command {
             return new Answer(
                     wanted.isEmpty()
                             ? List.of("Nothing on the shelf is low or old.")
-                            : wanted.stream().map(ShelfBench.Wanted::words).toList(),
+                            : ShelfBench.listToBuy(shelf, day),
                     fields);
         }
         Knowledge knowledge = Knowledge.of(shelf);

@@ -130,7 +130,8 @@ public final class Desk {
                 plan.planProperty().map(PlanModel.Plan::nextChip),
                 new LatestAnswer(worker, screen, shell, "Finding what chip to make next\u2026"),
                 new LatestAnswer(worker, screen, shell, "Reading the file\u2026"),
-                clock);
+                clock,
+                shell::copy);
         fill = new FillModel(
                 job,
                 shell,

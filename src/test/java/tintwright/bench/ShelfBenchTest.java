@@ -66,6 +66,10 @@ class ShelfBenchTest {
         boolean bought = kind != ItemKind.LEFTOVER;
         Period year = Period.ofMonths(12);
         assertEquals(List.of(), toBuy(kind, stock(1000, OptionalDouble.empty(), year)), "enough and fresh");
+        assertEquals(
+                List.of(),
+                ShelfBench.listToBuy(shelf(item(kind, stock(1000, OptionalDouble.empty(), year))), TODAY),
+                "no list either");
         assertEquals(List.of(), toBuy(kind, Stock.UNKNOWN), "nobody weighed it");
         assertEquals(
                 bought ? List.of("the thing: running low, 9 g left") : List.of(),

@@ -112,6 +112,13 @@ class LearnCommandTest {
         assertTrue(run("shelf", "--shelf", MeteredShop.SHELF_FILE, "--today", "2026-07-20")
                 .out()
                 .contains("shelf life ends on 2026-08-02"));
+        List<String> toBuy = run("shelf", "--shelf", MeteredShop.SHELF_FILE, "--today", "2026-09-01", "--to-buy")
+                .out()
+                .lines()
+                .toList();
+        assertTrue(toBuy.get(0).startsWith("To buy for ") && toBuy.get(0).endsWith(", 2026-09-01"), toBuy.toString());
+        assertTrue(toBuy.stream().anyMatch(line -> line.startsWith("berry red: running low, ")), toBuy.toString());
+        assertTrue(toBuy.stream().noneMatch(line -> line.contains("sea grey")), "a leftover is not bought: " + toBuy);
         List<String> spring = run("shelf", "--shelf", MeteredShop.SHELF_FILE, "--today", "2026-05-01")
                 .out()
                 .lines()

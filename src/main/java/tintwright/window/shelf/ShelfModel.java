@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -57,6 +58,7 @@ public final class ShelfModel {
     private final Clock clock;
     private final LatestAnswer looking;
     private final LatestAnswer files;
+    private final Consumer<String> copy;
     private final ReadOnlyObjectWrapper<Stand> stand = new ReadOnlyObjectWrapper<>(Stand.NONE);
     private final ReadOnlyObjectWrapper<Advice> next = new ReadOnlyObjectWrapper<>(Advice.NONE);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
@@ -147,13 +149,18 @@ public final class ShelfModel {
         static final Stand NONE = new Stand("", List.of(), Advice.NONE, List.of(), List.of(), Map.of());
     }
 
-    /** @param wanted the chip that would make the plan in hand most certain */
+    /**
+     * @param wanted the chip that would make the plan in hand most certain
+     * @param copy   takes what is to be pasted elsewhere
+     */
     public ShelfModel(
             JobModel job,
             ObservableValue<Optional<NextChip>> wanted,
             LatestAnswer looking,
             LatestAnswer files,
-            Clock clock) {
+            Clock clock,
+            Consumer<String> copy) {
+        this.copy = copy;
         this.job = job;
         chip = new ChipModel(job, files, clock);
         next.bind(Bindings.createObjectBinding(
@@ -175,6 +182,12 @@ public final class ShelfModel {
         if (job.knowledgeProperty().get() != null) {
             look(job.knowledgeProperty().get());
         }
+    }
+
+    /** Puts the list of what to buy on the clipboard. */
+    public void copyToBuy() {
+        copy.accept(String.join(
+                System.lineSeparator(), ShelfBench.listToBuy(job.now().shelf(), LocalDate.now(clock))));
     }
 
     private void look(Knowledge knowledge) {

@@ -60,7 +60,8 @@ public final class ShelfPage {
                 model.standProperty().map(stand -> !stand.toBuy().isEmpty()),
                 Controls.sheet(
                         "To buy",
-                        Controls.bound(model.standProperty().map(stand -> String.join("\n", stand.toBuy())), "plain")));
+                        Controls.bound(model.standProperty().map(stand -> String.join("\n", stand.toBuy())), "plain"),
+                        Controls.quietButton("Copy as text", model::copyToBuy)));
         VBox wide = new VBox(doubts, known, toBuy);
         wide.getStyleClass().add("pictures");
         VBox side = new VBox(doors);

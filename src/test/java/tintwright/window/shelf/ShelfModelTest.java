@@ -5,12 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
+import tintwright.bench.ShelfBench;
 import tintwright.shelf.PigmentFamily;
 import tintwright.units.UnitSystem;
 import tintwright.window.Desk;
 import tintwright.window.Desks;
+import tintwright.window.frame.LatestAnswer;
 
 /** The shelf without a window. */
 class ShelfModelTest {
@@ -23,6 +31,22 @@ class ShelfModelTest {
         var job = desk.job().now().shelf();
         assertEquals(job.items().size(), stand.lines().size());
         assertFalse(shelf.nextProperty().get().words().isBlank());
+    }
+
+    @Test
+    void whatIsToBuyIsCopiedAsTheListThatTheTerminalPrints() {
+        List<String> copied = new ArrayList<>();
+        Clock autumn = Clock.fixed(Instant.parse("2027-09-01T08:00:00Z"), ZoneOffset.UTC);
+        LatestAnswer atOnce = new LatestAnswer(Runnable::run, Runnable::run, desk.shell(), "");
+        ShelfModel then = new ShelfModel(
+                desk.job(), new SimpleObjectProperty<>(Optional.empty()), atOnce, atOnce, autumn, copied::add);
+        then.copyToBuy();
+        List<String> list = ShelfBench.listToBuy(desk.job().now().shelf(), LocalDate.of(2027, 9, 1));
+        assertTrue(list.size() > 1, list.toString());
+        assertEquals(
+                List.of(list),
+                copied.stream().map(text -> text.lines().toList()).toList());
+        assertEquals(then.standProperty().get().toBuy(), list.subList(1, list.size()), "the card shows the same");
     }
 
     @Test
