@@ -25,6 +25,7 @@ import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Stock;
 import tintwright.window.boat.BoatPage;
+import tintwright.window.boat.BoatsModel;
 import tintwright.window.boat.RecentModel;
 import tintwright.window.cup.CupModel;
 import tintwright.window.cup.CupStation;
@@ -48,6 +49,7 @@ import tintwright.window.hull.SheetModel;
 import tintwright.window.job.FillDraft;
 import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
+import tintwright.window.job.OpenLog;
 import tintwright.window.log.LogModel;
 import tintwright.window.log.LogPage;
 import tintwright.window.phone.PhoneCard;
@@ -70,6 +72,7 @@ public final class Desk {
     private final PhotoModel chipPhoto;
     private final ShelfModel shelf;
     private final FillModel fill;
+    private final BoatsModel boats;
     private final LogModel log;
     private final WalkModel walk;
     private final RecentModel recent;
@@ -139,12 +142,10 @@ public final class Desk {
                 new LatestAnswer(worker, screen, shell, "Working out the cups\u2026"),
                 new QueuedWork(worker, screen),
                 clock);
-        log = new LogModel(
-                job,
-                shell,
-                new LatestAnswer(worker, screen, shell, "Looking in the log\u2026"),
-                new QueuedWork(worker, screen),
-                openLog);
+        OpenLog book = new OpenLog(job, shell, new QueuedWork(worker, screen));
+        boats = new BoatsModel(job, shell, book, new LatestAnswer(worker, screen, shell, "Looking for boats\u2026"));
+        log = new LogModel(job, shell, book, new LatestAnswer(worker, screen, shell, "Looking in the log\u2026"));
+        book.open(openLog, log::problem);
         cup.namesInTheLog(log::names);
         walk = new WalkModel(shell);
         BenchTop top = new DeskTop(job, cup, sheet, fill, log, shell, photo, chipPhoto, screen).top();
@@ -250,7 +251,8 @@ public final class Desk {
         stations.put(
                 Step.BOAT,
                 () -> new BoatPage(
-                                log,
+                                boats,
+                                log::writeReadings,
                                 job,
                                 recent,
                                 () -> shell.stepProperty().set(Step.HULL),

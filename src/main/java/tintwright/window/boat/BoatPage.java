@@ -18,7 +18,6 @@ import javafx.scene.layout.VBox;
 import tintwright.match.Aim;
 import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
-import tintwright.window.log.LogModel;
 import tintwright.window.picture.Patches;
 import tintwright.window.picture.Shade;
 import tintwright.window.pieces.Controls;
@@ -27,7 +26,7 @@ import tintwright.window.pieces.SideBySide;
 
 /** Which boat and which place: a list to search as you type, the places as colours, and a new boat in three fields. */
 public final class BoatPage {
-    private final LogModel log;
+    private final BoatsModel inTheLog;
     private final JobModel job;
     private final RecentModel recent;
     /** What can be done with boats. */
@@ -56,13 +55,15 @@ public final class BoatPage {
     private final TextField year = new TextField();
 
     /**
+     * @param writeReadings writes down today's readings of the place in hand
      * @param toTheHull  opens the station where a place is read
      * @param own       true on the person's own bench, false on the demo's
      * @param toTheOther what the way to the other bench is called
      * @param other     goes over to the other bench
      */
     public BoatPage(
-            LogModel log,
+            BoatsModel inTheLog,
+            Runnable writeReadings,
             JobModel job,
             RecentModel recent,
             Runnable toTheHull,
@@ -72,11 +73,11 @@ public final class BoatPage {
         this.toTheOther = toTheOther;
         this.own = own;
         this.other = other;
-        this.log = log;
+        this.inTheLog = inTheLog;
         this.job = job;
         this.recent = recent;
         readPlace = Controls.button("Read another place", toTheHull);
-        write = Controls.quietButton("Write today's readings into the log", log::writeReadings);
+        write = Controls.quietButton("Write today's readings into the log", writeReadings);
         boats.getStyleClass().add("asked");
         places.getStyleClass().add("asked");
     }
@@ -84,7 +85,7 @@ public final class BoatPage {
     public Region build() {
         search.setId("boat-search");
         search.setPromptText("name, place or note");
-        search.textProperty().addListener((property, before, after) -> log.search(after));
+        search.textProperty().addListener((property, before, after) -> inTheLog.search(after));
         keys.getChildren().setAll(readPlace, write);
         VBox inHand = Controls.sheet("", title, none, places, keys);
         VBox wide = new VBox(
@@ -105,10 +106,10 @@ public final class BoatPage {
         }
         VBox side = new VBox(doors);
         side.getStyleClass().add("side");
-        log.shownProperty().addListener((property, before, after) -> show(after));
+        inTheLog.shownProperty().addListener((property, before, after) -> show(after));
         job.jobProperty().addListener((property, before, after) -> showPlaces());
         recent.shownProperty().addListener((property, was, now) -> showLately(now));
-        show(log.shownProperty().get());
+        show(inTheLog.shownProperty().get());
         showLately(recent.shownProperty().get());
         showPlaces();
         return new SideBySide(wide, side, true, 62).narrowFirst();
@@ -136,9 +137,9 @@ public final class BoatPage {
         year.setPrefColumnCount(5);
         for (TextField field : List.of(name, type, year)) {
             field.setOnAction(event -> takeOn());
-            field.textProperty().addListener((property, before, after) -> log.boatMended());
+            field.textProperty().addListener((property, before, after) -> inTheLog.mended());
         }
-        Label wrong = Controls.whenSaid(Controls.bound(log.boatProblemProperty(), "caution"));
+        Label wrong = Controls.whenSaid(Controls.bound(inTheLog.problemProperty(), "caution"));
         wrong.setId("boat-wrong");
         // Below the button, which so stays where it is while something is said.
         return Controls.sheet(
@@ -151,7 +152,7 @@ public final class BoatPage {
     }
 
     private void takeOn() {
-        log.newBoat(name.getText(), type.getText(), year.getText(), () -> {
+        inTheLog.newBoat(name.getText(), type.getText(), year.getText(), () -> {
             name.clear();
             type.clear();
             year.clear();
@@ -159,9 +160,9 @@ public final class BoatPage {
         });
     }
 
-    private void show(LogModel.Shown shown) {
+    private void show(List<BoatsModel.Line> shown) {
         boats.getChildren().clear();
-        for (LogModel.BoatLine boat : shown.boats()) {
+        for (BoatsModel.Line boat : shown) {
             ToggleButton key =
                     new ToggleButton(boat.words().isEmpty() ? boat.name() : boat.name() + "\n" + boat.words());
             key.getStyleClass().setAll("choice-key");
@@ -169,7 +170,7 @@ public final class BoatPage {
             key.setSelected(boat.inHand());
             key.setOnAction(event -> {
                 if (!recent.open(boat.name())) {
-                    log.take(boat.id());
+                    inTheLog.take(boat.id());
                 }
             });
             boats.getChildren().add(key);

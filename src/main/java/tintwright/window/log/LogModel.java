@@ -1,20 +1,17 @@
 package tintwright.window.log;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.UUID;
-import java.util.concurrent.Callable;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.BoatLog;
-import tintwright.bench.BoatStory;
 import tintwright.bench.GiveOut;
 import tintwright.bench.KeepBoat;
 import tintwright.bench.MixAgain;
@@ -23,21 +20,16 @@ import tintwright.bench.WriteLog;
 import tintwright.cup.Cup;
 import tintwright.fill.FillPlan;
 import tintwright.fill.FillPlanner;
-import tintwright.logbook.LogFailure;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.logbook.Saved;
-import tintwright.reading.ColourReading;
-import tintwright.reading.PlaceReadings;
-import tintwright.reading.Reading;
-import tintwright.shelf.Knowledge;
 import tintwright.window.frame.FailureWords;
 import tintwright.window.frame.LatestAnswer;
-import tintwright.window.frame.QueuedWork;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.job.FillOrders;
 import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
+import tintwright.window.job.OpenLog;
 import tintwright.window.picture.Shade;
 import tintwright.window.pieces.Figures;
 
@@ -45,17 +37,11 @@ import tintwright.window.pieces.Figures;
 public final class LogModel {
     private final JobModel job;
     private final ShellModel shell;
+    private final OpenLog log;
     private final LatestAnswer asking;
-    private final QueuedWork writing;
     private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>(Shown.NONE);
     private final ReadOnlyObjectWrapper<Again> again = new ReadOnlyObjectWrapper<>(Again.NONE);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
-    private final ReadOnlyStringWrapper boatProblem = new ReadOnlyStringWrapper("");
-    private volatile ShopLog log;
-    private String searched = "";
-
-    /** A boat in the list. */
-    public record BoatLine(UUID id, String name, String words, boolean inHand) {}
 
     /**
      * A place of the boat in hand.
@@ -88,28 +74,16 @@ public final class LogModel {
 
     /** All of the log that is in sight. */
     public record Shown(
-            List<BoatLine> boats,
-            String boat,
-            List<PlaceLine> places,
-            List<BoatLog.Line> entries,
-            List<NearLine> near,
-            String trouble) {
-        static final Shown NONE = new Shown(List.of(), "", List.of(), List.of(), List.of(), "");
+            String boat, List<PlaceLine> places, List<BoatLog.Line> entries, List<NearLine> near, String trouble) {
+        static final Shown NONE = new Shown("", List.of(), List.of(), List.of(), "");
     }
 
-    /** @param open opens the log; called off the screen's thread */
-    public LogModel(JobModel job, ShellModel shell, LatestAnswer asking, QueuedWork writing, Callable<ShopLog> open) {
+    public LogModel(JobModel job, ShellModel shell, OpenLog log, LatestAnswer asking) {
         this.job = job;
         this.shell = shell;
+        this.log = log;
         this.asking = asking;
-        this.writing = writing;
-        writing.run(
-                open,
-                opened -> {
-                    log = opened;
-                    look();
-                },
-                failure -> problem.set(FailureWords.of(failure)));
+        log.changesProperty().addListener((property, before, after) -> look());
         job.jobProperty().addListener((property, before, after) -> {
             boolean another = before.cup().isPresent()
                     && !after.cup().map(Cup::name).equals(before.cup().map(Cup::name));
@@ -127,131 +101,32 @@ public final class LogModel {
         });
     }
 
-    /** Shows the boats whose name, places or notes hold these words; all of them for none. */
-    public void search(String words) {
-        searched = words;
-        look();
-    }
-
     private void look() {
-        if (log == null) {
-            return;
-        }
-        ShopLog from = log;
-        String words = searched;
         Job now = job.now();
-        asking.ask(() -> LogSight.of(from, words, now), shown::set, failure -> problem.set(FailureWords.of(failure)));
+        log.now().ifPresent(from -> asking.ask(() -> LogSight.of(from, now), shown::set, this::failed));
     }
 
-    /** Takes a boat from the log onto the bench, its places as last read. */
-    public void take(UUID id) {
-        ShopLog from = log;
-        asking.ask(
-                () -> {
-                    Noted<Page.Boat> boat = from.book().boats().stream()
-                            .filter(each -> each.id().equals(id))
-                            .findFirst()
-                            .orElseThrow();
-                    List<PlaceReadings> places = new ArrayList<>();
-                    for (BoatStory.PlaceStory place : BoatStory.of(from, boat).places()) {
-                        place.latest()
-                                .flatMap(seen -> from.book().find(seen.id()))
-                                .filter(noted -> noted.page() instanceof Page.Target)
-                                .map(noted -> (Page.Target) noted.page())
-                                .ifPresent(target -> places.add(new PlaceReadings(
-                                        boat.page().name(),
-                                        place.place().page().name(),
-                                        target.readings(),
-                                        target.note())));
-                    }
-                    return new Taken(boat.page().name(), places);
-                },
-                taken -> {
-                    job.change(before -> before.withPlaces(
-                                    taken.boat(), taken.places(), taken.places().isEmpty() ? -1 : 0)
-                            .mixing(Optional.empty()));
-                    look();
-                },
-                failure -> problem.set(FailureWords.of(failure)));
-    }
-
-    /** What goes into the log stands by itself: without the chips that now correct a photo of theirs. */
-    private List<Reading> standing(PlaceReadings place) {
-        Knowledge knowledge = job.knowledgeProperty().get();
-        return place.readings().stream()
-                .map(each -> knowledge != null && each instanceof ColourReading colour
-                        ? knowledge.throughChips(colour)
-                        : each)
-                .toList();
-    }
-
-    private record Taken(String boat, List<PlaceReadings> places) {}
-
-    /**
-     * Writes a new boat and takes it onto the bench.
-     *
-     * @param taken runs once she is written down; until then, or when she cannot be, what was typed is still needed
-     */
-    public void newBoat(String name, String type, String year, Runnable taken) {
-        boatProblem.set("");
-        try {
-            Optional<Integer> built = year.isBlank() ? Optional.empty() : Optional.of(Integer.parseInt(year.trim()));
-            Page.Boat boat = new Page.Boat(name.trim(), type.trim(), built, "", List.of());
-            write(
-                    () -> new KeepBoat(log).add(boat),
-                    () -> {
-                        job.change(before ->
-                                before.withPlaces(boat.name(), List.of(), -1).mixing(Optional.empty()));
-                        taken.run();
-                    },
-                    boatProblem);
-        } catch (NumberFormatException e) {
-            boatProblem.set("The year must be a whole number such as 1987, was \"" + year.trim() + "\".");
-        } catch (IllegalArgumentException e) {
-            boatProblem.set(FailureWords.of(e));
-        }
-    }
-
-    /** What was wrong with the new boat is being mended. */
-    public void boatMended() {
-        boatProblem.set("");
+    private void failed(Exception failure) {
+        problem.set(FailureWords.of(failure));
     }
 
     /** Writes down today's readings of the place in hand. */
     public void writeReadings() {
-        Job now = job.now();
-        job.place()
-                .ifPresent(place -> write(
-                        () -> {
-                            Noted<Page.Boat> boat = boat(now);
-                            return new WriteLog(log)
-                                    .reading(
-                                            boat,
-                                            new KeepBoat(log).place(boat, place.place()),
-                                            standing(place),
-                                            place.note());
-                        },
-                        () -> shell.say("The readings of " + place.place() + " are in the log.")));
+        log.writeReadings(problem::set);
     }
 
     /** The cup is in the log as it happens: one page, put right with every dose. */
     private void follow(Job now) {
         Cup cup = now.cup().orElseThrow();
-        if (log == null || now.boat().isBlank() || cup.state().mass() <= 0) {
+        if (log.now().isEmpty() || now.boat().isBlank() || cup.state().mass() <= 0) {
             return;
         }
-        writing.run(
-                () -> new WriteLog(log).inHand(now.boat(), cup, now.shelf()),
-                saved -> {
-                    problem.set(saved instanceof Saved.Waiting waiting ? waiting.sentence() : "");
-                    look();
-                },
-                failure -> problem.set(FailureWords.of(failure)));
+        write(open -> new WriteLog(open).inHand(now.boat(), cup, now.shelf()), () -> {});
     }
 
     /** @return the names of all cups and leftovers of the boat in hand; empty while the log is not open */
     public Optional<Set<String>> names() {
-        return open().map(open -> open.cupNames(job.now().boat()));
+        return log.now().map(open -> open.cupNames(job.now().boat()));
     }
 
     /** The cup in hand is done: it is put away, and the log has all of it. Undo brings it back. */
@@ -262,22 +137,22 @@ public final class LogModel {
     /** A cup that leaves the bench: what came of it besides itself, its chips and what was set aside, goes into the log. */
     private void wentOut(Job with) {
         Cup cup = with.cup().orElseThrow();
-        if (log == null || with.boat().isBlank() || cup.state().mass() <= 0) {
+        if (log.now().isEmpty() || with.boat().isBlank() || cup.state().mass() <= 0) {
             return;
         }
-        writing.run(
-                () -> {
-                    Noted<Page.Boat> boat = boat(with);
-                    WriteLog pen = new WriteLog(log);
-                    pen.inHand(with.boat(), cup, with.shelf());
-                    return pen.doneWith(boat, pen.pageOf(boat, cup).orElseThrow(), cup, with.shelf());
+        write(
+                open -> {
+                    Noted<Page.Boat> boat = boat(open, with);
+                    WriteLog pen = new WriteLog(open);
+                    Saved cupSaved = pen.inHand(with.boat(), cup, with.shelf());
+                    List<Saved> all = pen.doneWith(boat, pen.pageOf(boat, cup).orElseThrow(), cup, with.shelf());
+                    return all.stream()
+                            .filter(Saved.Waiting.class::isInstance)
+                            .findFirst()
+                            .orElse(cupSaved);
                 },
-                saved -> {
-                    shell.say("The cup " + cup.name()
-                            + ", its chips and what was set aside are in the log. Undo brings it back.");
-                    look();
-                },
-                failure -> problem.set(FailureWords.of(failure)));
+                () -> shell.say("The cup " + cup.name()
+                        + ", its chips and what was set aside are in the log. Undo brings it back."));
     }
 
     /** Writes down that the holes on the list were filled, and from what. */
@@ -288,16 +163,16 @@ public final class LogModel {
             return;
         }
         write(
-                () -> {
+                open -> {
                     FillPlan plan = FillPlanner.plan(FillOrders.typed(now).job());
-                    Noted<Page.Boat> boat = boat(now);
+                    Noted<Page.Boat> boat = boat(open, now);
                     List<String> steps = now.fill().lines().stream()
                             .map(line -> line.count() + " x " + line.name())
                             .toList();
-                    return new WriteLog(log)
+                    return new WriteLog(open)
                             .fill(
                                     boat,
-                                    Optional.of(new KeepBoat(log)
+                                    Optional.of(new KeepBoat(open)
                                             .place(
                                                     boat,
                                                     now.places()
@@ -310,8 +185,8 @@ public final class LogModel {
                 () -> shell.say("The fill is in the log."));
     }
 
-    private Noted<Page.Boat> boat(Job now) {
-        return new KeepBoat(log).boat(now.boat());
+    private static Noted<Page.Boat> boat(ShopLog open, Job now) {
+        return new KeepBoat(open).boat(now.boat());
     }
 
     /** How a cup came out. */
@@ -324,7 +199,7 @@ public final class LogModel {
             return;
         }
         write(
-                () -> new WriteLog(log).verdict(boat(now), cup, outcome, note),
+                open -> new WriteLog(open).verdict(boat(open, now), cup, outcome, note),
                 () -> shell.say("Written down: it came out " + outcome.words() + "."));
     }
 
@@ -333,23 +208,25 @@ public final class LogModel {
         try {
             double grams = Figures.number("grams", typedGrams.replace("g", ""));
             Job now = job.now();
-            ShopLog from = log;
-            asking.ask(
-                    () -> {
-                        Noted<Page.Cup> page = cup(from, cup);
-                        return new Again(
-                                String.format(
-                                        Locale.ROOT,
-                                        "Make %s again, %.0f g",
-                                        BoatLog.named(page.page().name()),
-                                        grams),
-                                LogSight.lines(new MixAgain(from, now.shelf()).cup(page, grams, now.scaleStep()), now));
-                    },
-                    made -> {
-                        problem.set("");
-                        again.set(made);
-                    },
-                    failure -> problem.set(FailureWords.of(failure)));
+            log.now()
+                    .ifPresent(from -> asking.ask(
+                            () -> {
+                                Noted<Page.Cup> page = cup(from, cup);
+                                return new Again(
+                                        String.format(
+                                                Locale.ROOT,
+                                                "Make %s again, %.0f g",
+                                                BoatLog.named(page.page().name()),
+                                                grams),
+                                        LogSight.lines(
+                                                new MixAgain(from, now.shelf()).cup(page, grams, now.scaleStep()),
+                                                now));
+                            },
+                            made -> {
+                                problem.set("");
+                                again.set(made);
+                            },
+                            this::failed));
         } catch (IllegalArgumentException e) {
             problem.set(FailureWords.of(e));
         }
@@ -361,7 +238,7 @@ public final class LogModel {
 
     /** @return the log, from any thread; empty while it is not open */
     public Optional<ShopLog> open() {
-        return Optional.ofNullable(log);
+        return log.now();
     }
 
     /** Says what to weigh for as much of a recorded cup as there was. */
@@ -374,44 +251,35 @@ public final class LogModel {
 
     /** Writes the label of a cup as PDF. */
     public void label(UUID cup, Path file) {
-        give(() -> {
-            new GiveOut(log).label(cup(log, cup), file);
+        give(open -> {
+            new GiveOut(open).label(cup(open, cup), file);
             return file;
         });
     }
 
     /** Writes the recipe card of a cup: PDF, or one page for the phone when the name ends in html. */
     public void card(UUID cup, Path file) {
-        give(() -> {
+        give(open -> {
             if (file.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
-                new GiveOut(log).cardHtml(cup(log, cup), file);
+                new GiveOut(open).cardHtml(cup(open, cup), file);
             } else {
-                new GiveOut(log).card(cup(log, cup), file);
+                new GiveOut(open).card(cup(open, cup), file);
             }
             return file;
         });
     }
 
-    private void give(Callable<Path> work) {
-        writing.run(
-                work,
-                written -> shell.say("Written to " + written + "."),
-                failure -> problem.set(FailureWords.of(failure)));
+    private void give(OpenLog.Work<Path> work) {
+        log.run(work, written -> shell.say("Written to " + written + "."), problem::set);
     }
 
-    private void write(Callable<Saved> entry, Runnable then) {
-        write(entry, then, problem);
+    private void write(OpenLog.Work<Saved> entry, Runnable then) {
+        log.write(entry, then, problem::set);
     }
 
-    private void write(Callable<Saved> entry, Runnable then, ReadOnlyStringWrapper wrong) {
-        writing.run(
-                entry,
-                saved -> {
-                    wrong.set(saved instanceof Saved.Waiting waiting ? waiting.sentence() : "");
-                    then.run();
-                    look();
-                },
-                failure -> wrong.set(FailureWords.of(failure)));
+    /** Says what is wrong with the log. */
+    public void problem(String sentence) {
+        problem.set(sentence);
     }
 
     JobModel job() {
@@ -426,23 +294,12 @@ public final class LogModel {
         return again.getReadOnlyProperty();
     }
 
-    /** @return what was wrong with the new boat; empty when nothing was */
-    public ReadOnlyStringProperty boatProblemProperty() {
-        return boatProblem.getReadOnlyProperty();
-    }
-
     public ReadOnlyStringProperty problemProperty() {
         return problem.getReadOnlyProperty();
     }
 
     /** Closes the log; what waits is kept by it. */
     public void close() {
-        if (log != null) {
-            try {
-                log.close();
-            } catch (LogFailure e) {
-                problem.set(e.getMessage());
-            }
-        }
+        log.close(problem::set);
     }
 }

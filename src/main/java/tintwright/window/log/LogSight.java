@@ -24,27 +24,16 @@ import tintwright.window.pieces.Figures;
 
 /** From the pages of the log to the lines the window shows, and from a cup to a page. */
 final class LogSight {
-    private static final int MOST_BOATS = 40;
     private static final int MOST_NEAR = 5;
     /** Several entries may belong to one cup. */
     private static final int MOST_LOOKED_AT = 60;
 
     private LogSight() {}
 
-    /** @return all that is in sight of the log: boats that hold these words, and the story of the one in hand */
-    static LogModel.Shown of(ShopLog log, String words, Job now) {
-        List<LogModel.BoatLine> boats = new ArrayList<>();
-        List<Noted<Page.Boat>> found =
-                words.isBlank() ? log.book().boats() : log.book().search(words, MOST_BOATS);
+    /** @return all that is in sight of the log: the story of the boat in hand, and what came near her colour */
+    static LogModel.Shown of(ShopLog log, Job now) {
         Optional<Noted<Page.Boat>> inHand =
                 log.book().boatsNamed(now.boat()).stream().findFirst();
-        for (Noted<Page.Boat> boat : found.subList(0, Math.min(MOST_BOATS, found.size()))) {
-            boats.add(new LogModel.BoatLine(
-                    boat.id(),
-                    boat.page().name(),
-                    about(boat.page()),
-                    inHand.isPresent() && inHand.get().id().equals(boat.id())));
-        }
         List<LogModel.PlaceLine> places = new ArrayList<>();
         List<BoatLog.Line> entries = new ArrayList<>();
         inHand.ifPresent(boat -> {
@@ -54,16 +43,7 @@ final class LogSight {
         });
         String trouble = String.join(
                 " ", log.book().troubles().stream().map(each -> each.sentence()).toList());
-        return new LogModel.Shown(boats, now.boat(), places, entries, near(log, now), trouble);
-    }
-
-    private static String about(Page.Boat boat) {
-        List<String> words = new ArrayList<>();
-        if (!boat.type().isBlank()) {
-            words.add(boat.type());
-        }
-        boat.year().ifPresent(year -> words.add(Integer.toString(year)));
-        return String.join(", ", words);
+        return new LogModel.Shown(now.boat(), places, entries, near(log, now), trouble);
     }
 
     private static LogModel.PlaceLine line(BoatStory.PlaceStory story, Job now) {
