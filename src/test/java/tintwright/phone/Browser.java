@@ -73,6 +73,19 @@ public final class Browser implements AutoCloseable {
                 .anyMatch(folder -> Files.isExecutable(Path.of(folder, "chromedriver")));
     }
 
+    /**
+     * From now on the browser cannot fetch the pages' one script, and their content-security policy lets no other run:
+     * the same to a page as a browser that runs none (DevTools protocol, Network).
+     */
+    void withoutScripts() throws IOException, InterruptedException {
+        devTools("Network.enable", Map.of());
+        devTools("Network.setBlockedURLs", Map.of("urls", List.of("*.js")));
+    }
+
+    private void devTools(String command, Map<String, Object> parameters) throws IOException, InterruptedException {
+        post(session + "/goog/cdp/execute", Map.of("cmd", command, "params", parameters));
+    }
+
     private JsonNode post(String to, Object body) throws IOException, InterruptedException {
         HttpRequest request = HttpRequest.newBuilder(URI.create(to))
                 .POST(HttpRequest.BodyPublishers.ofString(JSON.writeValueAsString(body)))

@@ -166,6 +166,33 @@ class PhoneInABrowserTest {
         assertTrue(inTheCup().get(inTheCup().size() - 1) instanceof Deed.Read);
     }
 
+    /** The whole of it but the clocks: weighing, a tick, a photo, too dark, the eye. */
+    @Test
+    void withoutJavaScriptEveryPageDoesItsWork() throws Exception {
+        browser.withoutScripts();
+        browser.open(pages + "dose");
+        assertEquals("", browser.ask("document.documentElement.className"), "no script of ours ran");
+        browser.press("button.main");
+        assertTrue(browser.says("It is in: "));
+        assertEquals(2, inTheCup().size(), "the white, and what is held back");
+        browser.open(pages + "day");
+        browser.press("section ~ form button");
+        assertEquals("1", browser.ask("document.querySelectorAll('.tick.done').length"));
+        Path film = Files.write(
+                folder.resolve("film.jpg"), "\0\0\0\u0018ftypmp42, and so on".getBytes(StandardCharsets.ISO_8859_1));
+        browser.open(pages + "photo");
+        browser.type("#photo", film.toString());
+        browser.press("button.second");
+        assertTrue(browser.says("It is a film, not a photo."));
+        browser.open(pages + "dose");
+        browser.ask("document.querySelector('.field input').value = ''");
+        browser.type(".field input", "2");
+        browser.press("button.main");
+        assertTrue(browser.says("2 g soot black"));
+        look("MUCH_TOO_DARK", "TOO_RED");
+        assertTrue(browser.says("Written down: much too dark and a little too red."));
+    }
+
     @Test
     void aClockRingsWhenItsTimeHasCome() throws Exception {
         bench.top().act("", new BenchTop.Act.Catalysed(1)).join();
