@@ -35,6 +35,8 @@ class ArchitectureTest {
             "shelf",
             "match",
             "cup",
+            "fill.repair",
+            "fill.catalyst",
             "fill");
 
     /** For each room the rooms it may use; the faces (command, window, phone) may use every room but each other, save that two of them open the phone. */
@@ -59,7 +61,9 @@ class ArchitectureTest {
             Map.entry("shelf", Set.of("colour", "optics", "reading")),
             Map.entry("match", Set.of("colour", "optics", "reading", "shelf")),
             Map.entry("cup", Set.of("colour", "units", "optics", "reading", "shelf", "match")),
-            Map.entry("fill", Set.of("units")),
+            Map.entry("fill.repair", Set.of("units")),
+            Map.entry("fill.catalyst", Set.of("units", "fill.repair")),
+            Map.entry("fill", Set.of("units", "fill.repair", "fill.catalyst")),
             Map.entry("files", RECORDS),
             Map.entry("logbook", plus(RECORDS, "files")),
             Map.entry("paper", plus(RECORDS, "files", "logbook")),

@@ -3,7 +3,7 @@ package tintwright.bench;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import tintwright.fill.CureTimer;
+import tintwright.fill.catalyst.CureTimer;
 
 /**
  * The times of a fill running since "catalysed now". It holds no clock: whoever shows it asks again with the present

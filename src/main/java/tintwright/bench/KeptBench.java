@@ -33,7 +33,7 @@ import tintwright.files.BenchJob;
 import tintwright.files.ClocksFile;
 import tintwright.files.FileProblem;
 import tintwright.fill.Batch;
-import tintwright.fill.CureTimer;
+import tintwright.fill.catalyst.CureTimer;
 import tintwright.logbook.Saved;
 import tintwright.match.Aim;
 import tintwright.reading.EyeVerdict;

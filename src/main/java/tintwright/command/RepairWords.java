@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
-import tintwright.fill.Finding;
-import tintwright.fill.Lie;
-import tintwright.fill.RepairKind;
-import tintwright.fill.RepairLine;
+import tintwright.fill.repair.Finding;
+import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.RepairKind;
+import tintwright.fill.repair.RepairLine;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
 

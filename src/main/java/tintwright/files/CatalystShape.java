@@ -7,14 +7,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import tintwright.fill.Basis;
-import tintwright.fill.CatalystChoice;
-import tintwright.fill.CatalystDose;
-import tintwright.fill.CatalystShare;
-import tintwright.fill.CatalystTable;
-import tintwright.fill.NotedTime;
-import tintwright.fill.Published;
-import tintwright.fill.WorkingTime;
+import tintwright.fill.catalyst.Basis;
+import tintwright.fill.catalyst.CatalystChoice;
+import tintwright.fill.catalyst.CatalystDose;
+import tintwright.fill.catalyst.CatalystShare;
+import tintwright.fill.catalyst.CatalystTable;
+import tintwright.fill.catalyst.NotedTime;
+import tintwright.fill.catalyst.WorkingTime;
+import tintwright.fill.repair.Published;
 
 /** Catalyst in a file: what was chosen, and a dose with its basis, limit and caution always beside it. */
 final class CatalystShape {

@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import tintwright.fill.CureTimer;
+import tintwright.fill.catalyst.CureTimer;
 
 /** Cups with catalyst in them, on disk. The shape is written down in docs/formats.md. */
 public final class ClocksFile {

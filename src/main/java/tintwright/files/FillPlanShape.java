@@ -7,15 +7,15 @@ import java.util.Locale;
 import java.util.Map;
 import tintwright.fill.Batch;
 import tintwright.fill.Caution;
-import tintwright.fill.CureTimer;
 import tintwright.fill.Day;
 import tintwright.fill.DayWords;
 import tintwright.fill.Enough;
 import tintwright.fill.FillPlan;
 import tintwright.fill.GritLadder;
-import tintwright.fill.RepairKind;
 import tintwright.fill.Warning;
-import tintwright.fill.WorkingTime;
+import tintwright.fill.catalyst.CureTimer;
+import tintwright.fill.catalyst.WorkingTime;
+import tintwright.fill.repair.RepairKind;
 import tintwright.units.UnitSystem;
 
 /** A fill plan for machines; amounts in grams, millilitres, millimetres and minutes, words in the person's units. */

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import tintwright.fill.NotedTime;
+import tintwright.fill.catalyst.NotedTime;
 
 /** The times a shop noted of its cups, on disk; each stands as under {@code noted} in a fill job. */
 public final class NotedTimesFile {

@@ -1,5 +1,8 @@
 package tintwright.fill;
 
+import tintwright.fill.repair.RepairLine;
+import tintwright.fill.repair.Sizes;
+
 /**
  * What is mixed beyond the hole itself, as shares of 0 to below 1.
  *

@@ -3,6 +3,9 @@ package tintwright.fill;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import tintwright.fill.catalyst.CatalystDose;
+import tintwright.fill.repair.Mix;
+import tintwright.fill.repair.Published;
 
 /**
  * One cup, catalysed at once and used before it gels.

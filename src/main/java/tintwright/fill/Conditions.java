@@ -2,6 +2,7 @@ package tintwright.fill;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import tintwright.fill.repair.Sizes;
 import tintwright.units.UnitSystem;
 
 /**

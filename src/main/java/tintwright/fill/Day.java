@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tintwright.fill.repair.Sizes;
 
 /**
  * The steps of the job in order, each with the time when it may begin. There is no day with a step that the surface of

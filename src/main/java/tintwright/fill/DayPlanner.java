@@ -5,6 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import tintwright.fill.catalyst.CureTimer;
+import tintwright.fill.catalyst.GelTimes;
+import tintwright.fill.catalyst.WorkingTime;
+import tintwright.fill.repair.Finding;
+import tintwright.fill.repair.Hole;
+import tintwright.fill.repair.Triage;
 
 /** Puts the steps of a job in order and says when each may begin. Minutes by hand: common practice, no source. */
 final class DayPlanner {

@@ -5,6 +5,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import tintwright.fill.catalyst.CureTimer;
+import tintwright.fill.repair.Published;
+import tintwright.fill.repair.Sizes;
+import tintwright.fill.repair.Triage;
 import tintwright.units.UnitSystem;
 
 /** The steps of a job in plain words, for paper, phone and screen alike. */

@@ -2,6 +2,10 @@ package tintwright.fill;
 
 import java.util.List;
 import java.util.Optional;
+import tintwright.fill.catalyst.CatalystChoice;
+import tintwright.fill.catalyst.NotedTime;
+import tintwright.fill.repair.Hull;
+import tintwright.fill.repair.RepairLine;
 
 /**
  * Everything that is known before the first cup is mixed.

@@ -1,6 +1,8 @@
 package tintwright.fill;
 
 import java.util.List;
+import tintwright.fill.catalyst.NotedTime;
+import tintwright.fill.repair.Sizes;
 
 /**
  * A fill job with the words that belong to it: whose it is and what is in the cup.

@@ -3,6 +3,12 @@ package tintwright.fill;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tintwright.fill.catalyst.CatalystShare;
+import tintwright.fill.catalyst.CureTimer;
+import tintwright.fill.catalyst.WorkingTime;
+import tintwright.fill.repair.Published;
+import tintwright.fill.repair.RepairLine;
+import tintwright.fill.repair.Triage;
 import tintwright.units.UnitSystem;
 
 /**

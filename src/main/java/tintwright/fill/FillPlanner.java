@@ -7,6 +7,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import tintwright.fill.catalyst.CatalystChoice;
+import tintwright.fill.catalyst.CatalystDose;
+import tintwright.fill.catalyst.CatalystShare;
+import tintwright.fill.catalyst.CatalystTable;
+import tintwright.fill.catalyst.CureTimer;
+import tintwright.fill.catalyst.GelTimes;
+import tintwright.fill.catalyst.GeneralCatalyst;
+import tintwright.fill.catalyst.WorkingTime;
+import tintwright.fill.repair.Densities;
+import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.Mix;
+import tintwright.fill.repair.Published;
+import tintwright.fill.repair.RepairLine;
+import tintwright.fill.repair.Triage;
 
 /** From a list of repairs to the plan: how much of everything, cup by cup, in the order of the job. */
 public final class FillPlanner {

@@ -1,6 +1,9 @@
 package tintwright.fill;
 
 import java.util.OptionalDouble;
+import tintwright.fill.repair.Densities;
+import tintwright.fill.repair.Mix;
+import tintwright.fill.repair.Sizes;
 
 /**
  * What is filled with.

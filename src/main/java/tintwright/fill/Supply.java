@@ -1,6 +1,7 @@
 package tintwright.fill;
 
 import java.util.OptionalDouble;
+import tintwright.fill.repair.Sizes;
 
 /**
  * What stands on the bench, grams.

@@ -1,5 +1,13 @@
 package tintwright.fill;
 
+import tintwright.fill.catalyst.CatalystMeasure;
+import tintwright.fill.repair.Densities;
+import tintwright.fill.repair.Gouge;
+import tintwright.fill.repair.Hole;
+import tintwright.fill.repair.Repair;
+import tintwright.fill.repair.ScratchGroove;
+import tintwright.fill.repair.Sizes;
+import tintwright.fill.repair.WornArea;
 import tintwright.units.UnitSystem;
 
 /**

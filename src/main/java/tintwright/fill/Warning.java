@@ -1,5 +1,9 @@
 package tintwright.fill;
 
+import tintwright.fill.catalyst.CatalystShare;
+import tintwright.fill.catalyst.WorkingTime;
+import tintwright.fill.repair.Published;
+import tintwright.fill.repair.Sizes;
 import tintwright.units.UnitSystem;
 
 /**

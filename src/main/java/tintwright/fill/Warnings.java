@@ -3,6 +3,17 @@ package tintwright.fill;
 import java.util.ArrayList;
 import java.util.List;
 import tintwright.fill.Warning.Kind;
+import tintwright.fill.catalyst.Basis;
+import tintwright.fill.catalyst.CatalystChoice;
+import tintwright.fill.catalyst.CatalystShare;
+import tintwright.fill.catalyst.WorkingTime;
+import tintwright.fill.repair.Densities;
+import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.Mix;
+import tintwright.fill.repair.Published;
+import tintwright.fill.repair.RepairLine;
+import tintwright.fill.repair.Triage;
+import tintwright.fill.repair.WornArea;
 
 /** Looks through a job for what the person must know before the catalyst goes in. */
 final class Warnings {

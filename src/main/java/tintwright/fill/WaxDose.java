@@ -1,6 +1,9 @@
 package tintwright.fill;
 
 import java.util.Locale;
+import tintwright.fill.repair.Densities;
+import tintwright.fill.repair.Published;
+import tintwright.fill.repair.Sizes;
 import tintwright.units.UnitSystem;
 
 /**

@@ -8,13 +8,13 @@ import java.util.Optional;
 import tintwright.fill.Batch;
 import tintwright.fill.Caution;
 import tintwright.fill.Conditions;
-import tintwright.fill.CureTimer;
 import tintwright.fill.DayWords;
 import tintwright.fill.FillOrder;
 import tintwright.fill.FillPlan;
-import tintwright.fill.RepairLine;
 import tintwright.fill.Tools;
 import tintwright.fill.WaxDose;
+import tintwright.fill.catalyst.CureTimer;
+import tintwright.fill.repair.RepairLine;
 import tintwright.units.UnitSystem;
 
 /** A fill job as one page for the bench: repairs, recipe, batches, catalyst, times, boxes to tick, cautions. */

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import tintwright.bench.CureClock.Phase;
 import tintwright.bench.CureClock.Standing;
 import tintwright.files.Demo;
-import tintwright.fill.CureTimer;
 import tintwright.fill.FillPlanner;
+import tintwright.fill.catalyst.CureTimer;
 
 class CureClockTest {
     private static final Instant START = Instant.parse("2026-05-09T14:00:00Z");

@@ -13,10 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tintwright.fill.CatalystChoice;
-import tintwright.fill.CountersunkHole;
 import tintwright.fill.FillOrder;
 import tintwright.fill.FillPlanner;
+import tintwright.fill.catalyst.CatalystChoice;
+import tintwright.fill.repair.CountersunkHole;
 import tintwright.units.UnitSystem;
 
 class FillJobFileTest {

@@ -13,10 +13,10 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tintwright.fill.Basis;
-import tintwright.fill.CatalystShare;
-import tintwright.fill.CureTimer;
-import tintwright.fill.NotedTime;
+import tintwright.fill.catalyst.Basis;
+import tintwright.fill.catalyst.CatalystShare;
+import tintwright.fill.catalyst.CureTimer;
+import tintwright.fill.catalyst.NotedTime;
 import tintwright.reading.photo.card.Marks;
 import tintwright.reading.photo.card.Spot;
 

@@ -12,6 +12,17 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tintwright.fill.catalyst.Basis;
+import tintwright.fill.catalyst.CatalystDose;
+import tintwright.fill.catalyst.CatalystMeasure;
+import tintwright.fill.catalyst.CatalystShare;
+import tintwright.fill.catalyst.CatalystTable;
+import tintwright.fill.catalyst.GelTimes;
+import tintwright.fill.catalyst.GeneralCatalyst;
+import tintwright.fill.catalyst.WorkingTime;
+import tintwright.fill.repair.Densities;
+import tintwright.fill.repair.Mix;
+import tintwright.fill.repair.Published;
 import tintwright.units.UnitSystem;
 
 class CatalystTest {

@@ -13,6 +13,21 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import tintwright.fill.catalyst.CatalystChoice;
+import tintwright.fill.catalyst.CatalystMeasure;
+import tintwright.fill.repair.CountersunkHole;
+import tintwright.fill.repair.Densities;
+import tintwright.fill.repair.Finding;
+import tintwright.fill.repair.Gouge;
+import tintwright.fill.repair.Hull;
+import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.PlainHole;
+import tintwright.fill.repair.Repair;
+import tintwright.fill.repair.RepairLine;
+import tintwright.fill.repair.ScratchGroove;
+import tintwright.fill.repair.SprayArea;
+import tintwright.fill.repair.Triage;
+import tintwright.fill.repair.WornArea;
 
 /** No day holds a step that its surface forbids, judged here by rules of their own and not by the table of deeds. */
 class DayTest {

@@ -13,6 +13,25 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import tintwright.fill.catalyst.Basis;
+import tintwright.fill.catalyst.CatalystChoice;
+import tintwright.fill.catalyst.CatalystMeasure;
+import tintwright.fill.catalyst.CatalystShare;
+import tintwright.fill.catalyst.CatalystTable;
+import tintwright.fill.catalyst.CureTimer;
+import tintwright.fill.catalyst.WorkingTime;
+import tintwright.fill.repair.CountersunkHole;
+import tintwright.fill.repair.Densities;
+import tintwright.fill.repair.Gouge;
+import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.Mix;
+import tintwright.fill.repair.PlainHole;
+import tintwright.fill.repair.Repair;
+import tintwright.fill.repair.RepairLine;
+import tintwright.fill.repair.ScratchGroove;
+import tintwright.fill.repair.SprayArea;
+import tintwright.fill.repair.Triage;
+import tintwright.fill.repair.WornArea;
 import tintwright.units.UnitSystem;
 
 class FillPlannerTest {

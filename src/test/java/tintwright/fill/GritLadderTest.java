@@ -10,6 +10,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import tintwright.fill.GritLadder.Surface;
+import tintwright.fill.catalyst.CatalystChoice;
+import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.Published;
+import tintwright.fill.repair.RepairLine;
+import tintwright.fill.repair.SprayArea;
 
 class GritLadderTest {
     @Test

@@ -8,6 +8,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import tintwright.Reference;
+import tintwright.fill.catalyst.Basis;
+import tintwright.fill.catalyst.GelTimes;
+import tintwright.fill.catalyst.GeneralCatalyst;
+import tintwright.fill.catalyst.WorkingTime;
+import tintwright.fill.repair.Densities;
+import tintwright.fill.repair.Published;
+import tintwright.fill.repair.WornArea;
 import tintwright.units.Units;
 
 /** The figures the fill works with against the published ones they were carried over from. */

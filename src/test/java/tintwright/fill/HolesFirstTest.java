@@ -11,6 +11,22 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tintwright.fill.catalyst.Basis;
+import tintwright.fill.catalyst.CatalystChoice;
+import tintwright.fill.catalyst.CatalystMeasure;
+import tintwright.fill.catalyst.CatalystShare;
+import tintwright.fill.catalyst.CatalystTable;
+import tintwright.fill.catalyst.WorkingTime;
+import tintwright.fill.repair.Densities;
+import tintwright.fill.repair.Finding;
+import tintwright.fill.repair.Gouge;
+import tintwright.fill.repair.Hull;
+import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.PlainHole;
+import tintwright.fill.repair.Published;
+import tintwright.fill.repair.RepairLine;
+import tintwright.fill.repair.SprayArea;
+import tintwright.fill.repair.Triage;
 import tintwright.units.UnitSystem;
 
 /** What a repair really needs: what it is filled with, how little is mixed, which coat may follow which, what weather. */

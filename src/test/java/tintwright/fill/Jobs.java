@@ -3,12 +3,21 @@ package tintwright.fill;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import tintwright.fill.catalyst.CatalystChoice;
+import tintwright.fill.repair.CountersunkHole;
+import tintwright.fill.repair.Densities;
+import tintwright.fill.repair.Gouge;
+import tintwright.fill.repair.Hull;
+import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.RepairLine;
+import tintwright.fill.repair.SprayArea;
+import tintwright.fill.repair.WornArea;
 
 /** Jobs for tests: one with everything in it, and ways to change one thing. */
-final class Jobs {
+public final class Jobs {
     static final Materials UNWAXED = new Materials(new Densities(1.3, 1.1, 1.1, 0.91), false, OptionalDouble.of(0.35));
-    static final Conditions MILD = new Conditions(22, OptionalDouble.of(60));
-    static final RepairLine HOLES =
+    public static final Conditions MILD = new Conditions(22, OptionalDouble.of(60));
+    public static final RepairLine HOLES =
             new RepairLine("cleat holes", new CountersunkHole(5, 10, 2.5, 8, 3), Lie.FACING_UP, 24);
     static final RepairLine GOUGE = new RepairLine("gouge", new Gouge(60, 12, 3), Lie.VERTICAL, 2);
     static final RepairLine STRIP = new RepairLine("keel strip", new WornArea(1200, 40, 0.6), Lie.OVERHEAD, 1);
@@ -66,7 +75,7 @@ final class Jobs {
     }
 
     /** The same job in other weather. */
-    static FillJob in(Conditions weather, CatalystChoice catalyst, RepairLine... lines) {
+    public static FillJob in(Conditions weather, CatalystChoice catalyst, RepairLine... lines) {
         return job(
                 List.of(lines), UNWAXED, weather, catalyst, Allowances.USUAL, Optional.empty(), OptionalDouble.of(0.6));
     }
@@ -91,7 +100,7 @@ final class Jobs {
         return of(ALL.toArray(new RepairLine[0]));
     }
 
-    static FillJob at(double celsius, OptionalDouble humidity) {
+    public static FillJob at(double celsius, OptionalDouble humidity) {
         return job(
                 ALL,
                 UNWAXED,

@@ -7,6 +7,13 @@ import java.util.function.DoubleUnaryOperator;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import tintwright.fill.repair.CountersunkHole;
+import tintwright.fill.repair.Gouge;
+import tintwright.fill.repair.PlainHole;
+import tintwright.fill.repair.Repair;
+import tintwright.fill.repair.ScratchGroove;
+import tintwright.fill.repair.SprayArea;
+import tintwright.fill.repair.WornArea;
 
 /** Every repair against the closed form of its solid, and its top against the area of its section added up by depth. */
 class RepairGeometryTest {

@@ -11,6 +11,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import tintwright.fill.repair.CountersunkHole;
+import tintwright.fill.repair.Gouge;
+import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.PlainHole;
+import tintwright.fill.repair.Repair;
+import tintwright.fill.repair.RepairLine;
+import tintwright.fill.repair.ScratchGroove;
+import tintwright.fill.repair.SprayArea;
+import tintwright.fill.repair.WornArea;
 
 /** Volumes against a numerical integration of the shape itself, and against textbook solids. */
 class RepairVolumeTest {

@@ -14,17 +14,17 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import tintwright.files.Demo;
-import tintwright.fill.Basis;
-import tintwright.fill.CatalystChoice;
-import tintwright.fill.CatalystShare;
-import tintwright.fill.CatalystTable;
 import tintwright.fill.Caution;
 import tintwright.fill.FillJob;
 import tintwright.fill.FillOrder;
 import tintwright.fill.FillPlan;
 import tintwright.fill.FillPlanner;
-import tintwright.fill.Hull;
-import tintwright.fill.WorkingTime;
+import tintwright.fill.catalyst.Basis;
+import tintwright.fill.catalyst.CatalystChoice;
+import tintwright.fill.catalyst.CatalystShare;
+import tintwright.fill.catalyst.CatalystTable;
+import tintwright.fill.catalyst.WorkingTime;
+import tintwright.fill.repair.Hull;
 import tintwright.units.UnitSystem;
 
 class JobSheetTest {

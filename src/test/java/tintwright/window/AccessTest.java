@@ -17,9 +17,9 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import org.junit.jupiter.api.Test;
 import tintwright.bench.ShopLog;
-import tintwright.fill.CountersunkHole;
-import tintwright.fill.Lie;
-import tintwright.fill.RepairLine;
+import tintwright.fill.repair.CountersunkHole;
+import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.RepairLine;
 import tintwright.window.frame.Step;
 import tintwright.window.pieces.Look;
 

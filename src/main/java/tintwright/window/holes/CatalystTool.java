@@ -2,7 +2,7 @@ package tintwright.window.holes;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
-import tintwright.fill.CatalystMeasure;
+import tintwright.fill.catalyst.CatalystMeasure;
 
 /** What the catalyst is measured with: how little of it can be told apart decides how small a cup may be. */
 enum CatalystTool {

@@ -20,7 +20,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import tintwright.bench.CureClock;
 import tintwright.bench.CureClock.Phase;
-import tintwright.fill.CureTimer;
+import tintwright.fill.catalyst.CureTimer;
 import tintwright.window.frame.ShellModel;
 
 /** What runs from "catalysed now": one clock for each cup, whichever station is in sight. */

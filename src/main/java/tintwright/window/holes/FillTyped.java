@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
-import tintwright.fill.Lie;
-import tintwright.fill.Repair;
-import tintwright.fill.RepairKind;
-import tintwright.fill.RepairLine;
+import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.Repair;
+import tintwright.fill.repair.RepairKind;
+import tintwright.fill.repair.RepairLine;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
 

@@ -10,7 +10,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.fill.FillPlan;
-import tintwright.fill.RepairLine;
+import tintwright.fill.repair.RepairLine;
 import tintwright.units.UnitSystem;
 import tintwright.window.picture.RepairPicture;
 import tintwright.window.pieces.Controls;

@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import tintwright.files.FileProblem;
 import tintwright.files.NotedTimesFile;
-import tintwright.fill.CureTimer;
 import tintwright.fill.FillPlan;
-import tintwright.fill.NotedTime;
+import tintwright.fill.catalyst.CureTimer;
+import tintwright.fill.catalyst.NotedTime;
 
 /** What this shop saw of its cups: "done" beside a running time notes the gel and the tape-off; it belongs to no boat. */
 final class ShopTimes {

@@ -6,7 +6,7 @@ import java.util.function.Function;
 import tintwright.cup.Cup;
 import tintwright.cup.CupDeeds;
 import tintwright.cup.CupEntry;
-import tintwright.fill.RepairLine;
+import tintwright.fill.repair.RepairLine;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.shelf.Chip;

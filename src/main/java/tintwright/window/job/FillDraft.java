@@ -3,10 +3,10 @@ package tintwright.window.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import tintwright.fill.CatalystChoice;
 import tintwright.fill.Conditions;
 import tintwright.fill.FillJob;
-import tintwright.fill.RepairLine;
+import tintwright.fill.catalyst.CatalystChoice;
+import tintwright.fill.repair.RepairLine;
 
 /**
  * What was typed at the fill so far.

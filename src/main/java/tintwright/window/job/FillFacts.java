@@ -2,12 +2,12 @@ package tintwright.window.job;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import tintwright.fill.Densities;
 import tintwright.fill.GritLadder;
-import tintwright.fill.Hull;
 import tintwright.fill.Materials;
 import tintwright.fill.Supply;
 import tintwright.fill.Tools;
+import tintwright.fill.repair.Densities;
+import tintwright.fill.repair.Hull;
 
 /**
  * What a person may know beside the list of repairs; each may be left out.

@@ -12,9 +12,9 @@ import java.util.Set;
 import tintwright.files.BenchFile;
 import tintwright.files.BenchJob;
 import tintwright.files.FileProblem;
-import tintwright.fill.Lie;
-import tintwright.fill.RepairKind;
-import tintwright.fill.RepairLine;
+import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.RepairKind;
+import tintwright.fill.repair.RepairLine;
 
 /**
  * The job in hand on disk, so that nothing has to be saved by hand: {@link BenchFile} knows its shape and how it is

@@ -8,12 +8,12 @@ import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
 import javafx.scene.shape.QuadCurveTo;
 import javafx.scene.shape.Rectangle;
-import tintwright.fill.CountersunkHole;
-import tintwright.fill.Gouge;
-import tintwright.fill.PlainHole;
-import tintwright.fill.Repair;
-import tintwright.fill.ScratchGroove;
-import tintwright.fill.SprayArea;
+import tintwright.fill.repair.CountersunkHole;
+import tintwright.fill.repair.Gouge;
+import tintwright.fill.repair.PlainHole;
+import tintwright.fill.repair.Repair;
+import tintwright.fill.repair.ScratchGroove;
+import tintwright.fill.repair.SprayArea;
 
 /** One repair cut through as it was measured: gel coat above, laminate below, a plug at the bottom of its hole. */
 public final class RepairPicture extends Picture {
