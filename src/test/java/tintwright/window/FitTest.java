@@ -117,6 +117,54 @@ class FitTest {
         assertEquals("", String.join("\n", wrong));
     }
 
+    @Test
+    void aPageHasOneScrollBarAtMostAndWhatTheEyeSeesHasNone() {
+        Set<String> wrong = new LinkedHashSet<>();
+        List<Size> sizes = new ArrayList<>(SIZES);
+        sizes.add(new Size(1366, 768, 1));
+        for (Size size : sizes) {
+            Stagehand.onScreen(() -> {
+                Desk desk = Desks.demo(Clock.systemUTC());
+                desk.job()
+                        .change(job -> job.filling(job.fill()
+                                .plus(new RepairLine(
+                                        "old cleat holes", new CountersunkHole(5, 9, 2, 6, 0), Lie.VERTICAL, 8))));
+                desk.shell().setTextShare(size.text());
+                Scene scene = scene(desk, size);
+                for (Step step : Step.values()) {
+                    desk.shell().stepProperty().set(step);
+                    if (bars(scene) > 1) {
+                        wrong.add(size + " " + step + ": " + bars(scene) + " scroll bars");
+                    }
+                }
+                desk.cup().begin();
+                desk.cup().accept();
+                desk.shell().stepProperty().set(Step.CUP);
+                if (bars(scene) > 1) {
+                    wrong.add(size + " cup begun: " + bars(scene) + " scroll bars");
+                }
+                ((javafx.scene.control.Button) scene.getRoot().lookup("#eye-now")).fire();
+                if (bars(scene) > (size.text() > 1 ? 1 : 0)) {
+                    wrong.add(size + " eye: " + bars(scene) + " scroll bars");
+                }
+                return null;
+            });
+        }
+        assertEquals("", String.join("\n", wrong));
+    }
+
+    private static long bars(Scene scene) {
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
+        // The bars of a pane come and go with its second look at what is in it.
+        scene.getRoot().layout();
+        return scene.getRoot().lookupAll(".scroll-bar").stream()
+                .filter(bar ->
+                        ((javafx.scene.control.ScrollBar) bar).getOrientation() == javafx.geometry.Orientation.VERTICAL)
+                .filter(Node::isVisible)
+                .count();
+    }
+
     /** The test itself must see what it looks for. */
     @Test
     void cutWordsAreSeenAsCut() {

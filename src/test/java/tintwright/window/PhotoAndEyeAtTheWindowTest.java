@@ -181,7 +181,7 @@ class PhotoAndEyeAtTheWindowTest {
             assertEquals(1, desk.job().now().places().size());
             var hull = desk.hull().hullProperty().get();
             double error = Ciede2000.between(world.truth(), hull.mean().orElseThrow());
-            assertTrue(hull.sure().startsWith("good to about"), hull.sure());
+            assertTrue(hull.sure().startsWith("From 1 reading, likely within"), hull.sure());
             assertTrue(error < 5, error + " off, " + hull.sure());
             assertTrue(find("read-photo").isVisible(), "the photo is shown with what was read in it");
 

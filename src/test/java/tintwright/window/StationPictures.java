@@ -1,5 +1,7 @@
 package tintwright.window;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -10,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Scene;
@@ -19,10 +22,10 @@ import javafx.scene.control.ToggleButton;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import tintwright.bench.ShopLog;
-import tintwright.colour.Lab;
-import tintwright.colour.Viewing;
+import tintwright.cup.CupDeeds;
 import tintwright.fill.repair.Lie;
 import tintwright.fill.repair.RepairKind;
+import tintwright.reading.EyeVerdict;
 import tintwright.reading.FilmState;
 import tintwright.units.UnitSystem;
 import tintwright.window.frame.Step;
@@ -68,26 +71,22 @@ class StationPictures {
         return desk;
     }
 
-    /** Far too much went in, and the chip agrees with the weights. */
+    /** Far more went in than the white held back can lift, and the eye says so: there are ways back. */
     private static Desk tooDark(Desk desk) {
         begun(desk);
-        desk.cup().alsoWeighed("soot-black", "0.9");
-        desk.cup().alsoWeighed("bottle-green", "0.9");
-        desk.cup().alsoWeighed("bark-brown", "1.4");
-        Lab dark = desk.job()
-                .knowledgeProperty()
-                .get()
-                .colour(
-                        desk.job().now().cup().orElseThrow().state().parts().orElseThrow(),
-                        Viewing.D65_10,
-                        desk.job().place().orElseThrow().readings().get(0).geometry());
+        while (desk.cup().inHandProperty().get().orElseThrow().deeds().now().kind() == CupDeeds.Kind.WEIGH) {
+            desk.cup().accept();
+        }
+        desk.cup().alsoWeighed("soot-black", "1.2");
         desk.cup()
-                .read(
-                        Double.toString(dark.lightness()),
-                        Double.toString(dark.a()),
-                        Double.toString(dark.b()),
-                        Viewing.D65_10,
-                        FilmState.CURED);
+                .seen(new EyeVerdict(
+                        Optional.of(EyeVerdict.Depth.MUCH_TOO_DARK),
+                        Optional.of(EyeVerdict.Hue.NONE),
+                        EyeVerdict.Amount.NOT_SAID,
+                        FilmState.CURED));
+        assertFalse(
+                desk.cup().inHandProperty().get().orElseThrow().ways().isEmpty(),
+                "a picture of the ways back needs some");
         return desk;
     }
 

@@ -112,7 +112,7 @@ public final class BoatPage {
         show(inTheLog.shownProperty().get());
         showLately(recent.shownProperty().get());
         showPlaces();
-        return new SideBySide(wide, side, true, 62).narrowFirst();
+        return new SideBySide(wide, side, false).narrowFirst();
     }
 
     /** Which bench this is, and the way to the other one. */

@@ -10,6 +10,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -89,7 +90,7 @@ final class CupPage {
         Controls.show(inside, false);
         VBox side = new VBox(dispute.node(), deed.node(), chip, all(), inside);
         side.getStyleClass().addAll("column", "side");
-        sides = new SideBySide(pictures, side, false, 72).narrowFirst();
+        sides = new SideBySide(pictures, side, true).narrowFirst();
         page.getChildren().setAll(sides);
         Controls.follow(side, model.inHandProperty(), (before, after) -> after.ifPresent(this::show));
         model.inHandProperty().get().ifPresent(this::show);
@@ -111,17 +112,14 @@ final class CupPage {
         look.setId("eye-now");
         Button right = Controls.quietButton("Something else went in", () -> Controls.show(inside, !inside.isVisible()));
         right.setId("else-went-in");
-        return Controls.sheet(
-                "",
-                list,
-                Controls.row(held, sure),
-                Controls.flow(
-                        look,
-                        dab,
-                        right,
-                        Controls.quietButton(
-                                "Copy as text", () -> model.shellModel().copy(model.asText())),
-                        Controls.quietButton("Done: into the log", model::putAway)));
+        FlowPane keys = Controls.flow(
+                look,
+                right,
+                dab,
+                Controls.quietButton("Copy as text", () -> model.shellModel().copy(model.asText())),
+                Controls.quietButton("Done: into the log", model::putAway));
+        keys.getStyleClass().add("deed-keys");
+        return Controls.sheet("", list, Controls.row(held, sure), keys);
     }
 
     private VBox chip() {
@@ -213,7 +211,7 @@ final class CupPage {
         CupDeeds.Todo now = seen.deeds().now();
         dispute.show(seen);
         swatch.show(seen.swatch());
-        depth.show(seen.depth());
+        depth.show(seen.depth(), model.shellModel().movesProperty().get());
         rose.show(seen.rose());
         setMeter(seen.cup());
         boolean reading = now.kind() == CupDeeds.Kind.READ_CHIP;

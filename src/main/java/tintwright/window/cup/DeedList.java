@@ -1,6 +1,7 @@
 package tintwright.window.cup;
 
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
@@ -12,7 +13,11 @@ import tintwright.window.pieces.Controls;
 
 /** What is in the cup, what goes in now and what comes after it, one line each; what is in can be put right. */
 final class DeedList extends VBox {
+    /** So many of the things done are shown until all are asked for: what to do now stays in sight. */
+    private static final int LAST = 3;
+
     private final CupModel model;
+    private boolean all;
 
     DeedList(CupModel model) {
         this.model = model;
@@ -21,7 +26,16 @@ final class DeedList extends VBox {
 
     void show(CupDeeds deeds) {
         getChildren().clear();
-        for (CupDeeds.Done line : deeds.done()) {
+        int before = all ? 0 : Math.max(0, deeds.done().size() - LAST);
+        if (before > 0) {
+            Button more = Controls.quietButton("Show the " + before + " before", () -> {
+                all = true;
+                show(deeds);
+            });
+            more.setId("all-done");
+            getChildren().add(more);
+        }
+        for (CupDeeds.Done line : deeds.done().subList(before, deeds.done().size())) {
             HBox row = line("\u2713", "deed-done", line.words());
             if (line.weighed()) {
                 row.getChildren().add(Controls.quietButton("Put right", () -> putRight(row, line)));

@@ -1,11 +1,11 @@
 package tintwright.window.cup;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
-import javafx.scene.control.Label;
+import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
@@ -46,8 +46,8 @@ final class EyePage extends VBox {
                         .isNull()
                         .or(hues.selectedToggleProperty().isNull()));
         for (Amount amount : new Amount[] {Amount.LITTLE, Amount.MUCH}) {
-            ToggleButton key = key(amount == Amount.LITTLE ? "a little" : "much", amount, amounts);
-            key.setId("eye-" + amount.name().toLowerCase(java.util.Locale.ROOT));
+            ToggleButton key = named(new ToggleButton(amount == Amount.LITTLE ? "a little" : "much"), amount, amounts);
+            key.getStyleClass().setAll("choice-key");
             amountKeys.getChildren().add(key);
         }
         amountKeys
@@ -113,39 +113,50 @@ final class EyePage extends VBox {
         back.run();
     }
 
-    private static ToggleButton key(String words, Enum<?> answer, ToggleGroup group) {
-        ToggleButton key = new ToggleButton(words);
-        key.getStyleClass().setAll("choice-key");
+    private static ToggleButton named(ToggleButton key, Enum<?> answer, ToggleGroup group) {
+        key.setId("eye-" + answer.name().toLowerCase(Locale.ROOT).replace('_', '-'));
         key.setMnemonicParsing(false);
         key.setUserData(answer);
         key.setToggleGroup(group);
         return key;
     }
 
-    private static Node drawn(String words, Enum<?> answer, ToggleGroup group, Lab hull, Function<Lab, Lab> dab) {
-        ToggleButton key = key("", answer, group);
-        key.getStyleClass().add("eye-key");
-        key.setId("eye-" + answer.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+    private static ToggleButton drawn(
+            String words, Enum<?> answer, ToggleGroup group, Lab hull, Function<Lab, Lab> dab) {
+        ToggleButton key = named(new Drawn(words, hull, dab.apply(hull)), answer, group);
         key.setAccessibleText("The dab is " + words);
-        HBox pair = new HBox(field(hull), field(dab.apply(hull)));
-        Label said = new Label(words);
-        said.getStyleClass().add("strong");
-        said.setWrapText(true);
-        said.setMinHeight(USE_PREF_SIZE);
-        VBox card = new VBox(pair, said);
-        card.getStyleClass().add("eye-card");
-        key.setGraphic(card);
-        key.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(key, Priority.ALWAYS);
         return key;
     }
 
-    private static Region field(Lab colour) {
-        Region field = new Region();
-        field.setStyle(Shade.of(colour).css());
-        field.getStyleClass().add("eye-field");
-        HBox.setHgrow(field, Priority.ALWAYS);
-        return field;
+    /** Hull and dab edge to edge across the whole key, its words below them, broken where there is no room. */
+    private static final class Drawn extends ToggleButton {
+        private final HBox pair;
+
+        Drawn(String words, Lab hull, Lab dab) {
+            super(words);
+            pair = new HBox(field(hull), field(dab));
+            getStyleClass().setAll("choice-key", "eye-key");
+            setGraphic(pair);
+            setContentDisplay(ContentDisplay.TOP);
+            setWrapText(true);
+            setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+        }
+
+        private static Region field(Lab colour) {
+            Region field = new Region();
+            field.setStyle(Shade.of(colour).css());
+            field.getStyleClass().add("eye-field");
+            HBox.setHgrow(field, Priority.ALWAYS);
+            return field;
+        }
+
+        @Override
+        protected void layoutChildren() {
+            super.layoutChildren();
+            double left = snappedLeftInset();
+            pair.resizeRelocate(left, snappedTopInset(), getWidth() - left - snappedRightInset(), pair.prefHeight(-1));
+        }
     }
 
     private static HBox row() {

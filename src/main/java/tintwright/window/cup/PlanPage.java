@@ -69,7 +69,7 @@ final class PlanPage {
         Controls.follow(side, model.job().jobProperty(), (before, after) -> fill(after));
         fill(model.job().now());
         show(model.planProperty().get());
-        return new SideBySide(pictures, side, false, 72).narrowFirst();
+        return new SideBySide(pictures, side, true).narrowFirst();
     }
 
     private Node asks() {

@@ -36,6 +36,7 @@ final class WaysPage extends VBox {
         HBox.setHgrow(words, Priority.ALWAYS);
         words.setMinWidth(0);
         pair.getStyleClass().add("ways-pair");
+        pair.setMaxHeight(USE_PREF_SIZE);
         HBox head = Controls.row(words, pair);
         getChildren()
                 .setAll(

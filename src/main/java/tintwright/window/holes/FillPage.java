@@ -10,9 +10,6 @@ import tintwright.window.pieces.SideBySide;
 
 /** The holes: what is to be filled and what to mix on one side, one thing to do or to look at on the other. */
 public final class FillPage {
-    /** Width in text sizes below which the sides stand one below the other. */
-    private static final double ROOM = 62;
-
     private final FillModel model;
     private final UnitSystem units;
 
@@ -46,6 +43,6 @@ public final class FillPage {
         typed.getStyleClass().add("side");
         VBox mixed = new VBox(timers, list, answer.build());
         mixed.getStyleClass().add("column");
-        return new SideBySide(mixed, typed, true, ROOM);
+        return new SideBySide(mixed, typed, false);
     }
 }

@@ -59,8 +59,6 @@ final class HolesList {
                     Controls.wrapped(line.count() + " \u00d7 " + line.name(), "strong"),
                     Controls.soft(
                             line.repair().sizeWords(units) + ", " + line.lie().words()));
-            planned.flatMap(amount -> amount.triage().words(units))
-                    .ifPresent(wrong -> words.getChildren().add(Controls.wrapped(wrong, "hole-wrong")));
             words.getStyleClass().add("hole-words");
             RepairPicture drawn = new RepairPicture(
                     line.repair(),
@@ -74,9 +72,11 @@ final class HolesList {
                     new Label(units.volume(planned.map(FillPlan.Amount::netMl).orElse(line.netMl())));
             ml.getStyleClass().add("strong");
             ml.setMinWidth(Region.USE_PREF_SIZE);
-            HBox row = Controls.row(drawn, words, ml, remove);
-            row.getStyleClass().add("hole-row");
-            list.getChildren().add(row);
+            VBox hole = new VBox(Controls.row(drawn, words, ml, remove));
+            planned.flatMap(amount -> amount.triage().words(units))
+                    .ifPresent(wrong -> hole.getChildren().add(Controls.wrapped(wrong, "hole-wrong")));
+            hole.getStyleClass().add("hole-row");
+            list.getChildren().add(hole);
         }
     }
 }

@@ -27,6 +27,7 @@ import tintwright.files.FileProblem;
 import tintwright.files.InstrumentFile;
 import tintwright.files.LabRange;
 import tintwright.files.TargetFile;
+import tintwright.logbook.Looks;
 import tintwright.match.Aim;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Conditions;
@@ -49,6 +50,8 @@ import tintwright.window.pieces.Figures;
 /** What was read on the hull at the place in hand: by photo, by a meter, by eye. */
 public final class HullModel {
     private static final int MOST_SHOWN = 12;
+    /** A hull known no better than this, CIEDE2000, is said to be a beginning; a judgement of ours. */
+    private static final double ROUGH = 3;
 
     private final JobModel job;
     private final LatestAnswer reading;
@@ -85,12 +88,19 @@ public final class HullModel {
      *
      * @param lines readings in the order they were taken
      * @param mean  all that count together; empty when there are none or they cannot be combined
+     * @param looks the mean in plain words
      * @param sure  how sure the mean is, in words
      * @param doubt what is odd about the readings; empty when nothing is
      * @param photos names of the photos that any of it was read from
      */
     public record Hull(
-            String place, List<Line> lines, Optional<Lab> mean, String sure, String doubt, Set<String> photos) {}
+            String place,
+            List<Line> lines,
+            Optional<Lab> mean,
+            String looks,
+            String sure,
+            String doubt,
+            Set<String> photos) {}
 
     public HullModel(JobModel job, LatestAnswer reading) {
         this.job = job;
@@ -123,7 +133,7 @@ public final class HullModel {
 
     private void look() {
         if (job.place().isEmpty()) {
-            hull.set(new Hull("", List.of(), Optional.empty(), "", "", Set.of()));
+            hull.set(new Hull("", List.of(), Optional.empty(), "", "", "", Set.of()));
             return;
         }
         PlaceReadings place = job.place().get();
@@ -139,23 +149,26 @@ public final class HullModel {
                 lines.add(new Line(
                         lab,
                         Figures.lab(lab),
-                        from(place.readings().get(i), each) + ", for " + viewing,
+                        from(place.readings().get(i), each),
                         !all.leftOut().contains(i)));
             }
+            double goodTo = SpotReading.goodTo(all.mean(), all.covariance());
             String sure = say(
-                    "good to about %.1f, nine times in ten, from %d %s",
-                    SpotReading.goodTo(all.mean(), all.covariance()),
+                    "From %d %s, %s.%s",
                     all.kept().size(),
-                    all.kept().size() == 1 ? "reading" : "readings");
+                    all.kept().size() == 1 ? "reading" : "readings",
+                    DifferenceWords.likely(goodTo),
+                    goodTo < ROUGH ? "" : " Enough to begin with: dabs held beside the hull do the rest.");
             hull.set(new Hull(
                     place.place(),
                     lines,
                     Optional.of(all.mean()),
+                    Looks.of(all.mean()),
                     onlyPicked(place) ? place.note() : sure,
                     doubt(all, lines),
                     photos(place)));
         } catch (IllegalArgumentException e) {
-            hull.set(new Hull(place.place(), List.of(), Optional.empty(), "", FailureWords.of(e), photos(place)));
+            hull.set(new Hull(place.place(), List.of(), Optional.empty(), "", "", FailureWords.of(e), photos(place)));
         }
     }
 

@@ -15,13 +15,16 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import tintwright.colour.DifferenceWords;
 import tintwright.reading.HullFamily;
 import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.window.picture.Patches;
@@ -29,6 +32,7 @@ import tintwright.window.picture.Shade;
 import tintwright.window.pieces.Choices;
 import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.Doors;
+import tintwright.window.pieces.Figures;
 import tintwright.window.pieces.MeterFields;
 import tintwright.window.pieces.MeterSetting;
 import tintwright.window.pieces.SideBySide;
@@ -48,7 +52,12 @@ final class HullPage {
     private final ReadPhoto photo = new ReadPhoto();
     private boolean filling;
     private final Label mean = Controls.whenSaid(Controls.wrapped("", "figure"));
-    private final Label sure = Controls.whenSaid(Controls.soft(""));
+    private final Label figures = Controls.whenSaid(Controls.plain(""));
+    private final Button numbersToo = Controls.quietButton("", () -> {});
+    /** Whoever reads with a meter knows its numbers; to everybody else they are one press away. */
+    private boolean withNumbers;
+
+    private final Label sure = Controls.whenSaid(Controls.plain(""));
     private final Label doubt = Controls.whenSaid(Controls.wrapped("", "caution"));
     private final GridPane lines = new GridPane();
     private final MeterFields numbers = new MeterFields("lightness", "red-green", "yellow-blue", this::add);
@@ -83,11 +92,30 @@ final class HullPage {
                 model.take(index);
             }
         });
-        VBox known = Controls.sheet("", otherPlaces, title, mean, sure, doubt, lines, wrong(HullModel.Where.LINES));
-        VBox left = new VBox(photo, patches, known);
+        mean.setId("hull-looks");
+        sure.setTooltip(new Tooltip(DifferenceWords.LIKELY_MEANS));
+        mean.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(mean, Priority.ALWAYS);
+        numbersToo.setId("hull-numbers");
+        numbersToo.setOnAction(event -> {
+            withNumbers = !withNumbers;
+            show(model.hullProperty().get());
+        });
+        VBox known = Controls.sheet(
+                "",
+                otherPlaces,
+                title,
+                Controls.row(mean, numbersToo),
+                figures,
+                sure,
+                doubt,
+                lines,
+                wrong(HullModel.Where.LINES));
+        VBox left = new VBox(photo, patches, known, eyes());
         left.getStyleClass().add("pictures");
-        VBox right = new VBox(ways(), eyes());
+        VBox right = new VBox(ways());
         right.getStyleClass().addAll("column", "side");
+        withNumbers = model.readByMeter();
         model.hullProperty().addListener((property, before, after) -> show(after));
         // A file may be dropped while another door is open: what was wrong with it is said behind its own.
         opens(HullModel.Where.FILE, Door.METER);
@@ -97,7 +125,7 @@ final class HullPage {
                 sheet.sightProperty(),
                 (before, after) -> show(model.hullProperty().get()));
         show(model.hullProperty().get());
-        return new SideBySide(left, right, true, 62);
+        return new SideBySide(left, right, false);
     }
 
     /** Reads an instrument's file; what it does not say is as chosen on this page. */
@@ -235,14 +263,13 @@ final class HullPage {
         return List.of(
                 Controls.plain("Print the sheet once. Lay it on the hull, in the shade, so that the hull shows through"
                         + " its window, and photograph it from above. Drop the photo anywhere here, or open it."),
-                lying,
-                form,
-                open,
-                phone,
+                Controls.flow(open, phone),
                 wrong(HullModel.Where.PHOTO),
                 Controls.flow(
+                        lying,
                         Controls.quietButton("Print the sheet", this::printSheet),
-                        Controls.quietButton("Mark the spots by hand", toThePhoto)));
+                        Controls.quietButton("Mark the spots by hand", toThePhoto)),
+                form);
     }
 
     private static String lying(SheetContents now) {
@@ -282,8 +309,8 @@ final class HullPage {
 
     private static Node eyes() {
         return Controls.sheet(
-                "Before you trust it",
-                Controls.plain("Read a clean, dry, flat spot, three times, a hand's "
+                "",
+                Controls.soft("Read a clean, dry, flat spot, three times, a hand's "
                         + "breadth apart. A screen is no swatch: judge the cured chip edge to edge on the hull, in daylight, "
                         + "and turn it once."));
     }
@@ -317,10 +344,17 @@ final class HullPage {
         Controls.show(title, model.places().size() < 2);
         title.setText(hull.place().isEmpty() ? "No place read yet" : hull.place());
         place.setPromptText(hull.place().isEmpty() ? "such as: port bow" : "leave empty for the place in hand");
-        mean.setText(hull.mean()
-                .map(lab ->
-                        String.format(Locale.ROOT, "L* %.1f   a* %.1f   b* %.1f", lab.lightness(), lab.a(), lab.b()))
+        mean.setText(
+                hull.looks().isEmpty()
+                        ? ""
+                        : hull.looks().substring(0, 1).toUpperCase(Locale.ROOT)
+                                + hull.looks().substring(1));
+        figures.setText(hull.mean()
+                .filter(any -> withNumbers)
+                .map(lab -> Figures.lab(lab) + ", for " + lab.viewing())
                 .orElse(""));
+        numbersToo.setText(withNumbers ? "Without numbers" : "Its numbers");
+        Controls.show(numbersToo, hull.mean().isPresent());
         sure.setText(hull.sure());
         doubt.setText(hull.doubt());
         List<Patches.Patch> shown = new ArrayList<>();
@@ -335,15 +369,14 @@ final class HullPage {
             String said = line.counts() ? line.words() : line.words() + ", left out";
             words.append(" Reading ").append(i + 1).append(": ").append(said).append('.');
             Label number = Controls.wrapped(Integer.toString(i + 1), "strong");
-            Label figures = Controls.plain(line.figures());
-            Label from = Controls.soft(line.counts() ? line.from() : line.from() + ", left out");
+            String origin = withNumbers ? line.words() : line.from();
+            Label from = Controls.plain(line.counts() ? origin : origin + ", left out");
             Button remove = Controls.quietButton("Remove", () -> model.remove(index));
             remove.setAccessibleText("Remove reading " + (i + 1));
             GridPane.setHgrow(from, Priority.ALWAYS);
             number.setMinWidth(Region.USE_PREF_SIZE);
-            figures.setMinWidth(Region.USE_PREF_SIZE);
             GridPane.setHalignment(remove, HPos.RIGHT);
-            lines.addRow(i, number, figures, from, remove);
+            lines.addRow(i, number, from, remove);
         }
         hull.mean().ifPresent(lab -> shown.add(new Patches.Patch(Shade.of(lab), "together", true)));
         chosen();

@@ -13,6 +13,8 @@ import javafx.scene.shape.Circle;
 /** The photo that was read by its sheet, with a ring round what was read, and in short what was found. */
 final class ReadPhoto extends Region {
     private static final double MOST_HIGH_EM = 30;
+    /** What stands below it is to be seen without scrolling: for that the photo gives way so far. */
+    private static final double LEAST_HIGH_EM = 14;
 
     private final ImageView picture = new ImageView();
     private final Label words = new Label();
@@ -56,10 +58,10 @@ final class ReadPhoto extends Region {
         return words.getFont().getSize();
     }
 
-    private double scale(double width) {
+    private double scale(double width, double height) {
         return Math.min(
                 width / picture.getImage().getWidth(),
-                MOST_HIGH_EM * em() / picture.getImage().getHeight());
+                height / picture.getImage().getHeight());
     }
 
     @Override
@@ -71,12 +73,12 @@ final class ReadPhoto extends Region {
     protected double computePrefHeight(double width) {
         return picture.getImage() == null || width <= 0
                 ? 0
-                : scale(width) * picture.getImage().getHeight();
+                : scale(width, MOST_HIGH_EM * em()) * picture.getImage().getHeight();
     }
 
     @Override
     protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
+        return Math.min(LEAST_HIGH_EM * em(), computePrefHeight(width));
     }
 
     @Override
@@ -89,7 +91,7 @@ final class ReadPhoto extends Region {
         if (picture.getImage() == null) {
             return;
         }
-        double scale = scale(getWidth());
+        double scale = scale(getWidth(), getHeight());
         picture.setFitWidth(scale * picture.getImage().getWidth());
         double left = (getWidth() - scale * picture.getImage().getWidth()) / 2;
         picture.relocate(left, 0);

@@ -75,7 +75,7 @@ public final class LogPage {
             Controls.bringIntoSight(againSheet);
         });
         show(model.shownProperty().get());
-        return new SideBySide(wide, side, true, 62);
+        return new SideBySide(wide, side, false);
     }
 
     /** A key that is there only while there is something to write down. */

@@ -28,7 +28,7 @@ public final class PhoneCard {
     }
 
     public Region build() {
-        Button press = Controls.button("Photos from your phone", model::press);
+        Button press = Controls.button("From your phone", model::press);
         press.setId("phone-door");
         Controls.follow(press, model.addressProperty(), (before, after) -> show(press));
         Controls.follow(press, model.choiceProperty(), (before, after) -> show(press));
@@ -40,7 +40,7 @@ public final class PhoneCard {
     private void show(Button press) {
         String address = model.addressProperty().get();
         open.getChildren().clear();
-        press.setText(address.isEmpty() ? "Photos from your phone" : "End it: no phone any more");
+        press.setText(address.isEmpty() ? "From your phone" : "End it: no phone any more");
         if (address.isEmpty()) {
             for (LocalNetwork network : model.choiceProperty().get()) {
                 open.getChildren().add(Controls.button(network.words(), () -> model.on(network)));

@@ -18,6 +18,11 @@ public final class HueRose extends Picture {
     /** The rose never shows less than this far around the cup, a*, b* units: noise is not blown up. */
     private static final double LEAST_FAR = 3;
 
+    /** Radius that the round keeps beside long names, text sizes: they are broken into two lines first. */
+    private static final double LEAST_ROUND = 4.6;
+    /** Room for a word of a name, text sizes. */
+    private static final double LEAST_NAME = 3.4;
+
     private RoseState state;
     private double x;
     private double y;
@@ -88,7 +93,7 @@ public final class HueRose extends Picture {
         double em = em();
         double longest = 0;
         for (Pulled each : pulls) {
-            size(each.name());
+            fit(each.name(), Math.max(LEAST_NAME * em, getWidth() / 2 - (LEAST_ROUND + 1.2) * em));
             longest = Math.max(longest, each.name().getWidth() + 1.2 * em);
         }
         size(beyond);
@@ -96,7 +101,7 @@ public final class HueRose extends Picture {
         x = Math.round(getWidth() / 2);
         y = Math.round((getHeight() - foot) / 2);
         radius = Math.min(y - 0.5 * em, getWidth() / 2 - Math.max(longest, 0.5 * em));
-        radius = Math.max(radius, Math.min(5.6 * em, y - 0.5 * em));
+        radius = Math.max(radius, Math.min(LEAST_ROUND * em, y - 0.5 * em));
         circle(round, x, y, radius);
         double far = Math.max(LEAST_FAR, Math.max(2.5 * state.apart(), 1.1 * state.unsure()));
         double unit = (radius - 1.2 * em) / far;
@@ -192,7 +197,12 @@ public final class HueRose extends Picture {
             double[] middles = side.stream()
                     .mapToDouble(each -> y - Math.sin(each.angle()) * radius)
                     .toArray();
-            double gap = 1.35 * em;
+            double gap = Math.max(
+                    1.35 * em,
+                    side.stream()
+                            .mapToDouble(each -> each.name().getHeight())
+                            .max()
+                            .orElse(0));
             boolean fits = stack(middles, gap, 0.7 * em, under - 0.7 * em);
             for (int i = 0; i < side.size(); i++) {
                 place(side.get(i), middles[i], rightSide, fits, em);

@@ -1,7 +1,9 @@
 package tintwright.window.picture;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -209,11 +211,17 @@ public final class SplitSwatch extends Picture {
         look.applyCss();
         look.resize(Math.ceil(look.prefWidth(-1)), Math.ceil(Math.max(look.minHeight(-1), look.prefHeight(-1))));
         double room = width - look.getWidth() - 0.8 * em;
-        List<String> choices = List.of(verdict(now(), true), verdict(now(), false), DifferenceWords.off(now().apart()));
-        for (String choice : choices) {
-            verdict.setText(choice);
+        // Words before figures: the figure goes first, and only what three lines do not hold is a figure alone.
+        Map<String, Double> choices = new LinkedHashMap<>();
+        choices.put(verdict(now(), true), 3.2);
+        choices.put(verdict(now(), false), 3.2);
+        choices.put(now().words(), 4.8);
+        choices.put(DifferenceWords.off(now().apart()), 4.8);
+        for (Map.Entry<String, Double> choice : choices.entrySet()) {
+            String said = choice.getKey();
+            verdict.setText(said.substring(0, 1).toUpperCase(Locale.ROOT) + said.substring(1));
             fit(verdict, room);
-            if (verdict.getHeight() < 3.2 * em) {
+            if (verdict.getHeight() < choice.getValue() * em) {
                 break;
             }
         }

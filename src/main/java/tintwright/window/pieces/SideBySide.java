@@ -1,7 +1,6 @@
 package tintwright.window.pieces;
 
 import java.util.List;
-import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
@@ -11,34 +10,30 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
-/** Two things side by side while there is room for both, and one below the other when there is not. */
+/**
+ * Two things side by side while there is room for both, and one below the other when there is not. What is longer than
+ * the window scrolls as one page, or beside pictures that stay in sight: there is never a second scroll bar.
+ */
 public final class SideBySide extends StackPane {
+    /** Width in text sizes below which the two are stacked: a window of 1024 pixels has 65 at the usual text. */
+    private static final double ROOM = 62;
+
     private final Region wide;
     private final Region narrow;
-    private final boolean wideScrolls;
-    private final double room;
-    private final Consumer<Boolean> whenStacked;
+    private final boolean wideStays;
     private final Label ruler = new Label();
     private boolean stacked;
     private boolean narrowFirst;
 
     /**
-     * @param wide   gets what is left of the width
-     * @param narrow keeps its own width
-     * @param wideScrolls true when the wide side may be longer than the window; pictures are not
-     * @param room   width in text sizes below which they are stacked
+     * @param wide      gets what is left of the width
+     * @param narrow    keeps its own width
+     * @param wideStays true when the wide side fits itself to the window, as pictures do, and the narrow one scrolls
      */
-    public SideBySide(Region wide, Region narrow, boolean wideScrolls, double room) {
-        this(wide, narrow, wideScrolls, room, tight -> {});
-    }
-
-    /** @param whenStacked told before the sides are put one below the other, or apart again: it may move what is in them */
-    public SideBySide(Region wide, Region narrow, boolean wideScrolls, double room, Consumer<Boolean> whenStacked) {
-        this.whenStacked = whenStacked;
-        this.wideScrolls = wideScrolls;
+    public SideBySide(Region wide, Region narrow, boolean wideStays) {
+        this.wideStays = wideStays;
         this.wide = wide;
         this.narrow = narrow;
-        this.room = room;
         ruler.setManaged(false);
         ruler.setVisible(false);
         getStyleClass().add("sides");
@@ -56,7 +51,7 @@ public final class SideBySide extends StackPane {
     }
 
     private void fit() {
-        boolean tight = getWidth() > 0 && getWidth() < room * ruler.getFont().getSize();
+        boolean tight = getWidth() > 0 && getWidth() < ROOM * ruler.getFont().getSize();
         if (tight != stacked) {
             arrange(tight);
         }
@@ -64,30 +59,25 @@ public final class SideBySide extends StackPane {
 
     private void arrange(boolean tight) {
         stacked = tight;
-        whenStacked.accept(tight);
         getChildren().clear();
-        Region first = tight || !wideScrolls ? wide : scrolling(wide);
-        Region second = tight ? narrow : scrolling(narrow);
+        Region side = narrow;
         if (!tight) {
-            HBox.setHgrow(first, Priority.ALWAYS);
-            second.setMinWidth(USE_PREF_SIZE);
+            side = wideStays ? scrolling(narrow) : narrow;
+            HBox.setHgrow(wide, Priority.ALWAYS);
+            side.setMinWidth(USE_PREF_SIZE);
         }
         Pane box = tight ? new VBox() : new HBox();
-        box.getChildren().setAll(narrowFirst ? List.of(second, first) : List.of(first, second));
+        box.getChildren().setAll(narrowFirst ? List.of(side, wide) : List.of(wide, side));
         box.getStyleClass().add("sides-box");
         getChildren().addAll(box, ruler);
     }
 
-    /** Each side scrolls by itself, so that the pictures stay in sight. */
     private static ScrollPane scrolling(Region side) {
         ScrollPane pane = new ScrollPane(side);
         pane.setFitToWidth(true);
         pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        pane.getStyleClass().add("middle");
+        pane.getStyleClass().addAll("middle", "beside-a-bar");
         pane.setMinHeight(0);
-        if (!side.getStyleClass().contains("side")) {
-            side.getStyleClass().add("beside-a-bar");
-        }
         pane.setPrefHeight(0);
         return pane;
     }

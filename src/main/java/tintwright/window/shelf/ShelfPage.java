@@ -68,7 +68,7 @@ public final class ShelfPage {
         side.getStyleClass().add("side");
         Controls.follow(wide, model.standProperty(), (before, after) -> show(after));
         show(model.standProperty().get());
-        Region page = new SideBySide(wide, side, true, 62).narrowFirst();
+        Region page = new SideBySide(wide, side, false).narrowFirst();
         page.setOnDragOver(event -> {
             if (event.getDragboard().hasFiles()) {
                 event.acceptTransferModes(TransferMode.COPY);
@@ -136,38 +136,37 @@ public final class ShelfPage {
 
     private void heads() {
         table.add(ground("shelf-head"), 0, 0);
-        String[] words = {"", "", "Strength", "Chips", "Left", ""};
+        String[] words = {"", "", "Chips", "Left", ""};
         for (int i = 1; i < words.length; i++) {
             Label head = Controls.wrapped(words[i], "question");
             head.setMinWidth(Region.USE_PREF_SIZE);
             head.setMaxWidth(Double.MAX_VALUE);
-            if (i == 3 || i == 4) {
+            if (i == 2 || i == 3) {
                 head.getStyleClass().add("right");
             }
             table.add(head, i, 0);
         }
     }
 
-    /** Colour on the even neutral that runs below all of them, name, what is known, chips, grams left; what is to be seen to stands below the name. */
+    /** Colour on the even neutral that runs below all of them, name and what is known of it, chips, grams left; what is to be seen to stands below the name. */
     private void row(ShelfModel.Line line) {
         int row = table.getRowCount();
-        VBox named = new VBox(Controls.wrapped(line.name(), "strong"));
+        Label known = Controls.soft(line.known().isEmpty() ? line.kind().word() : "strength " + line.known());
+        if (!line.figure().isEmpty()) {
+            known.setTooltip(new Tooltip("Strength known " + line.figure()));
+        }
+        VBox named = new VBox(Controls.wrapped(line.name(), "strong"), known);
         named.getStyleClass().add("shelf-name");
         if (!line.warnings().isEmpty()) {
             named.getChildren().add(Controls.wrapped(line.warnings(), "caution"));
         }
         GridPane.setHgrow(named, Priority.ALWAYS);
-        Label known = Controls.plain(line.known().isEmpty() ? line.kind().word() : line.known());
-        GridPane.setHgrow(known, Priority.SOMETIMES);
-        if (!line.figure().isEmpty()) {
-            known.setTooltip(new Tooltip("Strength known " + line.figure()));
-        }
         Label chips = figure(line.chips());
         Label grams = figure(line.left().isPresent() ? units.mass(line.left().getAsDouble()) : "\u2013");
         grams.setAccessibleText(line.left().isPresent() ? grams.getText() + " left" : "not weighed");
         Button change = Controls.quietButton("Change", () -> open(line));
         change.setAccessibleText("Change " + line.name());
-        table.addRow(row, swatch(line), named, known, chips, grams, change);
+        table.addRow(row, swatch(line), named, chips, grams, change);
     }
 
     private static Label figure(String words) {
