@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.application.Application;
@@ -40,6 +41,8 @@ public final class BenchWindow extends Application {
     /** Height that a window manager's own title may take on top. */
     private static final double TITLE = 36;
 
+    private static final String MOVES = "moves";
+
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "engine");
         thread.setDaemon(true);
@@ -51,6 +54,7 @@ public final class BenchWindow extends Application {
     private final Clock clock = Clock.system(ZoneId.systemDefault());
     private WindowMemory memory;
     private Desk desk;
+    private boolean systemMoves;
 
     @Override
     public void start(Stage stage) {
@@ -108,6 +112,7 @@ public final class BenchWindow extends Application {
         shell.setTextShare(memory.number("text", 1));
         shell.darkProperty().set(memory.truth("dark", false));
         shell.unitsProperty().set(UnitSystem.named(memory.words("units", "metric")));
+        letMove(shell);
         memory.keep("own", opening.own());
         scene.setRoot(desk.view(opening.own(), Opening.ownBegun(home), () -> changeOver(scene, !opening.own())));
         if (opening.own()) {
@@ -120,6 +125,19 @@ public final class BenchWindow extends Application {
         }
         // At once: a window that is killed must open on the same bench again, and not walk the person around anew.
         memory.save();
+    }
+
+    /** As the person has chosen it; until they have, as the system says, asked when the window has begun to be used. */
+    private void letMove(ShellModel shell) {
+        String chosen = memory.words(MOVES, "");
+        shell.movesProperty().set(Boolean.parseBoolean(chosen));
+        if (chosen.isEmpty()) {
+            CompletableFuture.supplyAsync(SystemMotion::wanted, CompletableFuture.delayedExecutor(1, TimeUnit.SECONDS))
+                    .thenAccept(wanted -> Platform.runLater(() -> {
+                        systemMoves = wanted;
+                        shell.movesProperty().set(wanted);
+                    }));
+        }
     }
 
     /** Leaves one bench as it is and opens the other as it was left, when all that was to be written has been. */
@@ -195,6 +213,10 @@ public final class BenchWindow extends Application {
     }
 
     private void rememberSettings() {
+        boolean moves = desk.shell().movesProperty().get();
+        if (moves != systemMoves || !memory.words(MOVES, "").isEmpty()) {
+            memory.keep(MOVES, moves);
+        }
         memory.keep("text", desk.shell().textShareProperty().get());
         memory.keep("dark", desk.shell().darkProperty().get());
         memory.keep("units", desk.shell().unitsProperty().get().name().toLowerCase(Locale.ROOT));

@@ -170,10 +170,12 @@ public final class Shell extends BorderPane {
         menu.setGraphic(sign(MENU));
         menu.getStyleClass().setAll("tool");
         menu.setId("menu");
-        named(menu, "More: text size, light or dark, units, keys");
+        named(menu, "More: text size, light or dark, units, movement, keys");
         MenuItem units = item("", this::units);
         MenuItem dark =
                 item("", () -> model.darkProperty().set(!model.darkProperty().get()));
+        MenuItem moves =
+                item("", () -> model.movesProperty().set(!model.movesProperty().get()));
         menu.getItems()
                 .setAll(
                         item("Larger text   Ctrl +", model::largerText),
@@ -181,11 +183,13 @@ public final class Shell extends BorderPane {
                         item("Usual text   Ctrl 0", () -> model.setTextShare(1)),
                         dark,
                         units,
+                        moves,
                         item("What the keys do   F1", () -> model.warn(KEYS)),
                         item("About Tintwright " + Version.number(), () -> model.warn(ABOUT)));
         menu.setOnShowing(event -> {
             boolean metric = model.unitsProperty().get() == UnitSystem.METRIC;
             units.setText(metric ? "Ounces, inches, Fahrenheit   Ctrl U" : "Grams, millimetres, Celsius   Ctrl U");
+            moves.setText(model.movesProperty().get() ? "Keep pictures still" : "Let the cup sink when a dose goes in");
             dark.setText(model.darkProperty().get() ? "Light window   Ctrl L" : "Dark window   Ctrl L");
         });
         return menu;

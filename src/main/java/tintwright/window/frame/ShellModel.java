@@ -46,6 +46,7 @@ public final class ShellModel {
     private final BooleanProperty busy = new SimpleBooleanProperty(false);
     private final DoubleProperty textShare = new SimpleDoubleProperty(1);
     private final BooleanProperty dark = new SimpleBooleanProperty(false);
+    private final BooleanProperty moves = new SimpleBooleanProperty(false);
     private final BooleanProperty canUndo = new SimpleBooleanProperty(false);
     private final BooleanProperty canRedo = new SimpleBooleanProperty(false);
     private Runnable nowAction = () -> {};
@@ -290,6 +291,11 @@ public final class ShellModel {
 
     public BooleanProperty darkProperty() {
         return dark;
+    }
+
+    /** @return true when pictures may move; still unless the system or the person says otherwise */
+    public BooleanProperty movesProperty() {
+        return moves;
     }
 
     public BooleanProperty canUndoProperty() {

@@ -3,6 +3,12 @@ package tintwright.window.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import javafx.animation.Interpolator;
+import javafx.animation.KeyFrame;
+import javafx.animation.KeyValue;
+import javafx.animation.Timeline;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.paint.CycleMethod;
@@ -16,6 +22,7 @@ import javafx.scene.shape.PathElement;
 import javafx.scene.shape.Polygon;
 import javafx.scene.shape.QuadCurveTo;
 import javafx.scene.shape.Rectangle;
+import javafx.util.Duration;
 
 /**
  * Lightness as depth: white is the water's surface, the hull a line at its depth, the cup a bucket that sinks with
@@ -30,7 +37,14 @@ public final class DepthGauge extends Picture {
     /** The least depth that is shown, L*: noise is not blown up to fill the tank. */
     private static final double LEAST_DEPTH = 6;
 
+    /** How long the cup takes to sink or rise to where it lies now; a choice of ours. */
+    private static final Duration SINKING = Duration.millis(200);
+
     private DepthState state;
+    /** L* the cup is drawn at: its own, but on the way there while it moves. */
+    private final DoubleProperty drawn = new SimpleDoubleProperty();
+
+    private final Timeline sinking = new Timeline();
     private double left;
     private double right;
     private double top;
@@ -51,10 +65,28 @@ public final class DepthGauge extends Picture {
 
     public DepthGauge() {
         super("depth-gauge");
+        drawn.addListener((property, before, after) -> requestLayout());
     }
 
     /** Shows a state; the way is drawn when doses are to come, or white would lift the cup. */
     public void show(DepthState next) {
+        show(next, false);
+    }
+
+    /**
+     * Shows a state.
+     *
+     * @param moves true to let the cup sink or rise from where it was seen last, false to draw it there at once
+     */
+    public void show(DepthState next, boolean moves) {
+        sinking.stop();
+        if (moves && state != null) {
+            sinking.getKeyFrames()
+                    .setAll(new KeyFrame(SINKING, new KeyValue(drawn, next.cup(), Interpolator.EASE_BOTH)));
+            sinking.play();
+        } else {
+            drawn.set(next.cup());
+        }
         state = next;
         cupName.setText(next.cupName().toLowerCase(Locale.ROOT));
         bucket.setFill(paint(next.cupShade()));
@@ -175,7 +207,7 @@ public final class DepthGauge extends Picture {
 
     private void layoutBucket(double em, double hullLevel) {
         double x = middle();
-        double level = y(state.cup());
+        double level = y(drawn.get());
         double rim = 1.25 * em;
         double foot = 0.95 * em;
         double tall = BUCKET * em;

@@ -2,8 +2,10 @@ package tintwright.window.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -228,6 +230,44 @@ class PictureTest {
             assertTrue(gauge.getAccessibleText().contains("3.8 darker"), gauge.getAccessibleText());
             assertTrue(gauge.getAccessibleText().contains("38 g white"), gauge.getAccessibleText());
             return null;
+        });
+    }
+
+    @Test
+    void theCupSinksToWhereItLiesAndStandsThereAtOnceWhenNothingIsToMove() {
+        DepthGauge gauge = Stagehand.onScreen(() -> {
+            DepthGauge made = new DepthGauge();
+            made.show(Samples.tooLight(), true);
+            laidOut(made, 1);
+            double before = middle(made, "cup");
+            made.show(Samples.tooDark(), true);
+            laidOut(made, 1);
+            double begun = middle(made, "cup");
+            made.show(Samples.tooLight(), false);
+            laidOut(made, 1);
+            assertEquals(before, middle(made, "cup"), 0.01, "it stands there at once");
+            made.show(Samples.tooDark(), false);
+            laidOut(made, 1);
+            assertTrue(middle(made, "cup") > begun + 1, "it had not sunk yet when its way began");
+            made.show(Samples.tooLight(), false);
+            made.show(Samples.tooDark(), true);
+            return made;
+        });
+        double goal = Stagehand.onScreen(() -> {
+            DepthGauge still = new DepthGauge();
+            still.show(Samples.tooDark());
+            laidOut(still, 1);
+            return middle(still, "cup");
+        });
+        assertTimeoutPreemptively(Duration.ofSeconds(20), () -> {
+            while (Math.abs(Stagehand.onScreen(() -> {
+                                laidOut(gauge, 1);
+                                return middle(gauge, "cup");
+                            })
+                            - goal)
+                    > 0.01) {
+                Thread.sleep(20);
+            }
         });
     }
 
