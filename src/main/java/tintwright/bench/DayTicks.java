@@ -14,21 +14,20 @@ import tintwright.fill.DayWords;
 
 /** The steps of the day that are done, of one boat and place, on disk beside the bench. */
 public final class DayTicks {
+    private static final String JOB = "job";
+
     private final Set<String> done = new HashSet<>();
     private String job = "";
     private Optional<Path> file = Optional.empty();
+    private Map<String, String> before = Map.of();
 
-    /** Takes up what was ticked there, and keeps it there from now on; what cannot be read is as if nothing was. */
+    /** Takes up what was ticked there, and keeps it there from now on; a file that cannot be read is put aside. */
     public void keepIn(Path place) {
         file = Optional.of(place);
         done.clear();
-        try {
-            Map<String, String> kept = Files.exists(place) ? SettingsFile.read(place) : Map.of();
-            job = kept.getOrDefault("job", "");
-            kept.keySet().stream().filter(name -> !name.equals("job")).forEach(done::add);
-        } catch (FileProblem nothingToGoBy) {
-            job = "";
-        }
+        before = SettingsFile.readOrPutAside(place);
+        job = before.getOrDefault(JOB, "");
+        before.keySet().stream().filter(name -> !name.equals(JOB)).forEach(done::add);
     }
 
     /**
@@ -52,16 +51,15 @@ public final class DayTicks {
         }
         if (file.isPresent()) {
             Map<String, String> now = new TreeMap<>();
-            now.put("job", job);
+            now.put(JOB, job);
             done.forEach(each -> now.put(each, "done"));
             try {
-                // Written anew: a tick that was taken back must go from the file too.
-                Files.deleteIfExists(file.get());
                 Files.createDirectories(file.get().toAbsolutePath().getParent());
             } catch (IOException e) {
                 throw FileProblem.unusable("What is ticked cannot be kept in " + file.get(), e);
             }
-            SettingsFile.keep(file.get(), Map.of(), now);
+            SettingsFile.keep(file.get(), before, now);
+            before = now;
         }
     }
 

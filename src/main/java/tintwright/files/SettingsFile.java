@@ -1,6 +1,9 @@
 package tintwright.files;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -18,6 +21,26 @@ public final class SettingsFile {
     }
 
     /**
+     * @return what was kept; nothing when there is no such file. One that cannot be read is put aside under its name
+     *     with "-unreadable" behind it, since nothing could ever be kept in its place
+     */
+    public static Map<String, String> readOrPutAside(Path file) {
+        try {
+            return Files.exists(file) ? at(file).read() : Map.of();
+        } catch (FileProblem unreadable) {
+            try {
+                Files.move(
+                        file,
+                        file.resolveSibling(file.getFileName() + "-unreadable"),
+                        StandardCopyOption.REPLACE_EXISTING);
+            } catch (IOException | SecurityException staysWhereItIs) {
+                return Map.of();
+            }
+            return Map.of();
+        }
+    }
+
+    /**
      * Keeps settings; those that another window changed meanwhile and this one did not stay as that one has them.
      *
      * @param before as they were last read or written here
@@ -26,6 +49,7 @@ public final class SettingsFile {
     public static void keep(Path file, Map<String, String> before, Map<String, String> now) throws FileProblem {
         at(file).keep(Optional.of(before), now, (first, theirs, mine) -> {
             Map<String, String> both = new TreeMap<>(theirs);
+            first.keySet().stream().filter(name -> !mine.containsKey(name)).forEach(both::remove);
             mine.forEach((name, value) -> {
                 if (!value.equals(first.get(name))) {
                     both.put(name, value);

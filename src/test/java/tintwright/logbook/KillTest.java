@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The everyday run kills 50; {@code mvn test -Dwanted.groups=study -Dtest=KillTest -Dtintwright.kills=2000} kills
+ * The everyday run kills 25; {@code mvn test -Dwanted.groups=study -Dtest=KillTest -Dtintwright.kills=2000} kills
  * as many as one likes.
  *
  * <p>Processes that write are killed at random moments (SIGKILL on Unix: no handler runs). This shows what survives
@@ -39,8 +39,8 @@ class KillTest {
     Path tmp;
 
     @Test
-    void noAcknowledgedEntryIsLostIn50Kills() throws Exception {
-        killMany(50, 30);
+    void noAcknowledgedEntryIsLostIn25Kills() throws Exception {
+        killMany(25, 30);
     }
 
     @Test

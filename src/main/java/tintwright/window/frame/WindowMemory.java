@@ -20,11 +20,7 @@ public final class WindowMemory {
     /** @param file a settings file; need not exist */
     public WindowMemory(Path file) {
         this.file = file;
-        try {
-            kept.putAll(SettingsFile.read(file));
-        } catch (FileProblem nothingToGoBy) {
-            kept.clear();
-        }
+        kept.putAll(SettingsFile.readOrPutAside(file));
         before = Map.copyOf(kept);
     }
 
