@@ -8,8 +8,8 @@ import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import tintwright.bench.GiveOut;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.GiveOut;
+import tintwright.bench.log.ShopLog;
 import tintwright.files.FileProblem;
 import tintwright.logbook.LogFailure;
 

@@ -11,8 +11,8 @@ import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import tintwright.bench.GiveOut;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.GiveOut;
+import tintwright.bench.log.ShopLog;
 import tintwright.logbook.BoatZip;
 import tintwright.logbook.LogFailure;
 

@@ -9,11 +9,11 @@ import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import tintwright.bench.LearnBench;
 import tintwright.bench.ShelfBench;
-import tintwright.files.ChipsFile;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.files.SharedFile;
 import tintwright.files.ShelfFile;
+import tintwright.files.instrument.ChipsFile;
 import tintwright.shelf.Chip;
 import tintwright.shelf.Doubt;
 

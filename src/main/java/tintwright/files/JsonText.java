@@ -29,7 +29,7 @@ public final class JsonText {
     }
 
     /** @return the beginning of every file of ours, to be gone on with: its version, then its kind */
-    static Map<String, Object> head(String kind, int version) {
+    public static Map<String, Object> head(String kind, int version) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("formatVersion", version);
         tree.put("kind", kind);

@@ -28,7 +28,7 @@ public final class LabRange {
      *
      * @return the reading
      */
-    static Reading checked(Reading reading) {
+    public static Reading checked(Reading reading) {
         reading.colour(reading.judgedUnder())
                 .ifPresent(lab -> check(hundredths(lab.lightness()), hundredths(lab.a()), hundredths(lab.b())));
         return reading;

@@ -4,7 +4,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import tintwright.bench.BenchTop.Answer;
+import tintwright.bench.top.BenchTop.Answer;
 
 /** Waits for what the bench says. */
 final class Answers {

@@ -4,11 +4,11 @@ import static tintwright.phone.Html.safe;
 
 import java.util.List;
 import java.util.Optional;
-import tintwright.bench.BenchTop;
-import tintwright.bench.BenchTop.Act;
-import tintwright.bench.BenchTop.Answer;
-import tintwright.bench.BenchTop.CupNow;
-import tintwright.bench.BenchTop.Sight;
+import tintwright.bench.top.BenchTop;
+import tintwright.bench.top.BenchTop.Act;
+import tintwright.bench.top.BenchTop.Answer;
+import tintwright.bench.top.BenchTop.CupNow;
+import tintwright.bench.top.BenchTop.Sight;
 import tintwright.cup.CupDeeds;
 import tintwright.cup.CupDeeds.Todo;
 import tintwright.cup.WayWords;

@@ -1,7 +1,7 @@
 package tintwright.phone;
 
 import java.util.Optional;
-import tintwright.bench.BenchTop;
+import tintwright.bench.top.BenchTop;
 import tintwright.paper.HtmlSheet;
 
 /** What is around every page. */

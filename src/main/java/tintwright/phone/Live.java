@@ -8,7 +8,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
-import tintwright.bench.BenchTop;
+import tintwright.bench.top.BenchTop;
 
 /** Tells a phone at once that something changed: server-sent events (WHATWG HTML, section 9.2). */
 final class Live {

@@ -10,7 +10,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
-import tintwright.bench.BenchTop;
+import tintwright.bench.top.BenchTop;
 
 /**
  * Serves the bench's pages to the phones of the shop, from when it is opened until it is closed: on one address of the

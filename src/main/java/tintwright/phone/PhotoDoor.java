@@ -10,8 +10,8 @@ import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
-import tintwright.bench.BenchTop;
 import tintwright.bench.PhotoBench;
+import tintwright.bench.top.BenchTop;
 import tintwright.reading.photo.file.PhotoException;
 
 /** The page that takes a photo to the bench. */

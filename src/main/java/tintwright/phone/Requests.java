@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
 import java.util.Optional;
-import tintwright.bench.BenchTop;
+import tintwright.bench.top.BenchTop;
 
 /** From a request to its answer. */
 final class Requests implements HttpHandler {

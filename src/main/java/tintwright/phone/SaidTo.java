@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import tintwright.bench.BenchTop.Answer;
+import tintwright.bench.top.BenchTop.Answer;
 
 /** What came of the last deed of each phone, said on the page where it was done and not to the other phones. */
 final class SaidTo {

@@ -20,7 +20,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.util.Duration;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.ShopLog;
 import tintwright.logbook.DemoLog;
 import tintwright.logbook.LogFailure;
 import tintwright.shelf.Knowledge;

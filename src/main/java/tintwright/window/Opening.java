@@ -8,7 +8,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.ShopLog;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.reading.photo.sheet.SheetContents;

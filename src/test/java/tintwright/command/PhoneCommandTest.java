@@ -16,7 +16,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.ShopLog;
 import tintwright.files.BenchFile;
 import tintwright.phone.LocalNetwork;
 import tintwright.phone.PhoneBenches;

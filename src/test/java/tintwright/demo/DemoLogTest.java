@@ -9,8 +9,8 @@ import java.time.Clock;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tintwright.bench.BoatStory;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.BoatStory;
+import tintwright.bench.log.ShopLog;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 

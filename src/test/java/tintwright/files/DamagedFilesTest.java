@@ -26,6 +26,8 @@ import tintwright.cup.Cup;
 import tintwright.cup.Deed;
 import tintwright.demo.MeteredShop;
 import tintwright.disk.Damage;
+import tintwright.files.instrument.ChipsFile;
+import tintwright.files.instrument.InstrumentFile;
 import tintwright.fill.catalyst.Basis;
 import tintwright.fill.catalyst.CatalystShare;
 import tintwright.fill.catalyst.CureTimer;

@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import tintwright.colour.Illuminant;
+import tintwright.files.instrument.ChipsFile;
 
 /** The examples in docs/formats.md are read by the program as they stand there. */
 class FormatsDocumentTest {

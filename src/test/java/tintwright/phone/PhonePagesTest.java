@@ -28,7 +28,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tintwright.bench.KeptBench;
+import tintwright.bench.top.KeptBench;
 import tintwright.colour.Lab;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;

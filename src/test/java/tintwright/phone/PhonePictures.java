@@ -4,9 +4,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
-import tintwright.bench.BenchTop;
-import tintwright.bench.KeptBench;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.ShopLog;
+import tintwright.bench.top.BenchTop;
+import tintwright.bench.top.KeptBench;
 import tintwright.files.BenchFile;
 import tintwright.window.Desks;
 

@@ -33,7 +33,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import tintwright.bench.BenchTop;
+import tintwright.bench.top.BenchTop;
 
 /** Every way to ask for what is not given: the answer is one sentence, and the bench goes on. */
 class PhoneRefusalsTest {

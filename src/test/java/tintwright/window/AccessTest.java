@@ -16,7 +16,7 @@ import javafx.scene.control.Control;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import org.junit.jupiter.api.Test;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.ShopLog;
 import tintwright.fill.repair.CountersunkHole;
 import tintwright.fill.repair.Lie;
 import tintwright.fill.repair.RepairLine;

@@ -4,7 +4,7 @@ import java.time.Clock;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import tintwright.bench.Cups;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.ShopLog;
 import tintwright.demo.MeteredShop;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;

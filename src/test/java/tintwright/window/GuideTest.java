@@ -13,7 +13,7 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import org.junit.jupiter.api.Test;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.ShopLog;
 import tintwright.colour.Geometry;
 import tintwright.colour.Viewing;
 import tintwright.cup.Cup;

@@ -13,7 +13,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import org.junit.jupiter.api.Test;
 import tintwright.HandClock;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.ShopLog;
 import tintwright.cup.CupDeeds;
 import tintwright.window.frame.Step;
 import tintwright.window.pieces.Look;

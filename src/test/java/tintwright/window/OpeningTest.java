@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.ShopLog;
 import tintwright.cup.Deed;
 import tintwright.fill.catalyst.Basis;
 import tintwright.fill.repair.Lie;

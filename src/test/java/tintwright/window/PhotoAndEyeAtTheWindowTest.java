@@ -20,7 +20,7 @@ import javafx.scene.control.TextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.HandClock;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.ShopLog;
 import tintwright.colour.Ciede2000;
 import tintwright.cup.CupDeeds;
 import tintwright.demo.DemoGenerator;

@@ -29,7 +29,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.ShopLog;
 import tintwright.window.frame.Shell;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.StationPage;

@@ -21,7 +21,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.ShopLog;
 import tintwright.cup.CupDeeds;
 import tintwright.fill.repair.Lie;
 import tintwright.fill.repair.RepairKind;

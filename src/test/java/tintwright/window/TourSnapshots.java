@@ -11,7 +11,7 @@ import javafx.scene.control.ButtonBase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.HandClock;
-import tintwright.bench.ShopLog;
+import tintwright.bench.log.ShopLog;
 import tintwright.demo.DemoGenerator;
 import tintwright.demo.DemoPhoto;
 import tintwright.files.Demo;

@@ -109,7 +109,7 @@ class WindowSnapshots {
                     Runnable::run,
                     Runnable::run,
                     clock,
-                    () -> tintwright.bench.ShopLog.demo(clock),
+                    () -> tintwright.bench.log.ShopLog.demo(clock),
                     Desks::learn);
             Scene scene = new Scene(desk.view(true, true, () -> {}), 1280, 800);
             Look.dress(scene);

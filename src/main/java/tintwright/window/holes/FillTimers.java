@@ -18,8 +18,8 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import tintwright.bench.CureClock;
-import tintwright.bench.CureClock.Phase;
+import tintwright.bench.top.CureClock;
+import tintwright.bench.top.CureClock.Phase;
 import tintwright.fill.catalyst.CureTimer;
 import tintwright.window.frame.ShellModel;
 

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import tintwright.bench.CureClock;
+import tintwright.bench.top.CureClock;
 import tintwright.files.ClocksFile;
 import tintwright.files.FileProblem;
 

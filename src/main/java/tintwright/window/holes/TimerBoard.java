@@ -8,7 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import tintwright.bench.CureClock.Phase;
+import tintwright.bench.top.CureClock.Phase;
 import tintwright.window.pieces.Controls;
 
 /**

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import tintwright.bench.PutAway;
+import tintwright.bench.log.PutAway;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
 import tintwright.reading.PlaceReadings;

@@ -17,7 +17,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
-import tintwright.bench.BoatLog;
+import tintwright.bench.log.BoatLog;
 import tintwright.logbook.Page;
 import tintwright.window.job.Job;
 import tintwright.window.picture.Patches;

@@ -11,7 +11,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import tintwright.bench.BenchTop;
+import tintwright.bench.top.BenchTop;
 import tintwright.phone.LocalNetwork;
 import tintwright.phone.PhoneFailure;
 import tintwright.phone.PhoneServer;

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
-import tintwright.bench.BoatLog;
+import tintwright.bench.log.BoatLog;
 import tintwright.colour.Viewing;
 import tintwright.logbook.Page;
 import tintwright.reading.FilmState;

@@ -14,7 +14,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tintwright.bench.BenchTop;
+import tintwright.bench.top.BenchTop;
 import tintwright.phone.LocalNetwork;
 import tintwright.phone.PhoneServer;
 import tintwright.phone.RawPhone;
