@@ -39,7 +39,7 @@ class ArchitectureTest {
             "fill.catalyst",
             "fill");
 
-    private static final Set<String> DISK = plus(RECORDS, "files", "files.instrument", "logbook");
+    private static final Set<String> DISK = plus(RECORDS, "files", "files.instrument", "logbook", "logbook.disk");
     private static final Set<String> BENCH = plus(DISK, "paper", "bench", "bench.log", "bench.top");
 
     /** For each room the rooms it may use; the faces (command, window, phone) may use every room but each other, save that two of them open the phone. */
@@ -69,7 +69,8 @@ class ArchitectureTest {
             Map.entry("fill", Set.of("units", "fill.repair", "fill.catalyst")),
             Map.entry("files", RECORDS),
             Map.entry("files.instrument", plus(RECORDS, "files")),
-            Map.entry("logbook", plus(RECORDS, "files")),
+            Map.entry("logbook.disk", Set.of("colour", "files")),
+            Map.entry("logbook", plus(RECORDS, "files", "logbook.disk")),
             Map.entry("paper", DISK),
             Map.entry("bench", plus(DISK, "paper")),
             Map.entry("bench.log", plus(DISK, "paper", "bench")),

@@ -12,9 +12,9 @@ import picocli.CommandLine.Option;
 import tintwright.bench.log.BoatStory;
 import tintwright.bench.log.KeepBoat;
 import tintwright.bench.log.ShopLog;
-import tintwright.logbook.LogFailure;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
+import tintwright.logbook.disk.LogFailure;
 
 /** {@code boat}: the boats of the log, their places, and how they have moved over the years. */
 @CommandLine.Command(

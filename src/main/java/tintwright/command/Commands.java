@@ -11,7 +11,7 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import tintwright.files.FileProblem;
-import tintwright.logbook.LogFailure;
+import tintwright.logbook.disk.LogFailure;
 import tintwright.reading.photo.file.PhotoException;
 
 /**

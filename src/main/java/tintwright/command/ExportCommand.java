@@ -11,7 +11,7 @@ import picocli.CommandLine.Option;
 import tintwright.bench.log.GiveOut;
 import tintwright.bench.log.ShopLog;
 import tintwright.files.FileProblem;
-import tintwright.logbook.LogFailure;
+import tintwright.logbook.disk.LogFailure;
 
 /** {@code export}: a label, a recipe card, everything as a table, or one boat to give away. */
 @CommandLine.Command(

@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
 import tintwright.bench.log.GiveOut;
 import tintwright.bench.log.ShopLog;
 import tintwright.logbook.BoatZip;
-import tintwright.logbook.LogFailure;
+import tintwright.logbook.disk.LogFailure;
 
 /** {@code import}: takes a boat from another shop into the log. */
 @CommandLine.Command(

@@ -8,9 +8,9 @@ import java.util.Optional;
 import picocli.CommandLine.Option;
 import tintwright.bench.log.GiveOut;
 import tintwright.bench.log.ShopLog;
-import tintwright.logbook.LogFailure;
-import tintwright.logbook.Saved;
-import tintwright.logbook.Trouble;
+import tintwright.logbook.disk.LogFailure;
+import tintwright.logbook.disk.Saved;
+import tintwright.logbook.disk.Trouble;
 
 /** Which log a command works on, and what must always be said about it. */
 final class LogOptions {

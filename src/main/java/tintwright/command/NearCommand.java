@@ -12,8 +12,8 @@ import tintwright.bench.log.NearIt;
 import tintwright.bench.log.ShopLog;
 import tintwright.colour.Lab;
 import tintwright.files.FileProblem;
-import tintwright.logbook.LogFailure;
 import tintwright.logbook.Page;
+import tintwright.logbook.disk.LogFailure;
 
 /** {@code near}: what was mixed before that comes nearest to a colour. */
 @CommandLine.Command(

@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
 import tintwright.bench.log.ShopLog;
 import tintwright.bench.top.KeptBench;
 import tintwright.files.FileProblem;
-import tintwright.logbook.LogFailure;
+import tintwright.logbook.disk.LogFailure;
 import tintwright.phone.LocalNetwork;
 import tintwright.phone.PhoneFailure;
 import tintwright.phone.PhoneServer;

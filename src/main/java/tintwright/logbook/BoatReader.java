@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tintwright.logbook.disk.Entry;
 
 /**
  * Boats straight from their bytes. The list of all boats is the first thing a window shows, and making a tree of

@@ -23,6 +23,15 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import tintwright.files.Fingerprint;
+import tintwright.logbook.disk.Disk;
+import tintwright.logbook.disk.Entry;
+import tintwright.logbook.disk.EntryIds;
+import tintwright.logbook.disk.Header;
+import tintwright.logbook.disk.Ledger;
+import tintwright.logbook.disk.LogFailure;
+import tintwright.logbook.disk.LogFile;
+import tintwright.logbook.disk.LogStore;
+import tintwright.logbook.disk.Pen;
 
 /**
  * One boat to give to another shop: a zip that holds a small log folder of its own, with every word ever written

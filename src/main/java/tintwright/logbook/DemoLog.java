@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import tintwright.logbook.disk.Disk;
+import tintwright.logbook.disk.LogFailure;
 
 /** The log of the invented boat that travels inside the program: {@code swatches/log} in the project. */
 public final class DemoLog {

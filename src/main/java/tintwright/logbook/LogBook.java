@@ -14,6 +14,15 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.random.RandomGenerator;
 import tintwright.colour.Lab;
+import tintwright.logbook.disk.Disk;
+import tintwright.logbook.disk.Entry;
+import tintwright.logbook.disk.EntryIds;
+import tintwright.logbook.disk.Ledger;
+import tintwright.logbook.disk.LogFailure;
+import tintwright.logbook.disk.LogStore;
+import tintwright.logbook.disk.Saved;
+import tintwright.logbook.disk.ThisBench;
+import tintwright.logbook.disk.Trouble;
 
 /**
  * The log of a shop: everything ever written about its boats, in one folder. Any number of windows and benches may

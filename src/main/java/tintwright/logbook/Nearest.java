@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.UUID;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
+import tintwright.logbook.disk.EntryIds;
+import tintwright.logbook.disk.Ledger;
 
 /**
  * The colours of the log nearest to one colour.

@@ -13,6 +13,7 @@ import tintwright.files.FileProblem;
 import tintwright.files.JsonPlace;
 import tintwright.files.JsonText;
 import tintwright.files.ReadingShape;
+import tintwright.logbook.disk.Entry;
 import tintwright.reading.Reading;
 import tintwright.shelf.Leftover;
 

@@ -11,6 +11,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
+import tintwright.logbook.disk.Entry;
+import tintwright.logbook.disk.EntryIds;
+import tintwright.logbook.disk.Ledger;
 
 /**
  * Finds boats by any words in their log, while they are typed. One plain text per boat, each word once, is kept in

@@ -22,7 +22,7 @@ import javafx.stage.Stage;
 import javafx.util.Duration;
 import tintwright.bench.log.ShopLog;
 import tintwright.logbook.DemoLog;
-import tintwright.logbook.LogFailure;
+import tintwright.logbook.disk.LogFailure;
 import tintwright.shelf.Knowledge;
 import tintwright.units.UnitSystem;
 import tintwright.window.frame.ShellModel;

@@ -20,10 +20,10 @@ import tintwright.files.SettingsFile;
 import tintwright.files.SharedFile;
 import tintwright.files.ShelfFile;
 import tintwright.logbook.LogBook;
-import tintwright.logbook.LogFailure;
 import tintwright.logbook.Page;
-import tintwright.logbook.Saved;
-import tintwright.logbook.ThisBench;
+import tintwright.logbook.disk.LogFailure;
+import tintwright.logbook.disk.Saved;
+import tintwright.logbook.disk.ThisBench;
 import tintwright.shelf.Chip;
 import tintwright.shelf.Shelf;
 

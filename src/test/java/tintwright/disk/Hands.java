@@ -22,8 +22,8 @@ import tintwright.files.SettingsFile;
 import tintwright.files.ShelfFile;
 import tintwright.logbook.LogBook;
 import tintwright.logbook.Page;
-import tintwright.logbook.ThisBench;
-import tintwright.logbook.Trouble;
+import tintwright.logbook.disk.ThisBench;
+import tintwright.logbook.disk.Trouble;
 
 /** Several processes at one cup, one shelf and one log, and what is there afterwards. */
 final class Hands {

@@ -28,6 +28,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tintwright.logbook.disk.Entry;
+import tintwright.logbook.disk.EntryIds;
+import tintwright.logbook.disk.Folders;
+import tintwright.logbook.disk.Header;
+import tintwright.logbook.disk.LogFailure;
+import tintwright.logbook.disk.Pen;
 
 class BoatZipTest {
     @TempDir

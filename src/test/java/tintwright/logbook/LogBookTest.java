@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
+import tintwright.logbook.disk.Folders;
 
 class LogBookTest {
     @TempDir

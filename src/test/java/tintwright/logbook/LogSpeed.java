@@ -23,6 +23,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
+import tintwright.logbook.disk.Saved;
+import tintwright.logbook.disk.ThisBench;
 
 /**
  * Measures the log at 5,000 boats with 50,000 entries: the table of {@code docs/performance.md}.

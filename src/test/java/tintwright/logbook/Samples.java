@@ -22,14 +22,14 @@ import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 
 /** One page of every sort, invented. */
-final class Samples {
+public final class Samples {
     static final LocalDate DAY = LocalDate.of(2026, 5, 3);
     static final UUID PLACE = UUID.fromString("019de000-0000-7000-8000-000000000001");
     static final UUID CUP = UUID.fromString("019de000-0000-7000-8000-000000000002");
 
     private Samples() {}
 
-    static Page.Boat boat() {
+    public static Page.Boat boat() {
         return new Page.Boat(
                 "Tarrowmere",
                 "open boat, 7 m",
@@ -90,11 +90,11 @@ final class Samples {
         return new Page.Verdict(CUP, Page.Outcome.SEEN_FROM_A_METRE, DAY, "at noon");
     }
 
-    static Page.Remark remark() {
+    public static Page.Remark remark() {
         return new Page.Remark(Optional.of(CUP), "=1+1 \"quoted\" \u6d77");
     }
 
-    static List<Page> every() {
+    public static List<Page> every() {
         return List.of(boat(), place(), target(), cup(60), chip(), fill(), leftOver(), verdict(), remark());
     }
 

@@ -6,10 +6,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import tintwright.logbook.LogFailure;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
-import tintwright.logbook.Saved;
+import tintwright.logbook.disk.LogFailure;
+import tintwright.logbook.disk.Saved;
 
 /** Puts a boat or a place into the log, or corrects what is said of it. */
 public final class KeepBoat {

@@ -14,10 +14,10 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import tintwright.logbook.DemoLog;
 import tintwright.logbook.LogBook;
-import tintwright.logbook.LogFailure;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
-import tintwright.logbook.ThisBench;
+import tintwright.logbook.disk.LogFailure;
+import tintwright.logbook.disk.ThisBench;
 
 /** Opens the log of the shop, or that of the invented boat. The other things done with a log begin here. */
 public final class ShopLog implements AutoCloseable {

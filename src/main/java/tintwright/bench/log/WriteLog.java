@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import tintwright.cup.Cup;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
-import tintwright.logbook.Saved;
+import tintwright.logbook.disk.Saved;
 import tintwright.reading.Reading;
 import tintwright.shelf.Chip;
 import tintwright.shelf.ItemKind;

@@ -40,7 +40,7 @@ import tintwright.files.ClocksFile;
 import tintwright.files.FileProblem;
 import tintwright.fill.Batch;
 import tintwright.fill.catalyst.CureTimer;
-import tintwright.logbook.Saved;
+import tintwright.logbook.disk.Saved;
 import tintwright.match.Aim;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.PlaceReadings;

@@ -2,7 +2,7 @@ package tintwright.window.frame;
 
 import java.lang.System.Logger.Level;
 import tintwright.files.FileProblem;
-import tintwright.logbook.LogFailure;
+import tintwright.logbook.disk.LogFailure;
 
 /** What a failure says to a person. */
 public final class FailureWords {

@@ -22,7 +22,7 @@ import tintwright.fill.FillPlan;
 import tintwright.fill.FillPlanner;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
-import tintwright.logbook.Saved;
+import tintwright.logbook.disk.Saved;
 import tintwright.window.frame.FailureWords;
 import tintwright.window.frame.LatestAnswer;
 import tintwright.window.frame.ShellModel;
