@@ -20,4 +20,10 @@ public record PlaceReadings(String boat, String place, List<Reading> readings, S
         }
         readings = List.copyOf(readings);
     }
+
+    /** @return true when a meter was held to it: whoever read it so can read another so too */
+    public boolean metered() {
+        return readings.stream()
+                .anyMatch(each -> each.photo().isEmpty() && HullFamily.of(each).isEmpty());
+    }
 }

@@ -148,7 +148,10 @@ public final class BenchWindow extends Application {
         worker.execute(desk.log()::close);
         worker.execute(() -> {
             Opening other = Opening.fetch(ShopLog.usualHome(), own, Knowledge::of);
-            Platform.runLater(() -> open(scene, other));
+            Platform.runLater(() -> {
+                open(scene, other);
+                desk.shell().pointOut();
+            });
         });
     }
 

@@ -60,7 +60,7 @@ final class Guide {
         } else if (now.boat().isBlank()) {
             nothingYet("Say which boat it is.", "To the boat", Step.BOAT);
         } else if (now.place() < 0) {
-            nothingYet("Read the hull: a clean, flat spot, three times.", "To the hull", Step.HULL);
+            nothingYet("Read the hull: by a photo, by a meter or by your eye.", "To the hull", Step.HULL);
         } else if (now.cup().isPresent() && planned) {
             // Begun this moment: until it is reckoned the sentence, and a focus on its button, stay as they are.
             return;

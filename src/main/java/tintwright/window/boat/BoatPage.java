@@ -146,7 +146,7 @@ public final class BoatPage {
                 "",
                 Controls.asked("What is she called?", name),
                 Controls.asked("What she is", type),
-                Controls.asked("Built", year),
+                Controls.asked("Built in", year),
                 Controls.row(Controls.mainButton("Take her on", this::takeOn)),
                 wrong);
     }

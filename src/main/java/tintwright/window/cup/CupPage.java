@@ -10,7 +10,6 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -46,6 +45,10 @@ final class CupPage {
     private VBox chip;
     private VBox inside;
     private boolean chipAsked;
+    private Button look;
+    private Button dab;
+    private Node known;
+    private final VBox metered = Controls.column();
     private final WaysPage ways;
     private final StackPane page = new StackPane();
     private Region sides;
@@ -103,23 +106,23 @@ final class CupPage {
         HBox.setHgrow(held, Priority.ALWAYS);
         sure.getStyleClass().add("good");
         sure.setId("how-sure");
-        Button dab = Controls.quietButton("Read a dab", () -> {
+        dab = Controls.quietButton("Read a dab", () -> {
             chipAsked = !chipAsked;
             model.inHandProperty().get().ifPresent(this::show);
         });
         dab.setId("read-now");
-        Button look = Controls.quietButton("Say what I see of a dab", toTheEye);
+        look = Controls.quietButton("Say what I see of a dab", toTheEye);
         look.setId("eye-now");
         Button right = Controls.quietButton("Something else went in", () -> Controls.show(inside, !inside.isVisible()));
         right.setId("else-went-in");
-        FlowPane keys = Controls.flow(
+        Node keys = Controls.closeKeys(
                 look,
                 right,
                 dab,
                 Controls.quietButton("Copy as text", () -> model.shellModel().copy(model.asText())),
                 Controls.quietButton("Done: into the log", model::putAway));
-        keys.getStyleClass().add("deed-keys");
-        return Controls.sheet("", list, Controls.row(held, sure), keys);
+        known = Controls.row(held, sure);
+        return Controls.sheet("", list, known, keys);
     }
 
     private VBox chip() {
@@ -140,14 +143,20 @@ final class CupPage {
         Button change = Controls.quietButton("Change", () -> setting.setVisible(!setting.isVisible()));
         change.setId("meter-change");
         change.setAccessibleText("change how the meter is set");
+        metered.getChildren()
+                .setAll(
+                        numbers,
+                        asks(state, Controls.button("Take the reading", this::read)),
+                        Controls.row(read, change),
+                        setting);
+        Controls.show(metered, false);
+        Button says = Controls.button("A meter says", () -> Controls.show(metered, !metered.isVisible()));
+        says.setId("chip-by-meter");
         return Controls.sheet(
-                "Or read it with a meter or a phone",
-                numbers,
-                asks(state, Controls.button("Take the reading", this::read)),
+                "Or read it",
+                Controls.row(Controls.button("From a photo", toThePhoto), says),
                 Controls.whenSaid(Controls.bound(model.chipProblemProperty(), "caution")),
-                Controls.row(read, change),
-                setting,
-                Controls.button("Read it from a photo", toThePhoto));
+                metered);
     }
 
     /** A new cup begins with the setting the hull was read with; a change then holds for this cup. */
@@ -156,6 +165,7 @@ final class CupPage {
             return;
         }
         meterFor = cup.name();
+        Controls.show(metered, cup.hull().metered());
         Optional<Reading> last =
                 cup.state().lastSample().map(sample -> sample.read().reading());
         Reading like = last.orElse(cup.hull().readings().get(0));
@@ -226,10 +236,15 @@ final class CupPage {
         Controls.show(
                 chip, reading || chipAsked || !model.chipProblemProperty().get().isEmpty());
         list.show(seen.deeds());
+        // Of nothing but what is still to go in there is nothing to see.
+        boolean begun = seen.cup().state().mass() > 0;
+        Controls.show(look, begun);
+        Controls.show(dab, begun);
         double reserve = seen.deeds().heldBack();
         held.setText(reserve > 0 ? "White held back " + Grams.about(reserve) : "");
         boolean near = seen.sure().startsWith("likely") && !seen.sure().endsWith("glance");
         sure.setText(near ? "L" + seen.sure().substring(1) : "");
+        Controls.show(known, !held.getText().isEmpty() || near);
         sure.setTooltip(new Tooltip(seen.sureWords()));
         showWays(seen);
         List<String> names = new ArrayList<>(model.shelf().values());

@@ -135,7 +135,7 @@ final class EyePage extends VBox {
 
         Drawn(String words, Lab hull, Lab dab) {
             super(words);
-            pair = new HBox(field(hull), field(dab));
+            pair = new HBox(field(hull, "left-half"), field(dab, "right-half"));
             getStyleClass().setAll("choice-key", "eye-key");
             setGraphic(pair);
             setContentDisplay(ContentDisplay.TOP);
@@ -143,10 +143,10 @@ final class EyePage extends VBox {
             setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
         }
 
-        private static Region field(Lab colour) {
+        private static Region field(Lab colour, String half) {
             Region field = new Region();
             field.setStyle(Shade.of(colour).css());
-            field.getStyleClass().add("eye-field");
+            field.getStyleClass().addAll("eye-field", half);
             HBox.setHgrow(field, Priority.ALWAYS);
             return field;
         }

@@ -394,10 +394,7 @@ public final class HullModel {
 
     /** @return true when the place in hand was read by a meter */
     boolean readByMeter() {
-        return job.place().stream()
-                .flatMap(place -> place.readings().stream())
-                .anyMatch(each ->
-                        !(each instanceof ColourReading typed) || typed.photo().isEmpty());
+        return job.place().filter(PlaceReadings::metered).isPresent();
     }
 
     private void replace(PlaceReadings changed) {

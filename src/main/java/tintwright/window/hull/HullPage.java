@@ -29,6 +29,7 @@ import tintwright.reading.HullFamily;
 import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.window.picture.Patches;
 import tintwright.window.picture.Shade;
+import tintwright.window.picture.SheetPicture;
 import tintwright.window.pieces.Choices;
 import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.Doors;
@@ -55,11 +56,15 @@ final class HullPage {
     private final Label figures = Controls.whenSaid(Controls.plain(""));
     private final Button numbersToo = Controls.quietButton("", () -> {});
     /** Whoever reads with a meter knows its numbers; to everybody else they are one press away. */
-    private boolean withNumbers;
+    private boolean otherwise;
 
     private final Label sure = Controls.whenSaid(Controls.plain(""));
     private final Label doubt = Controls.whenSaid(Controls.wrapped("", "caution"));
     private final GridPane lines = new GridPane();
+    private final VBox before = eyes();
+    private final VBox known = Controls.sheet("");
+    private final SheetPicture drawn = new SheetPicture();
+    private final Button open = Controls.mainButton("Open the photo", this::openPhoto);
     private final MeterFields numbers = new MeterFields("lightness", "red-green", "yellow-blue", this::add);
     private final MeterSetting setting = new MeterSetting();
     private final TextField place = new TextField();
@@ -98,24 +103,24 @@ final class HullPage {
         HBox.setHgrow(mean, Priority.ALWAYS);
         numbersToo.setId("hull-numbers");
         numbersToo.setOnAction(event -> {
-            withNumbers = !withNumbers;
+            otherwise = !otherwise;
             show(model.hullProperty().get());
         });
-        VBox known = Controls.sheet(
-                "",
-                otherPlaces,
-                title,
-                Controls.row(mean, numbersToo),
-                figures,
-                sure,
-                doubt,
-                lines,
-                wrong(HullModel.Where.LINES));
-        VBox left = new VBox(photo, patches, known, eyes());
+        known.getChildren()
+                .setAll(
+                        otherPlaces,
+                        title,
+                        Controls.row(mean, numbersToo),
+                        figures,
+                        sure,
+                        doubt,
+                        lines,
+                        wrong(HullModel.Where.LINES));
+        VBox left = new VBox(photo, drawn, patches, known, before);
+        VBox.setVgrow(drawn, Priority.ALWAYS);
         left.getStyleClass().add("pictures");
         VBox right = new VBox(ways());
         right.getStyleClass().addAll("column", "side");
-        withNumbers = model.readByMeter();
         model.hullProperty().addListener((property, before, after) -> show(after));
         // A file may be dropped while another door is open: what was wrong with it is said behind its own.
         opens(HullModel.Where.FILE, Door.METER);
@@ -186,7 +191,8 @@ final class HullPage {
 
     /** Drawn families of faded hulls: it is only where to begin. */
     private List<Node> byEye() {
-        FlowPane keys = Controls.flow();
+        FlowPane keys = new FlowPane();
+        keys.getStyleClass().add("families");
         for (HullFamily family : HullFamily.values()) {
             StackPane field = new StackPane();
             field.getStyleClass().add("hull-family-field");
@@ -195,7 +201,7 @@ final class HullPage {
             } else {
                 field.setStyle(Shade.of(family.middle()).css());
             }
-            Label name = new Label(family == HullFamily.ANY ? "none of these" : family.words());
+            Label name = new Label(family == HullFamily.ANY ? "another" : family.words());
             name.getStyleClass().add("family-name");
             VBox card = new VBox(field, name);
             card.getStyleClass().add("hull-family-card");
@@ -252,7 +258,6 @@ final class HullPage {
     }
 
     private List<Node> fromPhoto() {
-        Button open = Controls.mainButton("Open the photo", this::openPhoto);
         open.setId("open-photo");
         OnSheetForm form = new OnSheetForm(sheet);
         Controls.show(form, false);
@@ -261,11 +266,12 @@ final class HullPage {
         Controls.follow(lying, sheet.contentsProperty(), (before, after) -> lying.setText(lying(after)));
         lying.setText(lying(sheet.contentsProperty().get()));
         return List.of(
-                Controls.plain("Print the sheet once. Lay it on the hull, in the shade, so that the hull shows through"
-                        + " its window, and photograph it from above. Drop the photo anywhere here, or open it."),
+                Controls.plain(
+                        "Lay the printed sheet on the hull, in the shade, so that the hull shows through its window."
+                                + " Photograph it from above, and drop the photo here or open it."),
                 Controls.flow(open, phone),
                 wrong(HullModel.Where.PHOTO),
-                Controls.flow(
+                Controls.closeKeys(
                         lying,
                         Controls.quietButton("Print the sheet", this::printSheet),
                         Controls.quietButton("Mark the spots by hand", toThePhoto)),
@@ -307,7 +313,7 @@ final class HullPage {
         }
     }
 
-    private static Node eyes() {
+    private static VBox eyes() {
         return Controls.sheet(
                 "",
                 Controls.soft("Read a clean, dry, flat spot, three times, a hand's "
@@ -342,8 +348,9 @@ final class HullPage {
         filling = false;
         Controls.show(otherPlaces, model.places().size() > 1);
         Controls.show(title, model.places().size() < 2);
-        title.setText(hull.place().isEmpty() ? "No place read yet" : hull.place());
+        title.setText(hull.place().isEmpty() ? "" : hull.place());
         place.setPromptText(hull.place().isEmpty() ? "such as: port bow" : "leave empty for the place in hand");
+        boolean withNumbers = model.readByMeter() != otherwise;
         mean.setText(
                 hull.looks().isEmpty()
                         ? ""
@@ -378,12 +385,22 @@ final class HullPage {
             GridPane.setHalignment(remove, HPos.RIGHT);
             lines.addRow(i, number, from, remove);
         }
-        hull.mean().ifPresent(lab -> shown.add(new Patches.Patch(Shade.of(lab), "together", true)));
+        if (shown.size() == 1) {
+            shown.set(0, new Patches.Patch(shown.get(0).shade(), hull.place(), true));
+        } else {
+            hull.mean().ifPresent(lab -> shown.add(new Patches.Patch(Shade.of(lab), "together", true)));
+        }
         chosen();
+        // A place that has been read asks for nothing more here: the foot says what is next.
+        Controls.main(open, hull.lines().isEmpty());
+        Controls.show(drawn, hull.lines().isEmpty());
+        Controls.show(known, !hull.place().isEmpty());
         Optional<SheetModel.Sight> sight =
                 sheet.sightProperty().get().filter(read -> hull.photos().contains(read.photo()));
         sight.ifPresent(photo::show);
         Controls.show(photo, sight.isPresent());
+        // With a photo in sight it has been read already, and the photo needs the room.
+        Controls.show(before, sight.isEmpty());
         Controls.show(
                 patches, !shown.isEmpty() && (sight.isEmpty() || hull.lines().size() > 1));
         patches.show(shown, words.toString());

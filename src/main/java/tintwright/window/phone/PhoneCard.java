@@ -39,8 +39,13 @@ public final class PhoneCard {
 
     private void show(Button press) {
         String address = model.addressProperty().get();
-        open.getChildren().clear();
         press.setText(address.isEmpty() ? "From your phone" : "End it: no phone any more");
+        open.getChildren().clear();
+        fill(address);
+        Controls.show(open, !open.getChildren().isEmpty());
+    }
+
+    private void fill(String address) {
         if (address.isEmpty()) {
             for (LocalNetwork network : model.choiceProperty().get()) {
                 open.getChildren().add(Controls.button(network.words(), () -> model.on(network)));

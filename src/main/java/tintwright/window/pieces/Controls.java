@@ -61,6 +61,14 @@ public final class Controls {
         return button;
     }
 
+    /** Makes a button the one to press, or an ordinary one. */
+    public static void main(Button button, boolean now) {
+        button.getStyleClass().remove("main-button");
+        if (now) {
+            button.getStyleClass().add("main-button");
+        }
+    }
+
     public static Button quietButton(String words, Runnable action) {
         Button button = button(words, action);
         button.getStyleClass().add("quiet-button");
@@ -89,6 +97,13 @@ public final class Controls {
     public static FlowPane flow(Node... content) {
         FlowPane flow = new FlowPane(content);
         flow.getStyleClass().add("fields");
+        return flow;
+    }
+
+    /** What is seldom pressed, in as few lines as it takes. */
+    public static FlowPane closeKeys(Node... keys) {
+        FlowPane flow = flow(keys);
+        flow.getStyleClass().add("close-keys");
         return flow;
     }
 

@@ -44,7 +44,9 @@ final class FamilyPicker extends VBox {
         drawn.getStyleClass().add("family-drawn");
         if (looks.isPresent()) {
             drawn.getChildren()
-                    .addAll(field(looks.get().tub()), field(looks.get().inWhite()));
+                    .addAll(
+                            field(looks.get().tub(), "left-half"),
+                            field(looks.get().inWhite(), "right-half"));
         } else {
             StackPane open = new StackPane(Controls.wrapped("?", "strong"));
             HBox.setHgrow(open, Priority.ALWAYS);
@@ -70,8 +72,9 @@ final class FamilyPicker extends VBox {
         return key;
     }
 
-    private static Node field(Shade shade) {
+    private static Node field(Shade shade, String half) {
         StackPane field = new StackPane();
+        field.getStyleClass().add(half);
         field.setStyle(shade.css());
         HBox.setHgrow(field, Priority.ALWAYS);
         return field;

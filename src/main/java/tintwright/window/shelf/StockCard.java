@@ -83,7 +83,11 @@ final class StockCard {
         if (fresh
                 && sheet.lookup("#tint-name") instanceof TextField name
                 && name.getText().isBlank()) {
+            boolean focused = name.isFocused();
             fresh();
+            if (focused) {
+                first().requestFocus();
+            }
         }
     }
 

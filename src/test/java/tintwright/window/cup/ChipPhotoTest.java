@@ -60,7 +60,7 @@ class ChipPhotoTest {
                             desk.job().now().cup().orElseThrow().state().parts().orElseThrow(),
                             Viewing.D65_10,
                             Geometry.SPECULAR_EXCLUDED);
-            press(scene, "Read it from a photo");
+            press(scene, "From a photo");
             assertNotNull(scene.getRoot().lookup(".photo-pane"), "the photo is shown");
             desk.chipPhoto()
                     .open(DrawnPhoto.of(folder.resolve("chip.png"), DrawnPhoto.linear(hull), DrawnPhoto.linear(cup)));
