@@ -145,14 +145,6 @@ public record CupDeeds(
                 maker.notes(plan));
     }
 
-    /** @return how many doses follow, in words; empty when none does */
-    public String after() {
-        long doses = now.kind() == Kind.SETTLE
-                ? 0
-                : next.stream().filter(todo -> todo.amount().isPresent()).count();
-        return doses == 0 ? "" : doses == 1 ? "Then one more dose." : "Then " + doses + " more doses.";
-    }
-
     /** @return what to do in order, and why, one sentence a line */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();

@@ -81,9 +81,4 @@ public record Day(List<Step> steps) {
             }
         }
     }
-
-    /** @return the step in which this batch is used */
-    public Optional<Step> using(int batch) {
-        return steps.stream().filter(step -> step.batch() == batch && batch > 0).findFirst();
-    }
 }

@@ -96,16 +96,6 @@ public enum UnitSystem {
         return this == METRIC ? scale : mass(grams).replaceFirst(" \\(.*", "") + " (" + scale + ")";
     }
 
-    /** @return a volume by kitchen spoons to the half, for a bench without a scale: "1 1/2 teaspoons" */
-    public String spoons(double ml) {
-        double spoonMl = this == METRIC ? 5 : Units.ML_PER_US_FLUID_OUNCE / 6;
-        long halves = Math.round(ml / spoonMl * 2);
-        return halves == 0
-                ? "less than half a teaspoon"
-                : (halves == 1 ? "1/2" : halves / 2 + (halves % 2 == 1 ? " 1/2" : "")) + " teaspoon"
-                        + (halves > 2 ? "s" : "");
-    }
-
     /** @return a volume given in millilitres */
     public abstract String volume(double ml);
 

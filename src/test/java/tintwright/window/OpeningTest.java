@@ -115,7 +115,7 @@ class OpeningTest {
     @Test
     void whatWasTypedAtTheFillComesBackBeforeThereIsAnyRepair() {
         Desk before = open(false, NOON);
-        assertTrue(before.fill().hull().weather("24", "60", UnitSystem.METRIC));
+        assertTrue(before.fill().hull().weather("24", "", "", "60", UnitSystem.METRIC));
         assertTrue(before.fill()
                 .hull()
                 .know(new AtTheHullModel.Known("0.5", "0.6", "", "80", Optional.empty(), "22"), UnitSystem.METRIC));

@@ -24,11 +24,6 @@ public record WorkingTime(double leastMinutes, double mostMinutes) {
         return minutes(leastMinutes, mostMinutes);
     }
 
-    /** @return this range stretched by a factor above 0 */
-    WorkingTime times(double factor) {
-        return new WorkingTime(leastMinutes * factor, mostMinutes * factor);
-    }
-
     public static String minutes(double least, double most) {
         if (least >= 120) {
             return String.format(Locale.ROOT, "%.0f to %.0f h", Math.floor(least / 60), Math.ceil(most / 60));

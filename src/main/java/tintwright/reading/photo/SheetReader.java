@@ -91,17 +91,6 @@ public final class SheetReader {
                 new SheetReader(photo, pixels, found.pose(), contents, viewing).read(found.remarks()), found);
     }
 
-    /**
-     * As {@link #read(PhotoFile, Optional, SheetContents, Viewing, Progress)}, for a sheet whose corners a person has
-     * placed because it was not found.
-     */
-    public static PhotoReadings readAt(
-            PhotoFile photo, SheetPose pose, SheetContents contents, Viewing viewing, Progress progress)
-            throws PhotoException {
-        Pixels pixels = photo.decode(0, 0, photo.width(), photo.height(), progress);
-        return new SheetReader(photo, pixels, pose, contents, viewing).read(List.of());
-    }
-
     private PhotoReadings read(List<String> remarks) throws PhotoException {
         remarks.forEach(one -> flags.add(new Flag(Flag.Kind.SECOND_SHEET, "sheet", one)));
         PhotoChecks.file(flags, photo);

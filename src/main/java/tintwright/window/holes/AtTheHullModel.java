@@ -33,11 +33,6 @@ public final class AtTheHullModel {
         this.job = job;
     }
 
-    /** Takes one temperature for hull, cup and air. */
-    public boolean weather(String temperature, String humidity, UnitSystem units) {
-        return weather(temperature, "", "", humidity, units);
-    }
-
     /** Takes the weather as typed; a cup or air left blank is as warm as the hull, a blank humidity is unknown. */
     public boolean weather(String hull, String cup, String air, String humidity, UnitSystem units) {
         return tried(() -> {

@@ -92,12 +92,12 @@ class FillModelTest {
     @Test
     void coldWeatherIsNamedFirstAndThePlanIsForWhenItIsWarmEnough() {
         assertTrue(addHoles());
-        fill.hull().weather("2 C", "60", UnitSystem.METRIC);
+        fill.hull().weather("2 C", "", "", "60", UnitSystem.METRIC);
         assertTrue(fill.planProperty().get().orElseThrow().plan().forbidden());
         String next = fill.nextProperty().get().sentence();
         assertTrue(next.startsWith("Not today: the hull is at 2 \u00b0C"), next);
         assertEquals("", fill.nextProperty().get().button());
-        fill.hull().weather("22", "60", UnitSystem.METRIC);
+        fill.hull().weather("22", "", "", "60", UnitSystem.METRIC);
         assertFalse(fill.planProperty().get().orElseThrow().plan().forbidden());
     }
 
@@ -148,13 +148,13 @@ class FillModelTest {
 
     @Test
     void theWeatherIsTakenInCelsiusAndFahrenheit() {
-        assertTrue(fill.hull().weather("68", "55 %", UnitSystem.US));
+        assertTrue(fill.hull().weather("68", "", "", "55 %", UnitSystem.US));
         assertEquals(20, desk.job().now().fill().weather().hullCelsius(), 1e-9);
         assertEquals(55, desk.job().now().fill().weather().humidityPercent().orElseThrow(), 1e-9);
-        assertTrue(fill.hull().weather("77 F", "", UnitSystem.METRIC));
+        assertTrue(fill.hull().weather("77 F", "", "", "", UnitSystem.METRIC));
         assertEquals(25, desk.job().now().fill().weather().hullCelsius(), 1e-9);
         assertTrue(desk.job().now().fill().weather().humidityPercent().isEmpty());
-        assertFalse(fill.hull().weather("20", "130", UnitSystem.METRIC));
+        assertFalse(fill.hull().weather("20", "", "", "130", UnitSystem.METRIC));
         assertTrue(
                 fill.hull().problemProperty().get().contains("130"),
                 fill.hull().problemProperty().get());
@@ -263,7 +263,7 @@ class FillModelTest {
         assertEquals(1.8, plan.share().percent(), 1e-9);
         assertEquals(16, plan.time().leastMinutes(), 1e-9);
         assertTrue(plan.origin().contains("Grey tin"), plan.origin());
-        fill.hull().weather("23", "", UnitSystem.METRIC);
+        fill.hull().weather("23", "", "", "", UnitSystem.METRIC);
         var beyond = fill.planProperty().get().orElseThrow().plan();
         assertTrue(
                 beyond.warnings().stream().anyMatch(one -> one.kind() == Warning.Kind.OUTSIDE_TABLE),
@@ -398,7 +398,7 @@ class FillModelTest {
     @Test
     void whatWasTypedIsKeptWithTheJob(@TempDir Path folder) throws Exception {
         assertTrue(addHoles());
-        fill.hull().weather("68", "55", UnitSystem.US);
+        fill.hull().weather("68", "", "", "55", UnitSystem.US);
         assertTrue(fill.hull()
                 .know(
                         new AtTheHullModel.Known(

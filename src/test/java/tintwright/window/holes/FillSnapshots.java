@@ -70,7 +70,7 @@ class FillSnapshots {
                 fill.catalysed(1);
                 desk.shell().unitsProperty().set(UnitSystem.US);
                 pictures(scene, name + "curing-us");
-                fill.hull().weather("20 F", "", UnitSystem.US);
+                fill.hull().weather("20 F", "", "", "", UnitSystem.US);
                 pictures(scene, name + "refused");
             }
             return null;

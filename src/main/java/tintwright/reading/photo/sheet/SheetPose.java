@@ -55,23 +55,6 @@ public final class SheetPose {
         return new SheetPose(layout, found, new double[2][TERMS]);
     }
 
-    /**
-     * A sheet whose corners a person has placed.
-     *
-     * @param corners of the paper: upper left, upper right, lower right, lower left
-     */
-    public static SheetPose byCorners(SheetLayout layout, List<PixelPoint> corners) {
-        if (corners.size() != 4) {
-            throw new IllegalArgumentException("a sheet has four corners, " + corners.size() + " were placed");
-        }
-        double[][] paper = {{0, 0}, {layout.width(), 0}, {layout.width(), layout.height()}, {0, layout.height()}};
-        List<Seen> seen = new ArrayList<>();
-        for (int i = 0; i < 4; i++) {
-            seen.add(new Seen(paper[i][0], paper[i][1], corners.get(i)));
-        }
-        return plane(layout, seen);
-    }
-
     /** @return the same pose, bent as far as these points say */
     SheetPose bentThrough(List<Seen> seen) {
         DMatrixRMaj back = new DMatrixRMaj(3, 3);
