@@ -25,8 +25,12 @@ final class Figures {
         return value;
     }
 
-    /** @throws IllegalArgumentException when it is not three numbers such as 62.1,-3.4,11.0 */
-    static double[] three(String option, String typed) {
+    /**
+     * @param option the option the numbers came with, for the complaint
+     * @return L*, a*, b* as typed; their ranges are not checked here
+     * @throws IllegalArgumentException when it is not three numbers such as 62.1,-3.4,11.0
+     */
+    static double[] lab(String option, String typed) {
         String[] words = typed.split(",", -1);
         if (words.length != 3) {
             throw new IllegalArgumentException(
@@ -62,28 +66,5 @@ final class Figures {
         } catch (DateTimeParseException e) {
             throw new IllegalArgumentException(option + " must be a date such as 2026-05-31, was \"" + typed + "\"", e);
         }
-    }
-
-    /**
-     * @param option the option the numbers came with, for the complaint
-     * @return L*, a*, b* as typed; their ranges are not checked here
-     * @throws IllegalArgumentException when they are not three numbers with commas between them
-     */
-    public static double[] lab(String option, String typed) {
-        String[] words = typed.split(",", -1);
-        if (words.length != 3) {
-            throw new IllegalArgumentException(
-                    option + " must be three numbers such as 62.1,-3.4,11.0, was \"" + typed + "\"");
-        }
-        double[] axes = new double[3];
-        for (int i = 0; i < 3; i++) {
-            try {
-                axes[i] = parse(words[i]);
-            } catch (TypeConversionException e) {
-                throw new IllegalArgumentException(
-                        option + " must be three numbers such as 62.1,-3.4,11.0, but " + e.getMessage(), e);
-            }
-        }
-        return axes;
     }
 }

@@ -70,7 +70,7 @@ final class TypedReading {
         Viewing viewing = said.viewing()
                 .orElseThrow(() -> new IllegalArgumentException("say under which light and for which observer " + option
                         + " was read, such as --light D65 --observer 10"));
-        double[] axes = Figures.three(option, typed);
+        double[] axes = Figures.lab(option, typed);
         LabRange.check(axes[0], axes[1], axes[2]);
         Optional<ColourReading.PhotoBias> shared = photo == null
                 ? Optional.empty()

@@ -92,32 +92,25 @@ public final class BenchFile {
     static BenchJob from(JsonPlace root) throws FileProblem {
         root.head(
                 KIND, VERSION, "boat", "places", "place", "grams", "scaleStep", "off", "shelf", "fill", "cup", "ahead");
-        List<PlaceReadings> places = new ArrayList<>();
-        for (JsonPlace place : root.list("places")) {
-            places.add(TargetFile.from(place));
-        }
+        List<PlaceReadings> places = root.each("places", TargetFile::from);
         Set<String> off = new HashSet<>();
         for (JsonPlace id : root.list("off")) {
             off.add(id.text());
         }
-        Optional<BenchJob.Fill> fill = Optional.empty();
-        if (root.has("fill")) {
-            JsonPlace at = root.at("fill");
-            at.only("repairs", "baseHides", "job");
-            fill = Optional.of(new BenchJob.Fill(
-                    FillJobFile.from(at.at("job")), at.at("repairs").truth(), at.optionalNumber("baseHides")));
-        }
-        Optional<Cup> cup = root.has("cup") ? Optional.of(CupFile.from(root.at("cup"))) : Optional.empty();
-        List<Deed> ahead = new ArrayList<>();
-        for (JsonPlace deed : root.list("ahead")) {
-            ahead.add(CupFile.deed(deed));
-        }
+        Optional<BenchJob.Fill> fill = root.optional("fill", BenchFile::filling);
+        Optional<Cup> cup = root.optional("cup", CupFile::from);
+        List<Deed> ahead = root.each("ahead", CupFile::deed);
         String boat = root.text("boat", "");
         Shelf shelf = ShelfFile.from(root.at("shelf"));
         int place = root.has("place") ? root.at("place").whole() : -1;
         double grams = root.at("grams").number();
         double step = root.number("scaleStep", 0.01);
-        Optional<BenchJob.Fill> filling = fill;
-        return root.make(() -> new BenchJob(boat, places, place, shelf, grams, step, off, filling, cup, ahead));
+        return root.make(() -> new BenchJob(boat, places, place, shelf, grams, step, off, fill, cup, ahead));
+    }
+
+    private static BenchJob.Fill filling(JsonPlace at) throws FileProblem {
+        at.only("repairs", "baseHides", "job");
+        return new BenchJob.Fill(
+                FillJobFile.from(at.at("job")), at.at("repairs").truth(), at.optionalNumber("baseHides"));
     }
 }

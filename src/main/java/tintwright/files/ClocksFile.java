@@ -2,7 +2,6 @@ package tintwright.files;
 
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -107,16 +106,8 @@ public final class ClocksFile {
         List<Catalysed> cups = new ArrayList<>();
         for (JsonPlace cup : root.list("cups")) {
             cup.only("batch", "words", "catalysed", "timers");
-            Instant catalysed;
-            try {
-                catalysed = Instant.parse(cup.at("catalysed").text());
-            } catch (DateTimeParseException e) {
-                throw cup.at("catalysed").problem("must be a moment such as 2026-05-31T09:12:00Z");
-            }
-            List<CureTimer> timers = new ArrayList<>();
-            for (JsonPlace timer : cup.list("timers")) {
-                timers.add(timer(timer));
-            }
+            Instant catalysed = cup.at("catalysed").moment();
+            List<CureTimer> timers = cup.each("timers", ClocksFile::timer);
             cups.add(new Catalysed(cup.at("batch").whole(), cup.at("words").text(), catalysed, timers));
         }
         return cups;

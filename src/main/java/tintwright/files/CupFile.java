@@ -2,7 +2,6 @@ package tintwright.files;
 
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -122,22 +121,14 @@ public final class CupFile {
         JsonPlace at = root.at("hull");
         at.only("boat", "place", "note", "readings");
         PlaceReadings hull = TargetFile.fromFields(at);
-        List<CupEntry> entries = new ArrayList<>();
-        for (JsonPlace line : root.list("entries")) {
-            entries.add(entry(line));
-        }
+        List<CupEntry> entries = root.each("entries", CupFile::entry);
         return root.make(() -> new Cup(name, hull, wanted, step, base, entries));
     }
 
     private static CupEntry entry(JsonPlace line) throws FileProblem {
         line.only(beside("id", "at", "undone", "corrected"));
         String id = line.at("id").text();
-        Instant at;
-        try {
-            at = Instant.parse(line.at("at").text());
-        } catch (DateTimeParseException e) {
-            throw line.at("at").problem("must be a moment such as 2026-05-31T09:12:00Z");
-        }
+        Instant at = line.at("at").moment();
         Deed deed;
         if (line.has("undone")) {
             deed = new Deed.Undone(line.at("undone").text());

@@ -278,8 +278,8 @@ public final class FillJobFile {
         double paste = place.number("pasteDensity", Densities.USUAL.paste());
         double catalyst = place.number("catalystDensity", Densities.USUAL.catalyst());
         double wax = place.number("waxDensity", Densities.USUAL.wax());
-        boolean waxed = place.has("waxed") && place.at("waxed").truth();
-        boolean waxedPaste = place.has("waxedPaste") && place.at("waxedPaste").truth();
+        boolean waxed = place.truth("waxed");
+        boolean waxedPaste = place.truth("waxedPaste");
         Materials.Seal seal = place.has("seal") ? seal(place.at("seal")) : Materials.Seal.WAX;
         OptionalDouble hiding = optionalLength(place, "hidingFilm");
         return place.make(

@@ -3,6 +3,7 @@ package tintwright.files;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -152,6 +153,35 @@ public final class JsonPlace {
         return has(field) ? at(field).list() : List.of();
     }
 
+    /** How something is read from where it stands. */
+    @FunctionalInterface
+    public interface Reader<T> {
+        T from(JsonPlace place) throws FileProblem;
+    }
+
+    /** @return what stands in a list, read one by one; none when the field is not there */
+    public <T> List<T> each(String field, Reader<T> reader) throws FileProblem {
+        List<T> all = new ArrayList<>();
+        for (JsonPlace one : list(field)) {
+            all.add(reader.from(one));
+        }
+        return all;
+    }
+
+    /** @return what the field holds; empty when it is not there */
+    public <T> Optional<T> optional(String field, Reader<T> reader) throws FileProblem {
+        return has(field) ? Optional.of(reader.from(at(field))) : Optional.empty();
+    }
+
+    /** @return a moment such as 2026-05-31T09:12:00Z */
+    public Instant moment() throws FileProblem {
+        try {
+            return Instant.parse(text());
+        } catch (DateTimeParseException e) {
+            throw problem("must be a moment such as 2026-05-31T09:12:00Z");
+        }
+    }
+
     /** @return the fields of an object, in the order of the file */
     public Map<String, JsonPlace> fields() throws FileProblem {
         Map<String, JsonPlace> fields = new LinkedHashMap<>();
@@ -219,12 +249,17 @@ public final class JsonPlace {
         return has(field) ? at(field).number() : otherwise;
     }
 
+    /** @return true or false; false when the field is not there */
+    public boolean truth(String field) throws FileProblem {
+        return has(field) && at(field).truth();
+    }
+
     public OptionalDouble optionalNumber(String field) throws FileProblem {
         return has(field) ? OptionalDouble.of(at(field).number()) : OptionalDouble.empty();
     }
 
     public Optional<LocalDate> optionalDate(String field) throws FileProblem {
-        return has(field) ? Optional.of(at(field).date()) : Optional.empty();
+        return optional(field, JsonPlace::date);
     }
 
     /** @return the value made here; what its maker refuses becomes a sentence with this place */

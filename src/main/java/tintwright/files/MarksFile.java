@@ -104,10 +104,7 @@ public final class MarksFile {
 
     static Marks from(JsonPlace root, Path folder) throws FileProblem {
         root.head(KIND, VERSION, "linearCodes", "cards", "known", "spots", "chips");
-        List<PlacedCard> cards = new ArrayList<>();
-        for (JsonPlace one : root.list("cards")) {
-            cards.add(placed(one, folder));
-        }
+        List<PlacedCard> cards = root.each("cards", one -> placed(one, folder));
         List<KnownPatch> known = new ArrayList<>();
         for (JsonPlace one : root.list("known")) {
             one.only("name", "lab", "spectrum", "light", "observer", "sigma", "at", "radius");
@@ -134,7 +131,7 @@ public final class MarksFile {
             }
             spots.add(spot(one, Spot.Purpose.CHIP, parts));
         }
-        boolean linear = root.has("linearCodes") && root.at("linearCodes").truth();
+        boolean linear = root.truth("linearCodes");
         return root.make(() -> new Marks(cards, known, spots, linear));
     }
 

@@ -23,19 +23,16 @@ public final class SheetFile {
 
     static SheetContents from(JsonPlace root) throws FileProblem {
         root.head(KIND, VERSION, "chips", "tapeLayers", "dab");
-        List<SheetContents.Chip> chips = new ArrayList<>();
-        for (JsonPlace one : root.list("chips")) {
+        List<SheetContents.Chip> chips = root.each("chips", one -> {
             one.only("place", "name", "parts", "film");
-            chips.add(chip(one, one.at("place").whole()));
-        }
+            return chip(one, one.at("place").whole());
+        });
         int layers = root.has("tapeLayers") ? root.at("tapeLayers").whole() : 0;
-        Optional<SheetContents.Chip> dab = Optional.empty();
-        if (root.has("dab")) {
-            root.at("dab").only("name", "parts", "film");
-            dab = Optional.of(chip(root.at("dab"), 0));
-        }
-        Optional<SheetContents.Chip> lying = dab;
-        return root.make(() -> new SheetContents(chips, layers, lying));
+        Optional<SheetContents.Chip> dab = root.optional("dab", one -> {
+            one.only("name", "parts", "film");
+            return chip(one, 0);
+        });
+        return root.make(() -> new SheetContents(chips, layers, dab));
     }
 
     /** @return what lies on the sheet, as it stands in a file */

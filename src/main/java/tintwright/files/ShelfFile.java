@@ -154,7 +154,7 @@ public final class ShelfFile {
         String id = place.at("id").text();
         String name = place.text("name", id);
         double density = place.number("density", Base.USUAL_DENSITY);
-        boolean waxed = place.has("waxed") && place.at("waxed").truth();
+        boolean waxed = place.truth("waxed");
         Stock stock = StockShape.read(place);
         return place.make(() -> new Base(id, name, density, waxed, stock));
     }

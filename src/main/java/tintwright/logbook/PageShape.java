@@ -197,7 +197,7 @@ final class PageShape {
                         new Page.Boat(
                                 body.at("name").text(),
                                 body.text("type", ""),
-                                body.has("year") ? Optional.of(body.at("year").whole()) : Optional.empty(),
+                                body.optional("year", JsonPlace::whole),
                                 body.text("notes", ""),
                                 texts(body, "photos"));
                     case "place" ->
@@ -227,7 +227,7 @@ final class PageShape {
                                         readings(body),
                                         body.optionalDate("setAside")),
                                 shelf(body),
-                                body.has("used") && body.at("used").truth());
+                                body.truth("used"));
                     case "verdict" ->
                         new Page.Verdict(
                                 id(body.at("of")),
@@ -241,11 +241,9 @@ final class PageShape {
     }
 
     private static Page cup(JsonPlace body) throws FileProblem {
-        List<Page.Weighing> weighings = new ArrayList<>();
-        for (JsonPlace one : body.list("weighings")) {
-            weighings.add(
-                    new Page.Weighing(one.at("part").text(), one.at("grams").number(), one.text("note", "")));
-        }
+        List<Page.Weighing> weighings = body.each(
+                "weighings",
+                one -> new Page.Weighing(one.at("part").text(), one.at("grams").number(), one.text("note", "")));
         return new Page.Cup(
                 body.at("name").text(),
                 body.at("day").date(),
@@ -258,27 +256,20 @@ final class PageShape {
     }
 
     private static List<Page.Ingredient> shelf(JsonPlace body) throws FileProblem {
-        List<Page.Ingredient> shelf = new ArrayList<>();
-        for (JsonPlace one : body.list("shelf")) {
-            shelf.add(new Page.Ingredient(
-                    one.at("id").text(), one.at("name").text(), one.text("role", ""), one.text("family", "")));
-        }
+        List<Page.Ingredient> shelf = body.each(
+                "shelf",
+                one -> new Page.Ingredient(
+                        one.at("id").text(), one.at("name").text(), one.text("role", ""), one.text("family", "")));
         return shelf;
     }
 
     private static List<Reading> readings(JsonPlace body) throws FileProblem {
-        List<Reading> readings = new ArrayList<>();
-        for (JsonPlace one : body.list("readings")) {
-            readings.add(ReadingShape.from(one));
-        }
+        List<Reading> readings = body.each("readings", ReadingShape::from);
         return readings;
     }
 
     private static List<String> texts(JsonPlace body, String field) throws FileProblem {
-        List<String> texts = new ArrayList<>();
-        for (JsonPlace one : body.list(field)) {
-            texts.add(one.text());
-        }
+        List<String> texts = body.each(field, JsonPlace::text);
         return texts;
     }
 
@@ -287,6 +278,6 @@ final class PageShape {
     }
 
     private static Optional<UUID> optionalId(JsonPlace body, String field) throws FileProblem {
-        return body.has(field) ? Optional.of(id(body.at(field))) : Optional.empty();
+        return body.optional(field, PageShape::id);
     }
 }

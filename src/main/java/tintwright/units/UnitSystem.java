@@ -87,12 +87,7 @@ public enum UnitSystem {
         if (grams > 0 && shown == 0) {
             return "under " + number(stepG) + " g";
         }
-        int decimals = 0;
-        while (decimals < 3
-                && Math.abs(stepG * Math.pow(10, decimals) - Math.rint(stepG * Math.pow(10, decimals))) > 1e-9) {
-            decimals++;
-        }
-        String scale = String.format(Locale.ROOT, "%." + decimals + "f g", shown);
+        String scale = Grams.onScale(shown, stepG);
         return this == METRIC ? scale : mass(grams).replaceFirst(" \\(.*", "") + " (" + scale + ")";
     }
 

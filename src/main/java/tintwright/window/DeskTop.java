@@ -85,7 +85,7 @@ final class DeskTop implements BenchTop.Hands {
         cup.problemProperty().addListener(changed);
         fill.planProperty().addListener(changed);
         fill.timers().runningProperty().addListener(changed);
-        fill.tickedProperty().addListener(changed);
+        fill.ticks().doneProperty().addListener(changed);
         shell.stepProperty().addListener(changed);
         shell.jobProperty().addListener(changed);
         shell.unitsProperty().addListener(changed);
@@ -116,7 +116,7 @@ final class DeskTop implements BenchTop.Hands {
                         .map(made -> new DayNow(
                                 made.plan(),
                                 shell.unitsProperty().get(),
-                                fill.ticked(),
+                                fill.ticks().done(),
                                 fill.timers().clocks(),
                                 fill.hold())));
     }
@@ -191,7 +191,7 @@ final class DeskTop implements BenchTop.Hands {
         } else if (act instanceof Act.Ticked ticked) {
             boolean there = look().day().filter(day -> day.has(ticked.step())).isPresent();
             if (there) {
-                fill.tick(ticked.step(), ticked.done());
+                fill.ticks().tick(ticked.step(), ticked.done());
             }
             answer.complete(there ? new Answer(true, "") : Answer.GONE_ON);
         } else if (act instanceof Act.Seen seen) {

@@ -83,7 +83,7 @@ public final class Opening {
         }
         desk.fill().learnFrom(folder.resolve("noted-times.json"));
         desk.fill().keepTimers(new KeptTimers(folder.resolve("cure.json")));
-        desk.fill().keepTicks(folder.resolve("day.json"));
+        desk.fill().ticks().keepIn(folder.resolve("day.json"));
         desk.sheet().keepIn(folder.resolve("on-sheet.json"));
         if (!own) {
             demoPhoto(desk);

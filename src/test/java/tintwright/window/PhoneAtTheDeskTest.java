@@ -226,9 +226,9 @@ class PhoneAtTheDeskTest {
         DayNow day = top.sight().day().orElseThrow();
         String step = DayTicks.name(DayWords.of(day.plan(), day.units()).get(0));
         assertTrue(top.act("", new Act.Ticked(step, true)).join().done());
-        assertEquals(Set.of(step), desk.fill().ticked());
+        assertEquals(Set.of(step), desk.fill().ticks().done());
         long before = top.version();
-        desk.fill().tick(step, false);
+        desk.fill().ticks().tick(step, false);
         assertTrue(top.version() > before);
         assertEquals(Set.of(), top.sight().day().orElseThrow().ticked());
         assertEquals(

@@ -59,48 +59,77 @@ public final class PlanModel {
     /** One of the ways to mix it, in a few words. */
     public record Way(String title, String words) {}
 
+    /** The mix beside the hull: both colours, the cup's way down, and what turns its hue. */
+    public record Pictures(SwatchState swatch, DepthState depth, RoseState rose) {}
+
+    /**
+     * What is to be mixed.
+     *
+     * @param target   the hull, with the chips of its photo taken into account
+     * @param recipe   what to weigh
+     * @param pictures how it will look
+     * @param nextChip the chip that would make it most certain; empty when none would
+     */
+    public record Mix(Target target, Recipe recipe, Pictures pictures, Optional<NextChip> nextChip) {}
+
     /**
      * Everything the plan shows, made in one piece off the screen's thread.
      *
+     * @param mix        empty while there is no place or no tint
+     * @param reach      what hinders it from reaching the hull; mostly empty
      * @param outOfReach true when no mix of today's tints comes near
-     * @param within90   nine times in ten the mix comes out within this CIEDE2000 of what is computed
      */
     public record Plan(
-            Optional<Target> target,
-            Optional<Recipe> recipe,
-            List<Line> lines,
-            List<Way> ways,
-            int chosen,
-            String verdict,
-            String reach,
-            Optional<SwatchState> swatch,
-            Optional<DepthState> depth,
-            Optional<RoseState> rose,
-            String close,
-            String closeWords,
-            String sure,
-            String sureWords,
-            Optional<NextChip> nextChip,
-            boolean outOfReach,
-            double within90) {
-        static final Plan NONE = new Plan(
-                Optional.empty(),
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                0,
-                "",
-                "",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                "\u2013",
-                "",
-                "\u2013",
-                "",
-                Optional.empty(),
-                false,
-                0);
+            Optional<Mix> mix, List<Line> lines, List<Way> ways, int chosen, String reach, boolean outOfReach) {
+        static final Plan NONE = new Plan(Optional.empty(), List.of(), List.of(), 0, "", false);
+        private static final String NOTHING = "\u2013";
+
+        public Optional<Target> target() {
+            return mix.map(Mix::target);
+        }
+
+        public Optional<Recipe> recipe() {
+            return mix.map(Mix::recipe);
+        }
+
+        public Optional<NextChip> nextChip() {
+            return mix.flatMap(Mix::nextChip);
+        }
+
+        private Optional<DifferenceWords> beside() {
+            return mix.map(made -> DifferenceWords.of(
+                    made.recipe().prediction().lab(), made.target().colour()));
+        }
+
+        /** @return the mix beside the hull in one sentence */
+        public String verdict() {
+            return beside().map(DifferenceWords::sentence).orElse("");
+        }
+
+        /** @return how far the mix is from the hull by the best estimate */
+        public String close() {
+            return recipe().map(made -> DifferenceWords.off(made.deltaE())).orElse(NOTHING);
+        }
+
+        /** @return which way it is off */
+        public String closeWords() {
+            return beside().map(DifferenceWords::phrase).orElse("");
+        }
+
+        /** @return how sure that is */
+        public String sure() {
+            return recipe().map(made -> DifferenceWords.likely(made.within90())).orElse(NOTHING);
+        }
+
+        /** @return what that means */
+        public String sureWords() {
+            return mix.isPresent() ? DifferenceWords.LIKELY_MEANS : "";
+        }
+
+        /** @return nine times in ten the mix comes out within this CIEDE2000 of what is computed; 0 without one */
+        public double within90() {
+            return recipe().map(Recipe::within90).orElse(0.0);
+        }
     }
 
     public PlanModel(JobModel job, ShellModel shell, Matching matching, LatestAnswer asking) {
@@ -152,25 +181,18 @@ public final class PlanModel {
                 .filter(id -> !now.off().contains(id))
                 .collect(Collectors.toList());
         List<Weighing> order = bench.order(recipe, now.scaleStep());
+        Pictures pictures = new Pictures(
+                CupPictures.swatch("Mix, as computed", recipe),
+                drawn.recipe(recipe, order),
+                drawn.rose(
+                        "Mix", recipe.weighed(), today, recipe.weighed().grams().keySet()));
         return new Plan(
-                Optional.of(target),
-                Optional.of(recipe),
+                Optional.of(new Mix(target, recipe, pictures, NextChip.of(knowledge, recipe, target, now.scaleStep()))),
                 lines(now, recipe),
                 ways(recipes, now),
                 index,
-                DifferenceWords.of(recipe.prediction().lab(), target.colour()).sentence(),
                 spaced(reach(answer), little(order)),
-                Optional.of(CupPictures.swatch("Mix, as computed", recipe)),
-                Optional.of(drawn.recipe(recipe, order)),
-                Optional.of(drawn.rose(
-                        "Mix", recipe.weighed(), today, recipe.weighed().grams().keySet())),
-                DifferenceWords.off(recipe.deltaE()),
-                DifferenceWords.of(recipe.prediction().lab(), target.colour()).phrase(),
-                DifferenceWords.likely(recipe.within90()),
-                DifferenceWords.LIKELY_MEANS,
-                NextChip.of(knowledge, recipe, target, now.scaleStep()),
-                answer instanceof MatchAnswer.OutOfReach,
-                recipe.within90());
+                answer instanceof MatchAnswer.OutOfReach);
     }
 
     private static List<Line> lines(Job now, Recipe recipe) {

@@ -145,9 +145,11 @@ final class PlanPage {
     }
 
     private void show(PlanModel.Plan plan) {
-        plan.swatch().ifPresent(swatch::show);
-        plan.depth().ifPresent(depth::show);
-        plan.rose().ifPresent(rose::show);
+        plan.mix().map(PlanModel.Mix::pictures).ifPresent(pictures -> {
+            swatch.show(pictures.swatch());
+            depth.show(pictures.depth());
+            rose.show(pictures.rose());
+        });
         verdict.setText(plan.verdict());
         reach.setText(plan.reach());
         showLines(plan.lines());

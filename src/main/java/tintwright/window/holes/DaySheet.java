@@ -61,9 +61,13 @@ final class DaySheet {
             at.getStyleClass().add("strong");
             CheckBox done = new CheckBox();
             done.setAccessibleText(step.when() + ": " + step.words());
-            done.setSelected(model.ticked(step));
-            done.selectedProperty().addListener((property, before, after) -> model.tick(DayTicks.name(step), after));
-            Controls.follow(done, model.tickedProperty(), (before, after) -> done.setSelected(model.ticked(step)));
+            done.setSelected(model.ticks().has(step));
+            done.selectedProperty()
+                    .addListener((property, before, after) -> model.ticks().tick(DayTicks.name(step), after));
+            Controls.follow(
+                    done,
+                    model.ticks().doneProperty(),
+                    (before, after) -> done.setSelected(model.ticks().has(step)));
             VBox words = new VBox(at, Controls.plain(step.words()));
             if (!step.why().isEmpty()) {
                 words.getChildren().add(Controls.soft(step.why()));

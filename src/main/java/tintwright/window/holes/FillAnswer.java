@@ -106,8 +106,8 @@ final class FillAnswer {
         VBox total = Controls.sheet(
                 "In all",
                 figures(
-                        first(FillModel.mass(made.gramsForTheCup(), units), "mix this much colour"),
-                        figure(FillModel.mass(plan.pasteGrams(), units), "gel paste"),
+                        first(units.weighed(made.gramsForTheCup(), FillModel.STEP), "mix this much colour"),
+                        figure(units.weighed(plan.pasteGrams(), FillModel.STEP), "gel paste"),
                         figure(plan.time().words(), "from catalyst in to gel"),
                         figure(
                                 Integer.toString(plan.batches().size()),
@@ -180,9 +180,9 @@ final class FillAnswer {
     private Node batch(Batch batch) {
         String parts =
                 String.join(", ", batch.parts().stream().map(Batch.Part::words).toList());
-        FlowPane weigh = figures(figure(FillModel.mass(batch.gelCoatGrams(), units), "coloured gel coat"));
+        FlowPane weigh = figures(figure(units.weighed(batch.gelCoatGrams(), FillModel.STEP), "coloured gel coat"));
         if (batch.pasteGrams() > 0) {
-            weigh.getChildren().add(figure(FillModel.mass(batch.pasteGrams(), units), "gel paste"));
+            weigh.getChildren().add(figure(units.weighed(batch.pasteGrams(), FillModel.STEP), "gel paste"));
         }
         weigh.getChildren().add(figure(String.format(Locale.ROOT, "%.0f min", batch.minutes()), "needed to spread it"));
         VBox before = Controls.column(weigh);

@@ -19,12 +19,10 @@ import tintwright.bench.CupStanding;
 import tintwright.bench.Cups;
 import tintwright.bench.PlanFill;
 import tintwright.bench.top.CureClock.Phase;
-import tintwright.bench.top.DayTicks;
 import tintwright.colour.DifferenceWords;
 import tintwright.cup.Cup;
 import tintwright.files.FileProblem;
 import tintwright.fill.Batch;
-import tintwright.fill.DayWords;
 import tintwright.fill.catalyst.NotedTime;
 import tintwright.fill.repair.Finding;
 import tintwright.fill.repair.Lie;
@@ -33,7 +31,6 @@ import tintwright.fill.repair.RepairKind;
 import tintwright.fill.repair.RepairLine;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Knowledge;
-import tintwright.units.Grams;
 import tintwright.units.UnitSystem;
 import tintwright.window.frame.FailureWords;
 import tintwright.window.frame.LatestAnswer;
@@ -46,6 +43,9 @@ import tintwright.window.job.JobModel;
 
 /** The list of repairs and what follows from it: batches, catalyst, times, grits. */
 public final class FillModel {
+    /** What a scale for colour shows at the finest, g; common practice, no source. */
+    static final double STEP = 0.01;
+
     private final JobModel job;
     private final Cups cups;
     private final ShellModel shell;
@@ -60,8 +60,7 @@ public final class FillModel {
     private final ReadOnlyStringWrapper refused = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Next> next = new ReadOnlyObjectWrapper<>(Next.LIST);
     private final Set<Integer> begun = new TreeSet<>();
-    private final DayTicks ticks = new DayTicks();
-    private final ReadOnlyObjectWrapper<Set<String>> ticked = new ReadOnlyObjectWrapper<>(Set.of());
+    private final TickedSteps ticks;
     private final ReadOnlyBooleanWrapper accepted = new ReadOnlyBooleanWrapper(false);
     private Optional<Cup> allTheSame = Optional.empty();
     private Optional<ShopTimes> shop = Optional.empty();
@@ -87,6 +86,7 @@ public final class FillModel {
         this.writing = writing;
         this.clock = clock;
         timers = new FillTimers(shell, clock);
+        ticks = new TickedSteps(this::jobName, shell::warn);
         catalyst = new CatalystModel(job);
         hull = new AtTheHullModel(job);
         job.jobProperty().addListener((property, before, after) -> {
@@ -177,9 +177,7 @@ public final class FillModel {
     /** @return how much to make, in one sentence; only while there is colour to make */
     public String toMake() {
         return "The holes take "
-                + mass(
-                        plan.get().orElseThrow().gramsForTheCup(),
-                        shell.unitsProperty().get())
+                + shell.unitsProperty().get().weighed(plan.get().orElseThrow().gramsForTheCup(), STEP)
                 + " of colour: make that much.";
     }
 
@@ -190,38 +188,9 @@ public final class FillModel {
         toTheCup();
     }
 
-    /** @return whether this step of the day is done */
-    boolean ticked(DayWords.Line step) {
-        return ticked().contains(DayTicks.name(step));
-    }
-
-    /** @param step what it is called: {@link DayTicks#name} */
-    public void tick(String step, boolean done) {
-        if (ticked().contains(step) == done) {
-            return;
-        }
-        try {
-            ticks.tick(jobName(), step, done);
-        } catch (FileProblem e) {
-            shell.warn(FailureWords.of(e));
-        }
-        ticked.set(ticked());
-    }
-
-    /** @return the names of the steps of the day that are done, of the boat and place in hand */
-    public Set<String> ticked() {
-        return ticks.of(jobName());
-    }
-
-    /** @return changes with every tick */
-    public ReadOnlyObjectProperty<Set<String>> tickedProperty() {
-        return ticked.getReadOnlyProperty();
-    }
-
-    /** Takes up the steps that were ticked when the window was closed, and keeps them from now on. */
-    public void keepTicks(Path file) {
-        ticks.keepIn(file);
-        ticked.set(ticked());
+    /** @return the steps of the day that are ticked off */
+    public TickedSteps ticks() {
+        return ticks;
     }
 
     private String jobName() {
@@ -274,10 +243,10 @@ public final class FillModel {
             UnitSystem units = shell.unitsProperty().get();
             say(
                     "Batch " + cup.get().number() + ": weigh and stir "
-                            + mass(cup.get().gelCoatGrams(), units)
+                            + units.weighed(cup.get().gelCoatGrams(), STEP)
                             + " of colour"
                             + (cup.get().pasteGrams() > 0
-                                    ? " and " + mass(cup.get().pasteGrams(), units) + " of gel paste"
+                                    ? " and " + units.weighed(cup.get().pasteGrams(), STEP) + " of gel paste"
                                     : "")
                             + "; then the catalyst.",
                     "Catalyst is in, batch " + cup.get().number(),
@@ -302,12 +271,6 @@ public final class FillModel {
     /** Does what {@link #nextProperty()} says. */
     public void doNext() {
         doNext.run();
-    }
-
-    /** @return a mass to weigh to, always with the grams a scale shows */
-    static String mass(double grams, UnitSystem units) {
-        String scale = Grams.onScale(grams, 0.01);
-        return units == UnitSystem.METRIC ? scale : units.mass(grams).replaceFirst(" \\(.*", "") + " (" + scale + ")";
     }
 
     /**

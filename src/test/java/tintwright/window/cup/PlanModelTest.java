@@ -19,6 +19,10 @@ class PlanModelTest {
     private final Desk desk = Desks.demo(Clock.systemUTC());
     private final PlanModel plan = desk.plan();
 
+    private PlanModel.Pictures drawn() {
+        return now().mix().orElseThrow().pictures();
+    }
+
     private PlanModel.Plan now() {
         return plan.planProperty().get();
     }
@@ -31,14 +35,14 @@ class PlanModelTest {
         assertEquals(150, now().recipe().get().weighed().total(), 5 * SCALE);
         assertEquals(now().close(), desk.shell().closeProperty().get());
         assertFalse(desk.shell().nowProperty().get().isEmpty());
-        assertEquals(4, now().swatch().orElseThrow().lights().size());
-        assertTrue(now().depth().orElseThrow().white() > now().depth().get().hull());
-        assertTrue(now().rose().orElseThrow().reach().size() >= 3);
+        assertEquals(4, drawn().swatch().lights().size());
+        assertTrue(drawn().depth().white() > drawn().depth().hull());
+        assertTrue(drawn().rose().reach().size() >= 3);
     }
 
     @Test
     void theStairsOfTheGaugeEndAtTheMix() {
-        var depth = now().depth().orElseThrow();
+        var depth = drawn().depth();
         assertEquals(depth.cup(), depth.steps().get(depth.steps().size() - 1).cup(), 1e-6);
         assertEquals(depth.white(), depth.stepsFrom(), 0);
         double before = depth.white();
@@ -50,7 +54,7 @@ class PlanModelTest {
 
     @Test
     void theClimbOfTheGaugeLiftsByWhatItSays() {
-        var depth = now().depth().orElseThrow();
+        var depth = drawn().depth();
         var climb = depth.climb().orElseThrow();
         assertEquals(1, climb.to() - climb.from(), 1e-9);
         assertTrue(climb.words().matches("(?s)[0-9.]+ g white.*"), climb.words());

@@ -391,8 +391,8 @@ class FillModelTest {
 
     @Test
     void massesToWeighToAlwaysShowTheGramsOfAScale() {
-        assertEquals("12.35 g", FillModel.mass(12.346, UnitSystem.METRIC));
-        assertEquals("0.435 oz (12.35 g)", FillModel.mass(12.346, UnitSystem.US));
+        assertEquals("12.35 g", UnitSystem.METRIC.weighed(12.346, FillModel.STEP));
+        assertEquals("0.435 oz (12.35 g)", UnitSystem.US.weighed(12.346, FillModel.STEP));
     }
 
     @Test

@@ -300,13 +300,13 @@ class FillPageTest {
     void aTickIsKept(@org.junit.jupiter.api.io.TempDir java.nio.file.Path folder) {
         Stagehand.onScreen(() -> {
             Desk desk = Desks.demo(clock);
-            desk.fill().keepTicks(folder.resolve("day.json"));
+            desk.fill().ticks().keepIn(folder.resolve("day.json"));
             Scene scene = page(desk);
             javafx.scene.control.CheckBox first =
                     (javafx.scene.control.CheckBox) scene.getRoot().lookup("#day .check-box");
             first.setSelected(true);
             Desk again = Desks.demo(clock);
-            again.fill().keepTicks(folder.resolve("day.json"));
+            again.fill().ticks().keepIn(folder.resolve("day.json"));
             Scene later = page(again);
             assertTrue(((javafx.scene.control.CheckBox) later.getRoot().lookup("#day .check-box")).isSelected());
             again.job().change(before -> before.withPlaces("Quillmarrow", java.util.List.of(), -1));
