@@ -12,14 +12,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.SheetBench;
-import tintwright.colour.Ciede2000;
-import tintwright.colour.DifferenceWords;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
@@ -27,8 +24,6 @@ import tintwright.files.FileProblem;
 import tintwright.files.LabRange;
 import tintwright.files.TargetFile;
 import tintwright.files.instrument.InstrumentFile;
-import tintwright.logbook.Looks;
-import tintwright.match.Aim;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Conditions;
 import tintwright.reading.Covariance;
@@ -37,10 +32,7 @@ import tintwright.reading.HullFamily;
 import tintwright.reading.NamedReading;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
-import tintwright.reading.Repeats;
 import tintwright.reading.SpectralReading;
-import tintwright.reading.photo.SpotReading;
-import tintwright.shelf.Knowledge;
 import tintwright.window.frame.FailureWords;
 import tintwright.window.frame.LatestAnswer;
 import tintwright.window.job.Job;
@@ -50,9 +42,6 @@ import tintwright.window.pieces.Figures;
 /** What was read on the hull at the place in hand: by photo, by a meter, by eye. */
 public final class HullModel {
     private static final int MOST_SHOWN = 12;
-    /** A hull known no better than this, CIEDE2000, is said to be a beginning; a judgement of ours. */
-    private static final double ROUGH = 3;
-
     private final JobModel job;
     private final LatestAnswer reading;
     private final ReadOnlyObjectWrapper<Hull> hull = new ReadOnlyObjectWrapper<>();
@@ -136,81 +125,7 @@ public final class HullModel {
             hull.set(new Hull("", List.of(), Optional.empty(), "", "", "", Set.of()));
             return;
         }
-        PlaceReadings place = job.place().get();
-        try {
-            Knowledge knowledge = job.knowledgeProperty().get();
-            Aim aim = Aim.of(place);
-            Repeats.Combined all = (knowledge == null ? aim : aim.through(knowledge)).readings();
-            Viewing viewing = all.mean().viewing();
-            List<Line> lines = new ArrayList<>();
-            for (int i = 0; i < place.readings().size(); i++) {
-                Reading each = seen(place.readings().get(i), knowledge);
-                Lab lab = each.colour(viewing).orElseThrow();
-                lines.add(new Line(
-                        lab,
-                        Figures.lab(lab),
-                        from(place.readings().get(i), each),
-                        !all.leftOut().contains(i)));
-            }
-            double goodTo = SpotReading.goodTo(all.mean(), all.covariance());
-            String sure = say(
-                    "From %d %s, %s.%s",
-                    all.kept().size(),
-                    all.kept().size() == 1 ? "reading" : "readings",
-                    DifferenceWords.likely(goodTo),
-                    goodTo < ROUGH ? "" : " Enough to begin with: dabs held beside the hull do the rest.");
-            hull.set(new Hull(
-                    place.place(),
-                    lines,
-                    Optional.of(all.mean()),
-                    Looks.of(all.mean()),
-                    onlyPicked(place) ? place.note() : sure,
-                    doubt(all, lines),
-                    photos(place)));
-        } catch (IllegalArgumentException e) {
-            hull.set(new Hull(place.place(), List.of(), Optional.empty(), "", "", FailureWords.of(e), photos(place)));
-        }
-    }
-
-    private static String doubt(Repeats.Combined all, List<Line> lines) {
-        if (all.torn()) {
-            return say(
-                    "The two readings are %s, further than they can be of one colour. Read the spot a third time to "
-                            + "know which one is wrong.",
-                    DifferenceWords.off(Ciede2000.between(
-                            lines.get(0).colour(), lines.get(1).colour())));
-        }
-        if (all.leftOut().isEmpty()) {
-            return "";
-        }
-        List<String> said = new ArrayList<>();
-        for (int i : all.leftOut()) {
-            String how = DifferenceWords.of(lines.get(i).colour(), all.mean()).phrase();
-            said.add("Reading " + (i + 1) + " is " + how + " than the others and does not count.");
-        }
-        return String.join(" ", said) + " Read that spot again: clean, dry, flat.";
-    }
-
-    private static Set<String> photos(PlaceReadings place) {
-        return place.readings().stream()
-                .flatMap(each -> each.photo().stream())
-                .map(ColourReading.PhotoBias::photo)
-                .collect(Collectors.toSet());
-    }
-
-    private static Reading seen(Reading each, Knowledge knowledge) {
-        return knowledge != null && each instanceof ColourReading colour ? knowledge.throughChips(colour) : each;
-    }
-
-    private static String from(Reading each, Reading seen) {
-        if (each instanceof SpectralReading) {
-            return "a meter's whole curve";
-        }
-        if (HullFamily.of(each).isPresent()) {
-            return "picked by eye";
-        }
-        String photo = seen.equals(each) ? "from a photo" : "from your own chips in the photo";
-        return ((ColourReading) each).photo().map(bias -> photo).orElse("three numbers");
+        hull.set(HullSight.of(job.place().get(), job.knowledgeProperty().get()));
     }
 
     private static String say(String pattern, Object... values) {
@@ -224,16 +139,7 @@ public final class HullModel {
      */
     public boolean type(String lightness, String a, String b, Viewing viewing, Geometry geometry) {
         try {
-            double l = Figures.number("L*", lightness);
-            double red = Figures.number("a*", a);
-            double yellow = Figures.number("b*", b);
-            LabRange.check(l, red, yellow);
-            add(List.of(new ColourReading(
-                    new Lab(l, red, yellow, viewing),
-                    Covariance.same(ColourReading.USUAL_NOISE),
-                    geometry,
-                    FilmState.CURED,
-                    Optional.empty())));
+            add(List.of(typed(lightness, a, b, viewing, geometry)));
             return true;
         } catch (IllegalArgumentException e) {
             wrong(Where.TYPED, FailureWords.of(e));
@@ -241,53 +147,20 @@ public final class HullModel {
         }
     }
 
+    private static ColourReading typed(String lightness, String a, String b, Viewing viewing, Geometry geometry) {
+        Lab colour =
+                new Lab(Figures.number("L*", lightness), Figures.number("a*", a), Figures.number("b*", b), viewing);
+        LabRange.check(colour.lightness(), colour.a(), colour.b());
+        return new ColourReading(
+                colour, Covariance.same(ColourReading.USUAL_NOISE), geometry, FilmState.CURED, Optional.empty());
+    }
+
     /** Adds readings to the place in hand. */
     public void add(List<? extends Reading> readings) {
         allRight();
-        replace(more(
+        replace(HullPlaces.more(
                 job.place().orElseThrow(() -> new IllegalArgumentException("there is no place yet: name one first")),
                 readings));
-    }
-
-    /** What cannot be combined never gets onto the place. */
-    private static PlaceReadings more(PlaceReadings place, List<? extends Reading> readings) {
-        boolean picked = onlyPicked(place)
-                && readings.stream().anyMatch(each -> HullFamily.of(each).isEmpty());
-        List<Reading> all = new ArrayList<>(picked ? List.of() : place.readings());
-        all.addAll(readings);
-        PlaceReadings more = new PlaceReadings(place.boat(), place.place(), all, picked ? "" : place.note());
-        Aim.of(more);
-        return more;
-    }
-
-    /** Two names are of one place when they differ in capitals and spaces only. */
-    private static int placeOf(String name, List<PlaceReadings> places) {
-        for (int i = 0; i < places.size(); i++) {
-            if (alike(places.get(i).place()).equals(alike(name))) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    private static String alike(String name) {
-        return name.replaceAll("\\s+", "").toLowerCase(Locale.ROOT);
-    }
-
-    /**
-     * Takes readings to the place of that name, or begins it; the place is in hand then.
-     *
-     * @throws IllegalArgumentException when they cannot stand beside those that are there
-     */
-    private static Job with(Job before, String name, List<Reading> readings) {
-        List<PlaceReadings> places = new ArrayList<>(before.places());
-        int known = placeOf(name, places);
-        if (known < 0) {
-            places.add(more(new PlaceReadings(before.boat(), name.trim(), readings, ""), List.of()));
-        } else {
-            places.set(known, more(places.get(known), readings));
-        }
-        return before.withPlaces(before.boat(), places, known < 0 ? places.size() - 1 : known);
     }
 
     /**
@@ -302,8 +175,8 @@ public final class HullModel {
         try {
             if (job.place().isPresent()) {
                 allRight();
-                PlaceReadings changed = more(job.place().get(), readings);
-                job.change(before -> replaced(first.apply(before), changed));
+                PlaceReadings changed = HullPlaces.more(job.place().get(), readings);
+                job.change(before -> HullPlaces.replaced(first.apply(before), changed));
                 return;
             }
         } catch (IllegalArgumentException notTogether) {
@@ -337,7 +210,7 @@ public final class HullModel {
             if (name.isBlank()) {
                 fromPhoto(readings, before -> taught(before, read));
             } else {
-                job.change(before -> with(taught(before, read), name, readings));
+                job.change(before -> HullPlaces.with(taught(before, read), name, readings));
             }
             say(news);
         } catch (IllegalArgumentException notTogether) {
@@ -362,8 +235,10 @@ public final class HullModel {
      */
     void pick(HullFamily family, String name) {
         allRight();
-        int known = name.isBlank() ? job.now().place() : placeOf(name, job.now().places());
-        if (known >= 0 && !onlyPicked(job.now().places().get(known))) {
+        int known = name.isBlank()
+                ? job.now().place()
+                : HullPlaces.placeOf(name, job.now().places());
+        if (known >= 0 && !HullPlaces.onlyPicked(job.now().places().get(known))) {
             wrong(
                     Where.EYE,
                     job.now().places().get(known).place() + " was read, which says more than a pick. Begin"
@@ -384,12 +259,8 @@ public final class HullModel {
     /** @return the family that the place in hand was picked to be like, when it was only picked */
     Optional<HullFamily> picked() {
         return job.place()
-                .filter(HullModel::onlyPicked)
+                .filter(HullPlaces::onlyPicked)
                 .flatMap(place -> HullFamily.of(place.readings().get(0)));
-    }
-
-    private static boolean onlyPicked(PlaceReadings place) {
-        return place.readings().stream().allMatch(each -> HullFamily.of(each).isPresent());
     }
 
     /** @return true when the place in hand was read by a meter */
@@ -398,13 +269,7 @@ public final class HullModel {
     }
 
     private void replace(PlaceReadings changed) {
-        job.change(before -> replaced(before, changed));
-    }
-
-    private static Job replaced(Job before, PlaceReadings changed) {
-        List<PlaceReadings> places = new ArrayList<>(before.places());
-        places.set(before.place(), changed);
-        return before.withPlaces(before.boat(), places, before.place());
+        job.change(before -> HullPlaces.replaced(before, changed));
     }
 
     /** Takes a reading away; the last one stays, a place without any is none. */
@@ -459,10 +324,10 @@ public final class HullModel {
             Job made = job.now();
             Set<String> read = new LinkedHashSet<>();
             for (Map.Entry<String, List<Reading>> each : named.entrySet()) {
-                made = with(made, each.getKey(), each.getValue());
+                made = HullPlaces.with(made, each.getKey(), each.getValue());
                 read.add(made.places().get(made.place()).place());
             }
-            Job all = made.at(placeOf(read.iterator().next(), made.places()));
+            Job all = made.at(HullPlaces.placeOf(read.iterator().next(), made.places()));
             allRight();
             job.change(before -> all);
             if (read.size() > 1) {
@@ -476,19 +341,8 @@ public final class HullModel {
     /** Begins a place with its first reading as typed; a place that is there already gets one more reading. */
     public boolean newPlace(String name, String lightness, String a, String b, Viewing viewing, Geometry geometry) {
         try {
-            Lab colour =
-                    new Lab(Figures.number("L*", lightness), Figures.number("a*", a), Figures.number("b*", b), viewing);
-            LabRange.check(colour.lightness(), colour.a(), colour.b());
-            boolean there = placeOf(name, job.now().places()) >= 0;
-            Job made = with(
-                    job.now(),
-                    name,
-                    List.of(new ColourReading(
-                            colour,
-                            Covariance.same(ColourReading.USUAL_NOISE),
-                            geometry,
-                            FilmState.CURED,
-                            Optional.empty())));
+            boolean there = HullPlaces.placeOf(name, job.now().places()) >= 0;
+            Job made = HullPlaces.with(job.now(), name, List.of(typed(lightness, a, b, viewing, geometry)));
             allRight();
             job.change(before -> made);
             if (there) {
