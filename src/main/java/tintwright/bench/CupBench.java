@@ -33,8 +33,6 @@ import tintwright.reading.Reading;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
-import tintwright.shelf.Tint;
-import tintwright.units.Grams;
 
 /**
  * Working at a cup: start it, weigh in, read, take back, put right, ask what to do. Immutable: every step gives
@@ -209,7 +207,7 @@ public final class CupBench {
      *         aside than there is
      */
     public Added add(Instant at, Deed deed) {
-        check(deed);
+        check().mustBe(deed);
         CupBench after = after(cup.add(at, deed));
         List<CupEntry> standing = cup.standing();
         if (!standing.isEmpty() && goesIn(deed)) {
@@ -226,47 +224,16 @@ public final class CupBench {
 
     /** @return the bench after a deed that goes with the one before it, such as white held back with white weighed in */
     public CupBench also(Instant at, Deed deed) {
-        check(deed);
+        check().mustBe(deed);
         return after(cup.add(at, deed));
+    }
+
+    private DeedCheck check() {
+        return new DeedCheck(shelf(), state());
     }
 
     private static boolean goesIn(Deed deed) {
         return deed instanceof Deed.Weighed || deed instanceof Deed.LetDown || deed instanceof Deed.Dropped;
-    }
-
-    private void check(Deed deed) {
-        if (deed instanceof Deed.Weighed w) {
-            mustFit(w.part(), w.grams());
-        } else if (deed instanceof Deed.LetDown l) {
-            mustBeTint(l.part());
-            mustFit(l.part(), l.grams() / l.oneIn());
-        } else if (deed instanceof Deed.Dropped d) {
-            mustBeTint(d.part());
-            mustFit(d.part(), d.count() * d.dropGrams());
-        } else if (deed instanceof Deed.SetAside s && s.grams() > state().mass() + 1e-9) {
-            throw new IllegalArgumentException("the cup holds " + Grams.written(state().mass()) + ", so "
-                    + Grams.written(s.grams()) + " cannot be set aside: check the number");
-        }
-    }
-
-    private void mustBeTint(String id) {
-        if (shelf().tint(id).isEmpty()) {
-            throw new IllegalArgumentException("there is no tint \"" + id + "\" on the shelf: the tints are "
-                    + String.join(", ", shelf().tints().stream().map(Tint::id).toList()));
-        }
-    }
-
-    private void mustFit(String id, double grams) {
-        OptionalDouble can = shelf().item(id)
-                .filter(item -> item.kind().mixes())
-                .map(item -> item.stock().gramsLeft())
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "there is no \"" + id + "\" on the shelf: add it as a" + " base or tint, or correct the name"));
-        if (can.isPresent() && grams > can.getAsDouble() + 1e-9) {
-            throw new IllegalArgumentException("the can of " + shelf().nameOf(id) + " holds "
-                    + Grams.written(can.getAsDouble()) + ", so " + Grams.written(grams)
-                    + " cannot have come from it: check the decimal point, or the shelf");
-        }
     }
 
     /**
@@ -331,7 +298,7 @@ public final class CupBench {
 
     /** Puts an entry right, however old: "that was 0.31, not 0.13"; everything after it follows. */
     public CupBench correct(String entry, Deed really, Instant at) {
-        check(really);
+        check().mustBe(really);
         return after(cup.correct(entry, really, at));
     }
 

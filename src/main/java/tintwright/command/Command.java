@@ -38,6 +38,11 @@ public abstract class Command implements Callable<Integer> {
      */
     protected abstract Answer answer() throws Exception;
 
+    /** @return what picocli knows of this word, with what was typed */
+    final CommandSpec spec() {
+        return spec;
+    }
+
     @Override
     public final Integer call() throws Exception {
         Answer answer = answer();

@@ -15,7 +15,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import tintwright.bench.FillColour;
 import tintwright.bench.PlanFill;
@@ -71,6 +74,10 @@ import tintwright.units.UnitSystem;
             "  tintwright fill --job job.json --pdf sheet.pdf --html sheet.html --units us --paper letter"
         })
 final class FillCommand extends Command {
+    /** What may be said beside a whole job: how it is shown, nothing about the job itself. */
+    private static final Set<String> BESIDE_A_FILE =
+            Set.of("--job", "--demo", "--units", "--pdf", "--html", "--paper", "--catalysed", "--json");
+
     @Option(names = "--job", paramLabel = "FILE", description = "The whole job from a file (docs/formats.md).")
     private Path job;
 
@@ -238,28 +245,7 @@ final class FillCommand extends Command {
             throw new IllegalArgumentException("give the repairs in one way: --job FILE, --repair ... or --demo");
         }
         if (job != null || demo) {
-            if (celsius != null
-                    || humidity != null
-                    || catalyst != null
-                    || cup != null
-                    || oldFilm != null
-                    || waxed
-                    || hiding != null
-                    || surface != null
-                    || gelCoatDensity != null
-                    || pasteDensity != null
-                    || reserve != null
-                    || basis != null
-                    || catalystWith != null
-                    || hullCelsius != null
-                    || cupCelsius != null
-                    || hullThickness != null
-                    || waxedPaste
-                    || filmOver
-                    || !noted.isEmpty()
-                    || !recipe.isEmpty()
-                    || shelf != null
-                    || baseHides != null) {
+            if (!BESIDE_A_FILE.containsAll(said())) {
                 throw new IllegalArgumentException("with --job and --demo everything about the job stands in its file; "
                         + "change it there, or give the repairs with --repair");
             }
@@ -267,6 +253,13 @@ final class FillCommand extends Command {
         }
         Optional<FillColour> colour = colour();
         return new FillOrder("", "", "", colour.map(FillColour::recipe).orElse(List.of()), typed(system, colour));
+    }
+
+    /** @return the options that were typed */
+    private Set<String> said() {
+        return spec().commandLine().getParseResult().matchedOptionsSet().stream()
+                .map(OptionSpec::longestName)
+                .collect(Collectors.toSet());
     }
 
     private Optional<FillColour> colour() throws FileProblem {

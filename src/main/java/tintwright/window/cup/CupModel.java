@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,17 +20,12 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.CupBench;
 import tintwright.bench.Cups;
 import tintwright.bench.top.CupNames;
-import tintwright.colour.DifferenceWords;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.cup.Cup;
 import tintwright.cup.CupDeeds;
-import tintwright.cup.CupState;
 import tintwright.cup.Deed;
-import tintwright.cup.Dose;
-import tintwright.cup.Outlook;
-import tintwright.cup.Plan;
 import tintwright.cup.WayWords;
 import tintwright.files.LabRange;
 import tintwright.reading.ColourReading;
@@ -41,10 +35,6 @@ import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.shelf.Knowledge;
-import tintwright.shelf.Parts;
-import tintwright.shelf.Shelf;
-import tintwright.shelf.Tint;
-import tintwright.units.Grams;
 import tintwright.window.frame.FailureWords;
 import tintwright.window.frame.LatestAnswer;
 import tintwright.window.frame.QueuedWork;
@@ -128,91 +118,12 @@ public final class CupModel {
             return;
         }
         asking.ask(
-                () -> see(knowledge, now),
+                () -> CupLook.at(cups.at(knowledge, now.cup().orElseThrow()), now, goneOn),
                 seen -> {
                     problem.set("");
                     inHand.set(Optional.of(seen));
                 },
                 failure -> problem.set(FailureWords.of(failure)));
-    }
-
-    private InHand see(Knowledge shelfKnown, Job now) {
-        Cup cup = now.cup().orElseThrow();
-        CupBench bench = cups.at(shelfKnown, cup);
-        Plan plan = bench.plan();
-        Shelf shelf = now.shelf();
-        Optional<Dispute> dispute = bench.contradiction().map(found -> Dispute.of(found, bench));
-        boolean unsettled = dispute.isPresent()
-                && !goneOn.contains(cup.name() + dispute.get().chip());
-        CupDeeds deeds = bench.deeds(now.ahead(), unsettled);
-        List<WayWords.Said> ways =
-                plan instanceof Plan.WayBack && now.ahead().isEmpty() && !unsettled ? bench.waysSaid() : List.of();
-        Optional<Outlook> outlook = bench.outlook();
-        CupPictures drawn = CupPictures.of(bench);
-        List<String> today = shelf.tints().stream()
-                .map(Tint::id)
-                .filter(id -> !now.off().contains(id))
-                .toList();
-        // Before anything is in, the pictures show what goes in first: never bare grey, never an earlier cup.
-        boolean empty = bench.state().parts().isEmpty();
-        Parts all = bench.state().parts().orElseGet(() -> Parts.of(Map.of(cup.base(), 1.0)));
-        String name = empty ? "White" : "Cup";
-        Optional<Reading> chip = (dispute.isPresent()
-                        ? bench.state().samples().stream().reduce((a, b) -> b)
-                        : bench.state().unread().isEmpty()
-                                ? bench.state().lastSample()
-                                : Optional.<CupState.Sample>empty())
-                .map(sample -> sample.read().reading())
-                .filter(reading -> reading.film() == FilmState.CURED);
-        List<Deed> doses = !now.ahead().isEmpty()
-                ? now.ahead()
-                : plan instanceof Plan.Doses planned
-                        ? planned.doses().stream().map(Dose::deed).toList()
-                        : List.of();
-        String field = empty
-                ? "White, to go in first"
-                : chip.isEmpty() || dispute.isPresent() ? "Cup, as computed" : "Cup, by weights and chip";
-        String compared =
-                empty ? "Hull and white" : dispute.isPresent() ? "By the weights, hull and cup" : "Hull and cup";
-        return new InHand(
-                cup,
-                deeds,
-                contents(bench, shelf),
-                drawn.cup(field, compared, all, chip),
-                drawn.doses(name, all, cup.base(), doses),
-                drawn.rose(name, all, today, CupPictures.parts(doses)),
-                outlook.map(seen -> close(seen, dispute)).orElse("not begun"),
-                dispute.isPresent() ? "By the weights, or by the chip." : deeds.verdict(),
-                outlook.map(seen -> dispute.isPresent() ? "not sure" : DifferenceWords.likely(seen.within90()))
-                        .orElse("\u2013"),
-                dispute.isPresent()
-                        ? "chip and weights disagree"
-                        : outlook.isPresent() ? DifferenceWords.LIKELY_MEANS : "",
-                ways,
-                drawn.shade(cup.base()),
-                dispute);
-    }
-
-    /** Two stories are two figures: neither is hidden behind the other. */
-    private static String close(Outlook seen, Optional<Dispute> dispute) {
-        return dispute.map(Dispute::byChip)
-                .filter(byChip -> !byChip.isEmpty())
-                .map(byChip -> DifferenceWords.size(seen.deltaE()) + " or " + byChip + " off")
-                .orElse(DifferenceWords.off(seen.deltaE()));
-    }
-
-    private static String contents(CupBench bench, Shelf shelf) {
-        List<String> words = new ArrayList<>();
-        bench.state().grams().forEach((id, grams) -> words.add(Grams.about(grams) + " " + shelf.nameOf(id)));
-        String inside = words.isEmpty()
-                ? "Nothing is in it yet."
-                : say("%s in the cup: %s.", Grams.about(bench.state().mass()), String.join(", ", words));
-        return bench.state().reserve() > 0
-                ? inside
-                        + say(
-                                " %s of white held back.",
-                                Grams.about(bench.state().reserve()))
-                : inside;
     }
 
     /** Begins a cup for the place in hand. */
@@ -495,10 +406,6 @@ public final class CupModel {
                             .toString();
                 })
                 .orElse("");
-    }
-
-    private static String say(String pattern, Object... values) {
-        return String.format(Locale.ROOT, pattern, values);
     }
 
     /** @return whether what is shown is the cup in hand, and nothing is being written */
