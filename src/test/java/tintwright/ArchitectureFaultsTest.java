@@ -116,7 +116,7 @@ class ArchitectureFaultsTest {
     @Test
     void whatMayStandIsLeftAlone() throws IOException {
         JavaClasses planted = compile(List.of(
-                "tintwright.window.hull.Planted { tintwright.window.job.Job job; tintwright.cup.Cup cup;"
+                "tintwright.window.hull.Planted { tintwright.bench.job.Job job; tintwright.cup.Cup cup;"
                         + " javafx.scene.Node node; }",
                 "tintwright.files.Shape { tintwright.units.Grams grams; }",
                 "tintwright.cup.Beside { tintwright.match.Aim aim; tintwright.units.Grams grams; }"));

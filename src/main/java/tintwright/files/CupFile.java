@@ -39,7 +39,7 @@ public final class CupFile {
     }
 
     /** @return the same as it stands in a larger file */
-    static Map<String, Object> tree(Cup cup) {
+    public static Map<String, Object> tree(Cup cup) {
         Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.put("name", cup.name());
         tree.put("base", cup.base());
@@ -59,7 +59,7 @@ public final class CupFile {
     }
 
     /** @return a deed as it stands in an entry, under its own name */
-    static Map<String, Object> deed(Deed deed) {
+    public static Map<String, Object> deed(Deed deed) {
         Map<String, Object> line = new LinkedHashMap<>();
         put(deed, line);
         return line;
@@ -109,7 +109,7 @@ public final class CupFile {
         }
     }
 
-    static Cup from(JsonPlace root) throws FileProblem {
+    public static Cup from(JsonPlace root) throws FileProblem {
         root.head(KIND, VERSION, "name", "base", "wantedGrams", "scaleStep", "hull", "entries");
         String name = root.at("name").text();
         if (!root.has("base")) {
@@ -151,7 +151,7 @@ public final class CupFile {
         return all.toArray(String[]::new);
     }
 
-    static Deed deed(JsonPlace line) throws FileProblem {
+    public static Deed deed(JsonPlace line) throws FileProblem {
         if (line.has("weighed")) {
             JsonPlace at = line.at("weighed");
             at.only("part", "grams", "step");

@@ -47,7 +47,7 @@ public final class FillJobFile {
     }
 
     /** @return the same as it stands in a larger file */
-    static Map<String, Object> tree(FillOrder order) {
+    public static Map<String, Object> tree(FillOrder order) {
         FillJob job = order.job();
         Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.put("boat", order.boat());
@@ -156,7 +156,7 @@ public final class FillJobFile {
         return tree;
     }
 
-    static FillOrder from(JsonPlace root) throws FileProblem {
+    public static FillOrder from(JsonPlace root) throws FileProblem {
         root.head(
                 KIND,
                 VERSION,

@@ -37,7 +37,7 @@ public final class SharedFile<T> {
 
     /** Takes a value out of a file. */
     @FunctionalInterface
-    interface Reading<T> {
+    public interface Reading<T> {
         T from(JsonPlace root) throws FileProblem;
     }
 
@@ -73,12 +73,12 @@ public final class SharedFile<T> {
         T of(T before, T theirs, T mine) throws FileProblem;
     }
 
-    static <T> SharedFile<T> of(Path file, Reading<T> reading, Function<T, String> text) {
+    public static <T> SharedFile<T> of(Path file, Reading<T> reading, Function<T, String> text) {
         return new SharedFile<>(file, reading, text);
     }
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
-    T read() throws FileProblem {
+    public T read() throws FileProblem {
         return parsed(TextFile.read(file));
     }
 
@@ -119,7 +119,7 @@ public final class SharedFile<T> {
      * @return what stands in the file now: theirs and mine together
      * @throws FileProblem when the two cannot both stand, or it cannot be written; what stood there still stands
      */
-    T keep(Optional<T> before, T mine, Merge<T> merge) throws FileProblem {
+    public T keep(Optional<T> before, T mine, Merge<T> merge) throws FileProblem {
         return put(there -> {
             T now = mine;
             if (there.isPresent() && !before.map(text).equals(there)) {

@@ -49,7 +49,7 @@ public final class ShelfFile {
     }
 
     /** @return the same as it stands in a larger file */
-    static Map<String, Object> tree(Shelf shelf) {
+    public static Map<String, Object> tree(Shelf shelf) {
         Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.put("name", shelf.name());
         for (ItemKind kind : ItemKind.values()) {
@@ -102,7 +102,7 @@ public final class ShelfFile {
         return tree;
     }
 
-    static Shelf from(JsonPlace root) throws FileProblem {
+    public static Shelf from(JsonPlace root) throws FileProblem {
         List<String> known = new ArrayList<>(List.of("name", "chips"));
         for (ItemKind kind : ItemKind.values()) {
             known.add(list(kind));

@@ -30,7 +30,7 @@ public final class TargetFile {
     }
 
     /** @return the same as it stands in a larger file */
-    static Map<String, Object> tree(PlaceReadings target) {
+    public static Map<String, Object> tree(PlaceReadings target) {
         Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.putAll(fields(target));
         return tree;
@@ -46,7 +46,7 @@ public final class TargetFile {
         return tree;
     }
 
-    static PlaceReadings from(JsonPlace root) throws FileProblem {
+    public static PlaceReadings from(JsonPlace root) throws FileProblem {
         root.head(KIND, VERSION, "boat", "place", "note", "readings");
         return fromFields(root);
     }

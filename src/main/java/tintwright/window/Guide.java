@@ -3,6 +3,7 @@ package tintwright.window;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import tintwright.bench.job.Job;
 import tintwright.cup.CupDeeds;
 import tintwright.reading.ColourReading;
 import tintwright.reading.HullFamily;
@@ -14,7 +15,6 @@ import tintwright.window.cup.PlanModel;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.Step;
 import tintwright.window.holes.FillModel;
-import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
 
 /** Answers from wherever the job stands: how close, how sure, and what to do now. */

@@ -8,6 +8,9 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
+import tintwright.bench.job.Job;
+import tintwright.bench.job.KeptJob;
+import tintwright.bench.job.RecentBoats;
 import tintwright.bench.log.ShopLog;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
@@ -17,9 +20,6 @@ import tintwright.shelf.Shelf;
 import tintwright.window.frame.FailureWords;
 import tintwright.window.frame.WindowMemory;
 import tintwright.window.holes.KeptTimers;
-import tintwright.window.job.Job;
-import tintwright.window.job.KeptJob;
-import tintwright.window.job.RecentBoats;
 
 /**
  * One of the two benches, the demo or the person's own, as it was left in the home folder; needs no screen, so that

@@ -13,12 +13,12 @@ import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.bench.job.Job;
+import tintwright.bench.job.RecentBoats;
 import tintwright.files.BoatsFile;
 import tintwright.files.Demo;
 import tintwright.files.FileProblem;
 import tintwright.window.Desk;
-import tintwright.window.job.Job;
-import tintwright.window.job.RecentBoats;
 
 /** The boats that were left are jobs in files of their own and a list of them: never one in place of another. */
 class BoatsTest {

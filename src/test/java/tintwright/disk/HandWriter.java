@@ -10,10 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import tintwright.bench.job.BenchFile;
+import tintwright.bench.job.FillDraft;
+import tintwright.bench.job.Job;
 import tintwright.cup.Deed;
 import tintwright.demo.MeteredShop;
-import tintwright.files.BenchFile;
-import tintwright.files.BenchJob;
 import tintwright.files.CupFile;
 import tintwright.files.FileProblem;
 import tintwright.files.SettingsFile;
@@ -47,7 +48,7 @@ public final class HandWriter {
     /** @param acknowledged is told the name of each change once it is kept */
     static void work(Path folder, int hand, int times, Consumer<String> acknowledged) throws FileProblem {
         Map<String, String> settings = Map.of();
-        Optional<BenchJob> job = Optional.empty();
+        Optional<Job> job = Optional.empty();
         ThisBench bench = bench(folder);
         try (LogBook log = LogBook.open(folder.resolve("log"), bench, Clock.systemUTC(), new SecureRandom())) {
             for (int i = 0; i < times; i++) {
@@ -90,9 +91,8 @@ public final class HandWriter {
     }
 
     /** The grams wanted tell how often it was kept. */
-    private static Optional<BenchJob> keep(Path folder, int hand, int time, Optional<BenchJob> before)
-            throws FileProblem {
-        BenchJob job = new BenchJob(
+    private static Optional<Job> keep(Path folder, int hand, int time, Optional<Job> before) throws FileProblem {
+        Job job = new Job(
                 "Tarrowmere",
                 MeteredShop.places(),
                 0,
@@ -100,7 +100,7 @@ public final class HandWriter {
                 FIRST_GRAMS + time,
                 0.01,
                 Set.of(),
-                Optional.empty(),
+                FillDraft.NONE,
                 Optional.empty(),
                 List.of());
         BenchFile.keep(benchOf(folder, hand), before, job);

@@ -20,6 +20,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tintwright.bench.job.BenchFile;
+import tintwright.bench.job.FillDraft;
+import tintwright.bench.job.Job;
 import tintwright.colour.Geometry;
 import tintwright.colour.Viewing;
 import tintwright.cup.Cup;
@@ -68,7 +71,7 @@ class DamagedFilesTest {
                 .add(NOON, new Deed.LetDown("soot-black", 20, 1.4, 0.01))
                 .add(NOON, new Deed.Read(MeteredShop.places().get(0).readings().get(0), Optional.empty(), true))
                 .undo(NOON);
-        BenchJob job = new BenchJob(
+        Job job = new Job(
                 "Tarrowmere",
                 MeteredShop.places(),
                 0,
@@ -76,7 +79,7 @@ class DamagedFilesTest {
                 150,
                 0.01,
                 Set.of("soot-black"),
-                Optional.of(new BenchJob.Fill(Demo.fillOrder(), true, OptionalDouble.of(0.4))),
+                FillDraft.of(Demo.fillOrder().job(), OptionalDouble.of(0.4)),
                 Optional.of(cup),
                 List.of(new Deed.SetAside(12, "bow 1 rest")));
         List<ClocksFile.Catalysed> clocks = List.of(

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import tintwright.bench.job.BenchFile;
 import tintwright.colour.Illuminant;
 import tintwright.files.instrument.ChipsFile;
 

@@ -13,7 +13,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import tintwright.bench.SheetBench;
-import tintwright.files.BenchJob;
+import tintwright.bench.job.Job;
 import tintwright.paper.HullSheet;
 import tintwright.reading.photo.sheet.Area;
 import tintwright.reading.photo.sheet.SheetLayout;
@@ -24,7 +24,7 @@ public final class PhoneBenches {
     private PhoneBenches() {}
 
     /** @return the demo's boat with an empty cup for its first place */
-    public static BenchJob job() {
+    public static Job job() {
         return PhonePagesTest.job();
     }
 

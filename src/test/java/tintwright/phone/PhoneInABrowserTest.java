@@ -19,10 +19,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.bench.job.BenchFile;
 import tintwright.bench.top.BenchTop;
 import tintwright.bench.top.KeptBench;
 import tintwright.cup.Deed;
-import tintwright.files.BenchFile;
 import tintwright.window.Desks;
 
 /** The pages in a real browser, as small as a phone. Skipped where no chromedriver is installed. */

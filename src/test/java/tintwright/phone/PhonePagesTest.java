@@ -28,13 +28,14 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.bench.job.BenchFile;
+import tintwright.bench.job.FillDraft;
+import tintwright.bench.job.Job;
 import tintwright.bench.top.KeptBench;
 import tintwright.colour.Lab;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
 import tintwright.demo.MeteredShop;
-import tintwright.files.BenchFile;
-import tintwright.files.BenchJob;
 import tintwright.files.Demo;
 import tintwright.reading.ColourReading;
 import tintwright.reading.EyeVerdict;
@@ -52,10 +53,10 @@ class PhonePagesTest {
     private RawPhone other;
 
     /** The demo's boat with an empty cup for its first place. */
-    static BenchJob job() {
+    static Job job() {
         var places = MeteredShop.places();
         String white = MeteredShop.shelf().bases().get(0).id();
-        return new BenchJob(
+        return new Job(
                 places.get(0).boat(),
                 places,
                 0,
@@ -63,7 +64,7 @@ class PhonePagesTest {
                 150,
                 0.01,
                 Set.of(),
-                Optional.of(new BenchJob.Fill(Demo.fillOrder(), true, OptionalDouble.empty())),
+                FillDraft.of(Demo.fillOrder().job(), OptionalDouble.empty()),
                 Optional.of(Cup.empty("bow", places.get(0), 150, 0.01, white)),
                 List.of());
     }
@@ -142,21 +143,8 @@ class PhonePagesTest {
     void aCupIsBegunFromThePhoneAndNotTwice() throws Exception {
         server.close();
         bench.close();
-        BenchJob all = job();
-        BenchFile.keep(
-                file(),
-                Optional.of(all),
-                new BenchJob(
-                        all.boat(),
-                        all.places(),
-                        all.place(),
-                        all.shelf(),
-                        all.grams(),
-                        all.scaleStep(),
-                        all.off(),
-                        all.fill(),
-                        Optional.empty(),
-                        List.of()));
+        Job all = job();
+        BenchFile.keep(file(), Optional.of(all), all.mixing(Optional.empty()));
         open(Clock.systemUTC());
         assertTrue(phone.get("dose").words().contains("Begin a cup"));
         phone.post("dose", "begin=true");

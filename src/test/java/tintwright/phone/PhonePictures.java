@@ -4,10 +4,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import tintwright.bench.job.BenchFile;
 import tintwright.bench.log.ShopLog;
 import tintwright.bench.top.BenchTop;
 import tintwright.bench.top.KeptBench;
-import tintwright.files.BenchFile;
 import tintwright.window.Desks;
 
 /** Takes the pictures of docs/phone.md: the demo's job on the pages of a phone of 360 pixels, in a real Chromium. */

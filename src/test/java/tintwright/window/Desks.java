@@ -4,11 +4,11 @@ import java.time.Clock;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import tintwright.bench.Cups;
+import tintwright.bench.job.Job;
 import tintwright.bench.log.ShopLog;
 import tintwright.demo.MeteredShop;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
-import tintwright.window.job.Job;
 
 /** Desks for tests: everything happens at once, on the thread that asks. */
 public final class Desks {

@@ -13,6 +13,7 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import org.junit.jupiter.api.Test;
+import tintwright.bench.job.Job;
 import tintwright.bench.log.ShopLog;
 import tintwright.colour.Geometry;
 import tintwright.colour.Viewing;
@@ -21,7 +22,6 @@ import tintwright.shelf.PigmentFamily;
 import tintwright.units.UnitSystem;
 import tintwright.window.cup.PlanModel;
 import tintwright.window.frame.Step;
-import tintwright.window.job.Job;
 
 /** What the strip says to do next, from the first reading to the first cup. */
 class GuideTest {

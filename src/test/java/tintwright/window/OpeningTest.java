@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.bench.job.FillDraft;
 import tintwright.bench.log.ShopLog;
 import tintwright.cup.Deed;
 import tintwright.fill.catalyst.Basis;
@@ -27,7 +28,6 @@ import tintwright.units.UnitSystem;
 import tintwright.window.frame.Step;
 import tintwright.window.frame.WindowMemory;
 import tintwright.window.holes.AtTheHullModel;
-import tintwright.window.job.FillDraft;
 
 /** A window that is closed, or killed, and opened again on the same home folder; without a stage. */
 class OpeningTest {

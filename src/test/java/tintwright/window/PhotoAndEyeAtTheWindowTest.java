@@ -20,6 +20,8 @@ import javafx.scene.control.TextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.HandClock;
+import tintwright.bench.job.FillDraft;
+import tintwright.bench.job.Job;
 import tintwright.bench.log.ShopLog;
 import tintwright.colour.Ciede2000;
 import tintwright.cup.CupDeeds;
@@ -31,8 +33,6 @@ import tintwright.reading.EyeVerdict.Hue;
 import tintwright.reading.HullFamily;
 import tintwright.study.HiddenEye;
 import tintwright.window.frame.Step;
-import tintwright.window.job.FillDraft;
-import tintwright.window.job.Job;
 import tintwright.window.pieces.Look;
 
 /**

@@ -15,6 +15,8 @@ import javafx.scene.control.TextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.HandClock;
+import tintwright.bench.job.Job;
+import tintwright.bench.job.KeptJob;
 import tintwright.bench.log.ShopLog;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
@@ -22,8 +24,6 @@ import tintwright.cup.CupDeeds;
 import tintwright.logbook.DemoLog;
 import tintwright.window.frame.Step;
 import tintwright.window.frame.WalkModel;
-import tintwright.window.job.Job;
-import tintwright.window.job.KeptJob;
 import tintwright.window.pieces.Look;
 
 /** One whole job of the invented boat in a shop with a meter, through the real scene without a display. */

@@ -19,6 +19,9 @@ import tintwright.bench.CupBench;
 import tintwright.bench.CupStanding;
 import tintwright.bench.Cups;
 import tintwright.bench.PlanFill;
+import tintwright.bench.job.BenchFile;
+import tintwright.bench.job.FillOrders;
+import tintwright.bench.job.Job;
 import tintwright.bench.log.ShopLog;
 import tintwright.bench.log.WriteLog;
 import tintwright.bench.top.BenchTop.Act;
@@ -34,8 +37,6 @@ import tintwright.cup.Deed;
 import tintwright.cup.Dose;
 import tintwright.cup.Plan;
 import tintwright.cup.Way;
-import tintwright.files.BenchFile;
-import tintwright.files.BenchJob;
 import tintwright.files.ClocksFile;
 import tintwright.files.FileProblem;
 import tintwright.fill.Batch;
@@ -72,10 +73,10 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
         return thread;
     });
     private final BenchTop top;
-    private BenchJob job;
+    private Job job;
     private Optional<PlanFill> plan = Optional.empty();
 
-    private KeptBench(Path file, BenchJob job, Clock clock, Function<Shelf, Knowledge> teacher, Optional<ShopLog> log)
+    private KeptBench(Path file, Job job, Clock clock, Function<Shelf, Knowledge> teacher, Optional<ShopLog> log)
             throws FileProblem {
         this.log = log;
         this.file = file;
@@ -114,10 +115,10 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
 
     private Sight look() {
         Optional<CupNow> cup = job.cup().map(this::cup);
-        plan = job.fill()
-                .filter(BenchJob.Fill::repairs)
-                .map(fill -> PlanFill.of(
-                        fill.order(),
+        plan = job.fill().lines().isEmpty()
+                ? Optional.empty()
+                : Optional.of(PlanFill.of(
+                        FillOrders.typed(job),
                         job.cup().flatMap(one -> cups.at(knowledge, one).standing()),
                         LocalDate.now(clock)));
         return new Sight(
@@ -282,17 +283,7 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
     }
 
     private void keep(CupBench changed, List<Deed> ahead) throws FileProblem {
-        write(new BenchJob(
-                job.boat(),
-                job.places(),
-                job.place(),
-                job.shelf(),
-                job.grams(),
-                job.scaleStep(),
-                job.off(),
-                job.fill(),
-                Optional.of(changed.cup()),
-                ahead));
+        write(job.after(changed.cup(), ahead));
         cups.now(changed);
         log.filter(open -> !job.boat().isBlank() && changed.state().mass() > 0)
                 .ifPresent(open -> notLogged = new WriteLog(open).inHand(job.boat(), changed.cup(), job.shelf())
@@ -373,21 +364,11 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
         Aim.of(more);
         List<PlaceReadings> places = new ArrayList<>(job.places());
         places.set(job.place(), more);
-        write(new BenchJob(
-                job.boat(),
-                places,
-                job.place(),
-                job.shelf(),
-                job.grams(),
-                job.scaleStep(),
-                job.off(),
-                job.fill(),
-                job.cup(),
-                job.ahead()));
+        write(job.withPlaces(job.boat(), places, job.place()));
         return new Answer(true, read.words());
     }
 
-    private void write(BenchJob after) throws FileProblem {
+    private void write(Job after) throws FileProblem {
         BenchFile.keep(file, Optional.of(job), after);
         job = after;
     }

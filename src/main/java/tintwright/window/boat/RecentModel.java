@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import tintwright.bench.job.Job;
+import tintwright.bench.job.RecentBoats;
 import tintwright.files.BoatsFile;
 import tintwright.files.FileProblem;
 import tintwright.window.frame.FailureWords;
 import tintwright.window.frame.QueuedWork;
 import tintwright.window.frame.ShellModel;
-import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
-import tintwright.window.job.RecentBoats;
 
 /** The boats last worked on: whichever boat leaves the bench is kept as it is left, and comes back with one press. */
 public final class RecentModel {

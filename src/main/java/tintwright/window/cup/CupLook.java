@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tintwright.bench.CupBench;
+import tintwright.bench.job.Job;
 import tintwright.colour.DifferenceWords;
 import tintwright.cup.Cup;
 import tintwright.cup.CupDeeds;
@@ -22,7 +23,6 @@ import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Tint;
 import tintwright.units.Grams;
-import tintwright.window.job.Job;
 
 /** From a cup on the bench to what its station shows of it, all in one piece. */
 final class CupLook {

@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import tintwright.bench.job.Job;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
 import tintwright.cup.Dose;
 import tintwright.cup.Way;
 import tintwright.shelf.Leftover;
-import tintwright.window.job.Job;
 
 /** From a way that was chosen to the steps that stand ahead. */
 final class FollowWay {

@@ -11,14 +11,14 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import tintwright.bench.job.FillDraft;
+import tintwright.bench.job.FillFacts;
 import tintwright.fill.Conditions;
 import tintwright.fill.GritLadder;
 import tintwright.fill.Materials;
 import tintwright.fill.catalyst.CatalystMeasure;
 import tintwright.units.UnitSystem;
 import tintwright.units.Units;
-import tintwright.window.job.FillDraft;
-import tintwright.window.job.FillFacts;
 import tintwright.window.pieces.Choices;
 import tintwright.window.pieces.Controls;
 

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import tintwright.bench.job.FillFacts;
 import tintwright.fill.Conditions;
 import tintwright.fill.GritLadder;
 import tintwright.fill.Materials;
@@ -12,7 +13,6 @@ import tintwright.fill.catalyst.CatalystMeasure;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
 import tintwright.window.frame.FailureWords;
-import tintwright.window.job.FillFacts;
 import tintwright.window.job.JobModel;
 
 /** The weather at the hull and what else is known there, as typed; what cannot be is said and not taken. */

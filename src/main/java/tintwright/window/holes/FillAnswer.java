@@ -14,6 +14,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import tintwright.bench.CupStanding;
 import tintwright.bench.PlanFill;
+import tintwright.bench.job.FillOrders;
 import tintwright.colour.DifferenceWords;
 import tintwright.fill.Batch;
 import tintwright.fill.Caution;
@@ -21,7 +22,6 @@ import tintwright.fill.FillPlan;
 import tintwright.fill.Warning;
 import tintwright.fill.WaxDose;
 import tintwright.units.UnitSystem;
-import tintwright.window.job.FillOrders;
 import tintwright.window.pieces.Controls;
 
 /** Cup by cup what to mix, how long it can be worked, and what to do then. */

@@ -18,6 +18,8 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.CupStanding;
 import tintwright.bench.Cups;
 import tintwright.bench.PlanFill;
+import tintwright.bench.job.FillOrders;
+import tintwright.bench.job.Job;
 import tintwright.bench.top.CureClock.Phase;
 import tintwright.colour.DifferenceWords;
 import tintwright.cup.Cup;
@@ -37,8 +39,6 @@ import tintwright.window.frame.LatestAnswer;
 import tintwright.window.frame.QueuedWork;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.Step;
-import tintwright.window.job.FillOrders;
-import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
 
 /** The list of repairs and what follows from it: batches, catalyst, times, grits. */

@@ -17,6 +17,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import tintwright.bench.SheetBench;
+import tintwright.bench.job.Job;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
@@ -35,7 +36,6 @@ import tintwright.reading.Reading;
 import tintwright.reading.SpectralReading;
 import tintwright.window.frame.FailureWords;
 import tintwright.window.frame.LatestAnswer;
-import tintwright.window.job.Job;
 import tintwright.window.job.JobModel;
 import tintwright.window.pieces.Figures;
 

@@ -3,11 +3,11 @@ package tintwright.window.hull;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import tintwright.bench.job.Job;
 import tintwright.match.Aim;
 import tintwright.reading.HullFamily;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
-import tintwright.window.job.Job;
 
 /** The places of a job with readings put to them: what cannot stand together never gets onto a place. */
 final class HullPlaces {

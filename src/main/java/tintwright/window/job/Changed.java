@@ -3,6 +3,7 @@ package tintwright.window.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import tintwright.bench.job.Job;
 import tintwright.cup.Cup;
 import tintwright.cup.CupDeeds;
 import tintwright.cup.CupEntry;

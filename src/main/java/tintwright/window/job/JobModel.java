@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import tintwright.bench.job.Job;
 import tintwright.cup.Cup;
 import tintwright.cup.CupEntry;
 import tintwright.cup.Deed;

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import tintwright.bench.job.Job;
 import tintwright.bench.log.BoatLog;
 import tintwright.bench.log.BoatStory;
 import tintwright.bench.log.MixAgain;
@@ -18,7 +19,6 @@ import tintwright.logbook.Page;
 import tintwright.match.Aim;
 import tintwright.shelf.Shelf;
 import tintwright.units.Grams;
-import tintwright.window.job.Job;
 import tintwright.window.picture.Shade;
 import tintwright.window.pieces.Figures;
 

@@ -12,14 +12,14 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tintwright.bench.job.Job;
+import tintwright.bench.job.RecentBoats;
 import tintwright.bench.log.ShopLog;
 import tintwright.cup.Cup;
 import tintwright.reading.PlaceReadings;
 import tintwright.window.Desk;
 import tintwright.window.Desks;
 import tintwright.window.Opening;
-import tintwright.window.job.Job;
-import tintwright.window.job.RecentBoats;
 
 /** Going from boat to boat and back, also over a restart. */
 class RecentModelTest {

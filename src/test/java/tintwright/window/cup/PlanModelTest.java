@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Clock;
 import org.junit.jupiter.api.Test;
+import tintwright.bench.job.Job;
 import tintwright.window.Desk;
 import tintwright.window.Desks;
-import tintwright.window.job.Job;
 
 /** The plan without a window: match the demo, switch a tint off, another batch, another place, and back. */
 class PlanModelTest {

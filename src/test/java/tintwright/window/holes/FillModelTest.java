@@ -16,6 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.HandClock;
 import tintwright.bench.FillColour;
+import tintwright.bench.job.FillDraft;
+import tintwright.bench.job.KeptJob;
 import tintwright.bench.top.CureClock;
 import tintwright.cup.CupState;
 import tintwright.fill.FillOrder;
@@ -31,8 +33,6 @@ import tintwright.units.UnitSystem;
 import tintwright.window.Desk;
 import tintwright.window.Desks;
 import tintwright.window.frame.Step;
-import tintwright.window.job.FillDraft;
-import tintwright.window.job.KeptJob;
 
 /** The fill without a window. */
 class FillModelTest {

@@ -1,4 +1,4 @@
-package tintwright.window.job;
+package tintwright.bench.job;
 
 import java.nio.file.Path;
 import java.util.ArrayList;

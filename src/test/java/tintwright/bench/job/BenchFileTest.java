@@ -1,4 +1,4 @@
-package tintwright.files;
+package tintwright.bench.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -16,6 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
 import tintwright.demo.MeteredShop;
+import tintwright.files.Demo;
+import tintwright.files.FileProblem;
 
 class BenchFileTest {
     @TempDir
@@ -25,8 +27,8 @@ class BenchFileTest {
         return folder.resolve("bench.json");
     }
 
-    private static BenchJob job(double grams, Optional<Cup> cup, Set<String> off) {
-        return new BenchJob(
+    private static Job job(double grams, Optional<Cup> cup, Set<String> off) {
+        return new Job(
                 "Tarrowmere",
                 MeteredShop.places(),
                 0,
@@ -34,7 +36,7 @@ class BenchFileTest {
                 grams,
                 0.01,
                 off,
-                Optional.of(new BenchJob.Fill(Demo.fillOrder(), true, OptionalDouble.of(0.4))),
+                FillDraft.of(Demo.fillOrder().job(), OptionalDouble.of(0.4)),
                 cup,
                 cup.isPresent() ? List.of(new Deed.SetAside(12, "bow 1 rest")) : List.of());
     }
@@ -46,17 +48,17 @@ class BenchFileTest {
 
     @Test
     void whatIsKeptComesBack() throws Exception {
-        BenchJob job = job(150, Optional.of(cup(60)), Set.of("soot-black"));
+        Job job = job(150, Optional.of(cup(60)), Set.of("soot-black"));
         BenchFile.keep(file(), Optional.empty(), job);
         assertEquals(job.toString(), BenchFile.read(file()).toString());
     }
 
     @Test
     void twoWindowsKeepWhatEachChangedElsewhere() throws Exception {
-        BenchJob first = job(150, Optional.empty(), Set.of());
+        Job first = job(150, Optional.empty(), Set.of());
         BenchFile.keep(file(), Optional.empty(), first);
         BenchFile.keep(file(), Optional.of(first), job(150, Optional.empty(), Set.of("soot-black")));
-        BenchJob mine = job(77, Optional.empty(), Set.of());
+        Job mine = job(77, Optional.empty(), Set.of());
         BenchFile.keep(file(), Optional.of(first), mine);
         assertEquals(77, BenchFile.read(file()).grams());
         assertEquals(Set.of("soot-black"), BenchFile.read(file()).off());
@@ -68,7 +70,7 @@ class BenchFileTest {
 
     @Test
     void theSecondOfTwoThatCannotBothStandIsToldAndNothingIsWritten() throws Exception {
-        BenchJob first = job(150, Optional.of(cup(60)), Set.of());
+        Job first = job(150, Optional.of(cup(60)), Set.of());
         BenchFile.keep(file(), Optional.empty(), first);
         BenchFile.keep(file(), Optional.of(first), job(150, Optional.of(cup(61)), Set.of()));
         String before = Files.readString(file());

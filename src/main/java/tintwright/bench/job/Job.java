@@ -1,4 +1,4 @@
-package tintwright.window.job;
+package tintwright.bench.job;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -12,7 +12,7 @@ import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Shelf;
 
 /**
- * What is on the bench: everything a person can change and undo, apart from the cup itself.
+ * What is on a bench, whichever face works on it: everything a person can change and undo, and all that is kept.
  *
  * @param boat      name of the boat
  * @param places    the places of the boat that were read; may be empty
@@ -42,6 +42,9 @@ public record Job(
         ahead = List.copyOf(ahead);
         if (place < -1 || place >= places.size()) {
             throw new IllegalArgumentException("place must be -1 to " + (places.size() - 1) + ", was " + place);
+        }
+        if (!ahead.isEmpty() && cup.isEmpty()) {
+            throw new IllegalArgumentException("deeds that are still ahead need a cup");
         }
     }
 

@@ -1,4 +1,4 @@
-package tintwright.files;
+package tintwright.bench.job;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -7,10 +7,26 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
+import tintwright.files.CupFile;
+import tintwright.files.FileProblem;
+import tintwright.files.FillJobFile;
+import tintwright.files.JsonPlace;
+import tintwright.files.JsonText;
+import tintwright.files.SharedFile;
+import tintwright.files.ShelfFile;
+import tintwright.files.TargetFile;
+import tintwright.fill.FillJob;
+import tintwright.fill.FillOrder;
+import tintwright.fill.Materials;
+import tintwright.fill.repair.Densities;
+import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.RepairKind;
+import tintwright.fill.repair.RepairLine;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Shelf;
 
@@ -21,11 +37,17 @@ import tintwright.shelf.Shelf;
 public final class BenchFile {
     private static final String KIND = "bench";
     private static final int VERSION = 1;
+    /** Stands in a fill while its list is empty, so that what else was typed there has a job to stand in. */
+    private static final RepairLine NO_REPAIR = new RepairLine(
+            "none yet",
+            RepairKind.HOLE.make(Map.of("hole", 5.0, "depth", 5.0), OptionalDouble.empty()),
+            Lie.FACING_UP,
+            1);
 
     private BenchFile() {}
 
     /** @throws FileProblem when it is missing, malformed, of a newer version, or says what cannot be */
-    public static BenchJob read(Path file) throws FileProblem {
+    public static Job read(Path file) throws FileProblem {
         return at(file).read();
     }
 
@@ -36,15 +58,15 @@ public final class BenchFile {
      * @param before the job as it was last read or written here; empty when there was none
      * @throws FileProblem when both changed the same part, or it cannot be written; what stood there still stands
      */
-    public static void keep(Path file, Optional<BenchJob> before, BenchJob now) throws FileProblem {
+    public static void keep(Path file, Optional<Job> before, Job now) throws FileProblem {
         at(file).keep(before, now, (first, theirs, mine) -> together(file, first, theirs, mine));
     }
 
-    private static SharedFile<BenchJob> at(Path file) {
+    private static SharedFile<Job> at(Path file) {
         return SharedFile.of(file, BenchFile::from, job -> JsonText.of(tree(job)));
     }
 
-    private static BenchJob together(Path file, BenchJob before, BenchJob theirs, BenchJob mine) throws FileProblem {
+    private static Job together(Path file, Job before, Job theirs, Job mine) throws FileProblem {
         Map<String, Object> first = tree(before);
         Map<String, Object> one = tree(theirs);
         Map<String, Object> both = new LinkedHashMap<>();
@@ -66,7 +88,7 @@ public final class BenchFile {
                 + ": close one of the two windows and open the bench again");
     }
 
-    private static Map<String, Object> tree(BenchJob job) {
+    private static Map<String, Object> tree(Job job) {
         Map<String, Object> tree = JsonText.head(KIND, VERSION);
         tree.put("boat", job.boat());
         tree.put("places", job.places().stream().map(TargetFile::tree).toList());
@@ -75,21 +97,26 @@ public final class BenchFile {
         tree.put("scaleStep", job.scaleStep());
         tree.put("off", List.copyOf(new TreeSet<>(job.off())));
         tree.put("shelf", ShelfFile.tree(job.shelf()));
-        tree.put("fill", job.fill().map(BenchFile::fill).orElse(null));
+        tree.put("fill", job.fill().equals(FillDraft.NONE) ? null : fill(job.fill()));
         tree.put("cup", job.cup().map(CupFile::tree).orElse(null));
         tree.put("ahead", job.ahead().stream().map(CupFile::deed).toList());
         return tree;
     }
 
-    private static Map<String, Object> fill(BenchJob.Fill fill) {
+    /** As a job of its own: what belongs to the cup and the shelf stands with them, and is not said a second time. */
+    private static Map<String, Object> fill(FillDraft fill) {
+        boolean repairs = !fill.lines().isEmpty();
+        FillJob typed = (repairs ? fill : fill.plus(NO_REPAIR))
+                .job(new Materials(Densities.USUAL, false, OptionalDouble.empty()), 0, 0);
+        OptionalDouble hides = fill.facts().baseHides();
         Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("repairs", fill.repairs());
-        tree.put("baseHides", fill.baseHides().isPresent() ? fill.baseHides().getAsDouble() : null);
-        tree.put("job", FillJobFile.tree(fill.order()));
+        tree.put("repairs", repairs);
+        tree.put("baseHides", hides.isPresent() ? hides.getAsDouble() : null);
+        tree.put("job", FillJobFile.tree(new FillOrder("", "", "", List.of(), typed)));
         return tree;
     }
 
-    static BenchJob from(JsonPlace root) throws FileProblem {
+    public static Job from(JsonPlace root) throws FileProblem {
         root.head(
                 KIND, VERSION, "boat", "places", "place", "grams", "scaleStep", "off", "shelf", "fill", "cup", "ahead");
         List<PlaceReadings> places = root.each("places", TargetFile::from);
@@ -97,20 +124,22 @@ public final class BenchFile {
         for (JsonPlace id : root.list("off")) {
             off.add(id.text());
         }
-        Optional<BenchJob.Fill> fill = root.optional("fill", BenchFile::filling);
+        FillDraft fill = root.optional("fill", BenchFile::filling).orElse(FillDraft.NONE);
         Optional<Cup> cup = root.optional("cup", CupFile::from);
         List<Deed> ahead = root.each("ahead", CupFile::deed);
         String boat = root.text("boat", "");
         Shelf shelf = ShelfFile.from(root.at("shelf"));
+        // A tint that stands on the shelf no more is not left out of anything.
+        off.removeIf(id -> shelf.tint(id).isEmpty());
         int place = root.has("place") ? root.at("place").whole() : -1;
         double grams = root.at("grams").number();
         double step = root.number("scaleStep", 0.01);
-        return root.make(() -> new BenchJob(boat, places, place, shelf, grams, step, off, fill, cup, ahead));
+        return root.make(() -> new Job(boat, places, place, shelf, grams, step, off, fill, cup, ahead));
     }
 
-    private static BenchJob.Fill filling(JsonPlace at) throws FileProblem {
+    private static FillDraft filling(JsonPlace at) throws FileProblem {
         at.only("repairs", "baseHides", "job");
-        return new BenchJob.Fill(
-                FillJobFile.from(at.at("job")), at.at("repairs").truth(), at.optionalNumber("baseHides"));
+        FillDraft draft = FillDraft.of(FillJobFile.from(at.at("job")).job(), at.optionalNumber("baseHides"));
+        return at.at("repairs").truth() ? draft : draft.without(0);
     }
 }

@@ -1,4 +1,4 @@
-package tintwright.window.job;
+package tintwright.bench.job;
 
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -1,4 +1,4 @@
-package tintwright.window.job;
+package tintwright.bench.job;
 
 import java.util.List;
 import java.util.Map;
@@ -6,11 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import tintwright.bench.FillColour;
 import tintwright.cup.Cup;
-import tintwright.fill.Allowances;
 import tintwright.fill.FillJob;
 import tintwright.fill.FillOrder;
 import tintwright.fill.Materials;
-import tintwright.fill.Supply;
 import tintwright.fill.repair.Densities;
 import tintwright.shelf.Base;
 import tintwright.shelf.Knowledge;
@@ -60,41 +58,19 @@ public final class FillOrders {
     }
 
     private static FillOrder order(Job job, Materials materials, List<FillOrder.Ingredient> recipe) {
-        FillDraft draft = job.fill();
-        FillFacts facts = draft.facts();
-        FillJob fill = new FillJob(
-                draft.lines(),
-                new Materials(
-                        materials.densities(),
-                        materials.waxed(),
-                        facts.waxedPaste(),
-                        materials.hidingFilmMm(),
-                        facts.seal()),
-                draft.weather(),
-                draft.catalyst(),
-                Allowances.USUAL,
-                facts.tools(),
-                Optional.of(supply(job)),
-                facts.surface(),
-                facts.hull(),
-                List.of());
+        FillJob fill = job.fill()
+                .job(
+                        materials,
+                        inTheCup(job).map(Parts::total).orElse(job.grams()),
+                        inTheCup(job).isEmpty()
+                                ? 0
+                                : job.cup().orElseThrow().state().reserve());
         return new FillOrder(
                 job.boat(),
                 job.place() < 0 ? "" : job.places().get(job.place()).place(),
                 job.cup().map(Cup::name).orElse(""),
                 recipe,
                 fill);
-    }
-
-    /** The cup in hand with its reserve; before there is one, what is planned. */
-    private static Supply supply(Job job) {
-        OptionalDouble paste = job.fill().facts().paste();
-        return inTheCup(job).isEmpty()
-                ? new Supply(job.grams(), 0, paste)
-                : new Supply(
-                        job.cup().orElseThrow().state().mass(),
-                        job.cup().orElseThrow().state().reserve(),
-                        paste);
     }
 
     private static Optional<Parts> inTheCup(Job job) {
@@ -109,14 +85,12 @@ public final class FillOrders {
 
     /** @return what the amounts are reckoned with, in one sentence */
     public static String reckonedWith(Job job, UnitSystem units) {
-        Supply supply = supply(job);
         if (inTheCup(job).isEmpty()) {
-            return "No colour is in the cup yet: reckoned with the " + units.mass(supply.cup()) + " planned, and with "
+            return "No colour is in the cup yet: reckoned with the " + units.mass(job.grams()) + " planned, and with "
                     + base(job).name() + " alone for density, wax and hiding.";
         }
-        return "In the cup: " + units.mass(supply.cup())
-                + (supply.reserve() > 0
-                        ? ", and " + units.mass(supply.reserve()) + " of white held back."
-                        : ", no white held back.");
+        double reserve = job.cup().orElseThrow().state().reserve();
+        return "In the cup: " + units.mass(inTheCup(job).get().total())
+                + (reserve > 0 ? ", and " + units.mass(reserve) + " of white held back." : ", no white held back.");
     }
 }

@@ -1,10 +1,14 @@
-package tintwright.window.job;
+package tintwright.bench.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import tintwright.fill.Allowances;
 import tintwright.fill.Conditions;
 import tintwright.fill.FillJob;
+import tintwright.fill.Materials;
+import tintwright.fill.Supply;
 import tintwright.fill.catalyst.CatalystChoice;
 import tintwright.fill.repair.RepairLine;
 
@@ -26,7 +30,7 @@ public record FillDraft(List<RepairLine> lines, Conditions weather, CatalystChoi
     }
 
     /** @return what was typed for a job that was kept; {@code baseHides} mm stands beside the job, not in it */
-    static FillDraft of(FillJob job, OptionalDouble baseHides) {
+    public static FillDraft of(FillJob job, OptionalDouble baseHides) {
         return new FillDraft(
                 job.lines(),
                 job.conditions(),
@@ -40,6 +44,30 @@ public record FillDraft(List<RepairLine> lines, Conditions weather, CatalystChoi
                         job.tools(),
                         job.materials().waxedPaste(),
                         job.materials().seal()));
+    }
+
+    /**
+     * @param materials densities and hiding of what is in the cup; wax of the paste and the seal are the draft's own
+     * @param cup       grams of colour that stand there, and grams of white held back
+     * @throws IllegalArgumentException when nothing is on the list
+     */
+    FillJob job(Materials materials, double cup, double reserve) {
+        return new FillJob(
+                lines,
+                new Materials(
+                        materials.densities(),
+                        materials.waxed(),
+                        facts.waxedPaste(),
+                        materials.hidingFilmMm(),
+                        facts.seal()),
+                weather,
+                catalyst,
+                Allowances.USUAL,
+                facts.tools(),
+                Optional.of(new Supply(cup, reserve, facts.paste())),
+                facts.surface(),
+                facts.hull(),
+                List.of());
     }
 
     /** @return the day and the shop as they are, for another boat: nothing of the last one comes along */
