@@ -175,7 +175,7 @@ public final class CupModel {
      * @return false when it cannot be a mass; {@link #problemProperty()} says why, there also when the can is too small
      */
     public boolean really(String typed) {
-        return tried(() -> {
+        return FailureWords.tried(problem::set, () -> {
             Deed advised = inHand.get()
                     .orElseThrow()
                     .deeds()
@@ -192,12 +192,14 @@ public final class CupModel {
 
     /** Something else went in than was advised. */
     public boolean alsoWeighed(String part, String typed) {
-        return tried(() -> write(new Deed.Weighed(part, grams(typed), job.now().scaleStep()), false));
+        return FailureWords.tried(
+                problem::set,
+                () -> write(new Deed.Weighed(part, grams(typed), job.now().scaleStep()), false));
     }
 
     /** An earlier weighing was written down wrongly. */
     public boolean correct(String entry, String typed) {
-        return tried(() -> {
+        return FailureWords.tried(problem::set, () -> {
             double grams = grams(typed);
             change(
                     bench -> bench.correct(entry, grams, clock.instant()),
@@ -247,7 +249,7 @@ public final class CupModel {
 
     /** A chip of the cup was read. */
     public boolean read(String lightness, String a, String b, Viewing viewing, Geometry geometry, FilmState film) {
-        return tried(chipProblem, () -> {
+        return FailureWords.tried(chipProblem::set, () -> {
             double l = Figures.number("L*", lightness);
             double red = Figures.number("a*", a);
             double yellow = Figures.number("b*", b);
@@ -363,21 +365,6 @@ public final class CupModel {
                 chosen -> job.change(before -> FollowWay.following(
                         before, chosen, () -> nameOf(before.cup().orElseThrow().hull()), LocalDate.now(clock))),
                 failure -> problem.set(FailureWords.of(failure)));
-    }
-
-    private boolean tried(Runnable edit) {
-        return tried(problem, edit);
-    }
-
-    private static boolean tried(ReadOnlyStringWrapper said, Runnable edit) {
-        try {
-            edit.run();
-            said.set("");
-            return true;
-        } catch (IllegalArgumentException e) {
-            said.set(FailureWords.of(e));
-            return false;
-        }
     }
 
     /** @return bases and tints that may go in, names by id */

@@ -1,6 +1,7 @@
 package tintwright.window.frame;
 
 import java.lang.System.Logger.Level;
+import java.util.function.Consumer;
 import tintwright.files.FileProblem;
 import tintwright.logbook.disk.LogFailure;
 
@@ -24,5 +25,22 @@ public final class FailureWords {
         }
         LOG.log(Level.ERROR, "in the window", failure);
         return "That did not work, and nothing was changed. The details are in the program's log.";
+    }
+
+    /**
+     * Does what was typed, where it can be done.
+     *
+     * @param said takes why it cannot, or nothing when it is done
+     * @return whether it was done
+     */
+    public static boolean tried(Consumer<String> said, Runnable edit) {
+        try {
+            edit.run();
+            said.accept("");
+            return true;
+        } catch (IllegalArgumentException e) {
+            said.accept(of(e));
+            return false;
+        }
     }
 }

@@ -35,7 +35,7 @@ public final class AtTheHullModel {
 
     /** Takes the weather as typed; a cup or air left blank is as warm as the hull, a blank humidity is unknown. */
     public boolean weather(String hull, String cup, String air, String humidity, UnitSystem units) {
-        return tried(() -> {
+        return FailureWords.tried(problem::set, () -> {
             double celsius = celsius("the temperature", hull, units);
             Conditions typed = new Conditions(
                     celsius,
@@ -55,7 +55,7 @@ public final class AtTheHullModel {
 
     /** Takes what else is known, as typed. */
     public boolean know(Known typed, UnitSystem units) {
-        return tried(() -> {
+        return FailureWords.tried(problem::set, () -> {
             Tools now = job.now().fill().facts().tools();
             CatalystMeasure measure = typed.dropsPerMl().isBlank()
                     ? now.catalyst()
@@ -93,7 +93,7 @@ public final class AtTheHullModel {
     /** A finer measure of the catalyst lets a cup be smaller. */
     boolean measureWith(CatalystTool tool) {
         return tool == measuredWith()
-                || tried(() -> {
+                || FailureWords.tried(problem::set, () -> {
                     Tools now = job.now().fill().facts().tools();
                     FillFacts facts = job.now().fill().facts().with(now.with(tool.measure(OptionalDouble.empty())));
                     job.change(before -> before.filling(before.fill().knowing(facts)));
@@ -102,17 +102,6 @@ public final class AtTheHullModel {
 
     private static OptionalDouble film(String what, String typed, UnitSystem units) {
         return typed.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(Entry.filmMm(what, typed, units));
-    }
-
-    private boolean tried(Runnable edit) {
-        try {
-            edit.run();
-            problem.set("");
-            return true;
-        } catch (IllegalArgumentException e) {
-            problem.set(FailureWords.of(e));
-            return false;
-        }
     }
 
     /** @return what was typed and cannot be */

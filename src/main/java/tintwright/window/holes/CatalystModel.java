@@ -61,7 +61,8 @@ public final class CatalystModel {
 
     /** @return false when it cannot be, such as outside the limit; {@link #problemProperty()} says why */
     public boolean share(String percent, Basis basis) {
-        return tried(() -> take(new CatalystChoice.Typed(share(percent, "the catalyst", basis))));
+        return FailureWords.tried(
+                problem::set, () -> take(new CatalystChoice.Typed(share(percent, "the catalyst", basis))));
     }
 
     private static CatalystShare share(String percent, String what, Basis basis) {
@@ -80,7 +81,7 @@ public final class CatalystModel {
      */
     public boolean row(
             String product, String celsius, String percent, Basis basis, String least, String most, UnitSystem units) {
-        return tried(() -> {
+        return FailureWords.tried(problem::set, () -> {
             double shortest = FillTyped.number("the working time", least, "minutes, such as 15");
             double longest = most.isBlank()
                     ? shortest
@@ -126,17 +127,6 @@ public final class CatalystModel {
 
     private void take(CatalystChoice choice) {
         job.change(before -> before.filling(before.fill().with(choice)));
-    }
-
-    private boolean tried(Runnable edit) {
-        try {
-            edit.run();
-            problem.set("");
-            return true;
-        } catch (IllegalArgumentException e) {
-            problem.set(FailureWords.of(e));
-            return false;
-        }
     }
 
     ReadOnlyStringProperty problemProperty() {

@@ -293,7 +293,7 @@ public final class FillModel {
             String count,
             Set<Finding> found,
             UnitSystem units) {
-        return tried(problem, () -> {
+        return FailureWords.tried(problem::set, () -> {
             Job now = job.now();
             RepairLine line = FillTyped.line(
                     name,
@@ -325,17 +325,6 @@ public final class FillModel {
     /** @return what is typed of the weather and the tools */
     public AtTheHullModel hull() {
         return hull;
-    }
-
-    private static boolean tried(ReadOnlyStringWrapper where, Runnable edit) {
-        try {
-            edit.run();
-            where.set("");
-            return true;
-        } catch (IllegalArgumentException e) {
-            where.set(FailureWords.of(e));
-            return false;
-        }
     }
 
     /** The catalyst of a batch goes in just now: its times begin to run. */

@@ -64,7 +64,7 @@ public final class DepthGauge extends Picture {
     private final Label goal = text("", "picture-pill", "picture-small");
 
     public DepthGauge() {
-        super("depth-gauge");
+        super("depth-gauge", new Size(26, 14, 16, 9));
         drawn.addListener((property, before, after) -> requestLayout());
     }
 
@@ -308,25 +308,5 @@ public final class DepthGauge extends Picture {
                     from + (i + 0.5) * wave, level + (i % 2 == 0 ? -lift : lift), from + (i + 1) * wave, level));
         }
         return elements;
-    }
-
-    @Override
-    protected double computePrefWidth(double height) {
-        return 26 * em();
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
-        return 14 * em();
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return 9 * em();
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 16 * em();
     }
 }

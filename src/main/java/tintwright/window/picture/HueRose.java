@@ -52,7 +52,7 @@ public final class HueRose extends Picture {
     }
 
     public HueRose() {
-        super("hue-rose");
+        super("hue-rose", new Size(26, 14, 16, 9));
     }
 
     /** Shows a state; only tints in the plan are named. */
@@ -253,25 +253,5 @@ public final class HueRose extends Picture {
             middles[i] = Math.min(middles[i], i == count - 1 ? to : middles[i + 1] - gap);
         }
         return true;
-    }
-
-    @Override
-    protected double computePrefWidth(double height) {
-        return 26 * em();
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
-        return 14 * em();
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return 9 * em();
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 16 * em();
     }
 }

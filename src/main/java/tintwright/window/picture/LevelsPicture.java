@@ -34,7 +34,7 @@ public final class LevelsPicture extends Picture {
 
     /** @param fullest grams of the fullest cup it is to be compared with */
     public LevelsPicture(List<Level> levels, double fullest) {
-        super("levels");
+        super("levels", new Size(8, 7, 8, 7));
         setFocusTraversable(false);
         this.levels = List.copyOf(levels);
         this.fullest = fullest;
@@ -101,22 +101,7 @@ public final class LevelsPicture extends Picture {
     }
 
     @Override
-    protected double computePrefHeight(double width) {
-        return 7 * em();
-    }
-
-    @Override
     protected double computePrefWidth(double height) {
         return (6 * levels.size() + 2.4 * (levels.size() - 1)) * em();
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 8 * em();
     }
 }

@@ -24,7 +24,7 @@ public final class Patches extends Picture {
     public record Patch(Shade shade, String name, boolean counts) {}
 
     public Patches() {
-        super("patches");
+        super("patches", new Size(24, 13, 10, 8));
     }
 
     /** @param words all of it for a screen reader */
@@ -85,25 +85,5 @@ public final class Patches extends Picture {
             cross.setEndX(field.getX() + each - 0.3 * em);
             cross.setEndY(top + 0.3 * em);
         }
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
-        return 13 * em();
-    }
-
-    @Override
-    protected double computePrefWidth(double height) {
-        return 24 * em();
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return 8 * em();
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 10 * em();
     }
 }

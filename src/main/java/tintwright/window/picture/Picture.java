@@ -18,7 +18,13 @@ import javafx.scene.text.Text;
 abstract class Picture extends Region {
     private final Label ruler = new Label("0");
 
-    Picture(String style) {
+    /** How large a picture wants to be and must be, in multiples of the text size. */
+    record Size(double width, double height, double leastWidth, double leastHeight) {}
+
+    private final Size size;
+
+    Picture(String style, Size size) {
+        this.size = size;
         getStyleClass().addAll("picture", style);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setFocusTraversable(true);
@@ -121,5 +127,25 @@ abstract class Picture extends Region {
         double right = Math.max(inside, getWidth() - label.getWidth() - inside);
         double bottom = Math.max(inside, getHeight() - label.getHeight() - inside);
         label.relocate(Math.max(inside, Math.min(right, x)), Math.max(inside, Math.min(bottom, y)));
+    }
+
+    @Override
+    protected double computePrefWidth(double height) {
+        return size.width() * em();
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return size.height() * em();
+    }
+
+    @Override
+    protected double computeMinWidth(double height) {
+        return size.leastWidth() * em();
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return size.leastHeight() * em();
     }
 }

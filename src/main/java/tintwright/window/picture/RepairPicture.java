@@ -41,7 +41,7 @@ public final class RepairPicture extends Picture {
      * @param words all of it for a screen reader
      */
     public RepairPicture(Repair repair, double gelMm, String words) {
-        super("repair-picture");
+        super("repair-picture", new Size(6.6, 3.6, 6.6, 3.6));
         setFocusTraversable(false);
         setMaxHeight(USE_PREF_SIZE);
         this.repair = repair;
@@ -118,25 +118,5 @@ public final class RepairPicture extends Picture {
 
     private void plugAt(double high, double middle, double half, double bottom) {
         SplitSwatch.box(plug, middle - half, bottom - high, 2 * half, high);
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
-        return 3.6 * em();
-    }
-
-    @Override
-    protected double computePrefWidth(double height) {
-        return 6.6 * em();
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return computePrefWidth(height);
     }
 }

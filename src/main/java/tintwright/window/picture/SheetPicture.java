@@ -25,7 +25,7 @@ public final class SheetPicture extends Picture {
     private final List<Circle> chips = new ArrayList<>();
 
     public SheetPicture() {
-        super("drawn-sheet");
+        super("drawn-sheet", new Size(26, 26, 10, 12));
         setFocusTraversable(false);
         for (double[] any : SIGNS) {
             signs.add(styled(new Polygon(), "drawn-sign"));
@@ -75,25 +75,5 @@ public final class SheetPicture extends Picture {
                 box.getPoints().add(place);
             }
         }
-    }
-
-    @Override
-    protected double computePrefWidth(double height) {
-        return 26 * em();
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
-        return 26 * em();
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return 12 * em();
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 10 * em();
     }
 }

@@ -43,7 +43,7 @@ public final class SplitSwatch extends Picture {
     private final List<LightKey> keys = new ArrayList<>();
 
     public SplitSwatch() {
-        super("split-swatch");
+        super("split-swatch", new Size(34, 22, 20, 16));
         List.of(hull, mix, chip).forEach(field -> field.setSmooth(false));
         look.getStyleClass().add("note-key");
         look.setMnemonicParsing(false);
@@ -265,25 +265,5 @@ public final class SplitSwatch extends Picture {
         field.setY(y);
         field.setWidth(width);
         field.setHeight(height);
-    }
-
-    @Override
-    protected double computePrefWidth(double height) {
-        return 34 * em();
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
-        return 22 * em();
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return 16 * em();
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 20 * em();
     }
 }
