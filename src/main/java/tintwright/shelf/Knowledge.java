@@ -2,16 +2,12 @@ package tintwright.shelf;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
-import java.util.TreeSet;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
@@ -37,17 +33,6 @@ public final class Knowledge {
     /** The step of a usual pocket scale, grams; common practice, no source. */
     private static final double USUAL_STEP = 0.01;
 
-    /** Shares this near are of one mix; small beside all that it is held against, a judgement of ours. */
-    private static final double SAME_SHARE = 1e-9;
-
-    /** Chance that a tub holds another pigment than its family says; common practice, no source. */
-    private static final double ANOTHER_PIGMENT = 0.1;
-    /**
-     * Squared deviations of a tint from its family, all directions together, above which it is asked whether it is
-     * that family at all: below it no looser one can explain the chips so much better.
-     */
-    private static final double FAR_OFF_ITS_FAMILY = 24;
-
     /** Equally likely versions that are drawn: a chance of one in forty is then four of them; a bound on work, a judgement of ours. */
     static final int VERSIONS = 160;
 
@@ -55,12 +40,9 @@ public final class Knowledge {
     private static final long SEED = 20260101L;
 
     private final Shelf shelf;
-    private final List<Chip> extra;
-    private final Map<String, Map<String, Double>> weighedWithin;
-    private final Set<String> sure;
-    private final Set<String> loose;
+    private final Evidence evidence;
+    private final Evidence.Fit fit;
     private final Unknowns unknowns;
-    private final List<Observation> observations;
     private final Learning learning;
     /** The best estimate of the unknowns: where the learning ended, or the mean of what comparing left. */
     private final double[] best;
@@ -68,84 +50,33 @@ public final class Knowledge {
     private final double[][] drawn;
 
     private final Unknowns.Curves curves;
+    private final Sureness sureness;
     private Ensemble ensemble;
     private List<Doubt> doubts;
     private Knowledge ofCup;
     private SharedError ofCupBeside;
     private Comparison lastCompared;
 
-    private Knowledge(
-            Shelf shelf,
-            List<Chip> extra,
-            Map<String, Map<String, Double>> weighedWithin,
-            Set<String> sure,
-            Knowledge from) {
-        this.shelf = shelf;
-        this.extra = List.copyOf(extra);
-        this.weighedWithin = Map.copyOf(weighedWithin);
-        this.sure = Set.copyOf(sure);
-        List<Chip> chips = new ArrayList<>(shelf.chips());
-        chips.addAll(extra);
-        chips.sort(Comparator.comparing(Chip::id));
-        Collection<SharedError> photos = photos(chips).values();
-        Fit best = fit(chips, photos, from == null ? Set.of() : from.loose, from == null ? null : from.fitted());
-        for (String tint : from == null ? best.suspects(shelf) : List.<String>of()) {
-            Set<String> more = new TreeSet<>(best.loose());
-            more.add(tint);
-            Fit other = fit(chips, photos, more, best);
-            if (other.learning().evidence() + Math.log(ANOTHER_PIGMENT)
-                    <= best.learning().evidence() + Math.log(1 - ANOTHER_PIGMENT)) {
-                break;
-            }
-            best = other;
-        }
-        this.unknowns = best.unknowns();
-        this.observations = best.observations();
-        this.learning = best.learning();
-        this.loose = best.loose();
-        this.best = learning.best();
-        this.drawn = null;
-        this.curves = unknowns.curves(this.best);
-    }
-
-    /** The same, ready for dabs of one cup held beside one thing: both have errors that they share. */
-    private Knowledge(Knowledge from, SharedError beside) {
-        this.shelf = from.shelf;
-        this.extra = from.extra;
-        this.weighedWithin = from.weighedWithin;
-        this.sure = from.sure;
-        this.loose = from.loose;
-        List<Chip> chips = new ArrayList<>(shelf.chips());
-        chips.addAll(extra);
-        chips.sort(Comparator.comparing(Chip::id));
-        Map<String, SharedError> photos = photos(chips);
-        photos.merge(beside.name(), beside, SharedError::larger);
-        this.unknowns = new Unknowns(shelf, photos.values(), loose, true);
-        this.observations = observations(chips, unknowns);
-        this.learning = new Learning(unknowns, observations).run(unknowns.carried(from.unknowns, from.best));
-        this.best = learning.best();
-        this.drawn = null;
-        this.curves = unknowns.curves(best);
-    }
-
-    /** The same, with other versions. */
-    private Knowledge(Knowledge from, double[] best, double[][] drawn) {
-        this.shelf = from.shelf;
-        this.extra = from.extra;
-        this.weighedWithin = from.weighedWithin;
-        this.sure = from.sure;
-        this.loose = from.loose;
-        this.unknowns = from.unknowns;
-        this.observations = from.observations;
-        this.learning = from.learning;
+    private Knowledge(Evidence evidence, Evidence.Fit fit, double[] best, double[][] drawn) {
+        this.evidence = evidence;
+        this.shelf = evidence.shelf();
+        this.fit = fit;
+        this.unknowns = fit.unknowns();
+        this.learning = fit.learning();
         this.best = best;
         this.drawn = drawn;
         this.curves = unknowns.curves(best);
+        this.sureness = new Sureness(unknowns, learning, best, curves);
+    }
+
+    private static Knowledge learned(Evidence evidence, Evidence.Fit fit) {
+        return new Knowledge(evidence, fit, fit.learning().best(), null);
     }
 
     private Knowledge ofCup(SharedError beside) {
         if (ofCup == null || !ofCupBeside.name().equals(beside.name())) {
-            ofCup = new Knowledge(this, beside);
+            // Dabs of one cup held beside one thing both have errors that they share.
+            ofCup = learned(evidence, evidence.beside(beside, fit, best));
             ofCupBeside = beside;
         }
         return ofCup;
@@ -183,8 +114,7 @@ public final class Knowledge {
         Knowledge of = ofCup(error);
         List<Observation> films = new ArrayList<>();
         for (Compared mix : mixes) {
-            Map<Integer, Double> grams = new LinkedHashMap<>();
-            of.spread(mix.parts(), 1, grams, of.unknowns);
+            Map<Integer, Double> grams = evidence.grams(mix.parts(), of.unknowns);
             double[] off = grams.keySet().stream()
                     .mapToDouble(
                             part -> mix.off().getOrDefault(of.unknowns.ids().get(part), 0.0))
@@ -196,50 +126,10 @@ public final class Knowledge {
         ComparedMixes.Drawn seen = new ComparedMixes(
                         of.unknowns, of.learning, error, films, LabBatch.of(viewing, Grid.INSIDE), more, likelihood)
                 .drawn();
-        Compared.Seen answer = new Compared.Seen(new Knowledge(of, seen.mean(), seen.rows()), seen.versions());
+        Compared.Seen answer =
+                new Compared.Seen(new Knowledge(of.evidence, of.fit, seen.mean(), seen.rows()), seen.versions());
         lastCompared = new Comparison(List.copyOf(mixes), error, likelihood, answer);
         return answer;
-    }
-
-    /** One estimate, with some tints taken for any pigment. */
-    private record Fit(Set<String> loose, Unknowns unknowns, List<Observation> observations, Learning learning) {
-        /** Tints that their family explains badly, or that stand in a chip which counts little, the worst first. */
-        List<String> suspects(Shelf shelf) {
-            Map<String, Double> found = new LinkedHashMap<>();
-            for (Tint tint : shelf.tints()) {
-                int part = unknowns.indexOf(tint.id());
-                double far = 0;
-                for (int i = unknowns.start(part); i < unknowns.end(part); i++) {
-                    far += learning.best()[i] * learning.best()[i];
-                }
-                boolean doubted = false;
-                for (int o = 0; o < observations.size(); o++) {
-                    doubted |= learning.weight(o) < Learning.DOUBTED
-                            && observations.get(o).holds(part);
-                }
-                if ((doubted || far > FAR_OFF_ITS_FAMILY) && tint.family() != PigmentFamily.UNKNOWN) {
-                    found.put(tint.id(), -far);
-                }
-            }
-            return found.entrySet().stream()
-                    .sorted(Map.Entry.comparingByValue())
-                    .map(Map.Entry::getKey)
-                    .toList();
-        }
-    }
-
-    private Fit fitted() {
-        return new Fit(loose, unknowns, observations, learning);
-    }
-
-    /** @param near an estimate to start from, with other chips or other tints let loose; null for none */
-    private Fit fit(List<Chip> chips, Collection<SharedError> photos, Set<String> any, Fit near) {
-        Unknowns all = new Unknowns(shelf, photos, any, !extra.isEmpty());
-        List<Observation> seen = observations(chips, all);
-        double[] start = near == null
-                ? null
-                : all.carried(near.unknowns(), near.learning().best());
-        return new Fit(any, all, seen, new Learning(all, seen).run(start));
     }
 
     /**
@@ -254,12 +144,14 @@ public final class Knowledge {
 
     /** @return what the chips on this shelf teach */
     public static Knowledge of(Shelf shelf) {
-        return new Knowledge(shelf, List.of(), Map.of(), Set.of(), null);
+        Evidence evidence = new Evidence(shelf, List.of(), Map.of(), Set.of());
+        return learned(evidence, evidence.best());
     }
 
     /** @return what a shelf that differs by a chip teaches: learned from where this one stands, a few steps away */
     Knowledge near(Shelf other) {
-        return new Knowledge(other, List.of(), weighedWithin, sure, this);
+        Evidence others = new Evidence(other, List.of(), evidence.weighedWithin(), evidence.sure());
+        return learned(others, others.from(fit));
     }
 
     /** @return what is known with these samples beside the shelf's own: readings of a cup, for instance */
@@ -284,23 +176,8 @@ public final class Knowledge {
      *              are slips was looked at before
      */
     public Knowledge with(List<Chip> more, Map<String, Map<String, Double>> within, Set<String> taken) {
-        List<Chip> all = new ArrayList<>(extra);
-        all.addAll(more);
-        Set<String> known = new HashSet<>(sure);
-        known.addAll(taken);
-        Map<String, Map<String, Double>> both = new LinkedHashMap<>(weighedWithin);
-        both.putAll(within);
-        return new Knowledge(shelf, all, both, known, this);
-    }
-
-    private static Map<String, SharedError> photos(List<Chip> chips) {
-        Map<String, SharedError> named = new LinkedHashMap<>();
-        for (Chip chip : chips) {
-            for (Reading reading : chip.readings()) {
-                SharedError.of(reading).ifPresent(one -> named.merge(one.name(), one, SharedError::larger));
-            }
-        }
-        return named;
+        Evidence all = evidence.with(more, within, taken);
+        return learned(all, all.from(fit));
     }
 
     /**
@@ -329,40 +206,7 @@ public final class Knowledge {
                 reading.geometry(),
                 reading.film(),
                 Optional.of(new ColourReading.PhotoBias(
-                        reading.photo().orElseThrow().photo(), Covariance.of(products(left, left)))));
-    }
-
-    private List<Observation> observations(List<Chip> chips, Unknowns unknowns) {
-        List<Observation> list = new ArrayList<>();
-        for (Chip chip : chips) {
-            Map<Integer, Double> grams = new LinkedHashMap<>();
-            spread(chip.parts(), 1, grams, unknowns);
-            double[] off = new double[grams.size()];
-            Map<String, Double> stated = weighedWithin.getOrDefault(chip.id(), Map.of());
-            int place = 0;
-            for (int part : grams.keySet()) {
-                off[place++] = stated.getOrDefault(unknowns.ids().get(part), WEIGHING_GRAMS);
-            }
-            for (Reading reading : chip.readings()) {
-                Observation one = new Observation(chip.id(), grams, off, reading, unknowns, extra.contains(chip));
-                list.add(sure.contains(chip.id()) ? one.sure() : one);
-            }
-        }
-        return list;
-    }
-
-    /** Grams of bases and tints alone: a leftover counts as what is in it. */
-    private void spread(Parts parts, double factor, Map<Integer, Double> grams, Unknowns unknowns) {
-        parts.grams().forEach((id, mass) -> {
-            if (shelf.leftover(id).isPresent()) {
-                Parts inside = shelf.leftover(id).get().parts();
-                spread(inside, factor * mass / inside.total(), grams, unknowns);
-            } else if (shelf.base(id).isPresent() || shelf.tint(id).isPresent()) {
-                grams.merge(unknowns.indexOf(id), mass * factor, Double::sum);
-            } else {
-                throw new IllegalArgumentException("\"" + id + "\" is not a base, tint or leftover of this shelf");
-            }
-        });
+                        reading.photo().orElseThrow().photo(), Covariance.of(Sureness.products(left, left)))));
     }
 
     public Shelf shelf() {
@@ -408,8 +252,7 @@ public final class Knowledge {
      * @return one share for each of {@link #ids()}, together 1
      */
     public double[] shares(Parts parts) {
-        Map<Integer, Double> grams = new LinkedHashMap<>();
-        spread(parts, 1, grams, unknowns);
+        Map<Integer, Double> grams = evidence.grams(parts, unknowns);
         double[] shares = new double[unknowns.ids().size()];
         double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
         grams.forEach((part, mass) -> shares[part] = mass / total);
@@ -418,12 +261,7 @@ public final class Knowledge {
 
     /** @return the cured colour of a mix, and how sure that is */
     public Prediction predict(Parts parts, Viewing viewing, Geometry geometry) {
-        Observation mix = observation(parts, viewing, geometry);
-        double[] reflectance = mix.film(best, curves);
-        double[][] whitened = whitenedSlope(mix);
-        Spectrum spectrum = Spectrum.of(Grid.INSIDE, reflectance);
-        Covariance sure = Covariance.of(products(whitened, whitened)).plus(Covariance.of(mix.theoryInLab()));
-        return new Prediction(spectrum, Lab.of(spectrum, viewing), sure);
+        return sureness.predict(observation(parts, viewing, geometry), viewing);
     }
 
     /**
@@ -434,64 +272,13 @@ public final class Knowledge {
      * @param chip the chip that might be made
      */
     public Covariance covarianceAfter(Parts mix, Parts chip, Viewing viewing, Geometry geometry) {
-        Observation mixed = observation(mix, viewing, geometry);
-        Observation made = observation(chip, viewing, geometry);
-        double[][] ofMix = whitenedSlope(mixed);
-        double[][] ofChip = whitenedSlope(made);
-        double[][] read = products(ofChip, ofChip);
-        double[][] theory = made.theoryInLab();
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                read[i][j] += theory[i][j];
-            }
-            read[i][i] += ColourReading.USUAL_NOISE * ColourReading.USUAL_NOISE;
-        }
-        Factor factor = Factor.of(read);
-        double[][] shared = products(ofMix, ofChip);
-        for (double[] row : shared) {
-            factor.forward(row);
-        }
-        double[][] left = products(ofMix, ofMix);
-        double[][] gained = products(shared, shared);
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                left[i][j] -= gained[i][j];
-            }
-            left[i][i] = Math.max(0, left[i][i]);
-        }
-        return Covariance.of(left).plus(Covariance.of(mixed.theoryInLab()));
+        return sureness.after(observation(mix, viewing, geometry), observation(chip, viewing, geometry));
     }
 
     private Observation observation(Parts parts, Viewing viewing, Geometry geometry) {
-        Map<Integer, Double> grams = new LinkedHashMap<>();
-        spread(parts, 1, grams, unknowns);
+        Map<Integer, Double> grams = evidence.grams(parts, unknowns);
         return new Observation(
                 "", grams, new double[grams.size()], placeholder(viewing, geometry), unknowns, unknowns.theory() >= 0);
-    }
-
-    /** Slope of L*, a*, b* against all unknowns, over the factor of the curvature: its products are covariances. */
-    private double[][] whitenedSlope(Observation mix) {
-        double[][] slope = mix.labSlope(best, curves);
-        double[][] whitened = new double[3][unknowns.count()];
-        for (int axis = 0; axis < 3; axis++) {
-            for (int c = 0; c < mix.columns().length; c++) {
-                whitened[axis][mix.columns()[c]] = slope[axis][c];
-            }
-            whitened[axis] = learning.whitened(whitened[axis]);
-        }
-        return whitened;
-    }
-
-    private static double[][] products(double[][] left, double[][] right) {
-        double[][] out = new double[left.length][right.length];
-        for (int i = 0; i < left.length; i++) {
-            for (int j = 0; j < right.length; j++) {
-                for (int p = 0; p < left[i].length; p++) {
-                    out[i][j] += left[i][p] * right[j][p];
-                }
-            }
-        }
-        return out;
     }
 
     /** @return the cured colour of a mix by the best estimate alone: {@link #predict} without how sure it is */
@@ -614,11 +401,7 @@ public final class Knowledge {
             }
         }
         direction[unknowns.sharedStrength()] = prior.paste() ? PartPrior.SHARED_STRENGTH : 0;
-        double sum = 0;
-        for (double d : learning.whitened(direction)) {
-            sum += d * d;
-        }
-        return Math.sqrt(sum);
+        return sureness.deviation(direction);
     }
 
     /** @return how many chips hold this part */
@@ -630,22 +413,7 @@ public final class Knowledge {
 
     /** @return true when some mix was read both wet and cured, here or in the cup: a pair that teaches the shift */
     public boolean hasWetPair() {
-        List<Chip> all = new ArrayList<>(shelf.chips());
-        all.addAll(extra);
-        return all.stream()
-                .anyMatch(wet -> read(wet, FilmState.WET)
-                        && all.stream()
-                                .anyMatch(
-                                        cured -> read(cured, FilmState.CURED) && sameMix(wet.parts(), cured.parts())));
-    }
-
-    private static boolean read(Chip chip, FilmState film) {
-        return chip.readings().stream().anyMatch(reading -> reading.film() == film);
-    }
-
-    private static boolean sameMix(Parts one, Parts other) {
-        return one.grams().keySet().equals(other.grams().keySet())
-                && one.grams().keySet().stream().allMatch(id -> Math.abs(one.share(id) - other.share(id)) < SAME_SHARE);
+        return evidence.hasWetPair();
     }
 
     /**
@@ -659,12 +427,8 @@ public final class Knowledge {
             double scale = Unknowns.wetShiftDeviation(axis);
             double[] direction = new double[unknowns.count()];
             direction[unknowns.wetShift() + axis] = scale;
-            double sum = 0;
-            for (double d : learning.whitened(direction)) {
-                sum += d * d;
-            }
             shift[axis][0] = unknowns.wetShift(axis, best);
-            shift[axis][1] = Math.sqrt(sum);
+            shift[axis][1] = sureness.deviation(direction);
         }
         return shift;
     }
@@ -673,12 +437,12 @@ public final class Knowledge {
     public synchronized List<Doubt> doubts() {
         if (doubts == null) {
             Map<String, Double> suspects = new LinkedHashMap<>();
-            for (int i = 0; i < observations.size(); i++) {
+            for (int i = 0; i < fit.observations().size(); i++) {
                 if (learning.weight(i) < 0.5) {
-                    suspects.merge(observations.get(i).chipId(), learning.weight(i), Math::min);
+                    suspects.merge(fit.observations().get(i).chipId(), learning.weight(i), Math::min);
                 }
             }
-            doubts = new Doubts(this, extra)
+            doubts = new Doubts(this, evidence.extra())
                     .about(suspects.entrySet().stream()
                             .sorted(Map.Entry.comparingByValue())
                             .map(Map.Entry::getKey)
