@@ -85,9 +85,7 @@ final class AgainCommand extends Command {
                 fields.put("sameParts", false);
                 fields.put("match", match.fields());
             }
-            lines.addAll(LogOptions.troubles(log));
-            fields.put("troubles", LogOptions.troubleFields(log));
-            return new Answer(lines, fields);
+            return LogOptions.answer(log, lines, fields);
         }
     }
 

@@ -81,14 +81,15 @@ final class BoatCommand extends Command {
             if (add != null) {
                 Page.Boat boat =
                         new Page.Boat(add.strip(), text(type), Optional.ofNullable(year), text(notes), List.of());
-                return done(log, LogOptions.sentence(new KeepBoat(log).add(boat), "Added the boat " + boat.name()));
+                return LogOptions.done(
+                        log, LogOptions.sentence(new KeepBoat(log).add(boat), "Added the boat " + boat.name()));
             }
             if (name == null) {
                 return list(log);
             }
             Noted<Page.Boat> boat = log.boat(name);
             if (addPlace != null) {
-                return done(
+                return LogOptions.done(
                         log,
                         LogOptions.sentence(
                                 new KeepBoat(log).addPlace(boat, addPlace, text(aged)),
@@ -98,14 +99,14 @@ final class BoatCommand extends Command {
             if (photo != null) {
                 Optional<Noted<Page.Place>> shown =
                         place == null ? Optional.empty() : Optional.of(log.place(boat, place));
-                return done(
+                return LogOptions.done(
                         log,
                         LogOptions.sentence(
                                 new KeepBoat(log).addPhoto(boat, shown, photo),
                                 "Kept the photo " + photo.getFileName()));
             }
             if (rename != null || type != null || year != null || notes != null) {
-                return done(
+                return LogOptions.done(
                         log,
                         LogOptions.sentence(
                                 new KeepBoat(log)
@@ -125,16 +126,6 @@ final class BoatCommand extends Command {
         return option == null ? "" : option.strip();
     }
 
-    private static Answer done(ShopLog log, String sentence) {
-        List<String> lines = new ArrayList<>(List.of(sentence));
-        lines.addAll(LogOptions.troubles(log));
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("done", sentence);
-        fields.put("waiting", log.book().waiting());
-        fields.put("troubles", LogOptions.troubleFields(log));
-        return new Answer(lines, fields);
-    }
-
     private Answer list(ShopLog log) {
         List<Noted<Page.Boat>> boats =
                 find == null ? log.book().boats() : log.book().search(find, MOST);
@@ -145,9 +136,10 @@ final class BoatCommand extends Command {
                 .max()
                 .orElse(0);
         for (Noted<Page.Boat> boat : boats.subList(0, Math.min(MOST, boats.size()))) {
-            lines.add((boat.page().name()
-                            + " ".repeat(width - boat.page().name().length()) + "  " + describe(boat.page()))
-                    .stripTrailing());
+            lines.add(
+                    (boat.page().name() + " ".repeat(width - boat.page().name().length()) + "  "
+                                    + boat.page().about())
+                            .stripTrailing());
         }
         if (boats.isEmpty()) {
             lines.add(
@@ -158,18 +150,9 @@ final class BoatCommand extends Command {
         } else if (boats.size() > MOST) {
             lines.add("... and " + (boats.size() - MOST) + " more: use --find.");
         }
-        lines.addAll(LogOptions.troubles(log));
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("boats", boats.stream().map(BoatCommand::fields).toList());
-        fields.put("troubles", LogOptions.troubleFields(log));
-        return new Answer(lines, fields);
-    }
-
-    private static String describe(Page.Boat boat) {
-        return boat.type()
-                + boat.year()
-                        .map(built -> (boat.type().isEmpty() ? "" : ", ") + built)
-                        .orElse("");
+        return LogOptions.answer(log, lines, fields);
     }
 
     private static Map<String, Object> fields(Noted<Page.Boat> boat) {
@@ -186,7 +169,7 @@ final class BoatCommand extends Command {
     private Answer story(ShopLog log, BoatStory story) {
         Page.Boat boat = story.boat().page();
         List<String> lines = new ArrayList<>();
-        lines.add(boat.name() + (describe(boat).isEmpty() ? "" : ": " + describe(boat)));
+        lines.add(boat.name() + (boat.about().isEmpty() ? "" : ": " + boat.about()));
         if (!boat.notes().isBlank()) {
             lines.add(boat.notes());
         }
@@ -210,12 +193,10 @@ final class BoatCommand extends Command {
         }
         lines.add("");
         lines.addAll(LogWords.entries(story));
-        lines.addAll(LogOptions.troubles(log));
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("boat", fields(story.boat()));
         fields.put("places", places);
         fields.put("entries", LogWords.entryFields(story));
-        fields.put("troubles", LogOptions.troubleFields(log));
-        return new Answer(lines, fields);
+        return LogOptions.answer(log, lines, fields);
     }
 }

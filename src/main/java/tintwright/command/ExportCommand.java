@@ -107,11 +107,9 @@ final class ExportCommand extends Command {
             List<String> lines = new ArrayList<>(
                     written.stream().map(file -> "Wrote " + file + ".").toList());
             lines.addAll(said);
-            lines.addAll(LogOptions.troubles(log));
             Map<String, Object> fields = new LinkedHashMap<>();
             fields.put("written", written.stream().map(Path::toString).toList());
-            fields.put("troubles", LogOptions.troubleFields(log));
-            return new Answer(lines, fields);
+            return LogOptions.answer(log, lines, fields);
         }
     }
 }

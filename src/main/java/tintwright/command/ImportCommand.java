@@ -41,14 +41,12 @@ final class ImportCommand extends Command {
                     .ifPresent(why -> lines.add(why + " What was taken in is kept on this machine and goes"
                             + " into the log as soon as it can."));
             lines.addAll(imported.left());
-            lines.addAll(LogOptions.troubles(log));
             Map<String, Object> fields = new LinkedHashMap<>();
             fields.put("boats", imported.boats());
             fields.put("added", imported.added());
             fields.put("known", imported.known());
             fields.put("left", imported.left());
-            fields.put("troubles", LogOptions.troubleFields(log));
-            return new Answer(lines, fields);
+            return LogOptions.answer(log, lines, fields);
         }
     }
 

@@ -126,7 +126,7 @@ final class LogCommand extends Command {
             }
             Noted<Page.Boat> whose = log.boat(boat);
             Optional<String> done = write(log, whose);
-            return done.isPresent() ? done(log, done.get()) : show(log, whose);
+            return done.isPresent() ? LogOptions.done(log, done.get()) : show(log, whose);
         }
     }
 
@@ -236,28 +236,16 @@ final class LogCommand extends Command {
         return found.get(0);
     }
 
-    private static Answer done(ShopLog log, String sentence) {
-        List<String> lines = new ArrayList<>(List.of(sentence));
-        lines.addAll(LogOptions.troubles(log));
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("done", sentence);
-        fields.put("waiting", log.book().waiting());
-        fields.put("troubles", LogOptions.troubleFields(log));
-        return new Answer(lines, fields);
-    }
-
     private static Answer show(ShopLog log, Noted<Page.Boat> whose) {
         BoatStory story = BoatStory.of(log, whose);
         List<String> lines = new ArrayList<>(LogWords.entries(story));
         if (lines.isEmpty()) {
             lines.add("Nothing was written down of the " + whose.page().name() + " yet.");
         }
-        lines.addAll(LogOptions.troubles(log));
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("boat", whose.page().name());
         fields.put("entries", LogWords.entryFields(story));
-        fields.put("troubles", LogOptions.troubleFields(log));
-        return new Answer(lines, fields);
+        return LogOptions.answer(log, lines, fields);
     }
 
     private static String count(int number, String one, String many) {
@@ -273,15 +261,15 @@ final class LogCommand extends Command {
         if (log.book().isReadOnly()) {
             lines.add("A newer Tintwright has written here, so this one only reads it.");
         }
-        List<String> troubles = LogOptions.troubles(log);
-        lines.addAll(troubles.isEmpty() ? List.of("Every line is as it was written.") : troubles);
+        if (LogOptions.troubles(log).isEmpty()) {
+            lines.add("Every line is as it was written.");
+        }
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("folder", log.book().folder().toString());
         fields.put("boats", log.book().boats().size());
         fields.put("entries", entries);
         fields.put("readOnly", log.book().isReadOnly());
         fields.put("waiting", log.book().waiting());
-        fields.put("troubles", LogOptions.troubleFields(log));
-        return new Answer(lines, fields);
+        return LogOptions.answer(log, lines, fields);
     }
 }

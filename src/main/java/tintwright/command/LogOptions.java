@@ -3,7 +3,9 @@ package tintwright.command;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import tintwright.bench.log.GiveOut;
@@ -63,9 +65,21 @@ final class LogOptions {
         return lines;
     }
 
-    static List<Object> troubleFields(ShopLog log) {
-        return new ArrayList<>(
+    /** @return the answer, and behind it what is wrong with the log */
+    static Answer answer(ShopLog log, List<String> lines, Map<String, Object> fields) {
+        lines.addAll(troubles(log));
+        fields.put(
+                "troubles",
                 log.book().troubles().stream().map(Trouble::sentence).toList());
+        return new Answer(lines, fields);
+    }
+
+    /** @return the answer to something that was written */
+    static Answer done(ShopLog log, String sentence) {
+        Map<String, Object> fields = new LinkedHashMap<>();
+        fields.put("done", sentence);
+        fields.put("waiting", log.book().waiting());
+        return answer(log, new ArrayList<>(List.of(sentence)), fields);
     }
 
     /** @return what to say about an entry that was handed over to be written */

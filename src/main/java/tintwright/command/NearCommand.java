@@ -70,13 +70,11 @@ final class NearCommand extends Command {
                 lines.add("Left out: " + near.notComparable() + " read under another light or observer, which cannot"
                         + " be compared.");
             }
-            lines.addAll(LogOptions.troubles(log));
             Map<String, Object> fields = new LinkedHashMap<>();
             fields.put("target", LogWords.lab(wanted));
             fields.put("found", found);
             fields.put("notComparable", near.notComparable());
-            fields.put("troubles", LogOptions.troubleFields(log));
-            return new Answer(lines, fields);
+            return LogOptions.answer(log, lines, fields);
         }
     }
 

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tintwright.reading.Reading;
 import tintwright.shelf.Chip;
 import tintwright.shelf.Leftover;
@@ -26,6 +28,13 @@ public sealed interface Page {
         public Boat {
             need("a boat needs a name", name);
             photos = List.copyOf(photos);
+        }
+
+        /** @return what she is, such as "open boat, 7 m, 1987"; empty when nobody said */
+        public String about() {
+            return Stream.of(Optional.of(type).filter(words -> !words.isBlank()), year.map(built -> "" + built))
+                    .flatMap(Optional::stream)
+                    .collect(Collectors.joining(", "));
         }
     }
 

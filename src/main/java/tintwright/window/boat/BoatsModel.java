@@ -74,18 +74,9 @@ public final class BoatsModel {
                 .map(boat -> new Line(
                         boat.id(),
                         boat.page().name(),
-                        about(boat.page()),
+                        boat.page().about(),
                         inHand.filter(boat.id()::equals).isPresent()))
                 .toList();
-    }
-
-    private static String about(Page.Boat boat) {
-        List<String> words = new ArrayList<>();
-        if (!boat.type().isBlank()) {
-            words.add(boat.type());
-        }
-        boat.year().ifPresent(year -> words.add(Integer.toString(year)));
-        return String.join(", ", words);
     }
 
     /** Takes a boat from the log onto the bench, its places as last read. */
