@@ -132,11 +132,13 @@ public final class BenchWindow extends Application {
         String chosen = memory.words(MOVES, "");
         shell.movesProperty().set(Boolean.parseBoolean(chosen));
         if (chosen.isEmpty()) {
-            CompletableFuture.supplyAsync(SystemMotion::wanted, CompletableFuture.delayedExecutor(1, TimeUnit.SECONDS))
-                    .thenAccept(wanted -> Platform.runLater(() -> {
-                        systemMoves = wanted;
-                        shell.movesProperty().set(wanted);
-                    }));
+            CompletableFuture.delayedExecutor(1, TimeUnit.SECONDS).execute(() -> {
+                boolean wanted = SystemMotion.wanted();
+                Platform.runLater(() -> {
+                    systemMoves = wanted;
+                    shell.movesProperty().set(wanted);
+                });
+            });
         }
     }
 
