@@ -1,6 +1,5 @@
 package tintwright.fill.catalyst;
 
-import tintwright.fill.Caution;
 import tintwright.fill.repair.Densities;
 import tintwright.fill.repair.Mix;
 import tintwright.fill.repair.Published;
@@ -14,7 +13,7 @@ import tintwright.fill.repair.Sizes;
  * @param basis   by mass or by volume
  */
 public record CatalystShare(double percent, Basis basis) {
-    /** The short caution that goes with every catalyst figure; {@link Caution#PEROXIDE} says it in full. */
+    /** The short caution that goes with every catalyst figure; {@code Caution.PEROXIDE} says it in full. */
     public static final String CAUTION = "goggles and gloves, never with accelerator or acetone";
 
     public CatalystShare {
