@@ -78,8 +78,8 @@ public final class FillColour {
         double[] shares = knowledge.shares(mix);
         double[] k = new double[Grid.INSIDE.count()];
         double[] s = new double[Grid.INSIDE.count()];
-        double[][] absorption = knowledge.absorption();
-        double[][] scattering = knowledge.scattering();
+        double[][] absorption = knowledge.absorption(shares);
+        double[][] scattering = knowledge.scattering(shares);
         for (int part = 0; part < shares.length; part++) {
             for (int w = 0; w < k.length; w++) {
                 k[w] += shares[part] * absorption[part][w];

@@ -35,8 +35,9 @@ final class CupVersions {
     private final CupSight sight;
     private final Ensemble ensemble;
     private final LabBatch projection;
-    private final double[][] stockK;
-    private final double[][] stockS;
+    /** Grams of each part that is in the cup, leftovers taken apart, in each version. */
+    private final Map<Integer, double[]> stock = new LinkedHashMap<>();
+
     private final double[][] hull;
     private final double[][] metric;
     private final double tintInCup;
@@ -64,8 +65,6 @@ final class CupVersions {
             }
         }
         this.tintInCup = tintInCup();
-        this.stockK = new double[n][N];
-        this.stockS = new double[n][N];
         fillStock();
     }
 
@@ -94,22 +93,21 @@ final class CupVersions {
         CupState state = sight.state();
         state.grams().forEach((id, mass) -> {
             double off = state.unread().getOrDefault(id, 0.0);
-            for (int v = 0; v < stockK.length; v++) {
-                double real = Math.max(0, mass + off * random.nextGaussian());
-                put(v, id, real, stockK[v], stockS[v]);
+            for (int v = 0; v < lab.length; v++) {
+                put(v, id, Math.max(0, mass + off * random.nextGaussian()));
             }
         });
     }
 
-    private void put(int version, String id, double grams, double[] k, double[] s) {
+    private void put(int version, String id, double grams) {
         int part = ensemble.ids().indexOf(id);
         if (part >= 0) {
-            ensemble.add(version, part, grams, k, s);
+            stock.computeIfAbsent(part, any -> new double[lab.length])[version] += grams;
             return;
         }
         Parts inside =
                 sight.knowledge().shelf().leftover(id).map(Leftover::parts).orElseThrow();
-        inside.grams().forEach((inner, mass) -> put(version, inner, grams * mass / inside.total(), k, s));
+        inside.grams().forEach((inner, mass) -> put(version, inner, grams * mass / inside.total()));
     }
 
     /** Plays the cup after keeping this share of it and adding these grams; the answers below are about that. */
@@ -117,6 +115,7 @@ final class CupVersions {
         Arrays.fill(mean, 0);
         List<String> ids = ensemble.ids();
         Map<Integer, Double> parts = new LinkedHashMap<>();
+        stock.keySet().forEach(part -> parts.put(part, 0.0));
         added.forEach((id, grams) -> parts.put(ids.indexOf(id), grams));
         double tinted = kept * tintInCup;
         double whole = kept * state().mass();
@@ -126,12 +125,11 @@ final class CupVersions {
         }
         for (int v = 0; v < lab.length; v++) {
             double[] stray = ensemble.stray(v, tinted / whole);
-            for (int w = 0; w < N; w++) {
-                sumK[w] = kept * stockK[v][w];
-                sumS[w] = kept * stockS[v][w];
-            }
+            Arrays.fill(sumK, 0);
+            Arrays.fill(sumS, 0);
             for (Map.Entry<Integer, Double> part : parts.entrySet()) {
-                ensemble.add(v, part.getKey(), part.getValue(), sumK, sumS);
+                double grams = part.getValue() + kept * inStock(v, part.getKey());
+                ensemble.add(v, part.getKey(), grams, grams / whole, sumK, sumS);
             }
             for (int w = 0; w < N; w++) {
                 work[w] = stray[w] * sumK[w] / sumS[w];
@@ -142,6 +140,11 @@ final class CupVersions {
                 mean[axis] += (lab[v][axis] - hull[v][axis]) / lab.length;
             }
         }
+    }
+
+    private double inStock(int version, int part) {
+        double[] grams = stock.get(part);
+        return grams == null ? 0 : grams[version];
     }
 
     /** @return the hull by the best estimate: L*, a*, b*, a copy */
@@ -235,24 +238,34 @@ final class CupVersions {
         return Math.sqrt(sum);
     }
 
-    /** @return one fit for each version: some tints into this cup with so much white, aimed at that version's hull */
-    MixFit[] fits(int[] tints, double white, double kept, double[] reflectance) {
+    /**
+     * One fit for each version: some tints into this cup with so much white, aimed at that version's hull.
+     *
+     * @param grams about how much of each tint will go in, for strength goes with the dose
+     */
+    MixFit[] fits(int[] tints, double[] grams, double white, double kept, double[] reflectance) {
         int base = ensemble.ids().indexOf(sight.cup().base());
+        double whole = Math.max(1e-9, kept * state().mass() + white);
         MixFit[] fits = new MixFit[lab.length];
         for (int v = 0; v < fits.length; v++) {
             double[][] k = new double[tints.length][N];
             double[][] s = new double[tints.length][N];
             for (int i = 0; i < tints.length; i++) {
-                ensemble.add(v, tints[i], 1, k[i], s[i]);
+                double share = (kept * inStock(v, tints[i]) + grams[i]) / whole;
+                ensemble.add(v, tints[i], 1, share, k[i], s[i]);
             }
             double[] baseK = new double[N];
             double[] baseS = new double[N];
-            ensemble.add(v, base, white, baseK, baseS);
-            for (int w = 0; w < N; w++) {
-                baseK[w] += kept * stockK[v][w];
-                baseS[w] += kept * stockS[v][w];
+            ensemble.add(v, base, white, 1, baseK, baseS);
+            for (int part : stock.keySet()) {
+                double in = kept * inStock(v, part);
+                double more = 0;
+                for (int i = 0; i < tints.length; i++) {
+                    more += tints[i] == part ? grams[i] : 0;
+                }
+                ensemble.add(v, part, in, (in + more) / whole, baseK, baseS);
             }
-            double[] stray = ensemble.stray(v, kept * tintInCup / Math.max(1e-9, kept * state().mass() + white));
+            double[] stray = ensemble.stray(v, kept * tintInCup / whole);
             for (int w = 0; w < N; w++) {
                 baseK[w] *= stray[w];
                 for (double[] row : k) {

@@ -63,7 +63,7 @@ final class SafeShare {
                 .reflectance()
                 .orElseGet(() -> SmoothReflectance.of(sight.hull()).resampled(Grid.INSIDE))
                 .toArray();
-        this.fits = sight.versions().fits(tints, way.white(), kept, reflectance);
+        this.fits = sight.versions().fits(tints, amounts, way.white(), kept, reflectance);
         this.before = distances(0);
         sight.versions().play(way.all(sight.cup().base(), 0), kept);
         double usual = sight.byEye() ? BY_EYE_TOO_DARK : TOO_DARK * 1.1;

@@ -36,6 +36,9 @@ final class TintSearch {
 
     private final CupSight sight;
     private final boolean chosenBefore;
+    /** Of every part in the cup as it is; zeros of an empty one. */
+    private final double[] shares;
+
     private final double[][] k;
     private final double[][] s;
     private final List<Tint> tints = new ArrayList<>();
@@ -48,8 +51,12 @@ final class TintSearch {
     TintSearch(CupSight sight, List<String> only) {
         this.sight = sight;
         this.chosenBefore = !only.isEmpty();
-        this.k = sight.knowledge().absorption();
-        this.s = sight.knowledge().scattering();
+        this.shares = sight.state()
+                .parts()
+                .map(sight.knowledge()::shares)
+                .orElseGet(() -> new double[sight.knowledge().ids().size()]);
+        this.k = sight.knowledge().absorption(shares);
+        this.s = sight.knowledge().scattering(shares);
         for (Tint tint : sight.knowledge().shelf().tints()) {
             if (!tint.stock().usedUp() && (only.isEmpty() || only.contains(tint.id()))) {
                 tints.add(tint);
@@ -88,7 +95,6 @@ final class TintSearch {
     Found best(double white) {
         double[] stockK = new double[N];
         double[] stockS = new double[N];
-        double[] shares = sight.state().parts().map(sight.knowledge()::shares).orElseGet(() -> new double[k.length]);
         int base = sight.knowledge().ids().indexOf(sight.cup().base());
         double mass = sight.state().mass();
         double[] loaded = new double[k.length];

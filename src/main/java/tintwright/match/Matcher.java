@@ -12,6 +12,7 @@ import tintwright.colour.Lab;
 import tintwright.colour.LabBatch;
 import tintwright.colour.SmoothReflectance;
 import tintwright.colour.Spectrum;
+import tintwright.colour.Viewing;
 import tintwright.shelf.Knowledge;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
@@ -30,6 +31,11 @@ public final class Matcher {
     private static final double PRICE_OF_A_TINT = 0.06;
     /** How much a family or leftover must shorten the distance to be worth naming; a judgement of ours. */
     private static final double WORTH_NAMING = 0.8;
+
+    /** What a mix may be off by, Lab units, before its dose is looked at again: nobody sees it; a judgement of ours. */
+    private static final double UNSEEN = 0.05;
+    /** A bound on work, a judgement of ours. */
+    private static final int MOST_ROUNDS = 3;
 
     private final Knowledge knowledge;
     private final double[][] k;
@@ -250,14 +256,30 @@ public final class Matcher {
             return Ranking.rank(recipes).stream().map(judge::complete).toList();
         }
 
+        /** The fit takes tints to be as strong as at a usual dose; aims so that they are at their own. */
+        private void atItsDose(int[] chosen, double[] x) {
+            fit.fitFrom(chosen, chosen.length, x);
+            Viewing viewing = wish.target().colour().viewing();
+            for (int round = 0; round < MOST_ROUNDS; round++) {
+                double[] now = fit.lab();
+                Lab mix = knowledge.colour(
+                        pool.parts(chosen, x, 1), viewing, wish.target().geometry());
+                double[] off = {mix.lightness() - now[0], mix.a() - now[1], mix.b() - now[2]};
+                if (Math.hypot(off[0], Math.hypot(off[1], off[2])) < UNSEEN) {
+                    return;
+                }
+                fit.aim(new double[] {aim[0] - off[0], aim[1] - off[1], aim[2] - off[2]});
+                fit.fitFrom(chosen, chosen.length, x);
+            }
+        }
+
         /**
          * What is not known bends the mean colour away from the best estimate's; aims so that the mean hits.
          */
         private void aimAtTheMean(Odds odds, int[] chosen, double[] x) {
-            Parts parts = pool.parts(chosen, x, 1);
-            double[] shares = knowledge.shares(parts);
+            atItsDose(chosen, x);
+            double[] shares = knowledge.shares(pool.parts(chosen, x, 1));
             odds.play(Judge.present(shares), Judge.nonZero(shares));
-            fit.fitFrom(chosen, chosen.length, x);
             double[] now = fit.lab();
             double[] moved = new double[3];
             for (int axis = 0; axis < 3; axis++) {

@@ -137,9 +137,9 @@ final class ComparedMixes {
         return unknowns.ids().size();
     }
 
-    /** ln K and ln S of every part, the theory's error, bias and wet shift, in one row. */
+    /** ln K and ln S of every part, the theory's error, bias, wet shift and each part's dose power, in one row. */
     private int places() {
-        return 2 * parts() * N + N + 6;
+        return 2 * parts() * N + N + 6 + parts();
     }
 
     private double[] values(double[] z, boolean withMiddle) {
@@ -156,6 +156,7 @@ final class ComparedMixes {
             double none = withMiddle ? 0 : unknowns.wetShift(axis, new double[z.length]);
             out[(logs.length + 1) * N + 3 + axis] = unknowns.wetShift(axis, z) - none;
         }
+        System.arraycopy(unknowns.powers(z), 0, out, (logs.length + 1) * N + 6, parts());
         return out;
     }
 
@@ -262,14 +263,18 @@ final class ComparedMixes {
 
     private void film(Mix mix, double[] at) {
         int theory = 2 * parts() * N;
+        double[] counts = new double[parts()];
+        for (int part = 0; part < counts.length; part++) {
+            double share = mix.shares()[part];
+            counts[part] = share > 0 ? share * DosePower.times(value(theory + N + 6 + part, at), share) : 0;
+        }
         for (int w = 0; w < N; w++) {
             double sumK = 0;
             double sumS = 0;
             for (int part = 0; part < parts(); part++) {
-                double share = mix.shares()[part];
-                if (share > 0) {
-                    sumK += share * curve(2 * part * N + w, at);
-                    sumS += share * curve((2 * part + 1) * N + w, at);
+                if (counts[part] > 0) {
+                    sumK += counts[part] * curve(2 * part * N + w, at);
+                    sumS += counts[part] * curve((2 * part + 1) * N + w, at);
                 }
             }
             if (Double.isNaN(curves[theory + w])) {

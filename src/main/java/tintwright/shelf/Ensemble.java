@@ -20,11 +20,13 @@ public final class Ensemble {
     private final List<String> ids;
     private final double[][][] k;
     private final double[][][] s;
+    private final double[][] power;
     private final double[][] theory;
     private final boolean[] tint;
     private final Map<String, double[][]> photos;
 
     /**
+     * @param power  of its share by which a part's strength changes, in each version
      * @param theory what the theory is off by in ln K/S in each version, 31 values, for a size of 1
      * @param tint   for each part whether it is a tint
      */
@@ -32,9 +34,11 @@ public final class Ensemble {
             List<String> ids,
             double[][][] k,
             double[][][] s,
+            double[][] power,
             double[][] theory,
             boolean[] tint,
             Map<String, double[][]> photos) {
+        this.power = power;
         this.theory = theory;
         this.tint = tint;
         this.ids = ids;
@@ -73,7 +77,7 @@ public final class Ensemble {
         double[] sumS = new double[N];
         java.util.Arrays.fill(work, 0);
         for (int i = 0; i < partIndex.length; i++) {
-            double share = shares[i];
+            double share = shares[i] * DosePower.times(power[version][partIndex[i]], shares[i]);
             double[] absorb = k[version][partIndex[i]];
             double[] scatter = s[version][partIndex[i]];
             for (int w = 0; w < N; w++) {
@@ -104,11 +108,16 @@ public final class Ensemble {
         return out;
     }
 
-    /** Adds grams of one part to sums of K and S, 31 values each, as one version has them. */
-    public void add(int version, int part, double grams, double[] sumK, double[] sumS) {
+    /**
+     * Adds grams of one part to sums of K and S, 31 values each, as one version has them.
+     *
+     * @param share of this part in the mix, all of its grams together; strength goes with the dose
+     */
+    public void add(int version, int part, double grams, double share, double[] sumK, double[] sumS) {
+        double counts = grams * DosePower.times(power[version][part], share);
         for (int w = 0; w < N; w++) {
-            sumK[w] += grams * k[version][part][w];
-            sumS[w] += grams * s[version][part][w];
+            sumK[w] += counts * k[version][part][w];
+            sumS[w] += counts * s[version][part][w];
         }
     }
 

@@ -22,11 +22,14 @@ final class FilmModel {
     private final double[][] slope;
     private Unknowns.Curves curves;
     private double[] shares;
+    /** The shares, each as strong as it is at that share. */
+    private final double[] counts;
 
     /** @param parts which parts of the shelf are in the mix */
     FilmModel(Unknowns unknowns, int[] parts) {
         this.unknowns = unknowns;
         this.parts = parts;
+        this.counts = new double[parts.length];
         int count = 1;
         for (int part : parts) {
             count += unknowns.end(part) - unknowns.start(part);
@@ -51,12 +54,15 @@ final class FilmModel {
     void evaluate(Unknowns.Curves curves, double[] shares, Geometry geometry, double[] shift) {
         this.curves = curves;
         this.shares = shares;
+        for (int i = 0; i < parts.length; i++) {
+            counts[i] = curves.counts(parts[i], shares[i]);
+        }
         for (int w = 0; w < N; w++) {
             double sumK = 0;
             double sumS = 0;
             for (int i = 0; i < parts.length; i++) {
-                sumK += shares[i] * curves.k()[parts[i]][w];
-                sumS += shares[i] * curves.s()[parts[i]][w];
+                sumK += counts[i] * curves.k()[parts[i]][w];
+                sumS += counts[i] * curves.s()[parts[i]][w];
             }
             k[w] = sumK;
             s[w] = sumS;
@@ -70,33 +76,41 @@ final class FilmModel {
 
     /** Fills {@link #slope()} where it was evaluated last. */
     void differentiate() {
+        double[] reach = new double[parts.length];
+        for (int i = 0; i < reach.length; i++) {
+            reach[i] = DosePower.reach(shares[i]);
+        }
         for (int w = 0; w < N; w++) {
-            fillSlope(w, k[w] / s[w]);
+            fillSlope(w, k[w] / s[w], reach);
         }
     }
 
-    private void fillSlope(int w, double q) {
+    private void fillSlope(int w, double q, double[] reach) {
         int next = 0;
         double shared = 0;
         for (int i = 0; i < parts.length; i++) {
             PartPrior prior = unknowns.prior(parts[i]);
-            double byK = slopeOfRatio[w] * shares[i] * curves.k()[parts[i]][w] / s[w];
-            double byS = -slopeOfRatio[w] * q * shares[i] * curves.s()[parts[i]][w] / s[w];
+            double byK = slopeOfRatio[w] * counts[i] * curves.k()[parts[i]][w] / s[w];
+            double byS = -slopeOfRatio[w] * q * counts[i] * curves.s()[parts[i]][w] / s[w];
             for (double b : prior.absorption().basis(w)) {
                 slope[w][next++] = byK * b;
             }
             for (double b : prior.scattering().basis(w)) {
                 slope[w][next++] = byS * b;
             }
-            shared += prior.paste() ? (byK + byS) * PartPrior.SHARED_STRENGTH : 0;
+            if (prior.paste()) {
+                slope[w][next++] = (byK + byS) * DosePower.DEVIATION * reach[i];
+                shared += (byK + byS) * PartPrior.SHARED_STRENGTH;
+            }
         }
         slope[w][next] = shared;
     }
 
     /** Change of the reflectance for one more gram of a part in a mix of {@code total} grams. */
     double slopeOfMass(int w, int i, double total) {
-        double dK = (curves.k()[parts[i]][w] - k[w]) / total;
-        double dS = (curves.s()[parts[i]][w] - s[w]) / total;
+        double strong = DosePower.times(curves.power()[parts[i]], shares[i]);
+        double dK = (strong * curves.k()[parts[i]][w] - k[w]) / total;
+        double dS = (strong * curves.s()[parts[i]][w] - s[w]) / total;
         return slopeOfRatio[w] * (dK - k[w] / s[w] * dS) / s[w];
     }
 

@@ -218,12 +218,24 @@ public final class Knowledge {
         return List.copyOf(unknowns.ids());
     }
 
+    /** @return K of every part as {@link #absorption(double[])}, in mixes as they usually are */
+    public double[][] absorption() {
+        return absorption(new double[curves.k().length]);
+    }
+
+    /** @return S of every part as {@link #scattering(double[])}, in mixes as they usually are */
+    public double[][] scattering() {
+        return scattering(new double[curves.k().length]);
+    }
+
     /**
+     * @param shares by mass of every part in the mix that is asked about, for strength goes with the dose; 0 for the
+     *               usual
      * @return K of every part at 31 wavelengths, a copy; the first base's scattering is about 1; what a cup that was
      *     read has shown of it is in it
      */
-    public double[][] absorption() {
-        double[][] k = copy(curves.k());
+    public double[][] absorption(double[] shares) {
+        double[][] k = atDose(curves.k(), shares);
         double[] shift = unknowns.theoryOfCup(best);
         for (double[] row : k) {
             for (int w = 0; w < row.length; w++) {
@@ -233,15 +245,20 @@ public final class Knowledge {
         return k;
     }
 
-    /** @return S of every part at 31 wavelengths, a copy */
-    public double[][] scattering() {
-        return copy(curves.s());
+    /**
+     * @param shares as for {@link #absorption(double[])}
+     * @return S of every part at 31 wavelengths, a copy
+     */
+    public double[][] scattering(double[] shares) {
+        return atDose(curves.s(), shares);
     }
 
-    private static double[][] copy(double[][] rows) {
+    private double[][] atDose(double[][] rows, double[] shares) {
         double[][] out = new double[rows.length][];
-        for (int i = 0; i < rows.length; i++) {
-            out[i] = rows[i].clone();
+        for (int part = 0; part < rows.length; part++) {
+            double share = shares[part] > 0 ? shares[part] : DosePower.USUAL_SHARE;
+            double times = DosePower.times(curves.power()[part], share);
+            out[part] = Arrays.stream(rows[part]).map(value -> times * value).toArray();
         }
         return out;
     }
@@ -298,9 +315,10 @@ public final class Knowledge {
         double[] sumK = new double[Unknowns.WAVELENGTHS];
         double[] sumS = new double[Unknowns.WAVELENGTHS];
         for (int part = 0; part < shares.length; part++) {
-            for (int w = 0; w < sumK.length && shares[part] > 0; w++) {
-                sumK[w] += shares[part] * curves.k()[part][w];
-                sumS[w] += shares[part] * curves.s()[part][w];
+            double counts = curves.counts(part, shares[part]);
+            for (int w = 0; w < sumK.length && counts > 0; w++) {
+                sumK[w] += counts * curves.k()[part][w];
+                sumS[w] += counts * curves.s()[part][w];
             }
         }
         double[] shift = unknowns.theoryOfCup(best);
@@ -323,6 +341,7 @@ public final class Knowledge {
             double[][] all = drawn == null ? draws() : drawn;
             double[][][] k = new double[VERSIONS][][];
             double[][][] s = new double[VERSIONS][][];
+            double[][] power = new double[VERSIONS][];
             double[][] theory = new double[VERSIONS][];
             Random stray = new Random(SEED + 1);
             double[] own = new double[TheoryError.directions()[0].length];
@@ -331,6 +350,7 @@ public final class Knowledge {
                 Unknowns.Curves curve = unknowns.curves(z);
                 k[version] = curve.k();
                 s[version] = curve.s();
+                power[version] = curve.power();
                 for (int d = 0; d < own.length; d++) {
                     own[d] = version % 2 == 1 ? -own[d] : stray.nextGaussian();
                 }
@@ -341,7 +361,7 @@ public final class Knowledge {
                     theory[version][w] += shared[w];
                 }
             }
-            ensemble = new Ensemble(ids(), k, s, theory, unknowns.tints(), unknowns.photos(all));
+            ensemble = new Ensemble(ids(), k, s, power, theory, unknowns.tints(), unknowns.photos(all));
         }
         return ensemble;
     }

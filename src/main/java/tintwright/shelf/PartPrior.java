@@ -13,10 +13,10 @@ import tintwright.colour.Grid;
  */
 record PartPrior(CurvePrior absorption, CurvePrior scattering, boolean paste) {
     /**
-     * One standard deviation, in ln, of the strength of a tint around its family and shop. The widths here are
-     * judgements of ours; PriorCoverageTest counts how often published acrylics (Okumura 2005) lie within them.
+     * One standard deviation, in ln, of the strength of a tint around its family and shop; chosen by the study
+     * ShelfStudy on its choosing half. The widths below are judgements of ours; PriorCoverageTest counts how often published acrylics (Okumura 2005) lie within them.
      */
-    static final double OWN_STRENGTH = 0.4;
+    static final double OWN_STRENGTH = 0.5;
     /** The same for the factor that the tints of a shop share: one maker, one concentration; a judgement of ours. */
     static final double SHARED_STRENGTH = 0.5;
     /** Shape of ln K where a pigment absorbs; a judgement of ours, see {@link #OWN_STRENGTH}. */

@@ -4,17 +4,17 @@ import java.util.Arrays;
 import tintwright.colour.Grid;
 
 /**
- * How far real paint strays from the theory: a smooth error in ln K/S of a whole mix. Strength for each gram changes
- * with the dose, films do not quite hide, pigments act on each other; all of it grows with the share of tint.
+ * How far real paint strays from the theory beside its {@link DosePower}: a smooth error in ln K/S of a whole mix. Films
+ * do not quite hide, pigments act on each other; all of it grows with the share of tint.
  */
 final class TheoryError {
     /**
-     * One standard deviation of the whole curve with hardly any tint. This and the next two: chosen by
-     * {@code OilPaintStudy} on its choosing half, for the stated ranges to hold.
+     * One standard deviation of the whole curve with hardly any tint; chosen by the study ShelfStudy on its choosing
+     * half, for the stated ranges to hold.
      */
-    private static final double AT_NONE = 0.05;
+    private static final double AT_NONE = 0.03;
     /** What a mix of nothing but tint has more; chosen by the study OilPaintStudy. */
-    private static final double AT_ALL = 0.3;
+    private static final double AT_ALL = 0.2;
     /** Standard deviation of the shape, the whole curve's being 1; chosen by the study OilPaintStudy. */
     private static final double SHAPE = 1.0;
     /** Directions with a smaller share of the variance are left out; a judgement of ours: a third of it changed nothing. */

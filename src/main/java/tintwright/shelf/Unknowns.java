@@ -9,7 +9,7 @@ import tintwright.colour.Grid;
 
 /**
  * Everything that is not known exactly, as one list of numbers that are independent unit normals before any chip:
- * the curves of every part, the shared strength of the shop's pastes, the shift from wet to cured, and one bias
+ * the curves of every part, how a tint's strength goes with its dose, the shared strength of the shop's pastes, the shift from wet to cured, and one bias
  * for each photo.
  */
 final class Unknowns {
@@ -47,6 +47,7 @@ final class Unknowns {
             start[i] = next;
             next += priors.get(i).absorption().rank()
                     + priors.get(i).scattering().rank();
+            next += priors.get(i).paste() ? 1 : 0;
         }
         sharedStrength = next++;
         wetShift = next;
@@ -173,7 +174,7 @@ final class Unknowns {
         return out;
     }
 
-    /** First unknown of a part: its ln K directions, then its ln S directions. */
+    /** First unknown of a part: its ln K directions, then its ln S directions, a tint's last one its {@link DosePower}. */
     int start(int part) {
         return start[part];
     }
@@ -183,7 +184,18 @@ final class Unknowns {
     }
 
     int end(int part) {
-        return startOfScattering(part) + priors.get(part).scattering().rank();
+        return startOfScattering(part)
+                + priors.get(part).scattering().rank()
+                + (priors.get(part).paste() ? 1 : 0);
+    }
+
+    /** @return for each part by which power of its share its strength changes; 0 for a base */
+    double[] powers(double[] z) {
+        double[] power = new double[start.length];
+        for (int part = 0; part < power.length; part++) {
+            power[part] = priors.get(part).paste() ? DosePower.DEVIATION * z[end(part) - 1] : 0;
+        }
+        return power;
     }
 
     /** @return what these and other unknowns have in common, as the others stand; the middle of the prior for the rest */
@@ -210,7 +222,7 @@ final class Unknowns {
                 s[part][w] = Math.exp(logs[2 * part + 1][w]);
             }
         }
-        return new Curves(k, s);
+        return new Curves(k, s, powers(z));
     }
 
     /**
@@ -244,6 +256,12 @@ final class Unknowns {
      *
      * @param k absorption per mass, the first base's scattering being about 1
      * @param s scattering per mass
+     * @param power of its share by which a part's strength changes, see {@link DosePower}
      */
-    record Curves(double[][] k, double[][] s) {}
+    record Curves(double[][] k, double[][] s, double[] power) {
+        /** @return what this share of a part counts for: itself, as strong as it is at that share */
+        double counts(int part, double share) {
+            return share * DosePower.times(power[part], share);
+        }
+    }
 }

@@ -76,6 +76,35 @@ class MatcherTest {
         }
     }
 
+    /** Black in white, as one that says its strength falls with the dose: at a twentieth of a chip's it is 2.1 times as strong. */
+    private static Chip faintChip(HiddenShop shop) {
+        Parts stronger = Parts.of(Map.of("white", 400.0, "carbon-black", 0.2 * Math.pow(20, 0.25)));
+        return new Chip(
+                "faint",
+                Parts.of(Map.of("white", 400.0, "carbon-black", 0.2)),
+                List.of(shop.read(shop.colour(stronger))),
+                Optional.empty(),
+                "");
+    }
+
+    @Test
+    void aRecipeCountsHowTheStrengthOfATintGoesWithItsDose() {
+        HiddenShop shop = new HiddenShop(6);
+        List<Chip> chips = new ArrayList<>(knowledge(shop).shelf().chips());
+        chips.add(faintChip(shop));
+        Knowledge knowledge = Knowledge.of(shop.shelf(chips));
+        for (double grams : new double[] {0.1, 1, 3}) {
+            Lab wanted = knowledge.colour(
+                    Parts.of(Map.of("white", 400.0, "carbon-black", grams)),
+                    Viewing.D65_10,
+                    Geometry.SPECULAR_INCLUDED);
+            Recipe best = new Matcher(knowledge)
+                    .match(Wish.of(target(wanted.lightness(), wanted.a(), wanted.b()), 1000, 0.001))
+                    .best();
+            assertTrue(best.deltaE() < 0.3, grams + " g: " + best.deltaE());
+        }
+    }
+
     @Test
     void everyListedRecipeIsBetterThanThoseAboveItInSomething() {
         HiddenShop shop = new HiddenShop(11);

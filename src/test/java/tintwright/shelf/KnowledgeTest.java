@@ -77,6 +77,58 @@ class KnowledgeTest {
         assertTrue(after < 0.35 * before, before + " before, " + after + " after");
     }
 
+    /** Black in so much white that its weighing does not matter. */
+    private static Parts black(double share) {
+        return Parts.of(Map.of("white", 400.0, "carbon-black", 400 * share));
+    }
+
+    /** What such a mix is like when each gram counts as this power of its share has it, one in a hundred being usual. */
+    private static Parts byDose(double share, double power) {
+        return black(share * Math.pow(share / 0.01, power));
+    }
+
+    @Test
+    void twoDosesOfATintTeachHowItsStrengthGoesWithTheDose() {
+        double[] off = new double[2];
+        for (int seed = 0; seed < 8; seed++) {
+            double power = seed % 2 == 0 ? 0.2 : -0.2;
+            HiddenShop shop = new HiddenShop(seed);
+            List<Chip> chips = chips(shop, 0.2);
+            chips.add(new Chip(
+                    "little",
+                    black(0.001),
+                    List.of(shop.read(shop.colour(byDose(0.001, power)))),
+                    Optional.empty(),
+                    ""));
+            Knowledge knowledge = Knowledge.of(shop.shelf(chips));
+            assertEquals(List.of(), knowledge.doubts());
+            Lab truth = shop.colour(byDose(0.0003, power));
+            Lab foretold = knowledge.colour(black(0.0003), Viewing.D65_10, Geometry.SPECULAR_INCLUDED);
+            off[0] += Ciede2000.between(truth, foretold) / 8;
+            off[1] += Ciede2000.between(truth, shop.colour(black(0.0003))) / 8;
+        }
+        assertTrue(off[0] < 0.4 * off[1], off[0] + " with both chips, " + off[1] + " as if all grams were alike");
+    }
+
+    @Test
+    void aMixFarFromTheDoseOfItsChipIsLessSure() {
+        HiddenShop shop = new HiddenShop(4);
+        Parts faint = black(0.001);
+        double far = spread(Knowledge.of(shop.shelf(chips(shop, 0.2))), faint);
+        List<Chip> chips = chips(shop, 0.2);
+        chips.add(shop.chip("faint", faint));
+        double near = spread(Knowledge.of(shop.shelf(chips)), faint);
+        assertTrue(far > 2.5 * near, "L* good to " + far + " without a chip near, " + near + " with one");
+    }
+
+    /** Standard deviation of L*. */
+    private static double spread(Knowledge knowledge, Parts mix) {
+        return Math.sqrt(knowledge
+                .predict(mix, Viewing.D65_10, Geometry.SPECULAR_INCLUDED)
+                .covariance()
+                .ll());
+    }
+
     @Test
     void theBestEstimateIsTheSameInBothForms() {
         HiddenShop shop = new HiddenShop(2);
