@@ -85,8 +85,8 @@ class FillColourTest {
         parts.grams().forEach((id, grams) -> {
             int row = knowledge.ids().indexOf(id);
             for (int w = 0; w < 31; w++) {
-                k[w] += grams / total * knowledge.absorption()[row][w];
-                s[w] += grams / total * knowledge.scattering()[row][w];
+                k[w] += grams / total * knowledge.absorption(knowledge.shares(parts))[row][w];
+                s[w] += grams / total * knowledge.scattering(knowledge.shares(parts))[row][w];
             }
         });
         Film film = new Film(Grid.INSIDE, k, s, Surface.RESIN);

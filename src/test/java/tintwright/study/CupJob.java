@@ -64,7 +64,11 @@ final class CupJob {
     private long seconds;
 
     CupJob(long seed, boolean photo) {
-        this.shop = new HiddenShop(seed);
+        this(seed, photo, HiddenShop.Trouble.NONE);
+    }
+
+    CupJob(long seed, boolean photo, HiddenShop.Trouble trouble) {
+        this.shop = new HiddenShop(seed, 1, trouble);
         this.photo = photo;
         this.random = new Random(seed * 31 + 5);
         this.truth = shop.hull();

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.AccuracySection;
+import tintwright.study.Held;
 
 /** Fills the table of the simulated phones in docs/accuracy.md. */
 @Tag("study")
@@ -28,9 +29,12 @@ class SimulatedPhoneStudy {
         lines.add("");
         lines.add("| card | readings | median | 95 % | worst | in range | stated, mean |");
         lines.add("| --- | --- | --- | --- | --- | --- | --- |");
-        lines.add(SimulatedScene.many(PHOTOS, 0, 3, folder).row("24 patches"));
-        lines.add(SimulatedScene.many(PHOTOS, 3, 3, folder).row("six greys"));
+        SimulatedScene.Summary patches = SimulatedScene.many(PHOTOS, 0, 3, folder);
+        SimulatedScene.Summary greys = SimulatedScene.many(PHOTOS, 3, 3, folder);
+        lines.add(patches.row("24 patches"));
+        lines.add(greys.row("six greys"));
         lines.forEach(System.out::println);
         AccuracySection.write("Photos: simulated phones", lines);
+        Held.mustBeHonest(List.of(patches.held(), greys.held()));
     }
 }

@@ -23,6 +23,7 @@ import tintwright.reading.photo.card.Spot;
 import tintwright.reading.photo.file.PhotoException;
 import tintwright.reading.photo.file.PhotoFile;
 import tintwright.reading.photo.file.Progress;
+import tintwright.study.Held;
 
 /**
  * A card and six hulls before a simulated phone, and how far the readings come out. The card has the reflectances of
@@ -161,13 +162,13 @@ final class SimulatedScene {
     static Summary many(int photos, int firstRow, int lastRow, Path folder) throws IOException, PhotoException {
         SimulatedScene scene = new SimulatedScene();
         List<Double> errors = new ArrayList<>();
-        int within = 0;
+        Held held = new Held("made-up phones, rows " + (firstRow + 1) + " to " + (lastRow + 1) + " of the card");
         double stated = 0;
         for (int seed = 0; seed < photos; seed++) {
             Outcome one = scene.read(seed, firstRow, lastRow, folder);
             errors.addAll(one.errors());
             for (boolean in : one.within()) {
-                within += in ? 1 : 0;
+                held.add(in);
             }
             for (SpotReading spot : one.readings().spots()) {
                 stated += spot.goodTo();
@@ -179,12 +180,12 @@ final class SimulatedScene {
                 errors.get(errors.size() / 2),
                 errors.get((int) (0.95 * errors.size())),
                 errors.get(errors.size() - 1),
-                within / (double) errors.size(),
+                held,
                 stated / errors.size());
     }
 
-    /** Errors in CIEDE2000; within: share inside the stated nine-in-ten range; stated: its mean size. */
-    record Summary(int readings, double median, double most95, double worst, double within, double stated) {
+    /** Errors in CIEDE2000; held: inside the stated nine-in-ten range; stated: its mean size. */
+    record Summary(int readings, double median, double most95, double worst, Held held, double stated) {
         String row(String name) {
             return String.format(
                     Locale.ROOT,
@@ -194,7 +195,7 @@ final class SimulatedScene {
                     median,
                     most95,
                     worst,
-                    100 * within,
+                    held.percent(),
                     stated);
         }
     }
