@@ -315,6 +315,7 @@ public final class Shell extends BorderPane {
 
     /** Puts the cursor where the thing to do now is done. */
     private void pointOut() {
+        laidOut();
         Node where = middle.getContent().lookup(".do-now");
         if (where != null) {
             where.requestFocus();
@@ -346,18 +347,24 @@ public final class Shell extends BorderPane {
                 || owner != null && journey.getChildren().contains(owner) && ((ToggleButton) owner).isSelected()) {
             return;
         }
-        // What scrolls holds nothing that can be found before it is dressed; laid out without a size it would be
-        // arranged for the narrowest of windows.
-        if (middle.getWidth() > 0) {
-            middle.applyCss();
-            middle.layout();
-        }
+        laidOut();
         Node useful = middle.getContent().lookup(".do-now");
         if (useful != null) {
             useful.requestFocus();
         }
         if (useful == null || !useful.isFocused()) {
             journey.focusChosen();
+        }
+    }
+
+    /**
+     * What scrolls holds nothing that can be found before it is dressed; laid out without a size it would be arranged
+     * for the narrowest of windows.
+     */
+    private void laidOut() {
+        if (getWidth() > 0) {
+            applyCss();
+            layout();
         }
     }
 

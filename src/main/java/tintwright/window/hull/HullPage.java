@@ -316,8 +316,8 @@ final class HullPage {
     private static VBox eyes() {
         return Controls.sheet(
                 "",
-                Controls.soft("Read a clean, dry, flat spot, three times, a hand's "
-                        + "breadth apart. A screen is no swatch: judge the cured chip edge to edge on the hull, in daylight, "
+                Controls.soft("Read a clean, dry, flat spot; with a meter three times, "
+                        + "a hand's breadth apart. A screen is no swatch: judge the cured chip edge to edge on the hull, in daylight, "
                         + "and turn it once."));
     }
 
