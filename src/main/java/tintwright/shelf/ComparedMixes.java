@@ -19,7 +19,7 @@ import tintwright.reading.FilmState;
  */
 final class ComparedMixes {
     private static final int N = Unknowns.WAVELENGTHS;
-    private static final EllipticalSlice.Walk WALK = new EllipticalSlice.Walk(400, Knowledge.VERSIONS, 12, 53L);
+    private static final EllipticalSlice.Walk WALK = new EllipticalSlice.Walk(400, Ensemble.VERSIONS, 12, 53L);
     /** What nobody can see of a colour, Lab units: a way that moves none by more, one standard deviation long, is left out. */
     private static final double UNSEEN = 0.1;
     /** Those of 32 different dabs, and of what they were held against; a judgement of ours. */

@@ -15,6 +15,12 @@ import tintwright.reading.ColourReading;
  * The draws are fixed, so the same knowledge always gives the same answer.
  */
 public final class Ensemble {
+    /** Equally likely versions that are drawn: a chance of one in forty is then four of them; a bound on work, a judgement of ours. */
+    static final int VERSIONS = 160;
+
+    /** A seed, any would do. */
+    private static final long SEED = 20260101L;
+
     private static final int N = Grid.INSIDE.count();
 
     private final List<String> ids;
@@ -45,6 +51,54 @@ public final class Ensemble {
         this.k = k;
         this.s = s;
         this.photos = photos;
+    }
+
+    /** @param all equally likely values of the unknowns */
+    static Ensemble of(Unknowns unknowns, double[][] all) {
+        double[][][] k = new double[VERSIONS][][];
+        double[][][] s = new double[VERSIONS][][];
+        double[][] power = new double[VERSIONS][];
+        double[][] theory = new double[VERSIONS][];
+        Random stray = new Random(SEED + 1);
+        double[] own = new double[TheoryError.directions()[0].length];
+        for (int version = 0; version < VERSIONS; version++) {
+            double[] z = all[version];
+            Unknowns.Curves curve = unknowns.curves(z);
+            k[version] = curve.k();
+            s[version] = curve.s();
+            power[version] = curve.power();
+            for (int d = 0; d < own.length; d++) {
+                own[d] = version % 2 == 1 ? -own[d] : stray.nextGaussian();
+            }
+            boolean read = unknowns.theory() >= 0;
+            theory[version] = TheoryError.curve(own, read ? TheoryError.own() : 1);
+            double[] shared = unknowns.theoryOfCup(z);
+            for (int w = 0; w < shared.length; w++) {
+                theory[version][w] += shared[w];
+            }
+        }
+        return new Ensemble(unknowns.ids(), k, s, power, theory, unknowns.tints(), unknowns.photos(all));
+    }
+
+    /** @return equally likely values of the unknowns, by the curvature of the learning around the best estimate */
+    static double[][] draws(Unknowns unknowns, Learning learning, double[] best) {
+        Random random = new Random(SEED);
+        double[][] all = new double[VERSIONS][unknowns.count()];
+        Factor factor = learning.forDraws();
+        double[] draw = new double[unknowns.count()];
+        for (int version = 0; version < VERSIONS; version++) {
+            double[] z = all[version];
+            for (int i = 0; i < z.length; i++) {
+                // Each draw is followed by its mirror image, so that the middle of all is the best estimate.
+                draw[i] = version % 2 == 1 ? -draw[i] : random.nextGaussian();
+                z[i] = draw[i];
+            }
+            factor.backward(z);
+            for (int i = 0; i < z.length; i++) {
+                z[i] += best[i];
+            }
+        }
+        return all;
     }
 
     /** @return how many versions there are */

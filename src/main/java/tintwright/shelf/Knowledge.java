@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
 import java.util.Set;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
@@ -32,12 +31,6 @@ public final class Knowledge {
     public static final double WEIGHING_GRAMS = 0.006;
     /** The step of a usual pocket scale, grams; common practice, no source. */
     private static final double USUAL_STEP = 0.01;
-
-    /** Equally likely versions that are drawn: a chance of one in forty is then four of them; a bound on work, a judgement of ours. */
-    static final int VERSIONS = 160;
-
-    /** A seed, any would do. */
-    private static final long SEED = 20260101L;
 
     private final Shelf shelf;
     private final Evidence evidence;
@@ -338,52 +331,9 @@ public final class Knowledge {
     /** @return equally likely versions of the shelf, made when first asked for */
     public synchronized Ensemble ensemble() {
         if (ensemble == null) {
-            double[][] all = drawn == null ? draws() : drawn;
-            double[][][] k = new double[VERSIONS][][];
-            double[][][] s = new double[VERSIONS][][];
-            double[][] power = new double[VERSIONS][];
-            double[][] theory = new double[VERSIONS][];
-            Random stray = new Random(SEED + 1);
-            double[] own = new double[TheoryError.directions()[0].length];
-            for (int version = 0; version < VERSIONS; version++) {
-                double[] z = all[version];
-                Unknowns.Curves curve = unknowns.curves(z);
-                k[version] = curve.k();
-                s[version] = curve.s();
-                power[version] = curve.power();
-                for (int d = 0; d < own.length; d++) {
-                    own[d] = version % 2 == 1 ? -own[d] : stray.nextGaussian();
-                }
-                boolean read = unknowns.theory() >= 0;
-                theory[version] = TheoryError.curve(own, read ? TheoryError.own() : 1);
-                double[] shared = unknowns.theoryOfCup(z);
-                for (int w = 0; w < shared.length; w++) {
-                    theory[version][w] += shared[w];
-                }
-            }
-            ensemble = new Ensemble(ids(), k, s, power, theory, unknowns.tints(), unknowns.photos(all));
+            ensemble = Ensemble.of(unknowns, drawn == null ? Ensemble.draws(unknowns, learning, best) : drawn);
         }
         return ensemble;
-    }
-
-    private double[][] draws() {
-        Random random = new Random(SEED);
-        double[][] all = new double[VERSIONS][unknowns.count()];
-        Factor factor = learning.forDraws();
-        double[] draw = new double[unknowns.count()];
-        for (int version = 0; version < VERSIONS; version++) {
-            double[] z = all[version];
-            for (int i = 0; i < z.length; i++) {
-                // Each draw is followed by its mirror image, so that the middle of all is the best estimate.
-                draw[i] = version % 2 == 1 ? -draw[i] : random.nextGaussian();
-                z[i] = draw[i];
-            }
-            factor.backward(z);
-            for (int i = 0; i < z.length; i++) {
-                z[i] += best[i];
-            }
-        }
-        return all;
     }
 
     /**
