@@ -206,6 +206,19 @@ class DosePlannerTest {
     }
 
     @Test
+    void aSmallCupThatNeedsMoreWhiteThanIsLeftMayBeSplitWithinTheReserve() {
+        Cup dark =
+                cup().add(NOW, weighed(WHITE, 40)).add(NOW, new Deed.Held(20)).add(NOW, weighed(BLACK, 0.44));
+        Cup seen = dark.add(NOW, read(CupSight.of(KNOWN, dark), 0));
+        List<Way> ways = Ways.of(CupSight.of(KNOWN, seen));
+        Way.Split within = assertInstanceOf(Way.Split.class, ways.get(0));
+        assertEquals(0, within.beyondReserve(), 1e-9);
+        assertTrue(within.white() < 20 && within.finalMass() >= 29, within.toString());
+        Way.Climb whole = assertInstanceOf(Way.Climb.class, ways.get(1));
+        assertTrue(whole.beyondReserve() > 0 && whole.finalMass() < 103, whole.toString());
+    }
+
+    @Test
     void whatTheSplitForetellsIsWhatTheCupThenShows() {
         CupSight sight = CupSight.of(KNOWN, tooDark());
         Way.Split split = Ways.of(sight).stream()
@@ -423,6 +436,16 @@ class DosePlannerTest {
         Cup pair = sight.cup()
                 .add(NOW, new Deed.Read(cured, Optional.empty(), true))
                 .add(NOW, new Deed.Read(wet, Optional.empty(), true));
+        assertFalse(words.toString().contains("earlier pairs"), "no pair was read: " + words);
+        Cup pairs = pair;
+        for (int i = 0; i < 12; i++) {
+            pairs = pairs.add(NOW, new Deed.Read(cured, Optional.empty(), true))
+                    .add(NOW, new Deed.Read(wet, Optional.empty(), true));
+        }
+        CupSight known = CupSight.of(KNOWN, pairs);
+        List<String> after =
+                known.deeds(DosePlanner.plan(known), List.of(), false).lines();
+        assertTrue(after.toString().contains("worked out from earlier pairs"), after.toString());
         assertTrue(
                 CupSight.of(KNOWN, pair).knowledge().wetShift()[0][1]
                         < sight.knowledge().wetShift()[0][1],
