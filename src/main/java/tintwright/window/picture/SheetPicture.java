@@ -27,10 +27,10 @@ public final class SheetPicture extends Picture {
     public SheetPicture() {
         super("drawn-sheet", new Size(26, 26, 10, 12));
         setFocusTraversable(false);
-        for (double[] any : SIGNS) {
+        for (int i = 0; i < SIGNS.length; i++) {
             signs.add(styled(new Polygon(), "drawn-sign"));
         }
-        for (double[] any : CHIPS) {
+        for (int i = 0; i < CHIPS.length; i++) {
             chips.add(styled(new Circle(), "drawn-chip"));
         }
         List<Node> nodes = new ArrayList<>(List.of(hull, paper, window));
