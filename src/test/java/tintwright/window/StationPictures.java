@@ -17,6 +17,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javax.imageio.ImageIO;
@@ -199,6 +200,11 @@ class StationPictures {
         scene.getRoot().applyCss();
         scene.getRoot().layout();
         shown.then().accept(scene);
+        // The window opens a page at its top; without one, the field with the cursor was scrolled to before it had its
+        // place.
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
+        scene.getRoot().lookupAll(".middle").forEach(pane -> ((ScrollPane) pane).setVvalue(0));
         return Stagehand.picture(scene);
     }
 

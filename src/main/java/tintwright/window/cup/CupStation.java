@@ -70,7 +70,13 @@ public final class CupStation extends StackPane {
     private void turnTo(Region page) {
         getChildren().setAll(page);
         Platform.runLater(() -> {
-            Node useful = page.getParent() == this && getScene() != null ? page.lookup(".do-now") : null;
+            if (page.getParent() != this || getScene() == null) {
+                return;
+            }
+            // What scrolls holds nothing that can be found before it is dressed.
+            page.applyCss();
+            page.layout();
+            Node useful = page.lookup(".do-now");
             if (useful != null) {
                 useful.requestFocus();
             }
