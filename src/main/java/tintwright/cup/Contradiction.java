@@ -143,18 +143,22 @@ public record Contradiction(String entry, double apart, Lab read, Lab foretold, 
             return entry.deed() instanceof Deed.LetDown down ? down.part() : ((Deed.Weighed) entry.deed()).part();
         }
 
-        /** CIEDE2000 between the chip and what it would be foretold with so many grams in this entry. */
+        /**
+         * CIEDE2000 between the chip and what it would be foretold with so many grams in this entry; without end where
+         * the cup could not have come to the chip with them, as when more was set aside later than was in.
+         */
         private double left(double grams) {
             Deed really = entry.deed() instanceof Deed.LetDown down
                     ? new Deed.LetDown(down.part(), down.oneIn(), grams, down.step())
                     : new Deed.Weighed(part(), grams, ((Deed.Weighed) entry.deed()).step());
             Cup other = sight.cup().correct(entry.id(), really, Instant.EPOCH);
-            Parts then = other.state().samples().stream()
+            Optional<Parts> then = other.state().samples().stream()
                     .filter(sample -> sample.entry().equals(chip))
                     .findFirst()
-                    .flatMap(CupState.Sample::parts)
-                    .orElseThrow();
-            return Ciede2000.between(read, foretold(sight.shelfAlone(), then, reading, read.viewing()));
+                    .flatMap(CupState.Sample::parts);
+            return then.map(parts ->
+                            Ciede2000.between(read, foretold(sight.shelfAlone(), parts, reading, read.viewing())))
+                    .orElse(Double.POSITIVE_INFINITY);
         }
     }
 
