@@ -251,15 +251,23 @@ public final class CupBench {
     }
 
     /**
-     * Writes what a dab of the cup looked like beside the hull.
+     * Writes what a dab looked like beside the hull.
      *
-     * @throws IllegalArgumentException when nothing is in the cup
+     * @param trial true for the trial dab that the plan asks for, made as it says; false for a dab of the cup
+     * @throws IllegalArgumentException when nothing is in the cup, or the plan asks for no trial dab
      */
-    public CupBench seen(Instant at, EyeVerdict verdict) {
+    public CupBench seen(Instant at, EyeVerdict verdict, boolean trial) {
         if (state().mass() == 0) {
             throw new IllegalArgumentException("nothing is in the cup yet, so no dab of it can have been seen");
         }
-        return after(cup.add(at, new Deed.Seen(verdict)));
+        if (!trial) {
+            return after(cup.add(at, new Deed.Seen(verdict)));
+        }
+        if (!(plan() instanceof Plan.TryDab dab)) {
+            throw new IllegalArgumentException(
+                    "no trial dab is asked for now: say it of the cup's own dab, or look what is to be done next");
+        }
+        return after(cup.add(at, new Deed.Seen(verdict, Optional.of(dab.trial()))));
     }
 
     /**

@@ -159,6 +159,11 @@ final class CupAnswer {
             tree.put("doses", doses(doses.doses()));
             tree.put("share", Figures.six(doses.share()));
             tree.put("after", outlook(doses.after()));
+        } else if (plan instanceof Plan.TryDab dab) {
+            tree.put("next", "trial");
+            tree.put("grams", Figures.six(dab.grams()));
+            tree.put("doses", doses(dab.doses()));
+            tree.put("after", outlook(dab.after()));
         } else if (plan instanceof Plan.TakeChip chip) {
             tree.put("next", "chip");
             tree.put("besideHull", chip.besideHull());

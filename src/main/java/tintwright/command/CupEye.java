@@ -21,6 +21,7 @@ import tintwright.reading.FilmState;
             "Examples:",
             "  tintwright cup eye --cup bow.json --depth \"a little light\" --hue \"much red\"",
             "  tintwright cup eye --cup bow.json --depth same --hue none",
+            "  tintwright cup eye --cup bow.json --trial --depth \"a little dark\" --hue \"little blue\"",
             "  tintwright cup eye --cup bow.json --cannot-tell"
         })
 final class CupEye extends Command {
@@ -43,13 +44,19 @@ final class CupEye extends Command {
     @Option(names = "--cannot-tell", description = "It could not be told.")
     private boolean cannotTell;
 
+    @Option(
+            names = "--trial",
+            description = "It was the trial dab that the plan asked for, made as it says; without this it was a dab of"
+                    + " the cup.")
+    private boolean trial;
+
     @Option(names = "--wet", description = "The dab had not cured.")
     private boolean wet;
 
     @Override
     protected Answer answer() throws FileProblem {
         EyeVerdict verdict = verdict();
-        return options.change(bench -> new CupAnswer(bench.seen(options.at(), verdict))
+        return options.change(bench -> new CupAnswer(bench.seen(options.at(), verdict, trial))
                 .say("Written: " + verdict.words() + ".")
                 .state()
                 .eye()

@@ -114,7 +114,7 @@ final class DemoInWords {
         cup = cup.asPlanned(Instant.EPOCH);
         heard("The first doses", cup);
         cup = cup.asPlanned(Instant.EPOCH);
-        cup = cup.seen(Instant.EPOCH, SEEN);
+        cup = cup.seen(Instant.EPOCH, SEEN, false);
         heard("The cured dab held against the hull is " + SEEN.words() + ". The doses after it", cup);
     }
 

@@ -2,14 +2,9 @@ package tintwright.cup;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.DifferenceWords.Said;
-import tintwright.colour.Lab;
-import tintwright.reading.ColourReading;
-import tintwright.reading.FilmState;
-import tintwright.reading.Reading;
 import tintwright.shelf.Shelf;
 import tintwright.units.Grams;
 
@@ -43,6 +38,8 @@ public record CupDeeds(
         POUR_OFF,
         /** A chip is drawn down and read. */
         READ_CHIP,
+        /** A few grams of the cup alone get more tint, and a dab of that is looked at. */
+        TRY_DAB,
         /** One of the ways back is chosen. */
         CHOOSE_WAY,
         /** There is no white in it, and nothing can be advised before there is. */
@@ -129,7 +126,7 @@ public record CupDeeds(
             Deed deed = entry.deed();
             done.add(new Done(
                     entry.id(),
-                    words(deed, shelf),
+                    DeedWords.of(deed, shelf),
                     deed instanceof Deed.Weighed || deed instanceof Deed.LetDown,
                     deed instanceof Deed.Read));
         }
@@ -177,28 +174,7 @@ public record CupDeeds(
 
     /** @return a deed that was done, in few words, such as "0.31 g soot black" */
     public static String words(Deed deed, Shelf shelf) {
-        if (deed instanceof Deed.Weighed weighed) {
-            return Grams.written(weighed.grams()) + " " + shelf.nameOf(weighed.part());
-        } else if (deed instanceof Deed.LetDown down) {
-            return Grams.written(down.grams()) + " " + letDown(down, shelf);
-        } else if (deed instanceof Deed.Dropped dropped) {
-            return dropped.count() + " drops of " + shelf.nameOf(dropped.part());
-        } else if (deed instanceof Deed.Held held) {
-            return Grams.written(held.grams()) + " of white held back";
-        } else if (deed instanceof Deed.SetAside aside) {
-            return Grams.written(aside.grams()) + " set aside as \u201c" + aside.name() + "\u201d";
-        } else if (deed instanceof Deed.Read read) {
-            return reading(read);
-        } else if (deed instanceof Deed.Seen seen) {
-            return "seen " + (seen.verdict().film() == FilmState.WET ? "wet" : "cured") + " beside the hull: "
-                    + seen.verdict().words();
-        } else if (deed instanceof Deed.Found found) {
-            return "contents worked out, " + Grams.about(found.parts().total());
-        } else if (deed instanceof Deed.Undone undone) {
-            return "took back " + undone.entry();
-        }
-        Deed.Corrected corrected = (Deed.Corrected) deed;
-        return "put right " + corrected.entry() + ": " + words(corrected.deed(), shelf);
+        return DeedWords.of(deed, shelf);
     }
 
     /** @return how a cup differs from its hull, such as "too dark and a touch red", without a full stop */
@@ -242,24 +218,12 @@ public record CupDeeds(
                 : said.size() < DifferenceWords.MUCH ? "too " + plain : "much too " + plain;
     }
 
-    private static String letDown(Deed.LetDown down, Shelf shelf) {
-        return shelf.nameOf(down.part()) + ", thinned 1 in " + down.oneIn();
-    }
-
-    private static String reading(Deed.Read read) {
-        Reading reading = read.reading();
-        String film = "chip read " + (reading.film() == FilmState.WET ? "wet" : "cured");
-        String counts = read.counts() ? "" : ", does not count";
-        if (reading instanceof ColourReading colour) {
-            Lab lab = colour.lab();
-            return String.format(
-                    Locale.ROOT, "%s: L* %.1f a* %.1f b* %.1f%s", film, lab.lightness(), lab.a(), lab.b(), counts);
-        }
-        return film + ", spectrum" + counts;
-    }
-
     private static Todo plain(Kind kind, String sentence, String why) {
-        return new Todo(kind, sentence, Optional.empty(), why, "", List.of());
+        return plain(kind, sentence, why, "");
+    }
+
+    private static Todo plain(Kind kind, String sentence, String why, String how) {
+        return new Todo(kind, sentence, Optional.empty(), why, how, List.of());
     }
 
     /** From the engine's plan to sentences. */
@@ -296,11 +260,20 @@ public record CupDeeds(
                         "Then read a cured chip: the cup should be "
                                 + doses.after().words() + ".",
                         ""));
+            } else if (plan instanceof Plan.TryDab dab) {
+                todo.add(tryDab(dab));
             } else if (plan instanceof Plan.TakeChip chip) {
                 String first = chip.now().chanceTooDark() > BEYOND_DOUBT
                         ? "By what was written down it is too dark already: look whether each weight was written as it"
                                 + " was. "
                         : "";
+                if (sight.state().photosOfThis() > 0) {
+                    todo.add(plain(
+                            Kind.READ_CHIP,
+                            "Photograph the same dab once more beside the hull, or hold it there and look.",
+                            "It has cured already, and each photo errs in its own way: together they tell more."));
+                    return;
+                }
                 if (sight.byEye() && !sight.state().unjudged()) {
                     todo.add(plain(
                             Kind.READ_CHIP,
@@ -348,6 +321,21 @@ public record CupDeeds(
                     List.of(white, new Deed.Held(start.reserve())));
         }
 
+        private Todo tryDab(Plan.TryDab plan) {
+            Deed.Trial trial = plan.trial();
+            StringBuilder how = new StringBuilder();
+            for (Deed dose : trial.doses()) {
+                how.append(dose instanceof Deed.LetDown down ? stir(down) + " " : "");
+            }
+            return plain(
+                    Kind.TRY_DAB,
+                    "Take " + Grams.written(trial.grams()) + " of the cup into a small pot, stir in "
+                            + DeedWords.got(trial, shelf) + ", and hold a cured dab of that to the hull.",
+                    "It shows where the cup is going: it may be too dark, and the cup is not. Nothing of the pot goes"
+                            + " back.",
+                    how.toString().strip());
+        }
+
         private String why(Dose dose, Plan.Doses doses) {
             boolean white = dose.part().equals(cup.base());
             if (!white
@@ -373,7 +361,7 @@ public record CupDeeds(
                         List.of(deed));
             }
             Amount amount = deed instanceof Deed.LetDown down
-                    ? amount(down.grams(), letDown(down, shelf))
+                    ? amount(down.grams(), DeedWords.letDown(down, shelf))
                     : amount(((Deed.Weighed) deed).grams(), shelf.nameOf(((Deed.Weighed) deed).part()));
             return new Todo(
                     Kind.WEIGH,

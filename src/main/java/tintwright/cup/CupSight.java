@@ -22,6 +22,12 @@ public final class CupSight {
     /** A hull that may be off by more than this on each axis, root mean square, was hardly read; a judgement of ours. */
     private static final double HARDLY_READ = 3.5;
 
+    /**
+     * A hull that may be off by more than this on each axis is to stand in one photo with the first chip: its error is
+     * then near the 1 that is seen edge to edge; a judgement of ours.
+     */
+    private static final double DOUBTFUL_HULL = 0.9;
+
     private final Knowledge shelf;
     private final Cup cup;
     private final CupState state;
@@ -113,6 +119,14 @@ public final class CupSight {
     /** @return true for a hull that was picked by eye or comes from a plain photo */
     boolean hullHardlyRead() {
         return hullDoubt() > HARDLY_READ;
+    }
+
+    /**
+     * Whether to see the hull once more beside the first chip. A hull that was hardly read is doubtful too, but whoever
+     * has no photo of it is not asked for one.
+     */
+    boolean hullIsDoubtful() {
+        return hullDoubt() > DOUBTFUL_HULL && !hullHardlyRead();
     }
 
     /** @return true for a cup that is brought on by the eye: no chip of it was read */

@@ -43,11 +43,11 @@ public record CupState(
     public record Sample(String entry, Deed.Read read, Optional<Parts> parts, Map<String, Double> off) {}
 
     /**
-     * A dab of the cup that was held against the hull.
+     * A dab that was held against the hull.
      *
      * @param entry   id of its entry
      * @param verdict what was seen
-     * @param parts   what was in the cup then
+     * @param parts   what was in the cup then, or what a trial dab was made of
      * @param off     standard deviation of those masses, grams
      */
     public record Look(String entry, EyeVerdict verdict, Parts parts, Map<String, Double> off) {}
@@ -117,6 +117,14 @@ public record CupState(
         return count;
     }
 
+    /** @return how many photos show the cup as it is beside the hull */
+    public long photosOfThis() {
+        return samples.stream()
+                .filter(sample -> sample.read().counts() && sample.read().hull().isPresent())
+                .filter(sample -> sample.parts().equals(parts()))
+                .count();
+    }
+
     /** @return true once that was so of more than the white alone */
     public boolean tintWasJudged() {
         Stream<Parts> read = samples.stream().filter(s -> s.read().counts()).flatMap(s -> s.parts().stream());
@@ -174,9 +182,46 @@ public record CupState(
                     unread.clear();
                 }
             } else if (deed instanceof Deed.Seen seen && !grams.isEmpty()) {
-                looks.add(new Look(entry.id(), seen.verdict(), Parts.of(grams), roots(variance)));
-                dabSeen |= seen.verdict().tells();
+                look(entry, seen);
             }
+        }
+
+        private void look(CupEntry entry, Deed.Seen seen) {
+            Fold dab = this;
+            if (seen.trial().isPresent()) {
+                double mass = mass();
+                double share = Math.min(1, seen.trial().get().grams() / mass);
+                dab = new Fold(base);
+                for (Map.Entry<String, Double> part : grams.entrySet()) {
+                    dab.put(
+                            part.getKey(),
+                            share * part.getValue(),
+                            share * Math.sqrt(variance.getOrDefault(part.getKey(), 0.0)));
+                }
+                for (Deed deed : seen.trial().get().doses()) {
+                    dab.take(new CupEntry(entry.id(), entry.at(), deed));
+                }
+                shrink(share);
+            }
+            looks.add(new Look(entry.id(), seen.verdict(), Parts.of(dab.grams), roots(dab.variance)));
+            dabSeen |= seen.verdict().tells();
+        }
+
+        private double mass() {
+            return grams.values().stream().mapToDouble(Double::doubleValue).sum();
+        }
+
+        /** So large a share is gone; all of it is an empty cup. */
+        private void shrink(double share) {
+            if (share == 1) {
+                grams.clear();
+                variance.clear();
+                unread.clear();
+                return;
+            }
+            grams.replaceAll((id, m) -> m * (1 - share));
+            variance.replaceAll((id, v) -> v * (1 - share) * (1 - share));
+            unread.replaceAll((id, v) -> v * (1 - share) * (1 - share));
         }
 
         private void put(String part, double mass, double deviation) {
@@ -187,22 +232,13 @@ public record CupState(
         }
 
         private void pour(Deed.SetAside away) {
-            double mass =
-                    grams.values().stream().mapToDouble(Double::doubleValue).sum();
+            double mass = mass();
             // Everything poured off is an empty cup; more than there is cannot be, and counts as everything.
             double share = mass > 0 ? Math.min(1, away.grams() / mass) : 0;
             if (share > 0) {
                 aside.add(new Aside(away.name(), Parts.of(grams).times(share)));
             }
-            if (share == 1) {
-                grams.clear();
-                variance.clear();
-                unread.clear();
-                return;
-            }
-            grams.replaceAll((id, m) -> m * (1 - share));
-            variance.replaceAll((id, v) -> v * (1 - share) * (1 - share));
-            unread.replaceAll((id, v) -> v * (1 - share) * (1 - share));
+            shrink(share);
         }
 
         private static Map<String, Double> roots(Map<String, Double> variance) {

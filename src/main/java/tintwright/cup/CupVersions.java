@@ -203,6 +203,18 @@ final class CupVersions {
         return sum / lab.length;
     }
 
+    /** @return by how much the mix is too dark on average, L*: nothing where it is not, and blurred as the chance is */
+    double overshoot() {
+        double blur = BLUR * spreadOfLightness();
+        double sum = 0;
+        for (int v = 0; v < lab.length; v++) {
+            double u = (-TOO_DARK - lab[v][0] + hull[v][0]) / blur;
+            // Of max(0, x) over a normal with mean u and deviation 1, in closed form.
+            sum += blur * (Math.exp(-u * u / 2) / Math.sqrt(2 * Math.PI) + u * Normal.below(u));
+        }
+        return sum / lab.length;
+    }
+
     /** @return standard deviation of L* of mix minus hull */
     double spreadOfLightness() {
         double variance = 1e-9;

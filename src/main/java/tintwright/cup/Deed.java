@@ -1,5 +1,6 @@
 package tintwright.cup;
 
+import java.util.List;
 import java.util.Optional;
 import tintwright.reading.ColourReading;
 import tintwright.reading.EyeVerdict;
@@ -94,11 +95,34 @@ public sealed interface Deed {
     }
 
     /**
-     * A dab of the cup was held against the hull and looked at.
+     * A dab was held against the hull and looked at.
      *
      * @param verdict what was seen
+     * @param trial   what the dab had that the cup has not; empty for a dab of the cup itself
      */
-    record Seen(EyeVerdict verdict) implements Deed {}
+    record Seen(EyeVerdict verdict, Optional<Trial> trial) implements Deed {
+        public Seen(EyeVerdict verdict) {
+            this(verdict, Optional.empty());
+        }
+    }
+
+    /**
+     * A few grams of the cup that alone got more tint: what is seen of them may be too dark and spoils nothing.
+     *
+     * @param grams taken from the cup, not given back
+     * @param doses what these grams got, in order: {@link Weighed} or {@link LetDown}, one at least
+     */
+    record Trial(double grams, List<Deed> doses) {
+        public Trial {
+            Checks.mass("a trial dab", grams);
+            doses = List.copyOf(doses);
+            if (doses.isEmpty()
+                    || !doses.stream().allMatch(deed -> deed instanceof Weighed || deed instanceof LetDown)) {
+                throw new IllegalArgumentException("a trial dab gets at least one tint more than the cup, weighed"
+                        + " straight or as a letdown: without one it is a dab of the cup");
+            }
+        }
+    }
 
     /**
      * Part of the cup was poured off and kept.

@@ -37,6 +37,26 @@ public sealed interface Plan {
     record TakeChip(Outlook now, boolean besideHull) implements Plan {}
 
     /**
+     * Take a few grams of the cup, put these doses into them alone, and hold a dab of that to the hull: it shows what
+     * the rest of the way would come to, and may be too dark.
+     *
+     * @param now   what the cup is by all that is known
+     * @param grams of the cup to take
+     * @param doses what these grams alone get
+     * @param after what they then are
+     */
+    record TryDab(Outlook now, double grams, List<Dose> doses, Outlook after) implements Plan {
+        public TryDab {
+            doses = List.copyOf(doses);
+        }
+
+        /** @return what is written when it was looked at as advised */
+        public Deed.Trial trial() {
+            return new Deed.Trial(grams, doses.stream().map(Dose::deed).toList());
+        }
+    }
+
+    /**
      * Stop: another dose would help less than the readings can tell.
      *
      * @param now  what the cup is

@@ -14,8 +14,18 @@ final class SafeShare {
      * ours, because a job takes several; docs/accuracy.md counts the jobs that did.
      */
     static final double TOO_DARK = 0.025;
-    /** The same by eye, where a job takes more doses; chosen by the study EyeStudy on its choosing half. */
-    private static final double BY_EYE_TOO_DARK = 0.01;
+    /** The same by eye, where {@link #OVERSHOOT} bounds it too; chosen by the study EyeStudy on its choosing half. */
+    private static final double BY_EYE_TOO_DARK = 0.03;
+    /**
+     * By eye, how far too dark a dose may end, L* on average over all that may be: so the chance that is allowed is
+     * small where much is unknown and a miss would be large; chosen by the study EyeStudy on its choosing half.
+     */
+    private static final double OVERSHOOT = 0.01;
+    /**
+     * The same before anything was seen beside a hull whose own reading is in doubt: the paint may break the theory,
+     * and nothing has shown it yet; a judgement of ours, made after a first look at what EyeStudy reports.
+     */
+    private static final double FIRST_TOO_DARK = 0.005;
     /** Chance that a dose may add where the cup may be too dark as it is; a judgement of ours. */
     private static final double A_LITTLE_MORE = 0.01;
     /** So many standard deviations keep a normal chance at {@link #TOO_DARK}: derived, the normal quantile of 0.975. */
@@ -46,6 +56,7 @@ final class SafeShare {
     private final double[] before;
     private final double lost;
     private final double dark;
+    private final double most;
 
     private SafeShare(CupSight sight, TintSearch.Found way, double kept) {
         this.sight = sight;
@@ -66,11 +77,16 @@ final class SafeShare {
         this.fits = sight.versions().fits(tints, amounts, way.white(), kept, reflectance);
         this.before = distances(0);
         sight.versions().play(way.all(sight.cup().base(), 0), kept);
-        double usual = sight.byEye() ? BY_EYE_TOO_DARK : TOO_DARK * 1.1;
+        double usual = sight.byEye()
+                ? BY_EYE_TOO_DARK
+                : !sight.state().judged() && sight.hullIsDoubtful() ? FIRST_TOO_DARK : TOO_DARK * 1.1;
         // Where even nothing may be too dark, a little more after each look; not with every dose between two.
         this.dark = sight.byEye() && !sight.state().unjudged()
                 ? Math.max(usual, sight.versions().chanceDarker() + A_LITTLE_MORE)
                 : usual;
+        this.most = !sight.byEye()
+                ? Double.POSITIVE_INFINITY
+                : OVERSHOOT + (sight.state().unjudged() ? 0 : sight.versions().overshoot());
         sight.versions().play(java.util.Map.of(), kept);
         this.lost =
                 sight.byEye() ? Math.max(LOST, OF_THE_UNKNOWN * sight.versions().spread()) : LOST;
@@ -100,7 +116,9 @@ final class SafeShare {
 
     private boolean allows(double share) {
         sight.versions().play(way.all(sight.cup().base(), share), kept);
-        return sight.versions().chanceDarker() <= dark && chanceTooFar(share) <= TOO_FAR;
+        return sight.versions().chanceDarker() <= dark
+                && sight.versions().overshoot() <= most
+                && chanceTooFar(share) <= TOO_FAR;
     }
 
     private double chanceTooFar(double share) {

@@ -11,6 +11,7 @@ import tintwright.cup.Cup;
 import tintwright.cup.CupEntry;
 import tintwright.cup.Deed;
 import tintwright.reading.ColourReading;
+import tintwright.reading.EyeVerdict;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.shelf.Parts;
@@ -91,7 +92,9 @@ public final class CupFile {
             tree.put("counts", r.counts());
             line.put("read", tree);
         } else if (deed instanceof Deed.Seen s) {
-            line.put("seen", EyeShape.toTree(s.verdict()));
+            tree.putAll(EyeShape.toTree(s.verdict()));
+            s.trial().ifPresent(trial -> tree.put("trial", trial(trial)));
+            line.put("seen", tree);
         } else if (deed instanceof Deed.SetAside s) {
             tree.put("grams", s.grams());
             tree.put("name", s.name());
@@ -180,7 +183,7 @@ public final class CupFile {
         } else if (line.has("read")) {
             return read(line.at("read"));
         } else if (line.has("seen")) {
-            return new Deed.Seen(EyeShape.from(line.at("seen")));
+            return seen(line.at("seen"));
         } else if (line.has("setAside")) {
             JsonPlace at = line.at("setAside");
             at.only("grams", "name");
@@ -195,6 +198,29 @@ public final class CupFile {
             return at.make(() -> new Deed.Found(parts, off));
         }
         throw line.problem("an entry says what was done: one of " + String.join(", ", DEEDS) + ", undone or corrected");
+    }
+
+    private static Map<String, Object> trial(Deed.Trial trial) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("grams", trial.grams());
+        tree.put("doses", trial.doses().stream().map(CupFile::deed).toList());
+        return tree;
+    }
+
+    private static Deed seen(JsonPlace at) throws FileProblem {
+        EyeVerdict verdict = EyeShape.from(at);
+        if (!at.has("trial")) {
+            return new Deed.Seen(verdict);
+        }
+        JsonPlace trial = at.at("trial");
+        trial.only("grams", "doses");
+        double grams = trial.at("grams").number();
+        List<Deed> doses = new ArrayList<>();
+        for (JsonPlace dose : trial.list("doses")) {
+            dose.only("weighed", "letdown");
+            doses.add(deed(dose));
+        }
+        return trial.make(() -> new Deed.Seen(verdict, Optional.of(new Deed.Trial(grams, doses))));
     }
 
     private static Deed read(JsonPlace at) throws FileProblem {

@@ -85,7 +85,7 @@ final class DosePage {
             case READ_CHIP -> main.append(LOOK_EITHER_WAY).append(TOO_DARK);
             case CHOOSE_WAY -> main.append("<a class=\"main\" href=\"dark\">See the ways back</a>\n");
             case WHITE_FIRST, SETTLE -> main.append("<p class=\"soft middle\">Do this at the bench.</p>\n");
-            case STOP -> main.append(LOOK).append(TOO_DARK);
+            case TRY_DAB, STOP -> main.append(LOOK).append(TOO_DARK);
         }
     }
 

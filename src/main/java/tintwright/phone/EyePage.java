@@ -13,6 +13,7 @@ import tintwright.bench.top.BenchTop.CupNow;
 import tintwright.bench.top.BenchTop.Sight;
 import tintwright.colour.Lab;
 import tintwright.colour.RgbSpace;
+import tintwright.cup.CupDeeds;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.EyeVerdict.Amount;
 import tintwright.reading.EyeVerdict.Depth;
@@ -52,7 +53,12 @@ final class EyePage {
         main.append("</fieldset>\n<fieldset class=\"sheet\">\n<legend>and if so, how much</legend>\n");
         pick("amount", Amount.LITTLE, "", "a little", main);
         pick("amount", Amount.MUCH, "", "much", main);
-        main.append("</fieldset>\n<label class=\"pick\"><input type=\"checkbox\" name=\"wet\" value=\"true\">")
+        main.append("</fieldset>\n");
+        if (cup.deeds().now().kind() == CupDeeds.Kind.TRY_DAB) {
+            main.append("<label class=\"pick\"><input type=\"checkbox\" name=\"trial\" value=\"true\" checked>")
+                    .append(" It is the trial dab from the small pot, not the cup's</label>\n");
+        }
+        main.append("<label class=\"pick\"><input type=\"checkbox\" name=\"wet\" value=\"true\">")
                 .append(" The dab is still wet</label>\n<button class=\"main\">That is what I see</button>\n")
                 .append(
                         "<button class=\"second\" name=\"untold\" value=\"true\" formnovalidate>I cannot tell</button>\n")
@@ -105,6 +111,7 @@ final class EyePage {
                             : form.choice("amount", Amount.class),
                     film);
         }
-        return Answers.wait(top.act(form.text("key"), new Act.Looked(verdict)));
+        return Answers.wait(top.act(
+                form.text("key"), new Act.Looked(verdict, !form.text("trial").isEmpty())));
     }
 }

@@ -41,7 +41,7 @@ final class PhotoDoor {
                 + "<section class=\"sheet\">\n<div class=\"hull\" aria-hidden=\"true\"><div class=\"paper\"><div class=\"window"
                 + (chip ? " chip" : "") + "\"></div></div></div>\n<p>"
                 + (chip
-                        ? "Lay the cured dab at the edge of the sheet's window, on the hull, out of the sun. Both in one photo."
+                        ? "Lay a cured dab of the cup itself at the edge of the sheet's window, on the hull, out of the sun. Both in one photo."
                         : "Lay the sheet on the hull, out of the sun. Fill the picture with it.")
                 + "</p>\n</section>\n"
                 + "<form method=\"post\" action=\"photo\" enctype=\"multipart/form-data\" data-most=\""

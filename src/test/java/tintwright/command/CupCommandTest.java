@@ -61,6 +61,22 @@ class CupCommandTest {
         assertEquals("doses", seen.get("plan").get("next").textValue());
         assertTrue(run("02:10", "cup show").out().contains("a little too light and much too blue"));
 
+        CommandLineTest.Ran early = run("02:11", "cup eye", "--trial", "--depth", "same");
+        assertEquals(2, early.code());
+        assertTrue(early.err().contains("o trial dab is asked for now"), early.err());
+        JsonNode asked = seen;
+        for (int turn = 0; turn < 4 && asked.get("plan").get("next").textValue().equals("doses"); turn++) {
+            run("02:12", "cup add", "--planned");
+            asked = json("02:12", "cup plan");
+        }
+        assertEquals("trial", asked.get("plan").get("next").textValue(), asked.toString());
+        double mass = asked.get("mass").doubleValue();
+        JsonNode tried = json("02:13", "cup eye", "--trial", "--depth", "much dark", "--hue", "none");
+        assertEquals(2, tried.get("eye").get("answers").intValue());
+        assertEquals(mass - 4, tried.get("mass").doubleValue(), 1e-6);
+        String story = run("02:14", "cup show").out();
+        assertTrue(story.contains("trial dab of 4 g with ") && story.contains("much too dark and no other hue"), story);
+
         String before = Files.readString(folder.resolve("bow.json"));
         CommandLineTest.Ran warm = run("02:20", "cup eye", "--hue", "warm");
         assertEquals(2, warm.code());
@@ -70,7 +86,7 @@ class CupCommandTest {
                 2, run("02:22", "cup eye", "--cannot-tell", "--hue", "none").code());
         assertEquals(before, Files.readString(folder.resolve("bow.json")));
         JsonNode none = json("02:30", "cup eye", "--cannot-tell");
-        assertEquals(seen.get("outlook"), none.get("outlook"));
+        assertEquals(tried.get("outlook"), none.get("outlook"));
     }
 
     @Test

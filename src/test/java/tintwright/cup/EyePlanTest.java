@@ -2,9 +2,11 @@ package tintwright.cup;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -37,6 +39,23 @@ class EyePlanTest {
         return SHELF.colour(parts, Viewing.D65_10, Geometry.SPECULAR_EXCLUDED);
     }
 
+    /** What a trial dab of this cup is made of. */
+    private static Parts made(Cup cup, Deed.Trial trial) {
+        Cup pot = Cup.empty("pot", cup.hull(), 10, 0.01, "plain-white")
+                .add(
+                        NOW,
+                        new Deed.Found(
+                                cup.state()
+                                        .parts()
+                                        .orElseThrow()
+                                        .times(trial.grams() / cup.state().mass()),
+                                0));
+        for (Deed dose : trial.doses()) {
+            pot = pot.add(NOW, dose);
+        }
+        return pot.state().parts().orElseThrow();
+    }
+
     /** An eye that never errs and says the same from 1 on, and much from 4 on. */
     private static EyeVerdict seen(Lab dab, Lab hull) {
         double depth = dab.lightness() - hull.lightness();
@@ -62,12 +81,18 @@ class EyePlanTest {
         Lab hull = colour(Parts.of(Map.of("plain-white", 100.0, "soot-black", 0.08, "straw-yellow", 0.35)));
         Cup cup = white();
         int looks = 0;
+        int tried = 0;
         Plan plan = DosePlanner.plan(CupSight.of(SHELF, cup));
         while (!(plan instanceof Plan.Stop)) {
             if (plan instanceof Plan.Doses doses) {
                 for (Dose dose : doses.doses()) {
                     cup = cup.add(NOW, dose.deed());
                 }
+            } else if (plan instanceof Plan.TryDab dab) {
+                Deed.Seen look = new Deed.Seen(seen(colour(made(cup, dab.trial())), hull), Optional.of(dab.trial()));
+                cup = cup.add(NOW, look);
+                looks++;
+                tried++;
             } else {
                 assertInstanceOf(Plan.TakeChip.class, plan);
                 cup = cup.add(
@@ -81,7 +106,35 @@ class EyePlanTest {
             plan = DosePlanner.plan(CupSight.of(SHELF, cup));
         }
         assertTrue(looks >= 2);
+        assertTrue(tried >= 1, "no trial dab though nobody knows where the hull lies");
         assertEquals(0, Ciede2000.between(colour(Parts.of(cup.state().grams())), hull), 2);
+    }
+
+    @Test
+    void aTrialDabTeachesAndTheCupOnlyLosesItsGrams() {
+        Cup cup = white().add(NOW, new Deed.LetDown("soot-black", 20, 0.4, 0.01));
+        Deed.Trial trial = new Deed.Trial(4, List.of(new Deed.LetDown("soot-black", 20, 0.3, 0.01)));
+        EyeVerdict dark =
+                new EyeVerdict(Optional.of(Depth.MUCH_TOO_DARK), Optional.empty(), Amount.NOT_SAID, FilmState.CURED);
+        Cup after = cup.add(NOW, new Deed.Seen(dark, Optional.of(trial)));
+        double left = 56.4 / 60.4;
+        assertEquals(0.02 * left, after.state().grams().get("soot-black"), 1e-12);
+        assertEquals(56.4, after.state().mass(), 1e-9);
+        assertEquals(39.62, after.state().reserve());
+        Parts dab = after.state().looks().get(0).parts();
+        assertEquals(0.02 * 4 / 60.4 + 0.015, dab.grams("soot-black"), 1e-12);
+        assertEquals(4.3, dab.total(), 1e-9);
+        assertEquals(made(cup, trial).grams("soot-black"), dab.grams("soot-black"), 1e-12);
+        double before = CupSight.of(SHELF, cup).hull().lightness();
+        assertTrue(CupSight.of(SHELF, after).hull().lightness() > before + 0.5, "the hull is lighter than was thought");
+        assertEquals(cup.state().grams(), after.undo(NOW).state().grams());
+    }
+
+    @Test
+    void aTrialDabWithNothingInItIsRefused() {
+        String said = assertThrows(IllegalArgumentException.class, () -> new Deed.Trial(4, List.of()))
+                .getMessage();
+        assertTrue(said.contains("at least one tint"), said);
     }
 
     @Test

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -52,7 +53,15 @@ class CupFileTest {
                                 Optional.of(EyeVerdict.Hue.TOO_RED),
                                 EyeVerdict.Amount.MUCH,
                                 FilmState.CURED)))
-                .add(NOW, new Deed.Seen(EyeVerdict.cannotTell(FilmState.WET)))
+                .add(
+                        NOW,
+                        new Deed.Seen(
+                                EyeVerdict.cannotTell(FilmState.WET),
+                                Optional.of(new Deed.Trial(
+                                        4,
+                                        List.of(
+                                                new Deed.LetDown("soot-black", 20, 0.08, 0.01),
+                                                new Deed.Weighed("rust-red", 0.2, 0.01))))))
                 .add(NOW, new Deed.SetAside(12.5, "bow, dark"))
                 .add(NOW, new Deed.Found(Parts.of(Map.of("plain-white", 50.0)), 0.3))
                 .add(NOW, new Deed.Corrected("e1", new Deed.Weighed("plain-white", 46, 0.01)))

@@ -291,7 +291,9 @@ class PhonePagesTest {
     void thePhotoOfTheDabBesideTheHullIsReadIntoTheCup() throws Exception {
         String page = phone.get("dose").body();
         phone.post("dose", form("key", field(page, "key"), "grams", field(page, "grams")));
-        assertTrue(phone.get("photo").words().contains("Lay the cured dab at the edge of the sheet's window"));
+        assertTrue(phone.get("photo")
+                .words()
+                .contains("Lay a cured dab of the cup itself at the edge of the sheet's window"));
         byte[] photo = PhoneBenches.photoOf(job().shelf(), new Color(138, 150, 140), new Color(196, 200, 196), 1500);
         assertEquals("photo", phone.photo(photo).header("Location"));
         String words = phone.get("photo").words();

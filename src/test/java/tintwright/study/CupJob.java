@@ -15,6 +15,7 @@ import tintwright.cup.Cup;
 import tintwright.cup.CupSight;
 import tintwright.cup.Deed;
 import tintwright.cup.Dose;
+import tintwright.cup.Plan;
 import tintwright.reading.ColourReading;
 import tintwright.reading.ColourReading.PhotoBias;
 import tintwright.reading.Covariance;
@@ -51,6 +52,7 @@ final class CupJob {
     private final Random random;
     private final Map<String, Double> letdowns = new HashMap<>();
     private int photos;
+    int trials;
     Cup cup;
     Map<String, Double> real = new LinkedHashMap<>();
     double deepest = Double.NEGATIVE_INFINITY;
@@ -155,9 +157,21 @@ final class CupJob {
                 Optional.of(shared));
     }
 
-    /** A cured dab held against the hull. */
-    void look(HiddenEye eye) {
-        cup = cup.add(now(), new Deed.Seen(eye.look(colour(), truth)));
+    /** A cured dab held against the hull: the trial dab where the plan asks for one, else the cup's. */
+    void look(HiddenEye eye, Plan plan) {
+        if (!(plan instanceof Plan.TryDab dab)) {
+            cup = cup.add(now(), new Deed.Seen(eye.look(colour(), truth)));
+            return;
+        }
+        Map<String, Double> whole = real;
+        double share = dab.grams() / mass();
+        real = new LinkedHashMap<>();
+        whole.forEach((id, grams) -> real.put(id, grams * share));
+        dab.doses().forEach(dose -> pour(dose.deed()));
+        cup = cup.add(now(), new Deed.Seen(eye.look(colour(), truth), Optional.of(dab.trial())));
+        trials++;
+        real = whole;
+        real.replaceAll((id, grams) -> grams * (1 - share));
     }
 
     /** A cured dab photographed beside the hull with nothing known in the picture: what all of it is off by cancels. */
@@ -232,9 +246,7 @@ final class CupJob {
         }
     }
 
-    /** Does what the deed says, with the errors of a real hand. */
-    void act(Deed deed) {
-        double before = mass();
+    private void pour(Deed deed) {
         if (deed instanceof Deed.Weighed weighed) {
             put(weighed.part(), weighed.grams() + STEP * random.nextGaussian());
         } else if (deed instanceof Deed.LetDown down) {
@@ -247,6 +259,12 @@ final class CupJob {
             tintAside += (1 - kept) * tint();
             real.replaceAll((id, grams) -> grams * kept);
         }
+    }
+
+    /** Does what the deed says, with the errors of a real hand. */
+    void act(Deed deed) {
+        double before = mass();
+        pour(deed);
         if (!(deed instanceof Deed.Held) && !(deed instanceof Deed.SetAside)) {
             doses++;
         }

@@ -73,7 +73,7 @@ class CupStudy {
             boolean stopped = false;
             int read = 0;
             for (int round = 0; round <= MOST_READINGS; round++) {
-                stopped |= dose(job);
+                stopped |= dose(job) instanceof Plan.Stop;
                 after[round][i] = job.above();
                 held.get(round).add(job.inRange());
                 if (!stopped && round < MOST_READINGS) {
@@ -110,21 +110,22 @@ class CupStudy {
         return start.white() + start.reserve();
     }
 
-    /** Follows the plan until it asks for a chip; true when it says stop. */
-    static boolean dose(CupJob job) {
+    /** Follows the plan until it asks for a chip or a dab, or says stop; gives what it says then. */
+    static Plan dose(CupJob job) {
+        Plan plan = null;
         for (int turn = 0; turn < 4; turn++) {
             CupSight sight = CupSight.of(job.knowledge, job.cup);
-            Plan plan = DosePlanner.plan(sight);
+            plan = DosePlanner.plan(sight);
             if (plan instanceof Plan.Doses give) {
                 job.act(give.doses());
             } else if (plan instanceof Plan.WayBack) {
                 follow(job, Ways.of(sight));
-                return false;
+                return plan;
             } else {
-                return plan instanceof Plan.Stop;
+                return plan;
             }
         }
-        return false;
+        return plan;
     }
 
     /** The first way in this cup that the reserve is enough for, else the first in this cup. */

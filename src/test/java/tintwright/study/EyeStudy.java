@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import tintwright.colour.Ciede2000;
 import tintwright.cup.CupSight;
 import tintwright.cup.Eye;
+import tintwright.cup.Plan;
 
 /**
  * Cups brought to the hull by what an eye says of dabs, in shops whose paints are hidden; every second of them breaks the
@@ -105,6 +106,8 @@ class EyeStudy {
         int dark = 0;
         int poor = 0;
         double[] seemed = new double[JOBS];
+        double[] mass = new double[JOBS];
+        int trials = 0;
         int said = 0;
         int stopped = 0;
         int held = 0;
@@ -113,11 +116,11 @@ class EyeStudy {
             CupJob job = new CupJob(FIRST + i, start);
             HiddenEye eye = new HiddenEye(FIRST + i, poorness);
             CupStudy.start(job);
-            boolean stop = false;
+            Plan plan = null;
             for (int answers = 0; answers <= MOST; answers++) {
-                stop = stop || CupStudy.dose(job);
+                plan = plan instanceof Plan.Stop ? plan : CupStudy.dose(job);
                 after[answers][i] = job.above();
-                if (stop) {
+                if (plan instanceof Plan.Stop) {
                     continue;
                 }
                 if (answers > 0) {
@@ -130,12 +133,14 @@ class EyeStudy {
                         job.photographDab();
                     }
                     if (poorness > 0) {
-                        job.look(eye);
+                        job.look(eye, plan);
                     }
                 }
             }
-            stopped += stop ? 1 : 0;
+            stopped += plan instanceof Plan.Stop ? 1 : 0;
             dark += job.deepest > 0.5 ? 1 : 0;
+            trials += job.trials;
+            mass[i] = job.mass();
             Eye eyes = CupSight.of(job.knowledge, job.cup).eye();
             poor += eyes.poor() ? 1 : 0;
             seemed[i] = eyes.poorness();
@@ -147,7 +152,7 @@ class EyeStudy {
         }
         System.out.printf(
                 Locale.ROOT,
-                "%s %d jobs | held %.0f %% of %d | too dark %.1f %% | stopped %.0f %% | answers %.1f | called poor %.0f %%, strays seemed %.2f (%.2f) |%n",
+                "%s %d jobs | held %.0f %% of %d | too dark %.1f %% | stopped %.0f %% | answers %.1f | called poor %.0f %%, strays seemed %.2f (%.2f) | trial dabs %.1f | grams in the end %.0f |%n",
                 line,
                 JOBS,
                 100.0 * held / stated,
@@ -157,7 +162,9 @@ class EyeStudy {
                 said / (double) JOBS,
                 100.0 * poor / JOBS,
                 CupStudy.at(seemed, 0.5),
-                CupStudy.at(seemed, 0.9));
+                CupStudy.at(seemed, 0.9),
+                trials / (double) JOBS,
+                CupStudy.at(mass, 0.5));
         return new Row(name, after, held, stated);
     }
 

@@ -80,11 +80,13 @@ class StationPictures {
         }
         desk.cup().alsoWeighed("soot-black", "1.2");
         desk.cup()
-                .seen(new EyeVerdict(
-                        Optional.of(EyeVerdict.Depth.MUCH_TOO_DARK),
-                        Optional.of(EyeVerdict.Hue.NONE),
-                        EyeVerdict.Amount.NOT_SAID,
-                        FilmState.CURED));
+                .seen(
+                        new EyeVerdict(
+                                Optional.of(EyeVerdict.Depth.MUCH_TOO_DARK),
+                                Optional.of(EyeVerdict.Hue.NONE),
+                                EyeVerdict.Amount.NOT_SAID,
+                                FilmState.CURED),
+                        false);
         assertFalse(
                 desk.cup().inHandProperty().get().orElseThrow().ways().isEmpty(),
                 "a picture of the ways back needs some");

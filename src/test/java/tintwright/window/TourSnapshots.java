@@ -66,8 +66,16 @@ class TourSnapshots {
     /** The cured dab is held against the hull of the invented world, and what its eye sees is written down. */
     private void look(Desk desk) {
         desk.cup()
-                .seen(eye.look(
-                        world.dab(desk.job().now().cup().orElseThrow().state().grams()), world.truth()));
+                .seen(
+                        eye.look(
+                                world.dab(desk.job()
+                                        .now()
+                                        .cup()
+                                        .orElseThrow()
+                                        .state()
+                                        .grams()),
+                                world.truth()),
+                        false);
     }
 
     private static void press(Scene scene, String id) {

@@ -46,8 +46,8 @@ public final class BenchTop {
         /** What is to be weighed now is in; {@code typed} is what the scale showed. */
         record Weighed(String typed) implements Act {}
 
-        /** A dab of the cup was held against the hull and looked at. */
-        record Looked(EyeVerdict verdict) implements Act {}
+        /** A dab of the cup, or the trial dab that is asked for, was held against the hull and looked at. */
+        record Looked(EyeVerdict verdict, boolean trial) implements Act {}
 
         /** This one of the ways back is followed, from 0. */
         record Follow(int way) implements Act {}

@@ -43,7 +43,6 @@ import tintwright.fill.Batch;
 import tintwright.fill.catalyst.CureTimer;
 import tintwright.logbook.disk.Saved;
 import tintwright.match.Aim;
-import tintwright.reading.EyeVerdict;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.reading.photo.file.PhotoException;
@@ -191,7 +190,7 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
         } else if (act instanceof Act.Begin) {
             return begin();
         } else if (act instanceof Act.Looked looked) {
-            return gone(key) ? Answer.GONE_ON : looked(looked.verdict());
+            return gone(key) ? Answer.GONE_ON : looked(looked);
         } else if (act instanceof Act.Follow follow) {
             return gone(key) ? Answer.GONE_ON : follow(follow.way());
         } else if (act instanceof Act.Catalysed catalysed) {
@@ -257,10 +256,11 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
         return new Answer(true, "");
     }
 
-    private Answer looked(EyeVerdict verdict) throws FileProblem {
-        CupBench after = cups.at(knowledge, job.cup().orElseThrow()).seen(clock.instant(), verdict);
+    private Answer looked(Act.Looked look) throws FileProblem {
+        CupBench after =
+                cups.at(knowledge, job.cup().orElseThrow()).seen(clock.instant(), look.verdict(), look.trial());
         keep(after, after.still(job.ahead()));
-        return Answer.seen(verdict);
+        return Answer.seen(look.verdict());
     }
 
     private Answer follow(int number) throws FileProblem {

@@ -265,9 +265,13 @@ public final class CupModel {
         });
     }
 
-    /** What the eye saw of a dab held against the hull. */
-    public void seen(EyeVerdict verdict) {
-        learned(bench -> bench.seen(clock.instant(), verdict));
+    /**
+     * What the eye saw of a dab held against the hull.
+     *
+     * @param trial true for the trial dab that is asked for, false for a dab of the cup
+     */
+    public void seen(EyeVerdict verdict, boolean trial) {
+        learned(bench -> bench.seen(clock.instant(), verdict, trial));
     }
 
     /** A chip of the cup was read in a photo, with the hull beside it or alone. */

@@ -228,11 +228,12 @@ final class CupPage {
         deed.show(
                 seen.deeds(),
                 key(now.kind()),
-                reading
+                reading || now.kind() == CupDeeds.Kind.TRY_DAB
                         ? toTheEye
                         : now.kind() == CupDeeds.Kind.CHOOSE_WAY
                                 ? () -> toTheWays(true)
                                 : () -> model.shellModel().doNow());
+        // A trial dab is for the eye alone: a reading would count for the cup.
         Controls.show(
                 chip, reading || chipAsked || !model.chipProblemProperty().get().isEmpty());
         list.show(seen.deeds());
@@ -257,7 +258,7 @@ final class CupPage {
     /** Quarrels are settled where they stand; what is read has its own door. */
     private static String key(CupDeeds.Kind kind) {
         return switch (kind) {
-            case READ_CHIP -> "Say what I see";
+            case READ_CHIP, TRY_DAB -> "Say what I see";
             case STOP, CHOOSE_WAY -> CupStation.button(kind);
             case WEIGH, POUR_OFF, SETTLE, WHITE_FIRST -> "";
         };

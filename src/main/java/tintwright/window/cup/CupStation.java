@@ -8,6 +8,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import tintwright.colour.Lab;
 import tintwright.cup.CupDeeds;
 import tintwright.match.Aim;
 import tintwright.match.Target;
@@ -88,12 +89,14 @@ public final class CupStation extends StackPane {
             eye = new EyePage(cup, this::show);
         }
         cup.inHandProperty().get().ifPresent(seen -> {
-            eye.show(planModel
+            CupDeeds.Kind now = seen.deeds().now().kind();
+            Lab hull = planModel
                     .planProperty()
                     .get()
                     .target()
                     .map(Target::colour)
-                    .orElseGet(() -> Aim.of(seen.cup().hull()).readings().mean()));
+                    .orElseGet(() -> Aim.of(seen.cup().hull()).readings().mean());
+            eye.show(hull, now == CupDeeds.Kind.TRY_DAB);
             turnTo(eye);
         });
     }
@@ -115,6 +118,7 @@ public final class CupStation extends StackPane {
             case WEIGH -> "It is in";
             case POUR_OFF -> "It is poured off";
             case READ_CHIP -> "Read a chip";
+            case TRY_DAB -> "Look at a dab";
             case CHOOSE_WAY -> "Show the ways";
             case SETTLE -> "Show me";
             case STOP -> "To the holes";

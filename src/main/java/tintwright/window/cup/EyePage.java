@@ -32,6 +32,7 @@ final class EyePage extends VBox {
     private final HBox depthKeys = row();
     private final HBox hueKeys = row();
     private final HBox amountKeys = Controls.row();
+    private final CheckBox trial = new CheckBox("It is the trial dab from the small pot, not the cup's");
     private final CheckBox wet = new CheckBox("The dab is still wet");
     private final Button seen = Controls.mainButton("That is what I see", this::take);
 
@@ -59,6 +60,8 @@ final class EyePage extends VBox {
                 "I see no difference",
                 () -> answer(new EyeVerdict(Optional.of(Depth.SAME), Optional.of(Hue.NONE), Amount.NOT_SAID, film())));
         none.setId("eye-no-difference");
+        trial.setId("eye-trial");
+        trial.managedProperty().bind(trial.visibleProperty());
         FlowPane done = Controls.flow(
                 seen,
                 none,
@@ -68,6 +71,7 @@ final class EyePage extends VBox {
         getChildren()
                 .addAll(
                         Controls.wrapped("Hold the cured dab against the hull. What do you see?", "title"),
+                        trial,
                         Controls.soft(
                                 "Daylight, no direct sun, gloss against gloss. Near the match your eye is better at"
                                         + " this than any phone."),
@@ -79,8 +83,14 @@ final class EyePage extends VBox {
                         done);
     }
 
-    /** Draws the answers around the colour of a hull; nothing is chosen. */
-    void show(Lab hull) {
+    /**
+     * Draws the answers around the colour of a hull; nothing is chosen.
+     *
+     * @param tried true when a trial dab is asked for: then the answer is taken for it
+     */
+    void show(Lab hull, boolean tried) {
+        trial.setVisible(tried);
+        trial.setSelected(tried);
         depths.selectToggle(null);
         hues.selectToggle(null);
         depthKeys.getChildren().clear();
@@ -109,7 +119,7 @@ final class EyePage extends VBox {
     }
 
     private void answer(EyeVerdict verdict) {
-        model.seen(verdict);
+        model.seen(verdict, trial.isSelected());
         back.run();
     }
 
