@@ -6,6 +6,7 @@ import java.util.function.Function;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
@@ -62,6 +63,11 @@ final class EyePage extends VBox {
         none.setId("eye-no-difference");
         trial.setId("eye-trial");
         trial.managedProperty().bind(trial.visibleProperty());
+        Label light = Controls.soft("Daylight, no direct sun, gloss against gloss. Near the match your eye is better at"
+                + " this than any phone.");
+        // Where the window is small there is room for one of the two: which dab is meant comes first.
+        light.visibleProperty().bind(trial.visibleProperty().not());
+        light.managedProperty().bind(light.visibleProperty());
         FlowPane done = Controls.flow(
                 seen,
                 none,
@@ -72,9 +78,7 @@ final class EyePage extends VBox {
                 .addAll(
                         Controls.wrapped("Hold the cured dab against the hull. What do you see?", "title"),
                         trial,
-                        Controls.soft(
-                                "Daylight, no direct sun, gloss against gloss. Near the match your eye is better at"
-                                        + " this than any phone."),
+                        light,
                         Controls.wrapped("The dab is", "question"),
                         depthKeys,
                         Controls.wrapped("and", "question"),
