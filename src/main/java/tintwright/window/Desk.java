@@ -215,7 +215,7 @@ public final class Desk {
         shell.doneProperty(Step.BOAT).set(!now.boat().isBlank());
         shell.doneProperty(Step.HULL).set(now.place() >= 0);
         shell.doneProperty(Step.SHELF).set(tints > 0);
-        shell.doneProperty(Step.FILL).set(!now.fill().equals(FillDraft.NONE));
+        shell.doneProperty(Step.FILL).set(!now.fill().lines().isEmpty());
         shell.captionProperty(Step.HULL)
                 .set(job.place().map(PlaceReadings::place).orElse(Step.HULL.meaning()));
     }

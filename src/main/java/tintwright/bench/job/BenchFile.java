@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
@@ -36,7 +37,8 @@ import tintwright.shelf.Shelf;
  */
 public final class BenchFile {
     private static final String KIND = "bench";
-    private static final int VERSION = 1;
+    /** From 2 on the holes of each place are apart; in 1 there was one list for a boat, that of the place in hand. */
+    private static final int VERSION = 2;
     /** Stands in a fill while its list is empty, so that what else was typed there has a job to stand in. */
     private static final RepairLine NO_REPAIR = new RepairLine(
             "none yet",
@@ -98,6 +100,9 @@ public final class BenchFile {
         tree.put("off", List.copyOf(new TreeSet<>(job.off())));
         tree.put("shelf", ShelfFile.tree(job.shelf()));
         tree.put("fill", job.fill().equals(FillDraft.NONE) ? null : fill(job.fill()));
+        Map<String, Object> elsewhere = new TreeMap<>();
+        job.fill().elsewhere().forEach((place, left) -> elsewhere.put(place, fill(left)));
+        tree.put("elsewhere", elsewhere);
         tree.put("cup", job.cup().map(CupFile::tree).orElse(null));
         tree.put("ahead", job.ahead().stream().map(CupFile::deed).toList());
         return tree;
@@ -118,13 +123,33 @@ public final class BenchFile {
 
     public static Job from(JsonPlace root) throws FileProblem {
         root.head(
-                KIND, VERSION, "boat", "places", "place", "grams", "scaleStep", "off", "shelf", "fill", "cup", "ahead");
+                KIND,
+                VERSION,
+                "boat",
+                "places",
+                "place",
+                "grams",
+                "scaleStep",
+                "off",
+                "shelf",
+                "fill",
+                "elsewhere",
+                "cup",
+                "ahead");
         List<PlaceReadings> places = root.each("places", TargetFile::from);
         Set<String> off = new HashSet<>();
         for (JsonPlace id : root.list("off")) {
             off.add(id.text());
         }
-        FillDraft fill = root.optional("fill", BenchFile::filling).orElse(FillDraft.NONE);
+        FillDraft here = root.optional("fill", BenchFile::filling).orElse(FillDraft.NONE);
+        Map<String, FillDraft> elsewhere = new TreeMap<>();
+        if (root.has("elsewhere")) {
+            for (Map.Entry<String, JsonPlace> left :
+                    root.at("elsewhere").fields().entrySet()) {
+                elsewhere.put(left.getKey(), filling(left.getValue()));
+            }
+        }
+        FillDraft fill = new FillDraft(here.lines(), here.weather(), here.catalyst(), here.facts(), elsewhere);
         Optional<Cup> cup = root.optional("cup", CupFile::from);
         List<Deed> ahead = root.each("ahead", CupFile::deed);
         String boat = root.text("boat", "");

@@ -51,17 +51,10 @@ public record FillFacts(
         return new Hull(oldFilm, hullMm);
     }
 
-    /** @return the shop's own facts without those of a boat */
-    FillFacts ofTheShop() {
+    /** @return the facts of these repairs with those of another's shop */
+    FillFacts inTheShopOf(FillFacts other) {
         return new FillFacts(
-                baseHides,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                paste,
-                Optional.empty(),
-                tools,
-                waxedPaste,
-                seal);
+                other.baseHides, oldFilm, hullMm, other.paste, surface, other.tools, other.waxedPaste, other.seal);
     }
 
     /** @param waxed true when the paste holds wax; {@code by} seals the last coat */

@@ -21,7 +21,7 @@ import tintwright.shelf.Shelf;
  * @param grams     how much of the mix is wanted
  * @param scaleStep smallest step of the scale in grams
  * @param off       ids of tints that are not to be used
- * @param fill      what is to be filled
+ * @param fill      what is to be filled there and at the other places
  * @param cup       the cup in hand; empty before one is begun
  * @param ahead     what is still to be done of the way back that was chosen, in order; mostly empty
  */
@@ -49,7 +49,7 @@ public record Job(
     }
 
     public Job at(int otherPlace) {
-        return new Job(boat, places, otherPlace, shelf, grams, scaleStep, off, fill, cup, ahead);
+        return withPlaces(boat, places, otherPlace);
     }
 
     public Job of(double otherGrams) {
@@ -94,7 +94,10 @@ public record Job(
                 fits ? ahead : List.of());
     }
 
-    /** Other places, and when they are those of another boat she starts clean: no hole and no cup of the last one. */
+    /**
+     * Other places, or another of them in hand: each has its own holes. When they are those of another boat she starts
+     * clean: no hole and no cup of the last one.
+     */
     public Job withPlaces(String otherBoat, List<PlaceReadings> others, int chosen) {
         boolean same = otherBoat.equals(boat);
         return new Job(
@@ -105,9 +108,13 @@ public record Job(
                 grams,
                 scaleStep,
                 same ? off : Set.of(),
-                same ? fill : fill.forAnotherBoat(),
+                same ? fill.going(name(places, place), name(others, chosen)) : FillDraft.NONE.inTheShopOf(fill),
                 same ? cup : Optional.empty(),
                 same ? ahead : List.of());
+    }
+
+    private static Optional<String> name(List<PlaceReadings> places, int index) {
+        return index < 0 ? Optional.empty() : Optional.of(places.get(index).place());
     }
 
     public Job filling(FillDraft other) {

@@ -54,6 +54,27 @@ class BenchFileTest {
     }
 
     @Test
+    void theHolesOfOtherPlacesAreKeptToo() throws Exception {
+        Job job = job(150, Optional.empty(), Set.of()).at(1);
+        BenchFile.keep(file(), Optional.empty(), job);
+        Job back = BenchFile.read(file());
+        assertEquals(job.fill(), back.fill());
+        assertEquals(Demo.fillOrder().job().lines(), back.at(0).fill().lines());
+    }
+
+    @Test
+    void aBenchOfTheFirstFormatOpensWithItsHolesAtThePlaceInHand() throws Exception {
+        Job job = job(150, Optional.empty(), Set.of());
+        BenchFile.keep(file(), Optional.empty(), job);
+        String first = Files.readString(file())
+                .replaceFirst("\"formatVersion\": 2", "\"formatVersion\": 1")
+                .replaceFirst("\"elsewhere\": \\{ *\\},", "");
+        assertTrue(first.contains("\"formatVersion\": 1") && !first.contains("elsewhere"), first.substring(0, 300));
+        Files.writeString(file(), first);
+        assertEquals(job.fill(), BenchFile.read(file()).fill());
+    }
+
+    @Test
     void twoWindowsKeepWhatEachChangedElsewhere() throws Exception {
         Job first = job(150, Optional.empty(), Set.of());
         BenchFile.keep(file(), Optional.empty(), first);
