@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
 import tintwright.match.Aim;
@@ -65,6 +66,9 @@ public final class DosePlanner {
     /** Mean length of a normal error in three dimensions, of its root mean square: derived, the root of 8 / (3 pi). */
     private static final double USUAL_OF_SPREAD = 0.92;
 
+    /** Each round asks for less than the one before, and the fourth for hardly anything; a judgement of ours. */
+    private static final int MOST_ROUNDS = 4;
+
     private final CupSight sight;
     private final CupState state;
 
@@ -82,7 +86,40 @@ public final class DosePlanner {
         if (planner.state.white() <= 0) {
             return new Plan.NoWhite();
         }
-        return planner.next();
+        Plan next = planner.next();
+        return next instanceof Plan.Doses doses && !doses.fillUp() ? planner.withAllBeforeALook(doses) : next;
+    }
+
+    /**
+     * What would be asked for once these doses are in, and before anything is looked at, goes in with them: one larger
+     * dose of a tint is weighed straight where its parts would each be thinned.
+     */
+    private Plan withAllBeforeALook(Plan.Doses first) {
+        Plan.Doses all = first;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            Cup dosed = sight.cup();
+            for (Dose dose : all.doses()) {
+                dosed = dosed.add(Instant.EPOCH, dose.deed());
+            }
+            Plan then = new DosePlanner(CupSight.of(sight.shelfAlone(), dosed)).next();
+            if (!(then instanceof Plan.Doses more) || more.fillUp()) {
+                return all;
+            }
+            Map<String, Double> tints = new LinkedHashMap<>();
+            double white = 0;
+            for (Dose dose :
+                    Stream.concat(all.doses().stream(), more.doses().stream()).toList()) {
+                if (dose.part().equals(sight.cup().base())) {
+                    white += dose.grams();
+                } else {
+                    tints.merge(dose.part(), dose.grams(), Double::sum);
+                }
+            }
+            List<Dose> doses = weighable(sight, new TintSearch.Found(white, tints, 0, 0), 1);
+            double share = 1 - (1 - all.share()) * (1 - more.share());
+            all = new Plan.Doses(doses, sight.outlook(sum(sight, doses), 1), share, false);
+        }
+        return all;
     }
 
     /** @return white to hold back of a cup that is to be started with this much, by how far doses may overshoot */

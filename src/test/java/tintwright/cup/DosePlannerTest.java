@@ -16,6 +16,7 @@ import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.demo.MeteredShop;
+import tintwright.files.Demo;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
@@ -110,6 +111,19 @@ class DosePlannerTest {
         assertEquals(100, end.state().mass(), 0.3);
         Cup last = end.add(NOW, read(CupSight.of(KNOWN, end), 0));
         assertInstanceOf(Plan.Stop.class, DosePlanner.plan(CupSight.of(KNOWN, last)));
+    }
+
+    @Test
+    void allThatMayGoInBeforeALookGoesInAtOnce() {
+        Knowledge demo = Knowledge.of(Demo.shelf());
+        Cup cup = Cup.empty("bow", Demo.places().get(0), 150, 0.01, WHITE);
+        Plan.Start start = (Plan.Start) DosePlanner.plan(CupSight.of(demo, cup));
+        Cup begun = cup.add(NOW, weighed(WHITE, start.white())).add(NOW, new Deed.Held(start.reserve()));
+        Plan.Doses doses = (Plan.Doses) DosePlanner.plan(CupSight.of(demo, begun));
+        assertTrue(
+                doses.doses().stream().allMatch(dose -> dose.letDown().isEmpty()),
+                "weighed straight: " + doses.doses());
+        assertInstanceOf(Plan.TakeChip.class, DosePlanner.plan(CupSight.of(demo, dosed(begun, doses))));
     }
 
     @Test

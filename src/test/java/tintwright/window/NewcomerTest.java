@@ -91,14 +91,14 @@ class NewcomerTest {
     }
 
     @Test
-    void theDemoReachesItsFirstDabInTwelvePresses() {
+    void theDemoReachesItsFirstDabInSixPresses() {
         Stagehand.onScreen(() -> {
             open(new Desk(Desk.demo(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn));
             press("now-button");
             assertEquals(Step.CUP, desk.shell().stepProperty().get());
             weighAllThatIsAsked();
             assertEquals(CupDeeds.Kind.READ_CHIP, kind());
-            assertTrue(presses <= 12, presses + " presses");
+            assertTrue(presses <= 6, presses + " presses");
             return null;
         });
     }
@@ -140,7 +140,7 @@ class NewcomerTest {
     }
 
     @Test
-    void aFillWithItsCupTakesThirtyTwoPresses() {
+    void aFillWithItsCupTakesTwentyPresses() {
         Stagehand.onScreen(() -> {
             open(Desks.demo(clock));
             desk.shell().stepProperty().set(Step.FILL);
@@ -166,7 +166,7 @@ class NewcomerTest {
             press("do-it");
             assertEquals(Step.FILL, desk.shell().stepProperty().get());
             press("now-button");
-            assertTrue(presses <= 32, presses + " presses");
+            assertTrue(presses <= 20, presses + " presses");
             assertEquals(1, desk.fill().timers().clocks().size(), "the catalyst is in and its time runs");
             return null;
         });
