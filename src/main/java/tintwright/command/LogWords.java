@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import tintwright.bench.log.BoatStory;
 import tintwright.bench.log.GiveOut;
 import tintwright.colour.Lab;
-import tintwright.logbook.Looks;
+import tintwright.colour.Looks;
 import tintwright.logbook.MeanColour;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;

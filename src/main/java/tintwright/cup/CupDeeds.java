@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.DifferenceWords.Said;
+import tintwright.colour.Lab;
 import tintwright.shelf.Shelf;
 import tintwright.units.Grams;
 
@@ -84,9 +85,17 @@ public record CupDeeds(
      *
      * @param entry   its id
      * @param weighed true when its grams can be put right
-     * @param chip    true for a chip that was read
+     * @param chip    the chip, for one that was read
      */
-    public record Done(String entry, String words, boolean weighed, boolean chip) {}
+    public record Done(String entry, String words, boolean weighed, Optional<ReadChip> chip) {}
+
+    /**
+     * A chip that was read.
+     *
+     * @param colour  as the reading states it, or for D65 and 10 degrees
+     * @param figures the same in numbers
+     */
+    public record ReadChip(Lab colour, String figures) {}
 
     public CupDeeds {
         next = List.copyOf(next);
@@ -126,9 +135,9 @@ public record CupDeeds(
             Deed deed = entry.deed();
             done.add(new Done(
                     entry.id(),
-                    DeedWords.of(deed, shelf),
+                    deed instanceof Deed.Read read ? DeedWords.chip(read) : DeedWords.of(deed, shelf),
                     deed instanceof Deed.Weighed || deed instanceof Deed.LetDown,
-                    deed instanceof Deed.Read));
+                    deed instanceof Deed.Read read ? Optional.of(DeedWords.read(read)) : Optional.empty()));
         }
         Optional<Outlook> outlook = sight.outlook();
         return new CupDeeds(

@@ -3,9 +3,10 @@ package tintwright.cup;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import tintwright.colour.Lab;
+import tintwright.colour.Looks;
+import tintwright.colour.Viewing;
 import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
-import tintwright.reading.Reading;
 import tintwright.shelf.Shelf;
 import tintwright.units.Grams;
 
@@ -26,7 +27,7 @@ final class DeedWords {
         } else if (deed instanceof Deed.SetAside aside) {
             return Grams.written(aside.grams()) + " set aside as \u201c" + aside.name() + "\u201d";
         } else if (deed instanceof Deed.Read read) {
-            return reading(read);
+            return chip(read) + " (" + read(read).figures() + ")";
         } else if (deed instanceof Deed.Seen seen) {
             return seen.trial().map(trial -> trial(trial, shelf)).orElse("") + "seen "
                     + (seen.verdict().film() == FilmState.WET ? "wet" : "cured") + " beside the hull: "
@@ -55,15 +56,19 @@ final class DeedWords {
         return shelf.nameOf(down.part()) + ", thinned 1 in " + down.oneIn();
     }
 
-    private static String reading(Deed.Read read) {
-        Reading reading = read.reading();
-        String film = "chip read " + (reading.film() == FilmState.WET ? "wet" : "cured");
-        String counts = read.counts() ? "" : ", does not count";
-        if (reading instanceof ColourReading colour) {
-            Lab lab = colour.lab();
-            return String.format(
-                    Locale.ROOT, "%s: L* %.1f a* %.1f b* %.1f%s", film, lab.lightness(), lab.a(), lab.b(), counts);
-        }
-        return film + ", spectrum" + counts;
+    /** Such as "chip read cured: dark greyish green". */
+    static String chip(Deed.Read read) {
+        return "chip read " + (read.reading().film() == FilmState.WET ? "wet" : "cured") + ": "
+                + Looks.of(read(read).colour()) + (read.counts() ? "" : ", does not count");
+    }
+
+    static CupDeeds.ReadChip read(Deed.Read read) {
+        Lab lab = read.reading() instanceof ColourReading colour
+                ? colour.lab()
+                : read.reading().colour(Viewing.D65_10).orElseThrow();
+        return new CupDeeds.ReadChip(
+                lab,
+                String.format(Locale.ROOT, "L* %.1f a* %.1f b* %.1f", lab.lightness(), lab.a(), lab.b())
+                        + (read.reading() instanceof ColourReading ? "" : ", from a whole curve"));
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import tintwright.colour.Lab;
+import tintwright.colour.Looks;
 import tintwright.files.ChipShape;
 import tintwright.files.FileProblem;
 import tintwright.files.JsonPlace;

@@ -14,7 +14,7 @@ import tintwright.bench.log.ShopLog;
 import tintwright.bench.top.BenchTop;
 import tintwright.bench.top.BenchTop.Answer;
 import tintwright.bench.top.BenchTop.Sight;
-import tintwright.logbook.Looks;
+import tintwright.colour.Looks;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.paper.HtmlSheet;

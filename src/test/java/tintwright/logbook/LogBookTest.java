@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
+import tintwright.colour.Looks;
 import tintwright.colour.Viewing;
 import tintwright.logbook.disk.Folders;
 

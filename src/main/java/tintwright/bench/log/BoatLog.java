@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import tintwright.colour.Lab;
+import tintwright.colour.Looks;
 import tintwright.logbook.MeanColour;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
+import tintwright.reading.Reading;
 import tintwright.units.Grams;
 
 /** What was done to a boat, a line each, as every face with a screen tells it. */
@@ -22,6 +25,7 @@ public final class BoatLog {
      * @param cup     true for a cup, which can be made again, labelled and judged
      * @param grams   how much was in it
      * @param verdict how a cup came out, when somebody said so
+     * @param colour  what was read of it last; empty when nothing was
      */
     public record Line(
             UUID id,
@@ -30,7 +34,8 @@ public final class BoatLog {
             String words,
             boolean cup,
             double grams,
-            Optional<Page.Outcome> verdict) {}
+            Optional<Page.Outcome> verdict,
+            Optional<Lab> colour) {}
 
     /** @return everything but boat and places, oldest first */
     public static List<Line> of(ShopLog log, BoatStory story) {
@@ -44,14 +49,19 @@ public final class BoatLog {
         if (page instanceof Page.Cup cup) {
             List<String> parts = new ArrayList<>();
             cup.parts().grams().forEach((id, grams) -> parts.add(Grams.about(grams) + " " + cup.nameOf(id)));
+            List<Reading> readings = cup.readings();
+            Optional<Lab> last = MeanColour.of(readings.subList(Math.max(0, readings.size() - 1), readings.size()))
+                    .map(MeanColour::lab);
             return Optional.of(new Line(
                     noted.id(),
                     cup.day().toString(),
                     "Cup " + named(cup.name()),
-                    String.join(", ", parts),
+                    String.join(", ", parts)
+                            + last.map(lab -> ". Its last chip: " + words(lab)).orElse(""),
                     true,
                     cup.parts().total(),
-                    verdict(log, noted)));
+                    verdict(log, noted),
+                    last));
         }
         if (page instanceof Page.Filled filled) {
             return done(
@@ -78,8 +88,12 @@ public final class BoatLog {
                             left.used() ? ", used up" : ""));
         }
         if (page instanceof Page.ChipMade made) {
-            return done(
-                    noted, "Chip" + made.cup().map(id -> " of " + what(log, id)).orElse(""), chip(made));
+            Optional<Lab> read = MeanColour.of(made.chip().readings()).map(MeanColour::lab);
+            return Optional.of(line(
+                    noted,
+                    "Chip" + made.cup().map(id -> " of " + what(log, id)).orElse(""),
+                    read.map(BoatLog::words).orElse("not read") + (made.cured().isBlank() ? "" : ", " + made.cured()),
+                    read));
         }
         if (page instanceof Page.Remark remark) {
             return done(noted, remark.of().map(id -> "About " + what(log, id)).orElse("Note"), remark.text());
@@ -88,17 +102,17 @@ public final class BoatLog {
     }
 
     private static Optional<Line> done(Noted<Page> noted, String title, String words) {
-        return Optional.of(
-                new Line(noted.id(), noted.at().toString().substring(0, 10), title, words, false, 0, Optional.empty()));
+        return Optional.of(line(noted, title, words, Optional.empty()));
     }
 
-    private static String chip(Page.ChipMade made) {
-        String read = MeanColour.of(made.chip().readings())
-                .map(mean -> say(
-                        "L* %.1f   a* %.1f   b* %.1f",
-                        mean.lab().lightness(), mean.lab().a(), mean.lab().b()))
-                .orElse("not read");
-        return made.cured().isBlank() ? read : read + ", " + made.cured();
+    private static Line line(Noted<Page> noted, String title, String words, Optional<Lab> colour) {
+        String day = noted.at().toString().substring(0, 10);
+        return new Line(noted.id(), day, title, words, false, 0, Optional.empty(), colour);
+    }
+
+    /** @return a colour in plain words, its numbers behind them: "greyish green (L* 62.7 a* -9.0 b* 2.8)" */
+    private static String words(Lab lab) {
+        return say("%s (L* %.1f a* %.1f b* %.1f)", Looks.of(lab), lab.lightness(), lab.a(), lab.b());
     }
 
     /** @return what an entry is about, such as: the cup "bow 2" */

@@ -4,11 +4,13 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.cup.CupDeeds;
+import tintwright.window.picture.Shade;
 import tintwright.window.pieces.Controls;
 
 /** What is in the cup, what goes in now and what comes after it, one line each; what is in can be put right. */
@@ -37,10 +39,15 @@ final class DeedList extends VBox {
         }
         for (CupDeeds.Done line : deeds.done().subList(before, deeds.done().size())) {
             HBox row = line("\u2713", "deed-done", line.words());
+            line.chip().ifPresent(chip -> {
+                row.getChildren().add(1, Controls.speck(Shade.of(chip.colour()).css()));
+                Tooltip.install(row, new Tooltip(chip.figures()));
+                row.setAccessibleText(line.words() + ", " + chip.figures());
+            });
             if (line.weighed()) {
                 row.getChildren().add(Controls.quietButton("Put right", () -> putRight(row, line)));
             }
-            if (line.chip()) {
+            if (line.chip().isPresent()) {
                 row.getChildren().add(Controls.quietButton("Cross out", () -> model.crossOut(line.entry())));
             }
             getChildren().add(row);

@@ -46,11 +46,12 @@ public final class LogModel {
     /**
      * A place of the boat in hand.
      *
-     * @param looks its colour each time it was read, oldest first: how it has moved
-     * @param read  what was read last, and when
-     * @param moved how it has moved since it was read first; empty when it was read once
+     * @param looks   its colour each time it was read, oldest first: how it has moved
+     * @param read    how it looked when it was read last, in plain words
+     * @param figures when that was, and the same in numbers; empty when it was not read
+     * @param moved   how it has moved since it was read first; empty when it was read once
      */
-    public record PlaceLine(String name, List<Look> looks, String read, String moved) {}
+    public record PlaceLine(String name, List<Look> looks, String read, String figures, String moved) {}
 
     /** A place as it was read on a day. */
     public record Look(String day, Shade shade) {}

@@ -21,6 +21,7 @@ import tintwright.bench.job.Job;
 import tintwright.bench.log.BoatLog;
 import tintwright.logbook.Page;
 import tintwright.window.picture.Patches;
+import tintwright.window.picture.Shade;
 import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.FileNames;
 import tintwright.window.pieces.SideBySide;
@@ -97,7 +98,13 @@ public final class LogPage {
             }
             Label read = Controls.plain(place.read());
             GridPane.setHgrow(read, Priority.ALWAYS);
-            places.addRow(row, name, new VBox(read, Controls.whenSaid(Controls.soft(place.moved()))));
+            places.addRow(
+                    row,
+                    name,
+                    new VBox(
+                            read,
+                            Controls.whenSaid(Controls.soft(place.moved())),
+                            Controls.whenSaid(Controls.soft(place.figures()))));
             words.append(' ')
                     .append(place.name())
                     .append(", ")
@@ -148,11 +155,16 @@ public final class LogPage {
     }
 
     private Node entry(BoatLog.Line line) {
+        Label day = Controls.soft(line.day());
+        day.setStyle("-fx-min-width: 5.6em;");
         VBox sheet = Controls.sheet(
                 "",
-                Controls.row(Controls.wrapped(line.title(), "strong"), Controls.gap(), Controls.soft(line.day())),
+                Controls.row(Controls.wrapped(line.title(), "strong"), Controls.gap(), day),
                 Controls.whenSaid(Controls.plain(line.words())));
-        ((HBox) sheet.getChildren().get(0)).getChildren().get(2).setStyle("-fx-min-width: 5.6em;");
+        line.colour()
+                .ifPresent(lab -> ((HBox) sheet.getChildren().get(0))
+                        .getChildren()
+                        .add(0, Controls.speck(Shade.of(lab).css())));
         if (!line.cup()) {
             return sheet;
         }

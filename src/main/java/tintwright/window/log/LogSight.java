@@ -14,6 +14,7 @@ import tintwright.bench.log.MixAgain;
 import tintwright.bench.log.NearIt;
 import tintwright.bench.log.ShopLog;
 import tintwright.colour.Lab;
+import tintwright.colour.Looks;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.match.Aim;
@@ -53,7 +54,7 @@ final class LogSight {
                 .mapToInt(place -> place.readings().size())
                 .sum();
         String read = story.latest()
-                .map(seen -> say("%s, read %s", Figures.lab(seen.lab()), seen.day()))
+                .map(seen -> capital(Looks.of(seen.lab())))
                 .orElse(
                         unwritten == 0
                                 ? "not read yet"
@@ -69,6 +70,9 @@ final class LogSight {
                         .map(seen -> new LogModel.Look(seen.day().toString(), Shade.of(seen.lab())))
                         .toList(),
                 read,
+                story.latest()
+                        .map(seen -> say("read %s: %s", seen.day(), Figures.lab(seen.lab())))
+                        .orElse(""),
                 moved);
     }
 
@@ -105,9 +109,13 @@ final class LogSight {
         return new LogModel.NearLine(
                 name,
                 start.boat().orElse(""),
-                say(
-                        "%.1f off%s",
-                        start.deltaE(), start.words().isBlank() ? "" : ": " + start.words() + " than the hull"),
+                start.words().isBlank()
+                        ? say("%.1f off", start.deltaE())
+                        : say(
+                                "%s%s (%.1f off)",
+                                capital(start.words()),
+                                start.words().endsWith("to see") ? "" : " than the hull",
+                                start.deltaE()),
                 verdict.map(outcome -> "came out " + outcome.words()).orElse(""),
                 noted.map(Noted::id),
                 cup.map(page -> page.parts().total()).orElse(0.0));
@@ -146,6 +154,10 @@ final class LogSight {
                         way -> lines.add(say("The hull has moved since: %s (%.1f off).", way.words(), way.deltaE())));
         lines.addAll(answer.remarks());
         return lines;
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static String say(String pattern, Object... values) {

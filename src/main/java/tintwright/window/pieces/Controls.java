@@ -87,6 +87,14 @@ public final class Controls {
         return sheet;
     }
 
+    /** A colour as large as a letter, beside the words for it. */
+    public static Region speck(String css) {
+        Region speck = new Region();
+        speck.getStyleClass().add("speck");
+        speck.setStyle(css);
+        return speck;
+    }
+
     public static HBox row(Node... content) {
         HBox row = new HBox(content);
         row.getStyleClass().add("row");

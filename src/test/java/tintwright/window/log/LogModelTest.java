@@ -62,10 +62,25 @@ class LogModelTest {
                 .filter(line -> line.title().startsWith("Chip") && line.words().contains("57.6"))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(now().entries()));
+        assertTrue(chip.words().startsWith("greyish green (L*"), "words before numbers: " + chip.words());
+        assertTrue(chip.colour().isPresent());
         assertTrue(chip.title().contains(cup.title().substring("Cup ".length())), chip.title());
         assertTrue(
                 now().entries().stream()
                         .noneMatch(line -> (line.title() + " " + line.words()).matches("(?s).*\\be[0-9]+\\b.*")),
+                now().entries().toString());
+    }
+
+    @Test
+    void aCupSaysWhatItsLastChipLookedLike() {
+        desk.cup().begin();
+        desk.cup().accept();
+        desk.cup().alsoWeighed("soot-black", "0.6");
+        desk.cup().read("57.6", "-8.2", "1.5", Viewing.D65_10, FilmState.CURED);
+        log.doneWithCup();
+        assertTrue(
+                now().entries().stream()
+                        .anyMatch(line -> line.cup() && line.words().contains("Its last chip: greyish green (L* 57.6")),
                 now().entries().toString());
     }
 
@@ -95,7 +110,8 @@ class LogModelTest {
                 .filter(line -> line.name().equals("transom"))
                 .findFirst()
                 .orElseThrow();
-        assertTrue(transom.read().contains("L* 80.0"), transom.read());
+        assertEquals("Light greyish yellow green", transom.read());
+        assertTrue(transom.figures().contains("L* 80.0"), transom.figures());
     }
 
     @Test

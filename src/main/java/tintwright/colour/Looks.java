@@ -1,6 +1,4 @@
-package tintwright.logbook;
-
-import tintwright.colour.Lab;
+package tintwright.colour;
 
 /**
  * A few plain words for a colour, so that "the light green one" can be found again. The borders are ours and only
