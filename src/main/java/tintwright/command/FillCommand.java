@@ -157,8 +157,8 @@ final class FillCommand extends Command {
             names = "--catalyst-with",
             paramLabel = "TOOL=STEP",
             description =
-                    "What the catalyst is measured with: scale=0.01 (g), syringe=0.02 (ml), or dropper=24, the drops "
-                            + "of your own dropper in a ml, counted once.")
+                    "What the catalyst is measured with: scale=0.01 (g), syringe=0.02 (ml), spoon=1.25 (ml it holds, "
+                            + "level), or dropper=24, the drops of your own dropper in a ml, counted once.")
     private String catalystWith;
 
     @Option(

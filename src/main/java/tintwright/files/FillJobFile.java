@@ -131,6 +131,7 @@ public final class FillJobFile {
             case SCALE -> tree.put("catalystStepGrams", measure.step());
             case SYRINGE -> tree.put("catalystStepMl", measure.step());
             case DROPPER -> tree.put("dropsPerMl", measure.dropsPerMl());
+            case SPOON -> tree.put("catalystSpoonMl", measure.step());
         }
         tree.putAll(fields("scaleGrams", tools.scaleG(), "cup", tools.cupMm(), "pace", tools.pace()));
         return tree;
@@ -332,7 +333,7 @@ public final class FillJobFile {
             return Tools.USUAL;
         }
         JsonPlace place = root.at("tools");
-        place.only("dropsPerMl", "catalystStepMl", "catalystStepGrams", "scaleGrams", "cup", "pace");
+        place.only("dropsPerMl", "catalystStepMl", "catalystStepGrams", "catalystSpoonMl", "scaleGrams", "cup", "pace");
         CatalystMeasure measure = measure(place);
         double scale = place.number("scaleGrams", Tools.USUAL.scaleG());
         double cup = place.has("cup") ? length(place, "cup") : Tools.USUAL.cupMm();
@@ -345,6 +346,10 @@ public final class FillJobFile {
         if (place.has("catalystStepGrams")) {
             double step = place.at("catalystStepGrams").number();
             return place.make(() -> new CatalystMeasure(CatalystMeasure.By.SCALE, step));
+        }
+        if (place.has("catalystSpoonMl")) {
+            double spoon = place.at("catalystSpoonMl").number();
+            return place.make(() -> new CatalystMeasure(CatalystMeasure.By.SPOON, spoon));
         }
         OptionalDouble drops = place.optionalNumber("dropsPerMl");
         OptionalDouble step = place.optionalNumber("catalystStepMl");

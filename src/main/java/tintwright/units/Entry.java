@@ -38,6 +38,16 @@ public final class Entry {
     private static final Map<String, Double> MASSES =
             Map.of("g", 1.0, "kg", 1000.0, "oz", Units.GRAMS_PER_OUNCE, "lb", 16 * Units.GRAMS_PER_OUNCE);
 
+    private static final Map<String, Double> VOLUMES = Map.of(
+            "ml",
+            1.0,
+            "tsp",
+            Units.ML_PER_US_TEASPOON,
+            "tbsp",
+            Units.ML_PER_US_TABLESPOON,
+            "fl oz",
+            Units.ML_PER_US_FLUID_OUNCE);
+
     private Entry() {}
 
     /**
@@ -56,6 +66,11 @@ public final class Entry {
     /** @return grams; a bare number is grams or ounces */
     public static double grams(String quantity, String typed, UnitSystem system) {
         return amount(quantity, typed, MASSES, system == UnitSystem.US ? "oz" : "g");
+    }
+
+    /** @return millilitres; a bare number is millilitres or teaspoons */
+    public static double ml(String quantity, String typed, UnitSystem system) {
+        return amount(quantity, typed, VOLUMES, system == UnitSystem.US ? "tsp" : "ml");
     }
 
     /** @return degrees Celsius; a bare number is Celsius or Fahrenheit */

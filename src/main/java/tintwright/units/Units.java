@@ -17,6 +17,10 @@ public final class Units {
     public static final double ML_PER_US_GALLON = 231 * MM_PER_INCH * MM_PER_INCH * MM_PER_INCH / 1000;
     /** Millilitres in a US fluid ounce, a 128th of a US gallon. */
     public static final double ML_PER_US_FLUID_OUNCE = ML_PER_US_GALLON / 128;
+    /** Millilitres in a US teaspoon, a sixth of a US fluid ounce. */
+    public static final double ML_PER_US_TEASPOON = ML_PER_US_FLUID_OUNCE / 6;
+    /** Millilitres in a US tablespoon of three teaspoons. */
+    public static final double ML_PER_US_TABLESPOON = 3 * ML_PER_US_TEASPOON;
     /** Grams in an avoirdupois ounce, a 16th of the pound of 453.59237 g. */
     public static final double GRAMS_PER_OUNCE = 453.59237 / 16;
     /** Square feet that a US gallon covers one mil thick with nothing lost: about 1604. */

@@ -190,7 +190,7 @@ class FillCommandTest {
                 "--celsius 20 --repair dent:hole=5|the kind of repair must be one of",
                 "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical,found=rot|what was found must be one of cracked, soft",
                 "--celsius 20 --repair hole:hole=5mm3/8in,depth=4,lie=vertical|hole must be a number with a unit",
-                "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --catalyst-with spoon=1|a scale, a syringe or a dropper",
+                "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --catalyst-with ladle=1|a scale, a syringe, a dropper or a spoon",
                 "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --catalyst-with dropper=2|Drops in a millilitre must be 5 to 100",
                 "--celsius 20 --repair hole:hole=5,depth=4,lie=vertical --noted 24C,1.8|--noted is temperature",
                 "--celsius 90F --repair hole:hole=5,depth=4,lie=vertical --catalyst 4 --basis mass|Catalyst must be 1.2 to 3 %",

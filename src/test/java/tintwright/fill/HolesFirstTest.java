@@ -269,6 +269,34 @@ class HolesFirstTest {
         assertEquals(1.2, 100 * 2 / CatalystMeasure.DROPS_PER_ML.high() / 5, 0.05);
     }
 
+    /** A quarter teaspoon is 1.232 231 ml: NIST Special Publication 811 (2008), appendix B.8, teaspoon. */
+    @Test
+    void aSpoonIsForLargeCupsAndNeverHalfFull() {
+        CatalystMeasure quarter = new CatalystMeasure(CatalystMeasure.By.SPOON, 4.928922 / 4);
+        assertEquals("quarter teaspoon of 1.23 ml", quarter.words());
+        assertEquals("quarter teaspoon of 1.25 ml", CatalystMeasure.QUARTER_TEASPOON.words());
+        assertEquals("tablespoon of 15 ml", new CatalystMeasure(CatalystMeasure.By.SPOON, 15).words());
+        assertEquals("spoon of 3.1 ml", new CatalystMeasure(CatalystMeasure.By.SPOON, 3.1).words());
+        Batch small = FillPlanner.plan(Jobs.with(Tools.USUAL.with(quarter), ONE_HOLE))
+                .batches()
+                .get(0);
+        double spoons = small.catalyst().said().orElseThrow() / quarter.step();
+        assertEquals(1, spoons, 1e-9, "the smallest cup takes one");
+        assertTrue(small.surplusMl() > 30, "and is raised to what one is the catalyst of: " + small.surplusMl());
+        assertTrue(
+                small.catalyst().words(UnitSystem.METRIC).startsWith("1 level quarter teaspoon of 1.23 ml ("),
+                small.catalyst().words(UnitSystem.METRIC));
+        for (RepairLine line : Jobs.ALL) {
+            for (Batch batch :
+                    FillPlanner.plan(Jobs.with(Tools.USUAL.with(quarter), line)).batches()) {
+                batch.catalyst()
+                        .said()
+                        .ifPresent(ml -> assertEquals(
+                                Math.rint(ml / quarter.step()), ml / quarter.step(), 1e-9, "whole spoons"));
+            }
+        }
+    }
+
     @Test
     void aProductWithoutATableAndOneThatEndsTooSoonStillGetAPlan() {
         CatalystTable none = new CatalystTable("Quay white", List.of());

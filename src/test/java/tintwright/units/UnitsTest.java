@@ -20,6 +20,9 @@ class UnitsTest {
         assertEquals(3785.411784, Units.ML_PER_US_GALLON, 1e-9);
         assertEquals(29.5735295625, Units.ML_PER_US_FLUID_OUNCE, 1e-12);
         assertEquals(28.349523125, Units.GRAMS_PER_OUNCE, 1e-12);
+        // NIST Special Publication 811 (2008), appendix B.8, teaspoon and tablespoon, to the digits printed there.
+        assertEquals(4.928922, Units.ML_PER_US_TEASPOON, 5e-7);
+        assertEquals(14.78676, Units.ML_PER_US_TABLESPOON, 5e-6);
     }
 
     @Test
@@ -68,6 +71,9 @@ class UnitsTest {
         assertEquals(-5, Entry.celsius("air", "-5", UnitSystem.METRIC), 1e-12);
         assertEquals(25, Entry.celsius("air", "77 °F", UnitSystem.METRIC), 1e-12);
         assertEquals(56.69904625, Entry.grams("cup", "2", UnitSystem.US), 1e-12);
+        assertEquals(1.232230, Entry.ml("spoon", "1/4", UnitSystem.US), 1e-6);
+        assertEquals(1.25, Entry.ml("spoon", "1,25", UnitSystem.METRIC), 1e-12);
+        assertEquals(14.786765, Entry.ml("spoon", "1 tbsp", UnitSystem.METRIC), 1e-6);
     }
 
     @Test

@@ -118,7 +118,7 @@ class OpeningTest {
         assertTrue(before.fill().hull().weather("24", "", "", "60", UnitSystem.METRIC));
         assertTrue(before.fill()
                 .hull()
-                .know(new AtTheHullModel.Known("0.5", "0.6", "", "80", Optional.empty(), "22"), UnitSystem.METRIC));
+                .know(new AtTheHullModel.Known("0.5", "0.6", "", "80", Optional.empty(), "22", ""), UnitSystem.METRIC));
         assertTrue(before.fill().catalyst().row("Grey tin", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC));
         FillDraft typed = before.job().now().fill();
 

@@ -35,7 +35,7 @@ public record CatalystDose(
         return new CatalystDose(share, ml * densities.catalyst(), ml, mixMl * mix.density(densities), mixMl, measure);
     }
 
-    /** @return what is measured, in the measure's own unit: g, ml or drops; empty when no such figure stays in the limit */
+    /** @return what is measured, in the measure's own unit: g, ml (whole spoons of it) or drops; empty when no such figure stays in the limit */
     public OptionalDouble said() {
         return measured().said();
     }
@@ -46,6 +46,7 @@ public record CatalystDose(
                 measured("weighing to " + Sizes.plain(measure.step()) + " g", measure.step(), grams, mixGrams);
             case SYRINGE ->
                 measured("a syringe marked in " + Sizes.plain(measure.step()) + " ml", measure.step(), ml, mixMl);
+            case SPOON -> measured("a level " + measure.words(), measure.step(), ml, mixMl);
             case DROPPER -> measured("drops", 1, measure.dropsPerMl() * ml, measure.dropsPerMl() * mixMl);
         };
     }
@@ -121,7 +122,13 @@ public record CatalystDose(
             case SCALE -> Sizes.toStep(figure, measure.step()) + " g on the scale";
             case SYRINGE -> Sizes.toStep(figure, measure.step()) + " ml in the syringe";
             case DROPPER -> String.format(Locale.ROOT, "%.0f drops of your ", figure) + measure.words();
+            case SPOON -> spoons(Math.round(figure / measure.step()));
         };
+    }
+
+    private String spoons(long count) {
+        return count + " level "
+                + (count == 1 ? measure.words() : measure.words().replaceFirst(" of ", "s of "));
     }
 
     @Override

@@ -37,6 +37,7 @@ final class AtTheHullForm {
     private final CheckBox waxed = new CheckBox("The paste holds wax");
     private final ComboBox<Materials.Seal> seal = new ComboBox<>();
     private final TextField drops = new TextField();
+    private final TextField spoon = new TextField();
     private final ComboBox<Optional<GritLadder.Surface>> surface = new ComboBox<>();
     private final ComboBox<CatalystTool> measured = new ComboBox<>();
     private boolean showing;
@@ -58,7 +59,17 @@ final class AtTheHullForm {
         surface.valueProperty().addListener((property, before, after) -> know());
         Choices.fill(measured, List.of(CatalystTool.values()), CatalystTool::words);
         measured.setId("catalyst-measured");
+        drops.setId("drops");
+        spoon.setId("spoon");
+        Node counted = asked("Drops in a ml", drops, this::know);
+        VBox level = asked(metric ? "One level spoon, ml" : "One level spoon, tsp", spoon, this::know);
+        level.getChildren()
+                .add(Controls.soft(
+                        "Not sure? Weigh ten level spoons of water: a tenth of the grams is its millilitres. Of"
+                                + " plastic, and never for food again."));
         measured.valueProperty().addListener((property, before, after) -> {
+            Controls.show(counted, after == CatalystTool.DROPS);
+            Controls.show(level, after == CatalystTool.SPOON);
             if (!showing && !model.hull().measureWith(after)) {
                 drops.requestFocus();
             }
@@ -76,7 +87,6 @@ final class AtTheHullForm {
         Choices.fill(seal, List.of(Materials.Seal.values()), AtTheHullForm::words);
         seal.setId("last-coat-seal");
         seal.valueProperty().addListener((property, before, after) -> sealed());
-        drops.setId("drops");
         String degrees = metric ? "\u00b0C" : "\u00b0F";
         FlowPane weather = fields(
                 asked("Hull, " + degrees, temperature, this::weather),
@@ -88,8 +98,7 @@ final class AtTheHullForm {
                 asked(metric ? "Hull is thick, mm" : "Hull is thick, in", thick, this::know));
         FlowPane facts = fields(
                 asked("White hides from, " + film, hides, this::know),
-                asked(metric ? "Gel paste there, g" : "Gel paste there, oz", paste, this::know),
-                asked("Drops in a ml", drops, this::know));
+                asked(metric ? "Gel paste there, g" : "Gel paste there, oz", paste, this::know));
         Controls.follow(temperature, model.job().jobProperty(), (before, after) -> {
             if (!before.fill().equals(after.fill())) {
                 show();
@@ -107,6 +116,8 @@ final class AtTheHullForm {
                 waxed,
                 Choices.asked("The last coat, to cure dry, gets", seal),
                 Choices.asked("The catalyst is measured with", measured),
+                counted,
+                level,
                 Choices.asked("Before sanding it is", surface),
                 Controls.soft("Leave out what you do not know: it then stands among the cautions."),
                 Controls.whenSaid(Controls.bound(model.hull().problemProperty(), "caution")));
@@ -151,7 +162,8 @@ final class AtTheHullForm {
                                     thick.getText(),
                                     paste.getText(),
                                     surface.getValue(),
-                                    drops.getText()),
+                                    drops.getText(),
+                                    spoon.getText()),
                             units);
         }
     }
@@ -194,6 +206,10 @@ final class AtTheHullForm {
                         ? OptionalDouble.of(measure.dropsPerMl())
                         : OptionalDouble.empty(),
                 1);
+        put(
+                spoon,
+                measure.by() == CatalystMeasure.By.SPOON ? OptionalDouble.of(measure.step()) : OptionalDouble.empty(),
+                metric ? 1 : Units.ML_PER_US_TEASPOON);
         measured.setValue(CatalystTool.of(measure));
         surface.setValue(facts.surface());
         showing = false;

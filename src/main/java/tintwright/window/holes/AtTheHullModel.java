@@ -27,7 +27,8 @@ public final class AtTheHullModel {
             String hull,
             String paste,
             Optional<GritLadder.Surface> surface,
-            String dropsPerMl) {}
+            String dropsPerMl,
+            String spoon) {}
 
     AtTheHullModel(JobModel job) {
         this.job = job;
@@ -57,10 +58,13 @@ public final class AtTheHullModel {
     public boolean know(Known typed, UnitSystem units) {
         return FailureWords.tried(problem::set, () -> {
             Tools now = job.now().fill().facts().tools();
-            CatalystMeasure measure = typed.dropsPerMl().isBlank()
-                    ? now.catalyst()
-                    : CatalystMeasure.dropper(
-                            FillTyped.number("drops in a millilitre", typed.dropsPerMl(), "a number, such as 24"));
+            CatalystMeasure measure = !typed.dropsPerMl().isBlank()
+                    ? CatalystMeasure.dropper(
+                            FillTyped.number("drops in a millilitre", typed.dropsPerMl(), "a number, such as 24"))
+                    : typed.spoon().isBlank()
+                            ? now.catalyst()
+                            : new CatalystMeasure(
+                                    CatalystMeasure.By.SPOON, Entry.ml("what the spoon holds", typed.spoon(), units));
             FillFacts before = job.now().fill().facts();
             FillFacts facts = new FillFacts(
                     film("the film at which the base hides", typed.baseHides(), units),

@@ -19,7 +19,9 @@ enum CatalystTool {
             "with a syringe marked in 0.05 ml",
             new CatalystMeasure(CatalystMeasure.By.SYRINGE, 0.05)),
     /** A dropper whose drops were counted. */
-    DROPS("drops, counted into a ml", "in drops", null);
+    DROPS("drops, counted into a ml", "in drops", null),
+    /** A plastic measuring spoon, filled level. */
+    SPOON("a level plastic spoon, for large cups", "with a spoon", CatalystMeasure.QUARTER_TEASPOON);
 
     private final String words;
     private final String inWords;
@@ -55,6 +57,7 @@ enum CatalystTool {
         return switch (measure.by()) {
             case SCALE -> SCALE;
             case DROPPER -> DROPS;
+            case SPOON -> SPOON;
             case SYRINGE -> measure.step() < 0.03 ? FINE_SYRINGE : SYRINGE;
         };
     }

@@ -1,6 +1,7 @@
 package tintwright.window.holes;
 
 import java.io.File;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -142,7 +143,8 @@ final class FillAnswer {
                 + "catalyst would be too little to measure "
                 + model.hull().measuredWith().inWords() + "."));
         why.getStyleClass().add("asked");
-        if (model.hull().measuredWith() == CatalystTool.SYRINGE || model.hull().measuredWith() == CatalystTool.DROPS) {
+        if (EnumSet.of(CatalystTool.SYRINGE, CatalystTool.DROPS, CatalystTool.SPOON)
+                .contains(model.hull().measuredWith())) {
             why.getChildren()
                     .add(Controls.button(
                             "I have a scale to 0.01 g: mix less",

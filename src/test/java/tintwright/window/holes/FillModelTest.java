@@ -204,8 +204,8 @@ class FillModelTest {
         desk.cup().alsoWeighed("soot-black", "0.4");
         assertTrue(addHoles());
         assertTrue(kinds().contains(Warning.Kind.HIDING_UNKNOWN));
-        assertTrue(
-                fill.hull().know(new AtTheHullModel.Known("0.5", "", "", "", Optional.empty(), ""), UnitSystem.METRIC));
+        assertTrue(fill.hull()
+                .know(new AtTheHullModel.Known("0.5", "", "", "", Optional.empty(), "", ""), UnitSystem.METRIC));
         assertFalse(kinds().contains(Warning.Kind.HIDING_UNKNOWN));
         double hides = fill.planProperty()
                 .get()
@@ -217,7 +217,7 @@ class FillModelTest {
                 .orElseThrow();
         assertTrue(hides > 0 && hides < 0.5, "black in the white hides in a thinner film, was " + hides);
         assertFalse(fill.hull()
-                .know(new AtTheHullModel.Known("none", "", "", "", Optional.empty(), ""), UnitSystem.METRIC));
+                .know(new AtTheHullModel.Known("none", "", "", "", Optional.empty(), "", ""), UnitSystem.METRIC));
         assertTrue(
                 fill.hull().problemProperty().get().contains("none"),
                 fill.hull().problemProperty().get());
@@ -402,7 +402,7 @@ class FillModelTest {
         assertTrue(fill.hull()
                 .know(
                         new AtTheHullModel.Known(
-                                "20", "25", "", "3", Optional.of(GritLadder.Surface.NEARLY_LEVEL), "24"),
+                                "20", "25", "", "3", Optional.of(GritLadder.Surface.NEARLY_LEVEL), "24", ""),
                         UnitSystem.US));
         assertTrue(fill.catalyst().row("Grey tin", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC));
         new KeptJob(folder).keep(desk.job().now());
@@ -412,6 +412,27 @@ class FillModelTest {
         assertEquals(before.weather(), after.weather());
         assertEquals(before.catalyst(), after.catalyst());
         assertEquals(before.facts(), after.facts());
+    }
+
+    @Test
+    void aSpoonIsChosenMeasuredAndKept(@TempDir Path folder) throws Exception {
+        assertTrue(addHoles());
+        assertTrue(fill.hull().measureWith(CatalystTool.SPOON));
+        assertEquals(1.25, desk.job().now().fill().facts().tools().catalyst().step());
+        assertTrue(
+                fill.hull().know(new AtTheHullModel.Known("", "", "", "", Optional.empty(), "", "1/2"), UnitSystem.US));
+        assertEquals(2.46, desk.job().now().fill().facts().tools().catalyst().step(), 0.005);
+        assertTrue(fill.planProperty().get().orElseThrow().plan().batches().stream()
+                .allMatch(batch -> batch.catalyst().words(UnitSystem.METRIC).contains("level half teaspoon")));
+        new KeptJob(folder).keep(desk.job().now());
+        assertEquals(
+                desk.job().now().fill(),
+                new KeptJob(folder).fetch().orElseThrow().fill());
+        assertFalse(
+                fill.hull().know(new AtTheHullModel.Known("", "", "", "", Optional.empty(), "", "1 l"), UnitSystem.US));
+        assertTrue(
+                fill.hull().problemProperty().get().contains("spoon holds"),
+                fill.hull().problemProperty().get());
     }
 
     @Test

@@ -236,7 +236,7 @@ class FillPageTest {
             assertTrue(desk.fill()
                     .hull()
                     .know(
-                            new AtTheHullModel.Known("", "", "", "", java.util.Optional.empty(), "25"),
+                            new AtTheHullModel.Known("", "", "", "", java.util.Optional.empty(), "25", ""),
                             UnitSystem.METRIC));
             assertEquals(CatalystTool.DROPS, desk.fill().hull().measuredWith(), "counted");
             return null;

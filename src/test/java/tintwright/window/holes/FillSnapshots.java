@@ -62,7 +62,7 @@ class FillSnapshots {
                 fill.hull().weather("34", "31", "31", "55", UnitSystem.METRIC);
                 fill.hull()
                         .know(
-                                new AtTheHullModel.Known("0.5", "0.4", "", "500", Optional.empty(), "22"),
+                                new AtTheHullModel.Known("0.5", "0.4", "", "500", Optional.empty(), "22", ""),
                                 UnitSystem.METRIC);
                 fill.catalyst().row("Grey tin", "18", "2", Basis.MASS, "18", "24", UnitSystem.METRIC);
                 fill.catalyst().row("", "22", "1.6", Basis.MASS, "14", "18", UnitSystem.METRIC);
