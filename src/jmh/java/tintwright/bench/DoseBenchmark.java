@@ -22,9 +22,9 @@ import tintwright.cup.Deed;
 import tintwright.cup.DosePlanner;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Chip;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Tint;
+import tintwright.shelf.knowledge.Knowledge;
 import tintwright.study.HiddenShop;
 
 /**

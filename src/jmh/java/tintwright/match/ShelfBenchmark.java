@@ -33,13 +33,13 @@ import tintwright.colour.Viewing;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Base;
 import tintwright.shelf.Chip;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Stock;
 import tintwright.shelf.StockItem;
 import tintwright.shelf.Tint;
+import tintwright.shelf.knowledge.Knowledge;
 import tintwright.study.HiddenShop;
 
 /**

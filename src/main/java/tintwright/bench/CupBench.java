@@ -30,9 +30,9 @@ import tintwright.reading.ColourReading;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * Working at a cup: start it, weigh in, read, take back, put right, ask what to do. Immutable: every step gives

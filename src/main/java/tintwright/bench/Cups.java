@@ -3,7 +3,7 @@ package tintwright.bench;
 import java.util.function.BiFunction;
 import tintwright.cup.Cup;
 import tintwright.cup.CupSight;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * The cup that several parts of a face show at once: it is looked at once for each change, however many ask. Safe for

@@ -15,11 +15,11 @@ import tintwright.optics.Film;
 import tintwright.optics.Hiding;
 import tintwright.optics.Surface;
 import tintwright.shelf.Base;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Paste;
 import tintwright.shelf.Shelf;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * What the shelf and the optics know of the colour in a cup that a fill needs: its density, its wax and the film that

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import tintwright.shelf.Chip;
-import tintwright.shelf.Doubt;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Tint;
+import tintwright.shelf.knowledge.Doubt;
+import tintwright.shelf.knowledge.Knowledge;
 
 /** Let new chips teach the shelf, and see what they changed. */
 public final class LearnBench {

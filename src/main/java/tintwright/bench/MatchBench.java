@@ -8,9 +8,9 @@ import tintwright.match.MatchAnswer;
 import tintwright.match.Matcher;
 import tintwright.match.Recipe;
 import tintwright.match.Wish;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
+import tintwright.shelf.knowledge.Knowledge;
 
 /** Match a target: what to weigh, in which order, and what to think of it. */
 public final class MatchBench {

@@ -27,11 +27,11 @@ import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.reading.photo.sheet.SheetLayout;
 import tintwright.reading.photo.sheet.SheetSearch;
 import tintwright.shelf.Chip;
-import tintwright.shelf.Doubt;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
-import tintwright.shelf.Prediction;
 import tintwright.shelf.Shelf;
+import tintwright.shelf.knowledge.Doubt;
+import tintwright.shelf.knowledge.Knowledge;
+import tintwright.shelf.knowledge.Prediction;
 
 /** The sheet that lies on the hull while the photo is taken: print it, and read a photo by it. */
 public final class SheetBench {

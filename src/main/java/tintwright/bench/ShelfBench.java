@@ -15,11 +15,11 @@ import tintwright.colour.Viewing;
 import tintwright.optics.KubelkaMunk;
 import tintwright.optics.Surface;
 import tintwright.shelf.ItemKind;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.StockItem;
 import tintwright.shelf.Tint;
+import tintwright.shelf.knowledge.Knowledge;
 
 /** Look over the shelf: what stands on it, how well it is known, what has run low or grown old, what to buy. */
 public final class ShelfBench {

@@ -14,6 +14,7 @@ import tintwright.bench.SheetBench;
 import tintwright.bench.Weighing;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.Lab;
+import tintwright.command.pieces.Figures;
 import tintwright.files.Demo;
 import tintwright.match.Aim;
 import tintwright.match.Recipe;
@@ -29,8 +30,8 @@ import tintwright.reading.photo.SpotReading;
 import tintwright.reading.photo.file.PhotoException;
 import tintwright.reading.photo.file.Progress;
 import tintwright.reading.photo.sheet.SheetContents;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * The invented boat in words, where no window can be drawn: her port bow read from the photo that travels with the

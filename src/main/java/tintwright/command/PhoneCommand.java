@@ -21,13 +21,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tintwright.bench.log.ShopLog;
 import tintwright.bench.top.KeptBench;
+import tintwright.command.pieces.Answer;
+import tintwright.command.pieces.Command;
 import tintwright.files.FileProblem;
 import tintwright.logbook.disk.LogFailure;
 import tintwright.phone.LocalNetwork;
 import tintwright.phone.PhoneFailure;
 import tintwright.phone.PhoneServer;
 import tintwright.reading.photo.sheet.CodePattern;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 
 /** The pages for the phone, served from a terminal. */
 @CommandLine.Command(

@@ -11,8 +11,8 @@ import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * The last chip and the weights tell two stories. Either the chip was read wrongly or something was weighed otherwise

@@ -11,8 +11,8 @@ import tintwright.match.Aim;
 import tintwright.match.Target;
 import tintwright.reading.FilmState;
 import tintwright.shelf.Chip;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * A cup seen with all that is known: the shelf's chips, the chips read from the cup itself, and the hull. Plans,

@@ -13,9 +13,9 @@ import tintwright.match.Loading;
 import tintwright.match.Metric;
 import tintwright.match.MixFit;
 import tintwright.optics.Surface;
-import tintwright.shelf.Ensemble;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
+import tintwright.shelf.knowledge.Ensemble;
 
 /**
  * Equally likely versions of a cup and its hull: what a dose does in all of them is how safe it is. Draws are

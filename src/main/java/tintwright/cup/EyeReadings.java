@@ -7,9 +7,9 @@ import java.util.Optional;
 import tintwright.colour.Lab;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.FilmState;
-import tintwright.shelf.Compared;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
+import tintwright.shelf.knowledge.Compared;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * Learns from what the eye said of a cup's dabs. An answer is an interval of the difference between dab and hull, with

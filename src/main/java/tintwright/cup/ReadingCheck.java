@@ -8,7 +8,7 @@ import tintwright.colour.Viewing;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
-import tintwright.shelf.Prediction;
+import tintwright.shelf.knowledge.Prediction;
 
 /**
  * Whether a reading can be of this cup at all: a slip in reading must not teach the shelf nonsense.

@@ -17,9 +17,9 @@ import tintwright.match.MixFit;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Tint;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * What is in a cup that nobody wrote down, from its colour and the tints on the shelf: every set of up to three

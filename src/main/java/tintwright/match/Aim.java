@@ -8,7 +8,7 @@ import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.reading.Repeats;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * The one road from what was read at a place to what is to be hit: match, cup and both faces go it, so that they can

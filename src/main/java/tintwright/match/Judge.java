@@ -13,9 +13,9 @@ import tintwright.colour.Metamerism;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
 import tintwright.reading.Covariance;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
-import tintwright.shelf.Prediction;
+import tintwright.shelf.knowledge.Knowledge;
+import tintwright.shelf.knowledge.Prediction;
 
 /**
  * Says all there is to say about one mix for one wish.

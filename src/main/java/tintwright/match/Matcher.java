@@ -13,10 +13,10 @@ import tintwright.colour.LabBatch;
 import tintwright.colour.SmoothReflectance;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 import tintwright.shelf.PigmentFamily;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * Target to recipe: every useful set of up to four tints is fitted, the promising ones are played over all that is

@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import tintwright.colour.Lab;
 import tintwright.reading.Covariance;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Tint;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * Which single chip would make a recipe most certain: the one whose reading is expected to shrink the spread of

@@ -6,8 +6,8 @@ import tintwright.colour.Ciede2000;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
 import tintwright.colour.LabBatch;
-import tintwright.shelf.Ensemble;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Ensemble;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * How a mix comes out over all equally likely versions of the shelf and of the target: what is expected, and with

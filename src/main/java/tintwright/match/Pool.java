@@ -9,11 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tintwright.colour.Grid;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Tint;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * What a recipe may draw on: one gram of base, and the tints (and one leftover) that can be added to it.

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import tintwright.colour.JudgedLight;
 import tintwright.shelf.Parts;
-import tintwright.shelf.Prediction;
+import tintwright.shelf.knowledge.Prediction;
 
 /**
  * One way to mix the colour, and what is known about it.

@@ -1,5 +1,5 @@
 /**
- * Base, tints, pastes, leftovers and chips, and what the chips have taught about each of them. Chips come in;
- * absorption and scattering of every part, with their uncertainty, go out. Knows no file and no screen.
+ * What stands on the shelf: bases, tints, pastes, leftovers and chips, each with its stock. Typed or read values come
+ * in; one checked shelf goes out. Knows nothing of light in paint, no file and no screen.
  */
 package tintwright.shelf;

@@ -23,7 +23,7 @@ import javafx.util.Duration;
 import tintwright.bench.log.ShopLog;
 import tintwright.logbook.DemoLog;
 import tintwright.logbook.disk.LogFailure;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 import tintwright.units.UnitSystem;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.Step;

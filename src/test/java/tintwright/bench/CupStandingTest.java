@@ -16,7 +16,7 @@ import tintwright.demo.MeteredShop;
 import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 
 /** Whether a cup may be filled from, said before the catalyst is. */
 class CupStandingTest {

@@ -21,9 +21,9 @@ import tintwright.optics.Film;
 import tintwright.optics.Hiding;
 import tintwright.optics.Surface;
 import tintwright.shelf.Base;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Shelf;
+import tintwright.shelf.knowledge.Knowledge;
 
 class FillColourTest {
     private static Knowledge knowledge;

@@ -27,7 +27,7 @@ import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.reading.SpectralReading;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 
 /** Match and cup aim at the same colour, whatever the place was read with, and refuse the same places. */
 class OneRoadTest {

@@ -17,6 +17,9 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
+import tintwright.command.pieces.Answer;
+import tintwright.command.pieces.Command;
+import tintwright.command.pieces.Figures;
 
 /** What holds for every command word: help, JSON, exit codes, one sentence. */
 class CommandLineTest {

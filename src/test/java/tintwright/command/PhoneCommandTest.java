@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.bench.job.BenchFile;
 import tintwright.bench.log.ShopLog;
+import tintwright.command.pieces.Command;
 import tintwright.phone.LocalNetwork;
 import tintwright.phone.PhoneBenches;
 import tintwright.reading.photo.sheet.CodePattern;

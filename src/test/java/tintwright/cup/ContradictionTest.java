@@ -15,8 +15,8 @@ import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
+import tintwright.shelf.knowledge.Knowledge;
 
 /** A chip and weights that cannot both be right are told, with the slip that was really made. */
 class ContradictionTest {

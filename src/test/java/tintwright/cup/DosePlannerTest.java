@@ -22,8 +22,8 @@ import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
+import tintwright.shelf.knowledge.Knowledge;
 
 class DosePlannerTest {
     private static final Instant NOW = Instant.parse("2026-05-31T09:00:00Z");

@@ -21,8 +21,8 @@ import tintwright.reading.EyeVerdict.Depth;
 import tintwright.reading.EyeVerdict.Hue;
 import tintwright.reading.FilmState;
 import tintwright.reading.HullFamily;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
+import tintwright.shelf.knowledge.Knowledge;
 
 /** What is to be done next where nothing was read and an eye looks at the dabs. */
 class EyePlanTest {

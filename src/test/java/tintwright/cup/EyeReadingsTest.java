@@ -13,7 +13,7 @@ import tintwright.reading.EyeVerdict.Depth;
 import tintwright.reading.EyeVerdict.Hue;
 import tintwright.reading.FilmState;
 import tintwright.reading.HullFamily;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 
 class EyeReadingsTest {
     private static final Instant NOW = Instant.parse("2026-05-31T09:00:00Z");

@@ -31,7 +31,7 @@ import tintwright.cup.Way;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
 import tintwright.reading.SpectralReading;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * The worked example in docs/worked-cup.md: the invented boat, from the first dose to too dark and back. Every

@@ -19,12 +19,12 @@ import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.reading.Covariance;
 import tintwright.shelf.Chip;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Tint;
+import tintwright.shelf.knowledge.Knowledge;
 import tintwright.study.HiddenShop;
 
 class MatcherTest {

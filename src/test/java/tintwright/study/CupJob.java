@@ -24,9 +24,9 @@ import tintwright.reading.HullFamily;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.shelf.Chip;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Tint;
+import tintwright.shelf.knowledge.Knowledge;
 
 /**
  * One match in a shop whose paints are hidden: what is really in the cup beside what is written down. The scale

@@ -16,9 +16,9 @@ import tintwright.colour.Ciede2000;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.PigmentFamily;
-import tintwright.shelf.Prediction;
+import tintwright.shelf.knowledge.Knowledge;
+import tintwright.shelf.knowledge.Prediction;
 
 /** Real mixtures left out one by one and foretold, beside three rivals; fills a table of docs/accuracy.md. */
 class OilPaintStudy {

@@ -21,9 +21,9 @@ import tintwright.match.Target;
 import tintwright.match.Wish;
 import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Chip;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Tint;
+import tintwright.shelf.knowledge.Knowledge;
 
 /** Random shops played from first recipe to second correction; fills a table of docs/accuracy.md. */
 class ShelfStudy {

@@ -7,8 +7,8 @@ import tintwright.bench.Cups;
 import tintwright.bench.job.Job;
 import tintwright.bench.log.ShopLog;
 import tintwright.demo.MeteredShop;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
+import tintwright.shelf.knowledge.Knowledge;
 
 /** Desks for tests: everything happens at once, on the thread that asks. */
 public final class Desks {

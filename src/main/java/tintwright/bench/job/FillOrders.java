@@ -11,9 +11,9 @@ import tintwright.fill.FillOrder;
 import tintwright.fill.Materials;
 import tintwright.fill.repair.Densities;
 import tintwright.shelf.Base;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
 import tintwright.shelf.Paste;
+import tintwright.shelf.knowledge.Knowledge;
 import tintwright.units.UnitSystem;
 
 /** From what is on the bench to an order the fill's engine takes. */

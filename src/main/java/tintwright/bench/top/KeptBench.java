@@ -46,8 +46,8 @@ import tintwright.match.Aim;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
 import tintwright.reading.photo.file.PhotoException;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Shelf;
+import tintwright.shelf.knowledge.Knowledge;
 import tintwright.units.Entry;
 import tintwright.units.UnitSystem;
 

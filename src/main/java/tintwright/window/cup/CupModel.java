@@ -35,7 +35,7 @@ import tintwright.reading.EyeVerdict;
 import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 import tintwright.window.frame.FailureWords;
 import tintwright.window.frame.LatestAnswer;
 import tintwright.window.frame.QueuedWork;

@@ -3,7 +3,7 @@ package tintwright.window.cup;
 import tintwright.bench.MatchBench;
 import tintwright.match.Target;
 import tintwright.reading.PlaceReadings;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 
 /** What the plan needs of the engine. */
 public interface Matching {

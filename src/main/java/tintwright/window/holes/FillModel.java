@@ -32,7 +32,7 @@ import tintwright.fill.repair.Repair;
 import tintwright.fill.repair.RepairKind;
 import tintwright.fill.repair.RepairLine;
 import tintwright.reading.PlaceReadings;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 import tintwright.units.UnitSystem;
 import tintwright.window.frame.FailureWords;
 import tintwright.window.frame.LatestAnswer;

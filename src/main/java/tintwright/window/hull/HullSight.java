@@ -19,7 +19,7 @@ import tintwright.reading.Reading;
 import tintwright.reading.Repeats;
 import tintwright.reading.SpectralReading;
 import tintwright.reading.photo.SpotReading;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 import tintwright.window.frame.FailureWords;
 import tintwright.window.pieces.Figures;
 

@@ -16,7 +16,7 @@ import tintwright.logbook.disk.Saved;
 import tintwright.reading.ColourReading;
 import tintwright.reading.PlaceReadings;
 import tintwright.reading.Reading;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 import tintwright.window.frame.FailureWords;
 import tintwright.window.frame.QueuedWork;
 import tintwright.window.frame.ShellModel;

@@ -16,7 +16,7 @@ import tintwright.match.Recipe;
 import tintwright.match.Target;
 import tintwright.match.Wish;
 import tintwright.reading.Covariance;
-import tintwright.shelf.Knowledge;
+import tintwright.shelf.knowledge.Knowledge;
 import tintwright.window.Desks;
 import tintwright.window.picture.Shade;
 import tintwright.window.picture.SwatchState;
