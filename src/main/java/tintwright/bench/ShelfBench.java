@@ -61,6 +61,9 @@ public final class ShelfBench {
         }
     }
 
+    /** A tint that no chip taught is at 0.7; one chip by photo brings it below this; a judgement of ours. */
+    private static final double ROUGHLY = 0.5;
+
     /** @return a deviation of the strength in words */
     public static String wordsFor(double deviation) {
         if (deviation < 0.04) {
@@ -69,7 +72,7 @@ public final class ShelfBench {
         if (deviation < 0.12) {
             return "known";
         }
-        return deviation < 0.3 ? "roughly known" : "only guessed";
+        return deviation < ROUGHLY ? "roughly known" : "only guessed";
     }
 
     /**

@@ -266,7 +266,7 @@ public record CupDeeds(
                 }
                 todo.add(plain(
                         Kind.READ_CHIP,
-                        "Then read a cured chip: the cup should be "
+                        "Then look at a cured dab: the cup should be "
                                 + doses.after().words() + ".",
                         ""));
             } else if (plan instanceof Plan.TryDab dab) {
@@ -295,11 +295,11 @@ public record CupDeeds(
                         chip.besideHull()
                                 ? plain(
                                         Kind.READ_CHIP,
-                                        "Photograph a cured chip beside the hull, both in one photo, or look at it there.",
+                                        "Photograph a cured dab beside the hull, both in one photo, or look at it there.",
                                         first + "What the photo is off by then cancels.")
                                 : plain(
                                         Kind.READ_CHIP,
-                                        "Draw down a chip, let it cure, read it or hold it to the hull.",
+                                        "Put a dab on a card, let it cure, hold it to the hull or read it.",
                                         first + "Nothing more goes in before that."));
             } else if (plan instanceof Plan.Stop stop) {
                 todo.add(plain(

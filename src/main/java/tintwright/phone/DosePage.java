@@ -123,7 +123,7 @@ final class DosePage {
                                     + safe(now.deeds().verdict()) + " ")
                             .orElse(""))
                     .append(
-                            "If your eye says too dark, show it to the bench: draw down a chip, let it cure, hold it to the")
+                            "If your eye says too dark, show it to the bench: put a dab on a card, let it cure, hold it to the")
                     .append(
                             " hull and say what you see, or take a photo of both. The ways back then stand here.</p>\n</section>\n")
                     .append(LOOK_EITHER_WAY);

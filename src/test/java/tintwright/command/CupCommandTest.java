@@ -191,7 +191,7 @@ class CupCommandTest {
                 followed.get("outlook").get("expected").doubleValue()
                         < read.get("outlook").get("expected").doubleValue(),
                 followed.toString());
-        assertTrue(run("09:00", "cup plan").out().contains("Draw down a chip"), "a dose is read before the next");
+        assertTrue(run("09:00", "cup plan").out().contains("Put a dab on a card"), "a dose is read before the next");
     }
 
     @Test

@@ -39,6 +39,7 @@ public final class BoatPage {
     private final boolean own;
     private final String toTheOther;
     private final Runnable other;
+    private final Runnable toTheHull;
     private final Patches patches = new Patches();
     private final Button readPlace;
     private final Button write;
@@ -73,6 +74,7 @@ public final class BoatPage {
         this.toTheOther = toTheOther;
         this.own = own;
         this.other = other;
+        this.toTheHull = toTheHull;
         this.inTheLog = inTheLog;
         this.job = job;
         this.recent = recent;
@@ -145,8 +147,8 @@ public final class BoatPage {
         return Controls.sheet(
                 "",
                 Controls.asked("What is she called?", name),
-                Controls.asked("What she is", type),
-                Controls.asked("Built in", year),
+                Controls.asked("What she is, if you like", type),
+                Controls.asked("Built in, if known", year),
                 Controls.row(Controls.mainButton("Take her on", this::takeOn)),
                 wrong);
     }
@@ -157,6 +159,8 @@ public final class BoatPage {
             type.clear();
             year.clear();
             doors.take(Deed.BOATS);
+            // A boat that is new has no place yet: nothing else comes next.
+            toTheHull.run();
         });
     }
 

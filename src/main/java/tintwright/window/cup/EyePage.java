@@ -81,9 +81,8 @@ final class EyePage extends VBox {
                         light,
                         Controls.wrapped("The dab is", "question"),
                         depthKeys,
-                        Controls.wrapped("and", "question"),
+                        Controls.row(Controls.wrapped("and", "question"), amountKeys),
                         hueKeys,
-                        amountKeys,
                         done);
     }
 

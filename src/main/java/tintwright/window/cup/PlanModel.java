@@ -253,8 +253,8 @@ public final class PlanModel {
         return names.isEmpty()
                 ? ""
                 : say(
-                        "%s: too little for this scale to weigh straight. The doses will say how to let "
-                                + "it down; more in the cup or a finer scale is surer.",
+                        "%s: too little for this scale to weigh straight. The doses will say how to "
+                                + "thin it; more in the cup or a finer scale is surer.",
                         String.join(", ", names));
     }
 
@@ -265,7 +265,7 @@ public final class PlanModel {
                     out.deltaE(), out.miss().phrase()));
             out.wouldReach()
                     .ifPresent(family -> said.append(
-                            say(" A tint of %s would bring it to %.1f.", family.words(), out.withFamily())));
+                            say(" A tint such as %s would bring it to %.1f.", family.plain(), out.withFamily())));
             return said.toString();
         }
         return answer instanceof MatchAnswer.TooCoarse coarse ? MatchBench.tooCoarse(coarse) : "";

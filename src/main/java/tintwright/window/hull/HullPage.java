@@ -88,7 +88,6 @@ final class HullPage {
     }
 
     Region build() {
-        numbers.first().getStyleClass().add("do-now");
         places.setId("hull-place");
         places.setMaxWidth(Double.MAX_VALUE);
         places.setOnAction(event -> {
@@ -154,6 +153,8 @@ final class HullPage {
                 numbers.first().requestFocus();
             } else if (doors.isOpen(Door.METER)) {
                 add();
+            } else if (doors.isOpen(Door.PHOTO)) {
+                open.requestFocus();
             }
         });
         numbers.first().getStyleClass().add("do-now");
@@ -349,6 +350,10 @@ final class HullPage {
         Controls.show(otherPlaces, model.places().size() > 1);
         Controls.show(title, model.places().size() < 2);
         title.setText(hull.place().isEmpty() ? "" : hull.place());
+        place.getStyleClass().remove("do-now");
+        if (hull.place().isEmpty()) {
+            place.getStyleClass().add("do-now");
+        }
         place.setPromptText(hull.place().isEmpty() ? "such as: port bow" : "leave empty for the place in hand");
         boolean withNumbers = model.readByMeter() != otherwise;
         mean.setText(

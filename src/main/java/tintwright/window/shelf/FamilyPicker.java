@@ -23,8 +23,15 @@ final class FamilyPicker extends VBox {
     private static final int COLUMNS = 4;
 
     private final Map<PigmentFamily, ToggleButton> keys = new EnumMap<>(PigmentFamily.class);
+    private final Runnable then;
 
-    FamilyPicker(Map<PigmentFamily, ShelfModel.Looks> looks) {
+    /** @param then called when one was chosen */
+    FamilyPicker(Map<PigmentFamily, ShelfModel.Looks> looks, Runnable then) {
+        this.then = then;
+        draw(looks);
+    }
+
+    private void draw(Map<PigmentFamily, ShelfModel.Looks> looks) {
         getStyleClass().add("asked");
         ToggleGroup group = new ToggleGroup();
         GridPane grid = new GridPane();
@@ -39,7 +46,7 @@ final class FamilyPicker extends VBox {
         getChildren().addAll(Controls.wrapped("What does it look like?", "question"), grid);
     }
 
-    private static ToggleButton key(PigmentFamily family, Optional<ShelfModel.Looks> looks) {
+    private ToggleButton key(PigmentFamily family, Optional<ShelfModel.Looks> looks) {
         HBox drawn = new HBox();
         drawn.getStyleClass().add("family-drawn");
         if (looks.isPresent()) {
@@ -68,7 +75,10 @@ final class FamilyPicker extends VBox {
                         ? "One chip of it will tell"
                         : "Pigment: " + family.words() + ". Left as in the tub, right one part in a hundred of white"));
         // Pressed a second time it stays chosen.
-        key.setOnAction(event -> key.setSelected(true));
+        key.setOnAction(event -> {
+            key.setSelected(true);
+            then.run();
+        });
         return key;
     }
 

@@ -204,7 +204,9 @@ public final class ShelfModel {
                     ? ""
                     : say("to %.0f %%", 100 * item.deviation().getAsDouble());
             boolean unseen = item.item() instanceof Tint tint && ChipModel.unseen(tint, knowledge);
-            String known = unseen ? "not known: make one chip of it" : item.known();
+            // Nobody asks how strong a white is.
+            boolean white = item.item().kind() == ItemKind.BASE;
+            String known = unseen ? "not known: make one chip of it" : white ? "" : item.known();
             String chips = item.deviation().isEmpty() ? "" : Integer.toString(item.chips());
             lines.add(new Line(
                     item.item().id(),
@@ -303,16 +305,28 @@ public final class ShelfModel {
      */
     public boolean addTint(String name, Optional<PigmentFamily> family, String gramsLeft, UnitSystem units) {
         return changed(stockProblem, () -> {
-            if (name.isBlank()) {
-                throw new IllegalArgumentException("give the tint a name, as its label says");
-            }
+            Shelf shelf = job.now().shelf();
+            String called = name.isBlank()
+                    ? family.filter(looks -> looks != PigmentFamily.UNKNOWN)
+                            .map(looks -> freeName(looks.plain(), shelf))
+                            .orElseThrow(() -> new IllegalArgumentException("give the tint a name, as its label says"))
+                    : name.trim();
             PigmentFamily known = family.orElseThrow(() -> new IllegalArgumentException(
                     "choose what it looks like, or \u201c" + PigmentFamily.UNKNOWN.plain() + "\u201d"));
-            Shelf shelf = job.now().shelf();
-            TidyShelf.checkFree(shelf, "", name);
-            return shelf.with(Tint.of(idOf(name, shelf), name.trim(), known)
+            TidyShelf.checkFree(shelf, "", called);
+            return shelf.with(Tint.of(idOf(called, shelf), called, known)
                     .withStock(Stock.UNKNOWN.withGramsLeft(left(gramsLeft, units))));
         });
+    }
+
+    /** A tint without a label is called what it looks like. */
+    private static String freeName(String looks, Shelf shelf) {
+        List<String> taken = shelf.tints().stream().map(Tint::name).toList();
+        String name = looks;
+        for (int i = 2; taken.contains(name); i++) {
+            name = looks + " " + i;
+        }
+        return name;
     }
 
     private static OptionalDouble left(String typed, UnitSystem units) {

@@ -45,7 +45,9 @@ final class StockCard {
         name.getStyleClass().add("do-now");
         TextField left = field("tint-left");
         left.setPrefColumnCount(5);
-        FamilyPicker family = new FamilyPicker(model.standProperty().get().looks());
+        name.setPromptText("left empty: as it looks");
+        Button put = Controls.button("Put it on the shelf", () -> {});
+        FamilyPicker family = new FamilyPicker(model.standProperty().get().looks(), () -> Controls.main(put, true));
         Runnable add = () -> {
             if (model.addTint(name.getText(), family.chosen(), left.getText(), units)) {
                 // What was chosen, left standing, would silently become the next tint's.
@@ -55,18 +57,15 @@ final class StockCard {
         };
         VBox named = Controls.asked("A tint: what is it called?", name);
         HBox.setHgrow(named, Priority.ALWAYS);
-        Button put = Controls.button("Put it on the shelf", add);
+        put.setOnAction(event -> add.run());
         put.setId("tint-add");
         // With tints on the shelf it is the thing to press only once another is being named.
         boolean first = model.standProperty().get().lines().stream().noneMatch(line -> line.kind() == ItemKind.TINT);
         if (first) {
-            put.getStyleClass().add("main-button");
+            Controls.main(put, true);
         } else {
             name.textProperty().addListener((property, before, after) -> {
-                put.getStyleClass().remove("main-button");
-                if (!after.isBlank()) {
-                    put.getStyleClass().add("main-button");
-                }
+                Controls.main(put, !after.isBlank() || family.chosen().isPresent());
                 sheet.requestLayout();
             });
         }
@@ -99,7 +98,7 @@ final class StockCard {
         TextField left = field("tint-left");
         detail.left().ifPresent(grams -> left.setText(units.mass(grams)));
         left.setPrefColumnCount(5);
-        FamilyPicker family = new FamilyPicker(model.standProperty().get().looks());
+        FamilyPicker family = new FamilyPicker(model.standProperty().get().looks(), () -> {});
         family.choose(detail.family().orElse(PigmentFamily.UNKNOWN));
         VBox named = Controls.asked("Name", name);
         HBox.setHgrow(named, Priority.ALWAYS);

@@ -54,6 +54,9 @@ class BoatPageTest {
             field(scene, "boat-year").setText("1999");
             field(scene, "boat-year").fireEvent(new ActionEvent());
             assertEquals("Dunnelquay", desk.job().now().boat());
+            assertEquals(Step.HULL, desk.shell().stepProperty().get(), "where her first place is read");
+            desk.shell().stepProperty().set(Step.BOAT);
+            laidOut(scene);
             ((javafx.scene.control.ToggleButton) scene.getRoot().lookup("#boat-new")).fire();
             laidOut(scene);
             for (String id : new String[] {"boat-name", "boat-type", "boat-year"}) {

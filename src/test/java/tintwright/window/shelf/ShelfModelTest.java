@@ -60,7 +60,7 @@ class ShelfModelTest {
         assertTrue(line.known().contains("guessed"), line.known());
         assertEquals("0", line.chips());
         assertEquals(120, line.left().orElseThrow());
-        assertFalse(shelf.addTint(" ", Optional.of(PigmentFamily.ORANGE), "", UnitSystem.METRIC));
+        assertFalse(shelf.addTint(" ", Optional.of(PigmentFamily.UNKNOWN), "", UnitSystem.METRIC));
         assertFalse(shelf.addTint("x", Optional.of(PigmentFamily.ORANGE), "much", UnitSystem.METRIC));
         desk.shell().undo();
         assertEquals(8, desk.job().now().shelf().tints().size());
@@ -68,7 +68,7 @@ class ShelfModelTest {
 
     @Test
     void whatIsWrongWithATintIsSaidBesideTheTint() {
-        assertFalse(shelf.addTint(" ", Optional.of(PigmentFamily.ORANGE), "", UnitSystem.METRIC));
+        assertFalse(shelf.addTint(" ", Optional.of(PigmentFamily.UNKNOWN), "", UnitSystem.METRIC));
         assertTrue(
                 shelf.stockProblemProperty().get().contains("name"),
                 shelf.stockProblemProperty().get());
@@ -139,6 +139,16 @@ class ShelfModelTest {
         assertTrue(chip("the-red-tub", "0.2", "19.8", "70", "30", "10"), wrongWithTheChip());
         assertTrue(line("the red tub").look().isPresent());
         assertFalse(shelf.nextProperty().get().words().contains("nobody"));
+    }
+
+    @Test
+    void aTintWithoutALabelIsCalledWhatItLooksLike() {
+        assertTrue(shelf.addTint("", Optional.of(PigmentFamily.ORANGE), "", UnitSystem.METRIC));
+        assertTrue(shelf.addTint(" ", Optional.of(PigmentFamily.ORANGE), "", UnitSystem.METRIC));
+        List<String> names = desk.job().now().shelf().tints().stream()
+                .map(tint -> tint.name())
+                .toList();
+        assertTrue(names.containsAll(List.of("orange", "orange 2")), names.toString());
     }
 
     @Test
