@@ -16,6 +16,8 @@ public final class Illuminant {
     static final Grid TABLE = Grid.between(380, 780, 5);
 
     private static final Map<String, Illuminant> BY_NAME = new LinkedHashMap<>();
+    /** By column of the table, from its second on. */
+    private static final double[][] TABULATED = CieTable.columns("illuminants.csv", 1, 9);
 
     /** Incandescent lamp, 2856 K. */
     public static final Illuminant A = tabulated("A", 1);
@@ -47,7 +49,7 @@ public final class Illuminant {
     }
 
     private static Illuminant tabulated(String name, int column) {
-        return known(name, CieTable.columns("illuminants.csv", column, 1)[0]);
+        return known(name, TABULATED[column - 1]);
     }
 
     private static Illuminant known(String name, double[] power) {

@@ -4,10 +4,13 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import tintwright.command.cup.CorrectCommand;
@@ -110,15 +113,45 @@ public final class Commands {
     static int run(List<Command> commands, PrintStream out, PrintStream err, String... args) {
         PrintWriter answers = new PrintWriter(out, true, StandardCharsets.UTF_8);
         PrintWriter complaints = new PrintWriter(err, true, StandardCharsets.UTF_8);
-        int code = line(commands).setOut(answers).setErr(complaints).execute(args);
+        Optional<Command> asked = commands.stream()
+                .filter(each -> args.length > 0 && words(each).name().equals(args[0]))
+                .findFirst();
+        CommandLine line = asked.map(Commands::alone).orElseGet(() -> line(commands, args));
+        String[] rest = asked.isPresent() ? Arrays.copyOfRange(args, 1, args.length) : args;
+        int code = line.setOut(answers).setErr(complaints).execute(rest);
         answers.flush();
         complaints.flush();
         return code;
     }
 
-    static CommandLine line(List<Command> commands) {
+    private static CommandLine.Command words(Command command) {
+        return command.getClass().getAnnotation(CommandLine.Command.class);
+    }
+
+    /** One word without the program around it, which takes as long to build as the word itself. */
+    static CommandLine alone(Command command) {
+        CommandLine line = new CommandLine(command);
+        return dressed(line.setCommandName(Program.NAME + " " + line.getCommandName()));
+    }
+
+    /** The program; of words that nobody mentions its help needs one sentence, and no options. */
+    private static CommandLine line(List<Command> commands, String... args) {
         CommandLine line = new CommandLine(new Program());
-        commands.forEach(line::addSubcommand);
+        List<String> said = List.of(args);
+        for (Command command : commands) {
+            CommandLine.Command words = words(command);
+            if (said.contains(words.name())) {
+                line.addSubcommand(command);
+            } else {
+                CommandSpec name = CommandSpec.create();
+                name.usageMessage().description(words.description());
+                line.addSubcommand(words.name(), name);
+            }
+        }
+        return dressed(line);
+    }
+
+    private static CommandLine dressed(CommandLine line) {
         line.registerConverter(Double.class, Figures::parse);
         line.registerConverter(double.class, Figures::parse);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
@@ -167,7 +200,7 @@ public final class Commands {
         CommandLine at = problem.getCommandLine();
         String help = "\"" + at.getCommandSpec().qualifiedName() + " --help\" shows what it takes";
         if (problem instanceof UnmatchedArgumentException unmatched
-                && at.getParent() == null
+                && at.getCommand() instanceof Program
                 && !unmatched.getUnmatched().isEmpty()
                 && !unmatched.getUnmatched().get(0).startsWith("-")) {
             return "There is no command \"" + unmatched.getUnmatched().get(0) + "\": the commands are "

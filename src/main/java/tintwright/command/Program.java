@@ -9,7 +9,7 @@ import tintwright.bench.Version;
 
 /** The program without a command word: only its help and its version. */
 @CommandLine.Command(
-        name = "tintwright",
+        name = Program.NAME,
         description = {
             "Matches the colour of a faded fibreglass hull from a white base and a few tints.",
             "Without a command word it opens the window, or prints the demo match where there is no display."
@@ -21,6 +21,8 @@ import tintwright.bench.Version;
             "Exit code 0: done; 2: the input cannot be used; 1: anything else."
         })
 final class Program implements Callable<Integer> {
+    static final String NAME = "tintwright";
+
     @Option(
             names = {"-h", "--help"},
             usageHelp = true,

@@ -140,7 +140,7 @@ class CommandLineTest {
             assertFalse(examples.isEmpty(), word + " needs an example in its footer");
             for (String example : examples) {
                 String[] args = example.substring("tintwright ".length()).split(" +");
-                Commands.line(Commands.all()).parseArgs(args);
+                Commands.alone(command).parseArgs(Arrays.copyOfRange(args, 1, args.length));
             }
             Ran help = run(Commands.all(), word, "--help");
             assertEquals(0, help.code());
