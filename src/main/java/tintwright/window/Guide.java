@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import tintwright.bench.job.Job;
 import tintwright.cup.CupDeeds;
+import tintwright.cup.Dose;
 import tintwright.reading.ColourReading;
 import tintwright.reading.HullFamily;
 import tintwright.reading.PlaceReadings;
@@ -23,6 +24,10 @@ final class Guide {
     private static final int ENOUGH = 3;
     /** A hull whose L*, a*, b* are off by less than this each, root mean square, is well read; a judgement of ours. */
     private static final double WELL_READ = 1;
+    /** A tint thinned more than one in so many costs more white than a larger cup does; a judgement of ours. */
+    private static final double THINNED = 10;
+    /** No cup is made larger than this for a tint of which it needs next to nothing, g; a judgement of ours. */
+    private static final double MOST_FOR_THE_SCALE = 10;
     /** From this CIEDE2000, nine times in ten, a mix can be seen to be off; a chip is the way to know better. */
     private static final double POOR = 3;
 
@@ -173,13 +178,26 @@ final class Guide {
             first("Make a chip of " + job.shelf().nameOf(now.nextChip().get().tintId())
                     + " first: the mix gets surer.");
         } else if (fill.colourToMake() && shell.stepProperty().get() != Step.CUP) {
-            shell.nextElsewhere(fill.toMake(), "Make the colour", () -> {
-                fill.makeTheColour();
+            double least = weighable(now, job);
+            shell.nextElsewhere(fill.toMake(least), "Make the colour", () -> {
+                fill.makeTheColour(least);
                 begin();
             });
         } else {
             shell.next("Begin a cup: white first.", "Begin the cup", this::begin);
         }
+    }
+
+    /** @return grams of the mix from which on each tint, thinned once, is enough for the scale; to a tenth */
+    private static double weighable(PlanModel.Plan plan, Job job) {
+        double least = plan.recipe().stream()
+                .flatMap(recipe -> recipe.exact().grams().entrySet().stream()
+                        .filter(part -> job.shelf().tint(part.getKey()).isPresent())
+                        .map(part -> part.getValue() / recipe.exact().total()))
+                .mapToDouble(share -> Dose.FEWEST_STEPS * job.scaleStep() / THINNED / share)
+                .max()
+                .orElse(0);
+        return Math.ceil(Math.min(MOST_FOR_THE_SCALE, least) * 10) / 10;
     }
 
     /** @return false for a hull of which a photo or a pick says little: there dabs beside it help, and no chip */

@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Clock;
+import javafx.event.ActionEvent;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -149,6 +151,34 @@ class FocusTest {
         assertEquals("Remove reading 2", owner().getAccessibleText(), "the one that has moved up");
         remove(2);
         assertEquals("Remove reading 2", owner().getAccessibleText(), "the last one is gone");
+    }
+
+    @Test
+    void enterGoesToTheNextSizeOfAHoleAndAfterTheLastOntoTheList() {
+        press(KeyCode.valueOf("DIGIT" + (Step.FILL.ordinal() + 1)));
+        assertEquals("repair-name", owner().getId());
+        for (String[] typed : new String[][] {
+            {"repair-name", "cleat holes", "size-hole"},
+            {"size-hole", "5", "size-top"},
+            {"size-top", "9", "size-depth"},
+            {"size-depth", "6", "size-countersink"},
+            {"size-countersink", "2", "repair-name"}
+        }) {
+            enter(typed[0], typed[1]);
+            assertEquals(typed[2], owner().getId(), "after " + typed[0]);
+        }
+        assertEquals(1, desk.job().now().fill().lines().size());
+    }
+
+    private void enter(String id, String text) {
+        Stagehand.onScreen(() -> {
+            TextField field = (TextField) stage.getScene().getRoot().lookup("#" + id);
+            assertEquals(field, stage.getScene().getFocusOwner());
+            field.setText(text);
+            field.fireEvent(new ActionEvent());
+            return null;
+        });
+        settle();
     }
 
     private void remove(int index) {

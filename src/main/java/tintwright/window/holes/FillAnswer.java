@@ -107,7 +107,7 @@ final class FillAnswer {
         VBox total = Controls.sheet(
                 "In all",
                 figures(
-                        first(units.weighed(made.gramsForTheCup(), FillModel.STEP), "mix this much colour"),
+                        first(units.weighed(made.gramsForTheCup(), FillModel.STEP), "of colour for the holes"),
                         figure(units.weighed(plan.pasteGrams(), FillModel.STEP), "gel paste"),
                         figure(plan.time().words(), "from catalyst in to gel"),
                         figure(

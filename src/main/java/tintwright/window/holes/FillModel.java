@@ -174,16 +174,22 @@ public final class FillModel {
                 && plan.get().filter(made -> made.gramsForTheCup() > 0).isPresent();
     }
 
-    /** @return how much to make, in one sentence; only while there is colour to make */
-    public String toMake() {
-        return "The holes take "
-                + shell.unitsProperty().get().weighed(plan.get().orElseThrow().gramsForTheCup(), STEP)
-                + " of colour: make that much.";
+    /**
+     * @param weighable grams of the mix from which on its tints can be weighed
+     * @return how much to make and why, in one sentence; only while there is colour to make
+     */
+    public String toMake(double weighable) {
+        UnitSystem units = shell.unitsProperty().get();
+        double wanted = plan.get().orElseThrow().gramsForTheCup();
+        return "The holes take " + units.weighed(wanted, STEP) + " of colour: make "
+                + (wanted < weighable
+                        ? units.weighed(weighable, STEP) + ", for in less the tints can hardly be weighed."
+                        : "that much.");
     }
 
-    /** The cup is asked for what the holes want, and for no more. */
-    public void makeTheColour() {
-        double grams = plan.get().orElseThrow().gramsForTheCup();
+    /** The cup is asked for what the holes want, and for more only where that cannot be weighed. */
+    public void makeTheColour(double weighable) {
+        double grams = Math.max(weighable, plan.get().orElseThrow().gramsForTheCup());
         job.change(before -> before.of(grams));
         toTheCup();
     }

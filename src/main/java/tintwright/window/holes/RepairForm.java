@@ -4,10 +4,12 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -47,11 +49,11 @@ final class RepairForm {
             "depth",
             "Depth",
             "countersink",
-            "Countersink deep",
+            "Countersink",
             "angle",
-            "or its angle, degrees",
+            "or angle, \u00b0",
             "plug",
-            "Plug at the bottom",
+            "Plug",
             "length",
             "Length",
             "width",
@@ -73,6 +75,7 @@ final class RepairForm {
     private final Map<String, TextField> sizeFields = new LinkedHashMap<>();
     private final FlowPane findings = new FlowPane();
     private final HBox drawn = Controls.row();
+    private final Button put = Controls.button("Put it on the list", this::add);
 
     RepairForm(FillModel model, UnitSystem units) {
         this.model = model;
@@ -91,12 +94,16 @@ final class RepairForm {
         name.setId("repair-name");
         count.setId("repair-count");
         count.setPrefColumnCount(3);
-        count.setOnAction(event -> add());
-        name.setOnAction(event -> add());
+        count.setOnAction(event -> goOn());
+        name.setOnAction(event -> goOn());
+        name.getStyleClass().add("do-now");
         VBox named = Controls.asked("What", name);
         HBox.setHgrow(named, Priority.ALWAYS);
         lie.getSelectionModel().select(Lie.VERTICAL);
         kind.getSelectionModel().select(RepairKind.COUNTERSUNK);
+        name.textProperty().addListener((property, before, after) -> signal());
+        Controls.follow(put, model.job().jobProperty(), (before, after) -> signal());
+        signal();
         findings.getStyleClass().add("fields");
         for (Finding one : Finding.values()) {
             CheckBox box = new CheckBox(one.code());
@@ -112,7 +119,7 @@ final class RepairForm {
                 drawn,
                 Controls.wrapped("Found there too", "question"),
                 findings,
-                Controls.mainButton("Put it on the list", this::add),
+                put,
                 Controls.whenSaid(Controls.bound(model.problemProperty(), "caution")),
                 mix);
     }
@@ -125,9 +132,9 @@ final class RepairForm {
         Controls.show(drawn, false);
         Stream.concat(wanted.needed().stream(), wanted.optional().stream()).forEach(size -> {
             TextField field = new TextField();
-            field.setPrefColumnCount(5);
+            field.setPrefColumnCount(4);
             field.setId("size-" + size);
-            field.setOnAction(event -> add());
+            field.setOnAction(event -> goOn());
             field.textProperty().addListener((property, before, after) -> draw());
             sizeFields.put(size, field);
             String unit = units == UnitSystem.METRIC ? "mm" : size.equals("film") ? "mil" : "in";
@@ -139,8 +146,17 @@ final class RepairForm {
         });
     }
 
+    /** With holes on the list it is the thing to press only once another is being measured. */
+    private void signal() {
+        boolean typed = Stream.concat(Stream.of(name), sizeFields.values().stream())
+                .anyMatch(field -> !field.getText().isBlank());
+        Controls.main(put, typed || model.job().now().fill().lines().isEmpty());
+        put.requestLayout();
+    }
+
     /** The hole as far as it is measured; nothing is drawn of what cannot be yet. */
     private void draw() {
+        signal();
         drawn.getChildren().clear();
         Map<String, String> typed = new LinkedHashMap<>();
         sizeFields.forEach((size, field) -> typed.put(size, field.getText()));
@@ -172,6 +188,23 @@ final class RepairForm {
                                         : lie.getValue().mix().words()) + " (common practice).");
     }
 
+    /** Enter goes to the next size that is needed and not typed yet, and after the last of them onto the list. */
+    private void goOn() {
+        missing().ifPresentOrElse(TextField::requestFocus, this::add);
+    }
+
+    private Optional<TextField> missing() {
+        boolean oneOfTwo = ONE_OF_TWO.stream()
+                .anyMatch(size -> sizeFields.containsKey(size)
+                        && !sizeFields.get(size).getText().isBlank());
+        return sizeFields.entrySet().stream()
+                .filter(size -> size.getValue().getText().isBlank())
+                .filter(size -> kind.getValue().needed().contains(size.getKey())
+                        || ONE_OF_TWO.contains(size.getKey()) && !oneOfTwo)
+                .map(Map.Entry::getValue)
+                .findFirst();
+    }
+
     private void add() {
         Map<String, String> typed = new LinkedHashMap<>();
         sizeFields.forEach((size, field) -> typed.put(size, field.getText()));
@@ -184,6 +217,8 @@ final class RepairForm {
             count.setText("1");
             sizeFields.values().forEach(TextField::clear);
             name.requestFocus();
+        } else {
+            missing().ifPresent(TextField::requestFocus);
         }
     }
 

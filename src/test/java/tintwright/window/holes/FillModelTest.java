@@ -141,7 +141,11 @@ class FillModelTest {
         assertTrue(addHoles());
         assertTrue(fill.colourToMake());
         double wanted = fill.planProperty().get().orElseThrow().gramsForTheCup();
-        fill.makeTheColour();
+        assertTrue(fill.toMake(wanted).endsWith("make that much."), fill.toMake(wanted));
+        assertTrue(fill.toMake(wanted + 3).endsWith("the tints can hardly be weighed."), fill.toMake(wanted + 3));
+        fill.makeTheColour(wanted + 3);
+        assertEquals(wanted + 3, desk.job().now().grams(), 1e-9);
+        fill.makeTheColour(wanted / 2);
         assertEquals(wanted, desk.job().now().grams(), 1e-9);
         assertEquals(Step.CUP, desk.shell().stepProperty().get());
     }
