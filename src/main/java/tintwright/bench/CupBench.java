@@ -253,21 +253,22 @@ public final class CupBench {
     /**
      * Writes what a dab looked like beside the hull.
      *
-     * @param trial true for the trial dab that the plan asks for, made as it says; false for a dab of the cup
-     * @throws IllegalArgumentException when nothing is in the cup, or the plan asks for no trial dab
+     * @param trial which of the trial dabs that the plan asks for came nearest, made as it says, 1 for the first, or
+     *     {@link Plan.TryDabs#FIRST_ALONE}; 0 for a dab of the cup
+     * @throws IllegalArgumentException when nothing is in the cup, or the plan asks for no such trial dab
      */
-    public CupBench seen(Instant at, EyeVerdict verdict, boolean trial) {
+    public CupBench seen(Instant at, EyeVerdict verdict, int trial) {
         if (state().mass() == 0) {
             throw new IllegalArgumentException("nothing is in the cup yet, so no dab of it can have been seen");
         }
-        if (!trial) {
+        if (trial == 0) {
             return after(cup.add(at, new Deed.Seen(verdict)));
         }
-        if (!(plan() instanceof Plan.TryDab dab)) {
+        if (!(plan() instanceof Plan.TryDabs row)) {
             throw new IllegalArgumentException(
                     "no trial dab is asked for now: say it of the cup's own dab, or look what is to be done next");
         }
-        return after(cup.add(at, new Deed.Seen(verdict, Optional.of(dab.trial()))));
+        return after(cup.add(at, row.seen(verdict, trial)));
     }
 
     /**

@@ -44,7 +44,7 @@ public record CupStanding(double deltaE, double within, String words, boolean re
         }
         return plan instanceof Plan.Doses
                 ? "Weigh in first what is still missing."
-                : plan instanceof Plan.TakeChip || plan instanceof Plan.TryDab
+                : plan instanceof Plan.TakeChip || plan instanceof Plan.TryDabs
                         ? "Read a chip of it first."
                         : plan instanceof Plan.NoWhite
                                 ? "Weigh white in first."

@@ -115,7 +115,7 @@ final class DemoInWords {
         cup = cup.asPlanned(Instant.EPOCH);
         heard("The first doses", cup);
         cup = cup.asPlanned(Instant.EPOCH);
-        cup = cup.seen(Instant.EPOCH, SEEN, false);
+        cup = cup.seen(Instant.EPOCH, SEEN, 0);
         heard("The cured dab held against the hull is " + SEEN.words() + ". The doses after it", cup);
     }
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tintwright.reading.PlaceReadings;
+import tintwright.reading.Reading;
 
 /**
  * A cup and its whole story. Nothing written is ever taken out: undoing and correcting are entries about entries,
@@ -164,6 +165,23 @@ public record Cup(
     /** @return this cup with one entry put right, however old: "that was 0.31, not 0.13" */
     public Cup correct(String entry, Deed really, Instant at) {
         return add(at, new Deed.Corrected(entry, really));
+    }
+
+    /** @return the place to match with all that was read of it: at first, and by a meter beside chips of the cup */
+    public PlaceReadings hullAsRead() {
+        List<Reading> readings = new ArrayList<>(hull.readings());
+        for (CupEntry entry : standing()) {
+            if (entry.deed() instanceof Deed.Read read && read.hullByMeter()) {
+                readings.add(read.hull().orElseThrow());
+            }
+        }
+        return new PlaceReadings(hull.boat(), hull.place(), readings, hull.note());
+    }
+
+    /** @return true for a hull that a meter read once: a cup near it would be chased below the error of that reading */
+    public boolean hullReadOnce() {
+        PlaceReadings all = hullAsRead();
+        return all.readings().size() == 1 && all.metered();
     }
 
     /** @return the letdowns of a tint that were stirred for this cup, 1 in so many */

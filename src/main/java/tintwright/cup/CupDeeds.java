@@ -1,8 +1,10 @@
 package tintwright.cup;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.DifferenceWords.Said;
 import tintwright.colour.Lab;
@@ -68,10 +70,23 @@ public record CupDeeds(
      * @param why      one line; may be empty
      * @param how      how to weigh what is too small to be weighed straight; mostly empty
      * @param writes   what is written when it is done as advised: the deed itself first; may be empty
+     * @param pots     what each small pot of a row of trial dabs gets, the lightest first; empty for all else
      */
-    public record Todo(Kind kind, String sentence, Optional<Amount> amount, String why, String how, List<Deed> writes) {
+    public record Todo(
+            Kind kind,
+            String sentence,
+            Optional<Amount> amount,
+            String why,
+            String how,
+            List<Deed> writes,
+            List<String> pots) {
         public Todo {
             writes = List.copyOf(writes);
+            pots = List.copyOf(pots);
+        }
+
+        Todo(Kind kind, String sentence, Optional<Amount> amount, String why, String how, List<Deed> writes) {
+            this(kind, sentence, amount, why, how, writes, List.of());
         }
 
         /** @return what is written when it is done as advised; empty when there is nothing to write */
@@ -269,8 +284,8 @@ public record CupDeeds(
                         "Then look at a cured dab: the cup should be "
                                 + doses.after().words() + ".",
                         ""));
-            } else if (plan instanceof Plan.TryDab dab) {
-                todo.add(tryDab(dab));
+            } else if (plan instanceof Plan.TryDabs row) {
+                todo.add(tryDabs(row));
             } else if (plan instanceof Plan.TakeChip chip) {
                 String first = chip.now().chanceTooDark() > BEYOND_DOUBT
                         ? "By what was written down it is too dark already: look whether each weight was written as it"
@@ -289,6 +304,15 @@ public record CupDeeds(
                             "Look at the same dab once more, held to the hull, and say again what you see.",
                             "Much is still to gain, and no dose is safe yet. A photo of it beside the hull would tell"
                                     + " more."));
+                    return;
+                }
+                if (chip.besideHull() && cup.hullReadOnce()) {
+                    todo.add(
+                            plain(
+                                    Kind.READ_CHIP,
+                                    "Draw down a chip, let it cure, read it, and read the hull once more with it.",
+                                    first
+                                            + "One reading of the hull is off by as much as the cup will be: two count together."));
                     return;
                 }
                 todo.add(
@@ -330,19 +354,42 @@ public record CupDeeds(
                     List.of(white, new Deed.Held(start.reserve())));
         }
 
-        private Todo tryDab(Plan.TryDab plan) {
-            Deed.Trial trial = plan.trial();
-            StringBuilder how = new StringBuilder();
-            for (Deed dose : trial.doses()) {
-                how.append(dose instanceof Deed.LetDown down ? stir(down) + " " : "");
+        private Todo tryDabs(Plan.TryDabs plan) {
+            Set<String> how = new LinkedHashSet<>();
+            List<String> pots = new ArrayList<>();
+            for (Plan.TrialDab dab : plan.dabs()) {
+                Deed.Trial trial = dab.trial();
+                pots.add(DeedWords.got(trial, shelf));
+                for (Deed dose : trial.doses()) {
+                    if (dose instanceof Deed.LetDown down) {
+                        how.add(stir(down));
+                    }
+                }
             }
-            return plain(
+            String grams = Grams.written(plan.dabs().get(0).grams());
+            String what = pots.size() == 1
+                    ? "Take " + grams + " of the cup into a small pot, stir in " + pots.get(0)
+                            + ", and hold a cured dab of that to the hull."
+                    : "Take " + grams + " of the cup into each of " + pots.size() + " small pots, stir in "
+                            + String.join("; ", numbered(pots))
+                            + ". Hold a cured dab of each to the hull, side by side.";
+            return new Todo(
                     Kind.TRY_DAB,
-                    "Take " + Grams.written(trial.grams()) + " of the cup into a small pot, stir in "
-                            + DeedWords.got(trial, shelf) + ", and hold a cured dab of that to the hull.",
-                    "It shows where the cup is going: it may be too dark, and the cup is not. Nothing of the pot goes"
+                    what,
+                    Optional.empty(),
+                    "It shows where the cup is going: a dab may be too dark, and the cup is not. Nothing of a pot goes"
                             + " back.",
-                    how.toString().strip());
+                    String.join(" ", how),
+                    List.of(),
+                    pots);
+        }
+
+        private static List<String> numbered(List<String> pots) {
+            List<String> out = new ArrayList<>();
+            for (String pot : pots) {
+                out.add("into pot " + (out.size() + 1) + " " + pot);
+            }
+            return out;
         }
 
         private String why(Dose dose, Plan.Doses doses) {

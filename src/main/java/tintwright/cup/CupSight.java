@@ -41,7 +41,7 @@ public final class CupSight {
         this.shelf = shelf;
         this.cup = cup;
         this.state = cup.state();
-        this.aim = HullBias.of(cup.hull());
+        this.aim = HullBias.of(cup.hullAsRead());
         EyeReadings.Learned learned =
                 EyeReadings.of(learn(shelf, state, aim), state, aim, state.mass() > 0 && hullHardlyRead());
         this.knowledge = learned.knowledge();
@@ -60,7 +60,7 @@ public final class CupSight {
 
     /** @throws IllegalArgumentException for a cup that cannot be looked at: quickly said, before that is done */
     public static void mustFit(Knowledge shelf, Cup cup) {
-        Aim.of(cup.hull());
+        Aim.of(cup.hullAsRead());
         if (shelf.shelf().base(cup.base()).isEmpty()) {
             throw new IllegalArgumentException("the cup \"" + cup.name() + "\" is mixed in \"" + cup.base()
                     + "\", which is no base of this shelf: add it, or name the right shelf");

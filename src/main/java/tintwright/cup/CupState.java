@@ -47,10 +47,27 @@ public record CupState(
      *
      * @param entry   id of its entry
      * @param verdict what was seen
-     * @param parts   what was in the cup then, or what a trial dab was made of
-     * @param off     standard deviation of those masses, grams
+     * @param dab     what it was made of
+     * @param farther what lay in a row with it and looked farther off
      */
-    public record Look(String entry, EyeVerdict verdict, Parts parts, Map<String, Double> off) {}
+    public record Look(String entry, EyeVerdict verdict, Dab dab, List<Dab> farther) {
+        public Look {
+            farther = List.copyOf(farther);
+        }
+
+        /** @return grams by part of the dab, or of the cup it was taken from */
+        public Parts parts() {
+            return dab.parts();
+        }
+    }
+
+    /**
+     * What a dab is made of.
+     *
+     * @param parts what was in the cup then, or in the small pot of a trial dab
+     * @param off   standard deviation of those masses, grams
+     */
+    public record Dab(Parts parts, Map<String, Double> off) {}
 
     /**
      * What was poured off.
@@ -120,7 +137,9 @@ public record CupState(
     /** @return how many photos show the cup as it is beside the hull */
     public long photosOfThis() {
         return samples.stream()
-                .filter(sample -> sample.read().counts() && sample.read().hull().isPresent())
+                .filter(sample -> sample.read().counts()
+                        && sample.read().hull().isPresent()
+                        && !sample.read().hullByMeter())
                 .filter(sample -> sample.parts().equals(parts()))
                 .count();
     }
@@ -187,24 +206,37 @@ public record CupState(
         }
 
         private void look(CupEntry entry, Deed.Seen seen) {
-            Fold dab = this;
-            if (seen.trial().isPresent()) {
-                double mass = mass();
-                double share = Math.min(1, seen.trial().get().grams() / mass);
-                dab = new Fold(base);
-                for (Map.Entry<String, Double> part : grams.entrySet()) {
-                    dab.put(
-                            part.getKey(),
-                            share * part.getValue(),
-                            share * Math.sqrt(variance.getOrDefault(part.getKey(), 0.0)));
-                }
-                for (Deed deed : seen.trial().get().doses()) {
-                    dab.take(new CupEntry(entry.id(), entry.at(), deed));
-                }
-                shrink(share);
+            List<Dab> dabs = new ArrayList<>();
+            for (Deed.Trial trial : seen.trials()) {
+                dabs.add(pot(entry, trial).dab());
             }
-            looks.add(new Look(entry.id(), seen.verdict(), Parts.of(dab.grams), roots(dab.variance)));
+            looks.add(new Look(
+                    entry.id(),
+                    seen.verdict(),
+                    dabs.isEmpty() ? dab() : dabs.get(0),
+                    dabs.isEmpty() ? dabs : dabs.subList(1, dabs.size())));
             dabSeen |= seen.verdict().tells();
+        }
+
+        private Dab dab() {
+            return new Dab(Parts.of(grams), roots(variance));
+        }
+
+        /** The small pot of a trial dab, taken from the cup. */
+        private Fold pot(CupEntry entry, Deed.Trial trial) {
+            double share = Math.min(1, trial.grams() / mass());
+            Fold pot = new Fold(base);
+            for (Map.Entry<String, Double> part : grams.entrySet()) {
+                pot.put(
+                        part.getKey(),
+                        share * part.getValue(),
+                        share * Math.sqrt(variance.getOrDefault(part.getKey(), 0.0)));
+            }
+            for (Deed deed : trial.doses()) {
+                pot.take(new CupEntry(entry.id(), entry.at(), deed));
+            }
+            shrink(share);
+            return pot;
         }
 
         private double mass() {

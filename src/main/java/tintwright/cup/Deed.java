@@ -2,6 +2,7 @@ package tintwright.cup;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tintwright.reading.ColourReading;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.Reading;
@@ -82,7 +83,8 @@ public sealed interface Deed {
      * A chip taken from the cup was read.
      *
      * @param reading what was read
-     * @param hull    the hull as it stands in the same photo, when it does: then the photo's own error cancels
+     * @param hull    the hull as it stands in the same photo, when it does: then the photo's own error cancels; or as
+     *     the same meter read it once more
      * @param counts  false for a reading that cannot be this cup: it is kept, but nothing is learned from it
      */
     record Read(Reading reading, Optional<ColourReading> hull, boolean counts) implements Deed {
@@ -92,6 +94,11 @@ public sealed interface Deed {
                         "only a photo shows chip and hull together: leave the hull out of" + " a spectrum's entry");
             }
         }
+
+        /** @return true when a meter read the hull once more: that counts for the hull, not for the difference */
+        boolean hullByMeter() {
+            return counts && hull.isPresent() && hull.get().photo().isEmpty();
+        }
     }
 
     /**
@@ -99,10 +106,24 @@ public sealed interface Deed {
      *
      * @param verdict what was seen
      * @param trial   what the dab had that the cup has not; empty for a dab of the cup itself
+     * @param farther the trial dabs that lay in a row with it and looked farther off; mostly none
      */
-    record Seen(EyeVerdict verdict, Optional<Trial> trial) implements Deed {
+    record Seen(EyeVerdict verdict, Optional<Trial> trial, List<Trial> farther) implements Deed {
+        public Seen {
+            farther = List.copyOf(farther);
+            if (trial.isEmpty() && !farther.isEmpty()) {
+                throw new IllegalArgumentException("a row is of trial dabs: say what the nearest of them had");
+            }
+        }
+
+        /** A dab of the cup as it is. */
         public Seen(EyeVerdict verdict) {
-            this(verdict, Optional.empty());
+            this(verdict, Optional.empty(), List.of());
+        }
+
+        /** @return all trial dabs that were taken from the cup for this look, the nearest first */
+        public List<Trial> trials() {
+            return Stream.concat(trial.stream(), farther.stream()).toList();
         }
     }
 

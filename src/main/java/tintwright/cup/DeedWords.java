@@ -29,7 +29,7 @@ final class DeedWords {
         } else if (deed instanceof Deed.Read read) {
             return chip(read) + " (" + read(read).figures() + ")";
         } else if (deed instanceof Deed.Seen seen) {
-            return seen.trial().map(trial -> trial(trial, shelf)).orElse("") + "seen "
+            return trials(seen, shelf) + "seen "
                     + (seen.verdict().film() == FilmState.WET ? "wet" : "cured") + " beside the hull: "
                     + seen.verdict().words();
         } else if (deed instanceof Deed.Found found) {
@@ -41,9 +41,14 @@ final class DeedWords {
         return "put right " + corrected.entry() + ": " + of(corrected.deed(), shelf);
     }
 
-    /** Such as "trial dab of 4 g with 0.08 g soot black, thinned 1 in 20, ". */
-    private static String trial(Deed.Trial trial, Shelf shelf) {
-        return "trial dab of " + Grams.written(trial.grams()) + " with " + got(trial, shelf) + ", ";
+    /** Such as "trial dab of 3 g with 0.08 g soot black, thinned 1 in 20, nearer than with 0.16 g soot black, ". */
+    private static String trials(Deed.Seen seen, Shelf shelf) {
+        return seen.trial()
+                .map(trial -> "trial dab of " + Grams.written(trial.grams()) + " with " + got(trial, shelf) + ", "
+                        + seen.farther().stream()
+                                .map(far -> "nearer than with " + got(far, shelf) + ", ")
+                                .collect(Collectors.joining()))
+                .orElse("");
     }
 
     /** What a trial dab got, such as "0.08 g soot black, thinned 1 in 20 and 0.2 g rust red". */

@@ -84,22 +84,39 @@ final class EyeJudge {
                     cos * sin * (outward - round),
                     sin * sin * outward + cos * cos * round);
         }
+
+        private double red(double[] apart) {
+            return aa * apart[1] + ab * apart[2];
+        }
+
+        private double yellow(double[] apart) {
+            return ab * apart[1] + bb * apart[2];
+        }
+
+        private double size(double[] apart) {
+            return Math.hypot(apart[0], Math.hypot(red(apart), yellow(apart)));
+        }
     }
 
     /**
-     * @param lightness dab minus hull in L*
-     * @param red       in a*
-     * @param yellow    in b*
+     * @param apart dab minus hull in L*, a*, b*
      * @return chance of the answer when it is no slip
      */
-    double chance(EyeVerdict said, double lightness, double red, double yellow, Weights weights) {
-        double chance = said.depth().isEmpty() ? 1 : ofDepth(said.depth().get(), lightness);
+    double chance(EyeVerdict said, double[] apart, Weights weights) {
+        double chance = said.depth().isEmpty() ? 1 : ofDepth(said.depth().get(), apart[0]);
         if (said.hue().isEmpty() || chance < 1e-12) {
             return chance;
         }
-        double a = weights.aa * red + weights.ab * yellow;
-        double b = weights.ab * red + weights.bb * yellow;
-        return chance * ofHue(said.hue().get(), said.amount(), lightness, a, b);
+        return chance * ofHue(said.hue().get(), said.amount(), apart[0], weights.red(apart), weights.yellow(apart));
+    }
+
+    /** @return the chance that the first of two dabs in a row looks nearer to the hull, slips counted */
+    double nearer(double[] near, double[] far, Weights weights) {
+        double first = weights.size(near);
+        double second = weights.size(far);
+        double stray =
+                poorness * Math.hypot(Math.hypot(STRAY, OF_ITS_SIZE * first), Math.hypot(STRAY, OF_ITS_SIZE * second));
+        return (1 - SLIP) * Normal.below((second - first) / stray) + SLIP / 2;
     }
 
     /** @return the chance of the answer, slips counted */

@@ -48,12 +48,14 @@ final class EyeReadings {
         List<Answer> answers = new ArrayList<>();
         mixes.add(new Compared(Parts.of(Map.of(state.base(), 1.0)), Map.of(), FilmState.CURED));
         for (CupState.Look look : looks) {
-            Compared mix = new Compared(look.parts(), look.off(), look.verdict().film());
+            Compared mix = compared(look.dab(), look);
             // Looks at one dab are of one dab, with one error of its scale.
             if (!mixes.get(mixes.size() - 1).equals(mix)) {
                 mixes.add(mix);
             }
-            answers.add(new Answer(look.verdict(), mixes.size() - 1));
+            answers.add(
+                    new Answer(look.verdict(), mixes.size() - 1, look.farther().size()));
+            look.farther().forEach(dab -> mixes.add(compared(dab, look)));
         }
         Lab hull = aim.target().colour();
         Answers all = new Answers(answers, hull, EyeJudge.Weights.beside(hull));
@@ -64,6 +66,10 @@ final class EyeReadings {
                 looks.isEmpty()
                         ? Eye.CLOSED
                         : eye(all, seen.versions(), looks.get(looks.size() - 1).entry()));
+    }
+
+    private static Compared compared(CupState.Dab dab, CupState.Look look) {
+        return new Compared(dab.parts(), dab.off(), look.verdict().film());
     }
 
     private static Eye eye(Answers all, List<Compared.Version> versions, String last) {
@@ -79,8 +85,8 @@ final class EyeReadings {
                 all.said().size(), poorness, poorness > POOR, slip > DOUBTED ? Optional.of(last) : Optional.empty());
     }
 
-    /** What was said of one of the mixes. */
-    private record Answer(EyeVerdict said, int of) {}
+    /** What was said of one of the mixes; so many after it lay in a row with it and looked farther off. */
+    private record Answer(EyeVerdict said, int of, int farther) {}
 
     /** All answers; the first of the mixes is the white alone. */
     private record Answers(List<Answer> said, Lab hull, EyeJudge.Weights weights) implements Compared.Likelihood {
@@ -91,14 +97,19 @@ final class EyeReadings {
             EyeJudge judge = EyeJudge.of(traits);
             for (Answer answer : said) {
                 sum += Math.log(EyeJudge.withSlips(chance(judge, answer, lab)));
+                for (int other = 1; other <= answer.farther(); other++) {
+                    sum += Math.log(judge.nearer(apart(lab[answer.of()]), apart(lab[answer.of() + other]), weights));
+                }
             }
             return sum;
         }
 
         double chance(EyeJudge judge, Answer answer, double[][] lab) {
-            double[] dab = lab[answer.of()];
-            return judge.chance(
-                    answer.said(), dab[0] - hull.lightness(), dab[1] - hull.a(), dab[2] - hull.b(), weights);
+            return judge.chance(answer.said(), apart(lab[answer.of()]), weights);
+        }
+
+        private double[] apart(double[] dab) {
+            return new double[] {dab[0] - hull.lightness(), dab[1] - hull.a(), dab[2] - hull.b()};
         }
     }
 }

@@ -62,7 +62,7 @@ record HullBias(Target target, PhotoBias bias) {
      * difference of the two, off by what that difference may be off and by the hull's own bias.
      */
     Reading seen(Deed.Read read) {
-        if (read.hull().isEmpty()) {
+        if (read.hull().isEmpty() || read.hullByMeter()) {
             return read.reading();
         }
         ColourReading chip = (ColourReading) read.reading();

@@ -1,6 +1,9 @@
 package tintwright.cup;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import tintwright.reading.EyeVerdict;
 
 /** What to do with a cup next. */
 public sealed interface Plan {
@@ -32,21 +35,57 @@ public sealed interface Plan {
      * Take a chip and read it before anything else goes in.
      *
      * @param now        what the cup is by all that is known
-     * @param besideHull true when chip and hull must stand in one photo: the hull's own doubt is what hinders
+     * @param besideHull true when the hull is to be seen once more with it, in one photo with the chip or by the same
+     *     meter: the hull's own doubt is what hinders
      */
     record TakeChip(Outlook now, boolean besideHull) implements Plan {}
 
     /**
-     * Take a few grams of the cup, put these doses into them alone, and hold a dab of that to the hull: it shows what
-     * the rest of the way would come to, and may be too dark.
+     * Take a few grams of the cup for each dab, put its doses into them alone, and hold the dabs to the hull in a row:
+     * they show what the rest of the way would come to, and may be too dark.
      *
-     * @param now   what the cup is by all that is known
+     * @param now  what the cup is by all that is known
+     * @param dabs one or more, the lightest first
+     */
+    record TryDabs(Outlook now, List<TrialDab> dabs) implements Plan {
+        /** Instead of a number: only the first dab was made. */
+        public static final int FIRST_ALONE = -1;
+
+        public TryDabs {
+            dabs = List.copyOf(dabs);
+        }
+
+        /**
+         * @param nearest which of the dabs came nearest, 1 for the first; or {@link #FIRST_ALONE}
+         * @return what is written when they were made and looked at as advised
+         * @throws IllegalArgumentException when there is no such dab
+         */
+        public Deed.Seen seen(EyeVerdict verdict, int nearest) {
+            if (nearest == FIRST_ALONE) {
+                return new Deed.Seen(verdict, Optional.of(dabs.get(0).trial()), List.of());
+            }
+            if (nearest < 1 || nearest > dabs.size()) {
+                throw new IllegalArgumentException(
+                        dabs.size() == 1
+                                ? "one trial dab is asked for: say what was seen of that one"
+                                : "the trial dabs are numbered 1 to " + dabs.size()
+                                        + ", the lightest first: say which of these came nearest");
+            }
+            List<Deed.Trial> farther =
+                    new ArrayList<>(dabs.stream().map(TrialDab::trial).toList());
+            return new Deed.Seen(verdict, Optional.of(farther.remove(nearest - 1)), farther);
+        }
+    }
+
+    /**
+     * One dab of such a row.
+     *
      * @param grams of the cup to take
      * @param doses what these grams alone get
      * @param after what they then are
      */
-    record TryDab(Outlook now, double grams, List<Dose> doses, Outlook after) implements Plan {
-        public TryDab {
+    record TrialDab(double grams, List<Dose> doses, Outlook after) {
+        public TrialDab {
             doses = List.copyOf(doses);
         }
 

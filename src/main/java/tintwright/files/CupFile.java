@@ -94,6 +94,9 @@ public final class CupFile {
         } else if (deed instanceof Deed.Seen s) {
             tree.putAll(EyeShape.toTree(s.verdict()));
             s.trial().ifPresent(trial -> tree.put("trial", trial(trial)));
+            if (!s.farther().isEmpty()) {
+                tree.put("farther", s.farther().stream().map(CupFile::trial).toList());
+            }
             line.put("seen", tree);
         } else if (deed instanceof Deed.SetAside s) {
             tree.put("grams", s.grams());
@@ -209,10 +212,17 @@ public final class CupFile {
 
     private static Deed seen(JsonPlace at) throws FileProblem {
         EyeVerdict verdict = EyeShape.from(at);
-        if (!at.has("trial")) {
-            return new Deed.Seen(verdict);
+        Optional<Deed.Trial> trial = at.has("trial") ? Optional.of(trial(at.at("trial"))) : Optional.empty();
+        List<Deed.Trial> farther = new ArrayList<>();
+        if (at.has("farther")) {
+            for (JsonPlace dab : at.list("farther")) {
+                farther.add(trial(dab));
+            }
         }
-        JsonPlace trial = at.at("trial");
+        return at.make(() -> new Deed.Seen(verdict, trial, farther));
+    }
+
+    private static Deed.Trial trial(JsonPlace trial) throws FileProblem {
         trial.only("grams", "doses");
         double grams = trial.at("grams").number();
         List<Deed> doses = new ArrayList<>();
@@ -220,7 +230,7 @@ public final class CupFile {
             dose.only("weighed", "letdown");
             doses.add(deed(dose));
         }
-        return trial.make(() -> new Deed.Seen(verdict, Optional.of(new Deed.Trial(grams, doses))));
+        return trial.make(() -> new Deed.Trial(grams, doses));
     }
 
     private static Deed read(JsonPlace at) throws FileProblem {

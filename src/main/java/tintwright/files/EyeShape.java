@@ -24,9 +24,9 @@ final class EyeShape {
         return tree;
     }
 
-    /** @return what was seen; of what dab stands beside it, under "trial" */
+    /** @return what was seen; of what dab stands beside it, under "trial" and "farther" */
     static EyeVerdict from(JsonPlace place) throws FileProblem {
-        place.only("depth", "hue", "amount", "film", "trial");
+        place.only("depth", "hue", "amount", "film", "trial", "farther");
         Optional<Depth> depth = place.has("depth")
                 ? Optional.of(ReadingShape.choice(place.at("depth"), Depth.values()))
                 : Optional.empty();

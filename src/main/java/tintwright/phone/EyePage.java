@@ -4,6 +4,7 @@ import static tintwright.phone.Html.safe;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import tintwright.bench.top.BenchTop;
@@ -13,7 +14,6 @@ import tintwright.bench.top.BenchTop.CupNow;
 import tintwright.bench.top.BenchTop.Sight;
 import tintwright.colour.Lab;
 import tintwright.colour.RgbSpace;
-import tintwright.cup.CupDeeds;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.EyeVerdict.Amount;
 import tintwright.reading.EyeVerdict.Depth;
@@ -42,7 +42,9 @@ final class EyePage {
                 .append(" go by the words, this screen is no swatch.</p>\n</section>\n")
                 .append("<form method=\"post\" action=\"eye\">\n<input type=\"hidden\" name=\"key\" value=\"")
                 .append(safe(cup.key()))
-                .append("\">\n<fieldset class=\"sheet\">\n<legend>The dab is</legend>\n");
+                .append("\">\n");
+        nearest(cup.deeds().now().pots(), main);
+        main.append("<fieldset class=\"sheet\">\n<legend>The dab is</legend>\n");
         for (Depth depth : Depth.values()) {
             pick("depth", depth, pair(cup.hull(), depth.shade(cup.hull())), depth.words(), main);
         }
@@ -54,15 +56,34 @@ final class EyePage {
         pick("amount", Amount.LITTLE, "", "a little", main);
         pick("amount", Amount.MUCH, "", "much", main);
         main.append("</fieldset>\n");
-        if (cup.deeds().now().kind() == CupDeeds.Kind.TRY_DAB) {
-            main.append("<label class=\"pick\"><input type=\"checkbox\" name=\"trial\" value=\"true\" checked>")
-                    .append(" It is the trial dab from the small pot, not the cup's</label>\n");
-        }
         main.append("<label class=\"pick\"><input type=\"checkbox\" name=\"wet\" value=\"true\">")
                 .append(" The dab is still wet</label>\n<button class=\"main\">That is what I see</button>\n")
                 .append(
                         "<button class=\"second\" name=\"untold\" value=\"true\" formnovalidate>I cannot tell</button>\n")
                 .append("</form>\n");
+    }
+
+    /** Which dab is meant, where trial dabs are asked for: one of several must be chosen. */
+    private static void nearest(List<String> pots, StringBuilder main) {
+        if (pots.isEmpty()) {
+            return;
+        }
+        main.append("<fieldset class=\"sheet\">\n<legend>")
+                .append(pots.size() == 1 ? "Which dab is it?" : "Which dab comes nearest to the hull?")
+                .append("</legend>\n");
+        for (int i = 1; i <= pots.size(); i++) {
+            dab(i, "from pot " + i + ": " + pots.get(i - 1), pots.size() == 1, main);
+        }
+        dab(0, "it is one of the cup itself", false, main);
+        main.append("</fieldset>\n");
+    }
+
+    private static void dab(int number, String words, boolean chosen, StringBuilder main) {
+        main.append("<label class=\"pick\"><input type=\"radio\" required name=\"trial\" value=\"")
+                .append(number)
+                .append(chosen ? "\" checked> " : "\"> ")
+                .append(safe(words))
+                .append("</label>\n");
     }
 
     private static void pick(String name, Enum<?> answer, String picture, String words, StringBuilder main) {
@@ -111,7 +132,11 @@ final class EyePage {
                             : form.choice("amount", Amount.class),
                     film);
         }
-        return Answers.wait(top.act(
-                form.text("key"), new Act.Looked(verdict, !form.text("trial").isEmpty())));
+        return Answers.wait(top.act(form.text("key"), new Act.Looked(verdict, trial(form.text("trial")))));
+    }
+
+    /** What the page sends is checked by whoever knows how many dabs there are. */
+    private static int trial(String typed) {
+        return typed.matches("[0-9]") ? Integer.parseInt(typed) : 0;
     }
 }

@@ -77,6 +77,17 @@ class CupCommandTest {
         String story = run("02:14", "cup show").out();
         assertTrue(story.contains("trial dab of 4 g with ") && story.contains("much too dark and no other hue"), story);
 
+        JsonNode row = json("02:15", "cup plan").get("plan");
+        assertEquals("trial", row.get("next").textValue(), row.toString());
+        assertEquals(2, row.get("dabs").size());
+        assertEquals(row.get("doses"), row.get("dabs").get(0).get("doses"));
+        CommandLineTest.Ran absent = run("02:16", "cup eye", "--trial", "3", "--depth", "much dark");
+        assertEquals(2, absent.code());
+        assertTrue(absent.err().contains("numbered 1 to 2, the lightest first"), absent.err());
+        JsonNode nearest = json("02:17", "cup eye", "--trial", "1", "--depth", "little dark", "--hue", "none");
+        assertEquals(mass - 12, nearest.get("mass").doubleValue(), 1e-6);
+        assertTrue(run("02:18", "cup show").out().contains("nearer than with "));
+
         String before = Files.readString(folder.resolve("bow.json"));
         CommandLineTest.Ran warm = run("02:20", "cup eye", "--hue", "warm");
         assertEquals(2, warm.code());
@@ -86,7 +97,7 @@ class CupCommandTest {
                 2, run("02:22", "cup eye", "--cannot-tell", "--hue", "none").code());
         assertEquals(before, Files.readString(folder.resolve("bow.json")));
         JsonNode none = json("02:30", "cup eye", "--cannot-tell");
-        assertEquals(tried.get("outlook"), none.get("outlook"));
+        assertEquals(nearest.get("outlook"), none.get("outlook"));
     }
 
     @Test

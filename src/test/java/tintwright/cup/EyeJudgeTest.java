@@ -42,7 +42,7 @@ class EyeJudgeTest {
             for (EyeJudge judge : new EyeJudge[] {USUAL, poor}) {
                 double sum = 0;
                 for (EyeVerdict said : all()) {
-                    sum += judge.chance(said, d[0], d[1], d[2], EyeJudge.Weights.beside(CREAM));
+                    sum += judge.chance(said, d, EyeJudge.Weights.beside(CREAM));
                 }
                 assertEquals(1, sum, 0.02, java.util.Arrays.toString(d));
             }
@@ -54,8 +54,8 @@ class EyeJudgeTest {
         EyeVerdict plain =
                 new EyeVerdict(Optional.of(Depth.SAME), Optional.of(Hue.TOO_RED), Amount.NOT_SAID, FilmState.CURED);
         EyeJudge.Weights weights = EyeJudge.Weights.beside(GREY);
-        double usual = USUAL.chance(plain, 0, 4, 1.4, weights);
-        double poor = EyeJudge.of(new double[] {2, 0, 0, 0}).chance(plain, 0, 4, 1.4, weights);
+        double usual = USUAL.chance(plain, new double[] {0, 4, 1.4}, weights);
+        double poor = EyeJudge.of(new double[] {2, 0, 0, 0}).chance(plain, new double[] {0, 4, 1.4}, weights);
         assertTrue(usual > 0.6 && poor < usual - 0.1, usual + " " + poor);
     }
 

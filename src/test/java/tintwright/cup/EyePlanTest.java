@@ -88,9 +88,13 @@ class EyePlanTest {
                 for (Dose dose : doses.doses()) {
                     cup = cup.add(NOW, dose.deed());
                 }
-            } else if (plan instanceof Plan.TryDab dab) {
-                Deed.Seen look = new Deed.Seen(seen(colour(made(cup, dab.trial())), hull), Optional.of(dab.trial()));
-                cup = cup.add(NOW, look);
+            } else if (plan instanceof Plan.TryDabs row) {
+                int nearest = 0;
+                for (int i = 1; i < row.dabs().size(); i++) {
+                    nearest = apart(cup, row, i, hull) < apart(cup, row, nearest, hull) ? i : nearest;
+                }
+                Lab dab = colour(made(cup, row.dabs().get(nearest).trial()));
+                cup = cup.add(NOW, row.seen(seen(dab, hull), nearest + 1));
                 looks++;
                 tried++;
             } else {
@@ -116,7 +120,7 @@ class EyePlanTest {
         Deed.Trial trial = new Deed.Trial(4, List.of(new Deed.LetDown("soot-black", 20, 0.3, 0.01)));
         EyeVerdict dark =
                 new EyeVerdict(Optional.of(Depth.MUCH_TOO_DARK), Optional.empty(), Amount.NOT_SAID, FilmState.CURED);
-        Cup after = cup.add(NOW, new Deed.Seen(dark, Optional.of(trial)));
+        Cup after = cup.add(NOW, new Deed.Seen(dark, Optional.of(trial), List.of()));
         double left = 56.4 / 60.4;
         assertEquals(0.02 * left, after.state().grams().get("soot-black"), 1e-12);
         assertEquals(56.4, after.state().mass(), 1e-9);
@@ -128,6 +132,53 @@ class EyePlanTest {
         double before = CupSight.of(SHELF, cup).hull().lightness();
         assertTrue(CupSight.of(SHELF, after).hull().lightness() > before + 0.5, "the hull is lighter than was thought");
         assertEquals(cup.state().grams(), after.undo(NOW).state().grams());
+    }
+
+    private static double apart(Cup cup, Plan.TryDabs row, int dab, Lab hull) {
+        return Ciede2000.between(colour(made(cup, row.dabs().get(dab).trial())), hull);
+    }
+
+    /** Of two dabs that both are "a little too dark" the nearer says more: the hull is not beyond the middle of the two. */
+    @Test
+    void theNearestOfARowTeachesMoreThanTheSameWordsOfOneDab() {
+        Cup cup = white().add(NOW, new Deed.LetDown("soot-black", 20, 0.4, 0.01));
+        Deed.Trial light = new Deed.Trial(3, List.of(new Deed.LetDown("soot-black", 20, 0.1, 0.01)));
+        Deed.Trial dark = new Deed.Trial(3, List.of(new Deed.LetDown("soot-black", 20, 0.3, 0.01)));
+        EyeVerdict words = new EyeVerdict(
+                Optional.of(Depth.A_LITTLE_TOO_LIGHT), Optional.empty(), Amount.NOT_SAID, FilmState.CURED);
+        double alone = hullAfter(cup, new Deed.Seen(words, Optional.of(light), List.of()));
+        double nearest = hullAfter(cup, new Deed.Seen(words, Optional.of(light), List.of(dark)));
+        assertTrue(nearest > alone + 0.3, nearest + " and alone " + alone);
+        Cup after = cup.add(NOW, new Deed.Seen(words, Optional.of(light), List.of(dark)));
+        assertEquals(60.4 - 6, after.state().mass(), 1e-9);
+        assertEquals(
+                made(cup, dark).grams("soot-black"),
+                after.state().looks().get(0).farther().get(0).parts().grams("soot-black"),
+                1e-12);
+    }
+
+    private static double hullAfter(Cup cup, Deed.Seen seen) {
+        return CupSight.of(SHELF, cup.add(NOW, seen)).hull().lightness();
+    }
+
+    @Test
+    void aRowIsOfTrialDabsAndItsDabsAreNumbered() {
+        Deed.Trial trial = new Deed.Trial(3, List.of(new Deed.LetDown("soot-black", 20, 0.3, 0.01)));
+        EyeVerdict told = EyeVerdict.cannotTell(FilmState.CURED);
+        assertThrows(IllegalArgumentException.class, () -> new Deed.Seen(told, Optional.empty(), List.of(trial)));
+        Cup cup = white();
+        Plan plan = DosePlanner.plan(CupSight.of(SHELF, cup));
+        while (plan instanceof Plan.Doses doses) {
+            for (Dose dose : doses.doses()) {
+                cup = cup.add(NOW, dose.deed());
+            }
+            plan = DosePlanner.plan(CupSight.of(SHELF, cup));
+        }
+        Plan.TryDabs row = (Plan.TryDabs) plan;
+        assertEquals(2, row.dabs().size());
+        String said = assertThrows(IllegalArgumentException.class, () -> row.seen(told, 3))
+                .getMessage();
+        assertTrue(said.contains("1 to 2"), said);
     }
 
     @Test

@@ -61,7 +61,8 @@ class CupFileTest {
                                         4,
                                         List.of(
                                                 new Deed.LetDown("soot-black", 20, 0.08, 0.01),
-                                                new Deed.Weighed("rust-red", 0.2, 0.01))))))
+                                                new Deed.Weighed("rust-red", 0.2, 0.01)))),
+                                List.of(new Deed.Trial(4, List.of(new Deed.LetDown("soot-black", 20, 0.16, 0.01))))))
                 .add(NOW, new Deed.SetAside(12.5, "bow, dark"))
                 .add(NOW, new Deed.Found(Parts.of(Map.of("plain-white", 50.0)), 0.3))
                 .add(NOW, new Deed.Corrected("e1", new Deed.Weighed("plain-white", 46, 0.01)))

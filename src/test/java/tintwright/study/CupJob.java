@@ -159,19 +159,28 @@ final class CupJob {
 
     /** A cured dab held against the hull: the trial dab where the plan asks for one, else the cup's. */
     void look(HiddenEye eye, Plan plan) {
-        if (!(plan instanceof Plan.TryDab dab)) {
+        if (!(plan instanceof Plan.TryDabs row)) {
             cup = cup.add(now(), new Deed.Seen(eye.look(colour(), truth)));
             return;
         }
         Map<String, Double> whole = real;
-        double share = dab.grams() / mass();
-        real = new LinkedHashMap<>();
-        whole.forEach((id, grams) -> real.put(id, grams * share));
-        dab.doses().forEach(dose -> pour(dose.deed()));
-        cup = cup.add(now(), new Deed.Seen(eye.look(colour(), truth), Optional.of(dab.trial())));
-        trials++;
+        double mass = mass();
+        List<Lab> dabs = new ArrayList<>();
+        double taken = 0;
+        for (Plan.TrialDab dab : row.dabs()) {
+            double share = dab.grams() / mass;
+            real = new LinkedHashMap<>();
+            whole.forEach((id, grams) -> real.put(id, grams * share));
+            dab.doses().forEach(dose -> pour(dose.deed()));
+            dabs.add(colour());
+            taken += share;
+            trials++;
+        }
+        int nearest = dabs.size() == 1 ? 0 : eye.nearest(dabs, truth);
+        cup = cup.add(now(), row.seen(eye.look(dabs.get(nearest), truth), nearest + 1));
         real = whole;
-        real.replaceAll((id, grams) -> grams * (1 - share));
+        double left = 1 - taken;
+        real.replaceAll((id, grams) -> grams * left);
     }
 
     /** A cured dab photographed beside the hull with nothing known in the picture: what all of it is off by cancels. */
@@ -297,12 +306,16 @@ final class CupJob {
         return Ciede2000.between(colour(), truth) - limit;
     }
 
-    /** A cured chip from the cup, read; in a photo the hull stands beside it. */
-    void readChip() {
+    /**
+     * A cured chip from the cup, read; in a photo the hull stands beside it.
+     *
+     * @param hullAgain whether the meter reads the hull once more
+     */
+    void readChip(boolean hullAgain) {
         double[] bias = bias();
         String name = "photo " + ++photos;
         Reading chip = read(colour(), bias, name);
-        Optional<ColourReading> beside = photo ? Optional.of(read(truth, bias, name)) : Optional.empty();
+        Optional<ColourReading> beside = photo || hullAgain ? Optional.of(read(truth, bias, name)) : Optional.empty();
         cup = cup.add(now(), new Deed.Read(chip, beside, true));
     }
 }

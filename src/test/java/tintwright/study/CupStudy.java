@@ -73,11 +73,12 @@ class CupStudy {
             boolean stopped = false;
             int read = 0;
             for (int round = 0; round <= MOST_READINGS; round++) {
-                stopped |= dose(job) instanceof Plan.Stop;
+                Plan plan = dose(job);
+                stopped |= plan instanceof Plan.Stop;
                 after[round][i] = job.above();
                 held.get(round).add(job.inRange());
                 if (!stopped && round < MOST_READINGS) {
-                    job.readChip();
+                    job.readChip(plan instanceof Plan.TakeChip chip && chip.besideHull());
                     read++;
                 }
             }
@@ -205,7 +206,7 @@ class CupStudy {
             job.dilution = 1;
             double least = HiddenBest.leastMass(job.shop, job.real, job.truth, job.limit + 0.5) / job.mass();
             for (int read = 0; read < MOST_READINGS; read++) {
-                job.readChip();
+                job.readChip(false);
                 CupSight sight = CupSight.of(job.knowledge, job.cup);
                 follow(job, Ways.of(sight));
             }
@@ -259,7 +260,7 @@ class CupStudy {
             for (int round = 1; round < 3; round++) {
                 follow(job, Ways.of(CupSight.of(job.knowledge, job.cup)));
                 after[round][i] = job.above();
-                job.readChip();
+                job.readChip(false);
             }
         }
         System.out.printf(

@@ -1,5 +1,6 @@
 package tintwright.study;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import tintwright.colour.Lab;
@@ -25,6 +26,8 @@ public final class HiddenEye {
     private final double stray;
     private final double share;
     private final double slips;
+    /** What a difference in depth counts beside one in hue when two dabs are compared. */
+    private final double depthWeighs;
 
     /** @param poorness 0 for one who never strays, 1 for a usual person, 2 for one whose looks stray twice as much */
     public HiddenEye(long seed, double poorness) {
@@ -35,9 +38,43 @@ public final class HiddenEye {
         this.stray = 0.6 * poorness;
         this.share = 0.15 * poorness;
         this.slips = 0.02 * poorness;
+        this.depthWeighs = Math.exp(0.3 * random.nextGaussian());
+    }
+
+    /** @return which of a row looks nearest, 0 for the first */
+    public int nearest(List<Lab> dabs, Lab hull) {
+        int nearest = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < dabs.size(); i++) {
+            double[] seen = seen(dabs.get(i), hull);
+            double size = Math.hypot(depthWeighs * seen[0], Math.hypot(seen[1], seen[2]));
+            nearest = size < least ? i : nearest;
+            least = Math.min(size, least);
+        }
+        return random.nextDouble() < slips ? random.nextInt(dabs.size()) : nearest;
     }
 
     public EyeVerdict look(Lab dab, Lab hull) {
+        double[] differs = seen(dab, hull);
+        double seen = differs[0];
+        double outward = differs[1];
+        double round = differs[2];
+        boolean slip = random.nextDouble() < slips;
+        Depth said = slip ? Depth.values()[random.nextInt(5)] : depth(seen);
+        double size = Math.hypot(outward, round);
+        if (size < sameBelow) {
+            return new EyeVerdict(Optional.of(said), Optional.of(Hue.NONE), Amount.NOT_SAID, FilmState.CURED);
+        }
+        double towards = Math.toDegrees(Math.atan2(round, outward) + Math.atan2(hull.b(), hull.a())) + tilt;
+        return new EyeVerdict(
+                Optional.of(said),
+                Optional.of(slip ? Hue.values()[random.nextInt(4)] : named(towards)),
+                size < muchAbove ? Amount.LITTLE : Amount.MUCH,
+                FilmState.CURED);
+    }
+
+    /** A difference as it is seen this time: depth, more or less chroma, round the hues. */
+    private double[] seen(Lab dab, Lab hull) {
         double depth = dab.lightness() - hull.lightness();
         double chroma = hull.chroma();
         double angle = Math.atan2(hull.b(), hull.a());
@@ -49,18 +86,7 @@ public final class HiddenEye {
         outward += off * random.nextGaussian();
         round += off * random.nextGaussian();
         double seen = depth + Math.hypot(stray, share * depth) * random.nextGaussian();
-        boolean slip = random.nextDouble() < slips;
-        Depth said = slip ? Depth.values()[random.nextInt(5)] : depth(seen);
-        double size = Math.hypot(outward, round);
-        if (size < sameBelow) {
-            return new EyeVerdict(Optional.of(said), Optional.of(Hue.NONE), Amount.NOT_SAID, FilmState.CURED);
-        }
-        double towards = Math.toDegrees(Math.atan2(round, outward) + angle) + tilt;
-        return new EyeVerdict(
-                Optional.of(said),
-                Optional.of(slip ? Hue.values()[random.nextInt(4)] : named(towards)),
-                size < muchAbove ? Amount.LITTLE : Amount.MUCH,
-                FilmState.CURED);
+        return new double[] {seen, outward, round};
     }
 
     private Depth depth(double seen) {

@@ -147,7 +147,8 @@ class FitTest {
                 if (bars(scene) > (size.text() > 1 ? 1 : 0)) {
                     wrong.add(size + " eye: " + bars(scene) + " scroll bars");
                 }
-                scene.getRoot().lookup("#eye-trial").setVisible(true);
+                scene.getRoot().lookup("#eye-dabs").setVisible(true);
+                scene.getRoot().lookup("#eye-dabs").setManaged(true);
                 if (bars(scene) > (size.text() > 1 ? 1 : 0)) {
                     wrong.add(size + " eye, a trial dab: " + bars(scene) + " scroll bars");
                 }

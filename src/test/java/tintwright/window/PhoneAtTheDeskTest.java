@@ -170,14 +170,14 @@ class PhoneAtTheDeskTest {
         desk.cup().begin();
         EyeVerdict dark = new EyeVerdict(
                 Optional.of(Depth.MUCH_TOO_DARK), Optional.of(Hue.TOO_RED), Amount.LITTLE, FilmState.CURED);
-        Answer early = top.act(cup().key(), new Act.Looked(dark, false)).join();
+        Answer early = top.act(cup().key(), new Act.Looked(dark, 0)).join();
         assertFalse(early.done(), "nothing is in the cup");
         assertTrue(early.said().contains("Nothing is in the cup yet"), early.said());
         desk.cup().accept();
         String key = cup().key();
-        Answer seen = top.act(key, new Act.Looked(dark, false)).join();
+        Answer seen = top.act(key, new Act.Looked(dark, 0)).join();
         assertEquals(new Answer(true, "Written down: much too dark and a little too red."), seen);
-        assertEquals(seen, top.act(key, new Act.Looked(dark, false)).join());
+        assertEquals(seen, top.act(key, new Act.Looked(dark, 0)).join());
         assertEquals(3, entries());
         assertEquals(
                 new Deed.Seen(dark),

@@ -86,7 +86,7 @@ class StationPictures {
                                 Optional.of(EyeVerdict.Hue.NONE),
                                 EyeVerdict.Amount.NOT_SAID,
                                 FilmState.CURED),
-                        false);
+                        0);
         assertFalse(
                 desk.cup().inHandProperty().get().orElseThrow().ways().isEmpty(),
                 "a picture of the ways back needs some");

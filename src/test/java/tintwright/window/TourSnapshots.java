@@ -75,7 +75,7 @@ class TourSnapshots {
                                         .state()
                                         .grams()),
                                 world.truth()),
-                        false);
+                        0);
     }
 
     private static void press(Scene scene, String id) {

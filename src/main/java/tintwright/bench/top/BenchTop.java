@@ -46,8 +46,12 @@ public final class BenchTop {
         /** What is to be weighed now is in; {@code typed} is what the scale showed. */
         record Weighed(String typed) implements Act {}
 
-        /** A dab of the cup, or the trial dab that is asked for, was held against the hull and looked at. */
-        record Looked(EyeVerdict verdict, boolean trial) implements Act {}
+        /**
+         * A dab was held against the hull and looked at.
+         *
+         * @param trial which of the trial dabs that are asked for came nearest, 1 for the first; 0 for a dab of the cup
+         */
+        record Looked(EyeVerdict verdict, int trial) implements Act {}
 
         /** This one of the ways back is followed, from 0. */
         record Follow(int way) implements Act {}

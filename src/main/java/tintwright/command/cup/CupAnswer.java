@@ -161,11 +161,10 @@ public final class CupAnswer {
             tree.put("doses", doses(doses.doses()));
             tree.put("share", Figures.six(doses.share()));
             tree.put("after", outlook(doses.after()));
-        } else if (plan instanceof Plan.TryDab dab) {
+        } else if (plan instanceof Plan.TryDabs row) {
             tree.put("next", "trial");
-            tree.put("grams", Figures.six(dab.grams()));
-            tree.put("doses", doses(dab.doses()));
-            tree.put("after", outlook(dab.after()));
+            tree.putAll(dab(row.dabs().get(0)));
+            tree.put("dabs", row.dabs().stream().map(this::dab).toList());
         } else if (plan instanceof Plan.TakeChip chip) {
             tree.put("next", "chip");
             tree.put("besideHull", chip.besideHull());
@@ -180,6 +179,14 @@ public final class CupAnswer {
         tree.put("words", bench.deeds().lines());
         fields.put("plan", tree);
         return this;
+    }
+
+    private Map<String, Object> dab(Plan.TrialDab dab) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("grams", Figures.six(dab.grams()));
+        tree.put("doses", doses(dab.doses()));
+        tree.put("after", outlook(dab.after()));
+        return tree;
     }
 
     CupAnswer ways() {

@@ -257,6 +257,7 @@ public final class CupCommand extends Command {
                 "",
                 "Examples:",
                 "  tintwright cup read --cup bow.json --lab 70.2,-2.1,5.5 --light D65 --observer 10 --gloss in",
+                "  tintwright cup read --cup bow.json --lab 70.2,-2.1,5.5 --hull 62.1,-9.0,3.1 --light D65 --observer 10",
                 "  tintwright cup read --cup bow.json --lab 70.2,-2.1,5.5 --hull 62.0,-9.1,3.0 --photo bow-2 --light D65"
                         + " --observer 10"
             })

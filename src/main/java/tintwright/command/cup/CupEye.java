@@ -48,9 +48,13 @@ public final class CupEye extends Command {
 
     @Option(
             names = "--trial",
-            description = "It was the trial dab that the plan asked for, made as it says; without this it was a dab of"
-                    + " the cup.")
-    private boolean trial;
+            arity = "0..1",
+            paramLabel = "NUMBER",
+            fallbackValue = "-1",
+            description = "It was a trial dab that the plan asked for, made as it says; of several in a row, the NUMBER"
+                    + " of the one that came nearest, 1 for the first, and no number when only that was made. Without"
+                    + " this it was a dab of the cup.")
+    private int trial;
 
     @Option(names = "--wet", description = "The dab had not cured.")
     private boolean wet;

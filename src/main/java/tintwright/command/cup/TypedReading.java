@@ -42,7 +42,11 @@ public final class TypedReading {
     @Option(names = "--photo", paramLabel = "NAME", description = "The photo that --lab was read from.")
     private String photo;
 
-    @Option(names = "--hull", paramLabel = "L,A,B", description = "The hull as it stands in the same photo.")
+    @Option(
+            names = "--hull",
+            paramLabel = "L,A,B",
+            description = "The hull as it stands in the same photo; without --photo, the hull as the same meter read it"
+                    + " once more.")
     private String hull;
 
     boolean isGiven() {
@@ -54,21 +58,19 @@ public final class TypedReading {
             throw new IllegalArgumentException(
                     "say what was read: --lab L,A,B with --light and --observer, or" + " --reading FILE");
         }
-        return file != null ? ReadingShape.from(JsonPlace.read(file)) : colour("--lab", lab, usual);
+        return file != null
+                ? ReadingShape.from(JsonPlace.read(file))
+                : colour("--lab", lab, usual, wet ? FilmState.WET : FilmState.CURED);
     }
 
     Optional<ColourReading> hull(Geometry usual) {
         if (hull == null) {
             return Optional.empty();
         }
-        if (photo == null) {
-            throw new IllegalArgumentException(
-                    "--hull is the hull in the same photo as the chip: name it with" + " --photo");
-        }
-        return Optional.of(colour("--hull", hull, usual));
+        return Optional.of(colour("--hull", hull, usual, FilmState.CURED));
     }
 
-    private ColourReading colour(String option, String typed, Geometry usual) {
+    private ColourReading colour(String option, String typed, Geometry usual, FilmState film) {
         Viewing viewing = said.viewing()
                 .orElseThrow(() -> new IllegalArgumentException("say under which light and for which observer " + option
                         + " was read, such as --light D65 --observer 10"));
@@ -81,7 +83,7 @@ public final class TypedReading {
                 new Lab(axes[0], axes[1], axes[2], viewing),
                 Covariance.same(said.sigma()),
                 said.geometry().orElse(usual),
-                wet ? FilmState.WET : FilmState.CURED,
+                film,
                 shared);
     }
 }

@@ -239,38 +239,48 @@ public final class CupModel {
     /** A chip of the cup was read, with the gloss taken as for the hull. */
     public boolean read(String lightness, String a, String b, Viewing viewing, FilmState film) {
         return read(
-                lightness,
-                a,
-                b,
+                List.of(lightness, a, b),
+                List.of(),
                 viewing,
                 job.now().cup().orElseThrow().hull().readings().get(0).geometry(),
                 film);
     }
 
-    /** A chip of the cup was read. */
-    public boolean read(String lightness, String a, String b, Viewing viewing, Geometry geometry, FilmState film) {
-        return FailureWords.tried(chipProblem::set, () -> {
-            double l = Figures.number("L*", lightness);
-            double red = Figures.number("a*", a);
-            double yellow = Figures.number("b*", b);
-            LabRange.check(l, red, yellow);
-            learn(
-                    new ColourReading(
-                            new Lab(l, red, yellow, viewing),
-                            Covariance.same(ColourReading.USUAL_NOISE),
-                            geometry,
-                            film,
-                            Optional.empty()),
-                    Optional.empty());
-        });
+    /**
+     * A chip of the cup was read.
+     *
+     * @param chip L*, a*, b* as typed
+     * @param hull the same of the hull, when the meter read it once more; else empty
+     */
+    boolean read(List<String> chip, List<String> hull, Viewing viewing, Geometry geometry, FilmState film) {
+        return FailureWords.tried(
+                chipProblem::set,
+                () -> learn(
+                        typed(chip, viewing, geometry, film),
+                        hull.isEmpty()
+                                ? Optional.empty()
+                                : Optional.of(typed(hull, viewing, geometry, FilmState.CURED))));
+    }
+
+    private static ColourReading typed(List<String> lab, Viewing viewing, Geometry geometry, FilmState film) {
+        double l = Figures.number("L*", lab.get(0));
+        double red = Figures.number("a*", lab.get(1));
+        double yellow = Figures.number("b*", lab.get(2));
+        LabRange.check(l, red, yellow);
+        return new ColourReading(
+                new Lab(l, red, yellow, viewing),
+                Covariance.same(ColourReading.USUAL_NOISE),
+                geometry,
+                film,
+                Optional.empty());
     }
 
     /**
      * What the eye saw of a dab held against the hull.
      *
-     * @param trial true for the trial dab that is asked for, false for a dab of the cup
+     * @param trial which of the trial dabs that are asked for came nearest, 1 for the first; 0 for a dab of the cup
      */
-    public void seen(EyeVerdict verdict, boolean trial) {
+    public void seen(EyeVerdict verdict, int trial) {
         learned(bench -> bench.seen(clock.instant(), verdict, trial));
     }
 

@@ -56,6 +56,8 @@ final class CupPage {
     private final HBox lower = new HBox();
     private final VBox pictures = new VBox();
     private final MeterFields numbers = new MeterFields("chip-lightness", "chip-a", "chip-b", this::read);
+    private final MeterFields hull = new MeterFields("hull-lightness", "hull-a", "hull-b", this::read);
+    private final VBox again = new VBox(Controls.wrapped("The hull, read once more", "question"), hull);
     private final MeterSetting setting = new MeterSetting();
     private String meterFor = "";
     private final ComboBox<String> film = new ComboBox<>();
@@ -146,6 +148,7 @@ final class CupPage {
         metered.getChildren()
                 .setAll(
                         numbers,
+                        again,
                         asks(state, Controls.button("Take the reading", this::read)),
                         Controls.row(read, change),
                         setting);
@@ -182,13 +185,13 @@ final class CupPage {
 
     private void read() {
         if (model.read(
-                numbers.lightness(),
-                numbers.a(),
-                numbers.b(),
+                List.of(numbers.lightness(), numbers.a(), numbers.b()),
+                again.isVisible() ? hull.typed() : List.of(),
                 setting.viewing(),
                 setting.geometry(),
                 film.getSelectionModel().getSelectedIndex() == 0 ? FilmState.CURED : FilmState.WET)) {
             numbers.clear();
+            hull.clear();
             numbers.first().requestFocus();
         }
     }
@@ -224,6 +227,7 @@ final class CupPage {
         depth.show(seen.depth(), model.shellModel().movesProperty().get());
         rose.show(seen.rose());
         setMeter(seen.cup());
+        Controls.show(again, seen.cup().hullReadOnce());
         boolean reading = now.kind() == CupDeeds.Kind.READ_CHIP;
         deed.show(
                 seen.deeds(),

@@ -89,14 +89,13 @@ public final class CupStation extends StackPane {
             eye = new EyePage(cup, this::show);
         }
         cup.inHandProperty().get().ifPresent(seen -> {
-            CupDeeds.Kind now = seen.deeds().now().kind();
             Lab hull = planModel
                     .planProperty()
                     .get()
                     .target()
                     .map(Target::colour)
                     .orElseGet(() -> Aim.of(seen.cup().hull()).readings().mean());
-            eye.show(hull, now == CupDeeds.Kind.TRY_DAB);
+            eye.show(hull, seen.deeds().now().pots());
             turnTo(eye);
         });
     }

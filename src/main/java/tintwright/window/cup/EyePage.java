@@ -1,5 +1,6 @@
 package tintwright.window.cup;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -7,8 +8,10 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
+import javafx.scene.control.Toggle;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -33,7 +36,9 @@ final class EyePage extends VBox {
     private final HBox depthKeys = row();
     private final HBox hueKeys = row();
     private final HBox amountKeys = Controls.row();
-    private final CheckBox trial = new CheckBox("It is the trial dab from the small pot, not the cup's");
+    private final ToggleGroup dabs = new ToggleGroup();
+    private final Label which = Controls.wrapped("", "question");
+    private final HBox dabKeys = Controls.row();
     private final CheckBox wet = new CheckBox("The dab is still wet");
     private final Button seen = Controls.mainButton("That is what I see", this::take);
 
@@ -46,6 +51,7 @@ final class EyePage extends VBox {
         seen.disableProperty()
                 .bind(depths.selectedToggleProperty()
                         .isNull()
+                        .or(dabs.selectedToggleProperty().isNull())
                         .or(hues.selectedToggleProperty().isNull()));
         for (Amount amount : new Amount[] {Amount.LITTLE, Amount.MUCH}) {
             ToggleButton key = named(new ToggleButton(amount == Amount.LITTLE ? "a little" : "much"), amount, amounts);
@@ -61,12 +67,12 @@ final class EyePage extends VBox {
                 "I see no difference",
                 () -> answer(new EyeVerdict(Optional.of(Depth.SAME), Optional.of(Hue.NONE), Amount.NOT_SAID, film())));
         none.setId("eye-no-difference");
-        trial.setId("eye-trial");
-        trial.managedProperty().bind(trial.visibleProperty());
+        none.disableProperty().bind(dabs.selectedToggleProperty().isNull());
+        dabKeys.setId("eye-dabs");
         Label light = Controls.soft("Daylight, no direct sun, gloss against gloss. Near the match your eye is better at"
                 + " this than any phone.");
         // Where the window is small there is room for one of the two: which dab is meant comes first.
-        light.visibleProperty().bind(trial.visibleProperty().not());
+        light.visibleProperty().bind(dabKeys.visibleProperty().not());
         light.managedProperty().bind(light.visibleProperty());
         FlowPane done = Controls.flow(
                 seen,
@@ -77,7 +83,8 @@ final class EyePage extends VBox {
         getChildren()
                 .addAll(
                         Controls.wrapped("Hold the cured dab against the hull. What do you see?", "title"),
-                        trial,
+                        which,
+                        dabKeys,
                         light,
                         Controls.wrapped("The dab is", "question"),
                         depthKeys,
@@ -89,11 +96,10 @@ final class EyePage extends VBox {
     /**
      * Draws the answers around the colour of a hull; nothing is chosen.
      *
-     * @param tried true when a trial dab is asked for: then the answer is taken for it
+     * @param pots what each small pot got, when trial dabs are asked for: then the answer is taken for one of them
      */
-    void show(Lab hull, boolean tried) {
-        trial.setVisible(tried);
-        trial.setSelected(tried);
+    void show(Lab hull, List<String> pots) {
+        askWhich(pots);
         depths.selectToggle(null);
         hues.selectToggle(null);
         depthKeys.getChildren().clear();
@@ -106,6 +112,32 @@ final class EyePage extends VBox {
         }
         amounts.getToggles().get(0).setSelected(true);
         depthKeys.getChildren().get(0).getStyleClass().add("do-now");
+    }
+
+    /** The only trial dab is meant; of several in a row the nearest must be chosen. */
+    private void askWhich(List<String> pots) {
+        Controls.show(which, !pots.isEmpty());
+        Controls.show(dabKeys, !pots.isEmpty());
+        which.setText(pots.size() == 1 ? "Which dab is it?" : "Which dab comes nearest to the hull?");
+        dabKeys.getChildren().clear();
+        dabs.getToggles().clear();
+        for (int i = 1; i <= pots.size(); i++) {
+            ToggleButton key = dab(i, pots.size() == 1 ? "from the small pot" : "from pot " + i);
+            key.setTooltip(new Tooltip(pots.get(i - 1)));
+        }
+        ToggleButton cup = dab(0, "from the cup itself");
+        dabs.selectToggle(
+                pots.isEmpty() ? cup : pots.size() == 1 ? dabs.getToggles().get(0) : null);
+    }
+
+    private ToggleButton dab(int number, String words) {
+        ToggleButton key = new ToggleButton(words);
+        key.setId("eye-dab-" + number);
+        key.setUserData(number);
+        key.setToggleGroup(dabs);
+        key.getStyleClass().setAll("choice-key");
+        dabKeys.getChildren().add(key);
+        return key;
     }
 
     private FilmState film() {
@@ -122,7 +154,8 @@ final class EyePage extends VBox {
     }
 
     private void answer(EyeVerdict verdict) {
-        model.seen(verdict, trial.isSelected());
+        Toggle dab = dabs.getSelectedToggle();
+        model.seen(verdict, dab == null ? 1 : (int) dab.getUserData());
         back.run();
     }
 

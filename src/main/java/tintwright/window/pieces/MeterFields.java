@@ -53,6 +53,12 @@ public final class MeterFields extends VBox {
         return asked;
     }
 
+    /** @return what is typed, L*, a*, b*; empty when nothing is */
+    public List<String> typed() {
+        List<String> typed = List.of(lightness(), a(), b());
+        return typed.stream().allMatch(String::isBlank) ? List.of() : typed;
+    }
+
     public String lightness() {
         return lightness.getText();
     }
