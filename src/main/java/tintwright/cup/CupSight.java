@@ -1,5 +1,6 @@
 package tintwright.cup;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -47,6 +48,26 @@ public final class CupSight {
         this.knowledge = learned.knowledge();
         this.eye = learned.eye();
         this.contradiction = Contradiction.of(this);
+    }
+
+    /** The same knowledge beside a cup in which more was weighed: nothing was learned from that. */
+    private CupSight(CupSight before, Cup dosed) {
+        this.shelf = before.shelf;
+        this.cup = dosed;
+        this.state = dosed.state();
+        this.aim = before.aim;
+        this.knowledge = before.knowledge;
+        this.eye = before.eye;
+        this.contradiction = before.contradiction;
+    }
+
+    /** @return this cup once the doses are in: what they do is foretold, and nothing is learned anew */
+    CupSight dosed(List<Dose> doses) {
+        Cup dosed = cup;
+        for (Dose dose : doses) {
+            dosed = dosed.add(Instant.EPOCH, dose.deed());
+        }
+        return new CupSight(this, dosed);
     }
 
     /**

@@ -102,11 +102,7 @@ public final class DosePlanner {
     private Plan withAllBeforeALook(Plan.Doses first) {
         Plan.Doses all = first;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            Cup dosed = sight.cup();
-            for (Dose dose : all.doses()) {
-                dosed = dosed.add(Instant.EPOCH, dose.deed());
-            }
-            Plan then = new DosePlanner(CupSight.of(sight.shelfAlone(), dosed)).next();
+            Plan then = new DosePlanner(sight.dosed(all.doses())).next();
             if (!(then instanceof Plan.Doses more) || more.fillUp()) {
                 return all;
             }

@@ -16,8 +16,8 @@ import tintwright.reading.ColourReading;
 import tintwright.reading.Covariance;
 import tintwright.reading.FilmState;
 import tintwright.reading.PlaceReadings;
-import tintwright.shelf.Knowledge;
 import tintwright.shelf.Parts;
+import tintwright.shelf.knowledge.Knowledge;
 
 /** A hull that a meter read once is read once more with the first chip, and the two count together. */
 class HullAgainTest {
