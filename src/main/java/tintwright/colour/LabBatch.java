@@ -61,11 +61,55 @@ public final class LabBatch {
     }
 
     /**
+     * Many colours at once.
+     *
+     * @param reflectances a row for each wavelength of the grid, a column for each colour
+     * @param labs         filled with a row of L*, a*, b* for each colour
+     */
+    public void labs(double[][] reflectances, double[][] labs) {
+        double[] x = new double[labs.length];
+        double[] y = new double[labs.length];
+        double[] z = new double[labs.length];
+        for (int i = 0; i < count; i++) {
+            double[] row = reflectances[i];
+            double byX = weight[i];
+            double byY = weight[count + i];
+            double byZ = weight[2 * count + i];
+            for (int one = 0; one < x.length; one++) {
+                x[one] += byX * row[one];
+                y[one] += byY * row[one];
+                z[one] += byZ * row[one];
+            }
+        }
+        for (int one = 0; one < x.length; one++) {
+            write(response(x[one]), response(y[one]), response(z[one]), labs[one], 0);
+        }
+    }
+
+    /**
      * One colour and how it moves with each reflectance.
      *
      * @param slopes filled with three rows, dL*, da*, db*, each by every wavelength
      */
     public void labAndSlopes(double[] reflectance, double[] lab, double[][] slopes) {
+        double[] steep = new double[3];
+        lab(reflectance, lab, steep);
+        for (int i = 0; i < count; i++) {
+            double byX = steep[0] * weight[i];
+            double byY = steep[1] * weight[count + i];
+            double byZ = steep[2] * weight[2 * count + i];
+            slopes[0][i] = 116 * byY;
+            slopes[1][i] = 500 * (byX - byY);
+            slopes[2][i] = 200 * (byY - byZ);
+        }
+    }
+
+    /**
+     * One colour, ready for {@link #along}.
+     *
+     * @param steep filled with how steeply the eye's responses to X, Y, Z rise there
+     */
+    public void lab(double[] reflectance, double[] lab, double[] steep) {
         double x = 0;
         double y = 0;
         double z = 0;
@@ -79,17 +123,34 @@ public final class LabBatch {
         double fy = response(y);
         double fz = response(z);
         write(fx, fy, fz, lab, 0);
-        double dx = slope(x, fx);
-        double dy = slope(y, fy);
-        double dz = slope(z, fz);
+        steep[0] = slope(x, fx);
+        steep[1] = slope(y, fy);
+        steep[2] = slope(z, fz);
+    }
+
+    /**
+     * How a colour moves when its reflectances all change at once.
+     *
+     * @param change of each reflectance
+     * @param steep  of the colour, as {@link #lab(double[], double[], double[])} left it
+     * @param moves  filled with the change of L*, a*, b*
+     */
+    public void along(double[] change, double[] steep, double[] moves) {
+        double x = 0;
+        double y = 0;
+        double z = 0;
         for (int i = 0; i < count; i++) {
-            double byX = dx * weight[i];
-            double byY = dy * weight[count + i];
-            double byZ = dz * weight[2 * count + i];
-            slopes[0][i] = 116 * byY;
-            slopes[1][i] = 500 * (byX - byY);
-            slopes[2][i] = 200 * (byY - byZ);
+            double by = change[i];
+            x += weight[i] * by;
+            y += weight[count + i] * by;
+            z += weight[2 * count + i] * by;
         }
+        x *= steep[0];
+        y *= steep[1];
+        z *= steep[2];
+        moves[0] = 116 * y;
+        moves[1] = 500 * (x - y);
+        moves[2] = 200 * (y - z);
     }
 
     /** One colour from its own array, into L*, a*, b*. */

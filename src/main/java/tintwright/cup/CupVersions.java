@@ -12,7 +12,6 @@ import tintwright.colour.LabBatch;
 import tintwright.match.Loading;
 import tintwright.match.Metric;
 import tintwright.match.MixFit;
-import tintwright.optics.Surface;
 import tintwright.shelf.Leftover;
 import tintwright.shelf.Parts;
 import tintwright.shelf.knowledge.Ensemble;
@@ -41,9 +40,6 @@ final class CupVersions {
     private final double[][] hull;
     private final double[][] metric;
     private final double tintInCup;
-    private final double[] sumK = new double[N];
-    private final double[] sumS = new double[N];
-    private final double[] work = new double[N];
     private final double[][] lab;
     private final double[] mean = new double[3];
     private final double[] meanHull = new double[3];
@@ -112,30 +108,29 @@ final class CupVersions {
 
     /** Plays the cup after keeping this share of it and adding these grams; the answers below are about that. */
     void play(Map<String, Double> added, double kept) {
-        Arrays.fill(mean, 0);
         List<String> ids = ensemble.ids();
-        Map<Integer, Double> parts = new LinkedHashMap<>();
-        stock.keySet().forEach(part -> parts.put(part, 0.0));
-        added.forEach((id, grams) -> parts.put(ids.indexOf(id), grams));
-        double tinted = kept * tintInCup;
+        Map<Integer, Double> more = new LinkedHashMap<>();
+        stock.keySet().forEach(part -> more.put(part, 0.0));
+        added.forEach((id, grams) -> more.put(ids.indexOf(id), grams));
+        double tints = kept * tintInCup;
         double whole = kept * state().mass();
         for (Map.Entry<String, Double> part : added.entrySet()) {
-            tinted += part.getKey().equals(sight.cup().base()) ? 0 : part.getValue();
+            tints += part.getKey().equals(sight.cup().base()) ? 0 : part.getValue();
             whole += part.getValue();
         }
+        int[] parts = more.keySet().stream().mapToInt(Integer::intValue).toArray();
+        double[][] shares = new double[parts.length][lab.length];
+        for (int i = 0; i < parts.length; i++) {
+            double grams = more.get(parts[i]);
+            for (int v = 0; v < lab.length; v++) {
+                shares[i][v] = (grams + kept * inStock(v, parts[i])) / whole;
+            }
+        }
+        double[] tinted = new double[lab.length];
+        Arrays.fill(tinted, tints / whole);
+        ensemble.colours(parts, shares, tinted, projection, sight.target().geometry(), lab);
+        Arrays.fill(mean, 0);
         for (int v = 0; v < lab.length; v++) {
-            double[] stray = ensemble.stray(v, tinted / whole);
-            Arrays.fill(sumK, 0);
-            Arrays.fill(sumS, 0);
-            for (Map.Entry<Integer, Double> part : parts.entrySet()) {
-                double grams = part.getValue() + kept * inStock(v, part.getKey());
-                ensemble.add(v, part.getKey(), grams, grams / whole, sumK, sumS);
-            }
-            for (int w = 0; w < N; w++) {
-                work[w] = stray[w] * sumK[w] / sumS[w];
-            }
-            Surface.RESIN.measureFilm(work, sight.target().geometry());
-            projection.lab(work, lab[v]);
             for (int axis = 0; axis < 3; axis++) {
                 mean[axis] += (lab[v][axis] - hull[v][axis]) / lab.length;
             }

@@ -47,7 +47,9 @@ public final class MixFit {
     private final double[] slopeOfK = new double[N];
     private final double[] lab = new double[3];
     private final double[] residual = new double[3];
-    private final double[][] slope = new double[3][N];
+    private final double[] responses = new double[3];
+    private final double[] change = new double[N];
+    private final double[] moves = new double[3];
     private final double[][] jacobian = new double[3][SmallQuadratic.MOST];
     private final double[][] h = new double[SmallQuadratic.MOST][SmallQuadratic.MOST];
     private final double[] g = new double[SmallQuadratic.MOST];
@@ -96,6 +98,7 @@ public final class MixFit {
     }
 
     private void prepareStart(double[] wanted) {
+        double[][] slope = new double[3][N];
         projection.labAndSlopes(wanted, new double[3], slope);
         double[] sense = new double[N];
         double mean = 0;
@@ -285,8 +288,7 @@ public final class MixFit {
     /** Squared distance at these amounts; leaves reflectance, colour and residual behind. */
     private double evaluate(int[] chosen, int count, double[] x) {
         film(chosen, count, x);
-        // Nearly every amount that is tried is kept, so its slopes are made at once.
-        projection.labAndSlopes(reflectance, lab, slope);
+        projection.lab(reflectance, lab, responses);
         return distance();
     }
 
@@ -317,18 +319,22 @@ public final class MixFit {
             }
         }
         double mirror = geometry == Geometry.SPECULAR_INCLUDED ? Surface.RESIN.outside() : 0;
-        double inside = Surface.RESIN.inside();
-        double through = (1 - Surface.RESIN.outside()) * (1 - inside);
-        // Film and surface in one: with d = 1 + q + root the reading is mirror + through / (d - inside).
+        double back = 1 - Surface.RESIN.inside();
+        double through = (1 - Surface.RESIN.outside()) * back;
+        // Film and surface in one: with d = K + S + root the reading is mirror + through * S / (d - inside * S); what
+        // is
+        // divided by, here and in its slope by K, is divided by once.
         for (int w = 0; w < N; w++) {
-            double perScattering = 1 / sumS[w];
-            double q = sumK[w] * perScattering;
-            double root = Math.sqrt(q * (q + 2));
-            double d = 1 + q + root;
-            double rest = 1 / (d - inside);
-            reflectance[w] = mirror + through * rest;
-            slopeOfK[w] = -through * d * rest * rest * perScattering / root;
-            ratio[w] = q;
+            double absorbs = sumK[w];
+            double scatters = sumS[w];
+            double root = Math.sqrt(absorbs * (absorbs + 2 * scatters));
+            double leaves = back * scatters + absorbs + root;
+            double over = 1 / (root * leaves * scatters);
+            double gone = over * root * scatters;
+            reflectance[w] = mirror + through * scatters * gone;
+            double overRoot = over * leaves * scatters;
+            slopeOfK[w] = -through * (absorbs + scatters + root) * scatters * gone * gone * overRoot;
+            ratio[w] = absorbs * over * root * leaves;
         }
     }
 
@@ -336,18 +342,13 @@ public final class MixFit {
         for (int i = 0; i < count; i++) {
             double[] ki = k[chosen[i]];
             double[] si = s[chosen[i]];
-            double l = 0;
-            double red = 0;
-            double yellow = 0;
             for (int w = 0; w < N; w++) {
-                double by = slopeOfK[w] * (ki[w] - ratio[w] * si[w]);
-                l += slope[0][w] * by;
-                red += slope[1][w] * by;
-                yellow += slope[2][w] * by;
+                change[w] = slopeOfK[w] * (ki[w] - ratio[w] * si[w]);
             }
-            jacobian[0][i] = metric[0][0] * l + metric[0][1] * red + metric[0][2] * yellow;
-            jacobian[1][i] = metric[1][1] * red + metric[1][2] * yellow;
-            jacobian[2][i] = metric[2][2] * yellow;
+            projection.along(change, responses, moves);
+            jacobian[0][i] = metric[0][0] * moves[0] + metric[0][1] * moves[1] + metric[0][2] * moves[2];
+            jacobian[1][i] = metric[1][1] * moves[1] + metric[1][2] * moves[2];
+            jacobian[2][i] = metric[2][2] * moves[2];
         }
     }
 

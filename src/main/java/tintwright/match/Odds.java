@@ -25,11 +25,9 @@ final class Odds {
     private final Target target;
     private final double[][] targets;
     private final double[] distance;
-    private final double[] lab = new double[3];
-    private final double[] work = new double[Grid.INSIDE.count()];
+    private final double[][] lab;
     private final double[] mean = new double[3];
     private final double[][] slips;
-    private double[] really = new double[MOST_PARTS];
 
     /**
      * @param grams     of the batch: a slip of the scale weighs more in a small one
@@ -40,6 +38,7 @@ final class Odds {
         this.target = target;
         this.projection = LabBatch.of(target.colour().viewing(), Grid.INSIDE);
         this.distance = new double[ensemble.size()];
+        this.lab = new double[ensemble.size()][3];
         this.targets = draws(target, ensemble);
         Random random = new Random(SEED + 1);
         this.slips = normals(random, ensemble.size(), MOST_PARTS, Knowledge.weighingGrams(scaleStep) / grams);
@@ -111,19 +110,23 @@ final class Odds {
 
     /** Plays the mix in every version; the answers below are about the mix played last. */
     void play(int[] parts, double[] shares) {
-        if (really.length < parts.length) {
-            really = new double[parts.length];
+        double[][] really = new double[parts.length][distance.length];
+        double[] tinted = new double[distance.length];
+        for (int i = 0; i < parts.length; i++) {
+            boolean tint = ensemble.isTint(parts[i]);
+            for (int v = 0; v < distance.length; v++) {
+                really[i][v] = Math.max(0, shares[i] + (i < MOST_PARTS ? slips[v][i] : 0));
+                tinted[v] += tint ? really[i][v] : 0;
+            }
         }
+        ensemble.colours(parts, really, tinted, projection, target.geometry(), lab);
         Arrays.fill(mean, 0);
         for (int v = 0; v < distance.length; v++) {
-            for (int i = 0; i < parts.length; i++) {
-                really[i] = Math.max(0, shares[i] + (i < MOST_PARTS ? slips[v][i] : 0));
-            }
-            ensemble.colour(v, parts, really, projection, target.geometry(), lab, work);
             for (int axis = 0; axis < 3; axis++) {
-                mean[axis] += lab[axis] / distance.length;
+                mean[axis] += lab[v][axis] / distance.length;
             }
-            distance[v] = Ciede2000.between(targets[v][0], targets[v][1], targets[v][2], lab[0], lab[1], lab[2]);
+            distance[v] =
+                    Ciede2000.between(targets[v][0], targets[v][1], targets[v][2], lab[v][0], lab[v][1], lab[v][2]);
         }
     }
 

@@ -123,7 +123,7 @@ final class SmallQuadratic {
             for (int j = 0; j < n; j++) {
                 right -= held[j] == FREE ? 0 : h[i][j] * x[j];
             }
-            for (int c = 0; c < count; c++) {
+            for (int c = r; c < count; c++) {
                 m[r][c] = h[i][free[c]];
             }
             m[r][count] = right;
@@ -137,32 +137,27 @@ final class SmallQuadratic {
         return true;
     }
 
+    /** Gauss without looking for pivots: a symmetric, positive definite matrix has them on its diagonal. */
     private boolean eliminate(int size) {
         for (int col = 0; col < size; col++) {
-            int pivot = col;
-            for (int r = col + 1; r < size; r++) {
-                if (Math.abs(m[r][col]) > Math.abs(m[pivot][col])) {
-                    pivot = r;
-                }
-            }
-            if (!(Math.abs(m[pivot][col]) > 1e-14)) {
+            double[] top = m[col];
+            if (!(top[col] > 1e-14)) {
                 return false;
             }
-            double[] swap = m[col];
-            m[col] = m[pivot];
-            m[pivot] = swap;
-            double scale = 1 / m[col][col];
-            for (int c = col; c <= size; c++) {
-                m[col][c] *= scale;
-            }
-            for (int r = 0; r < size; r++) {
-                double by = m[r][col];
-                if (r != col && by != 0) {
-                    for (int c = col; c <= size; c++) {
-                        m[r][c] -= by * m[col][c];
-                    }
+            double scale = 1 / top[col];
+            for (int r = col + 1; r < size; r++) {
+                double by = top[r] * scale;
+                for (int c = r; c <= size; c++) {
+                    m[r][c] -= by * top[c];
                 }
             }
+        }
+        for (int r = size - 1; r >= 0; r--) {
+            double rest = m[r][size];
+            for (int c = r + 1; c < size; c++) {
+                rest -= m[r][c] * m[c][size];
+            }
+            m[r][size] = rest / m[r][r];
         }
         return true;
     }

@@ -27,15 +27,22 @@ public record Surface(double outside, double inside) {
     }
 
     /**
-     * Turns K/S of a film that hides into what an instrument reads, at many wavelengths at once: {@link #measured} of
-     * {@link KubelkaMunk#reflectance} in one division.
+     * What an instrument reads of many films that hide: {@link #measured} of {@link KubelkaMunk#reflectance} in one
+     * division.
+     *
+     * @param k        absorption of each
+     * @param s        scattering of each, above 0
+     * @param readings filled with a reading of each
      */
-    public void measureFilm(double[] ratio, Geometry geometry) {
+    public void measureFilms(double[] k, double[] s, Geometry geometry, double[] readings) {
         double mirror = geometry == Geometry.SPECULAR_INCLUDED ? outside : 0;
         double through = (1 - outside) * (1 - inside);
-        for (int w = 0; w < ratio.length; w++) {
-            double q = ratio[w];
-            ratio[w] = mirror + through / (1 + q + Math.sqrt(q * (q + 2)) - inside);
+        double back = 1 - inside;
+        for (int i = 0; i < readings.length; i++) {
+            double absorbs = k[i];
+            double scatters = s[i];
+            double root = Math.sqrt(absorbs * (absorbs + 2 * scatters));
+            readings[i] = mirror + through * scatters / (back * scatters + absorbs + root);
         }
     }
 

@@ -87,7 +87,12 @@ public record Shelf(String name, List<StockItem> items, List<Chip> chips) {
     }
 
     public Optional<StockItem> item(String id) {
-        return items.stream().filter(item -> item.id().equals(id)).findFirst();
+        for (StockItem item : items) {
+            if (item.id().equals(id)) {
+                return Optional.of(item);
+            }
+        }
+        return Optional.empty();
     }
 
     public Optional<Base> base(String id) {

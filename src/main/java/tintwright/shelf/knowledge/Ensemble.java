@@ -1,5 +1,6 @@
 package tintwright.shelf.knowledge;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -28,6 +29,10 @@ public final class Ensemble {
     private final double[][][] s;
     private final double[][] power;
     private final double[][] theory;
+    /** K, then S, of every part: rows by wavelength, columns by version. */
+    private final double[][][][] byWavelength;
+
+    private final double[][] theoryByWavelength;
     private final boolean[] tint;
     private final Map<String, double[][]> photos;
 
@@ -51,6 +56,17 @@ public final class Ensemble {
         this.k = k;
         this.s = s;
         this.photos = photos;
+        this.byWavelength = new double[ids.size()][2][N][VERSIONS];
+        this.theoryByWavelength = new double[N][VERSIONS];
+        for (int version = 0; version < VERSIONS; version++) {
+            for (int w = 0; w < N; w++) {
+                theoryByWavelength[w][version] = theory[version][w];
+                for (int part = 0; part < byWavelength.length; part++) {
+                    byWavelength[part][0][w][version] = k[version][part][w];
+                    byWavelength[part][1][w][version] = s[version][part][w];
+                }
+            }
+        }
     }
 
     /** @param all equally likely values of the unknowns */
@@ -106,45 +122,56 @@ public final class Ensemble {
         return k.length;
     }
 
+    /** @return whether this part is a tint */
+    public boolean isTint(int part) {
+        return tint[part];
+    }
+
     /**
-     * The cured colour of a mix in one version.
+     * The cured colour of a mix in every version.
      *
-     * @param version   0 to {@link #size()} - 1
-     * @param partIndex which bases and tints are in it, by their place in {@link Knowledge#ids()}
-     * @param shares    share of each by mass, together 1
-     * @param lab       filled with L*, a*, b*
-     * @param work      31 values to work in
+     * @param parts  which bases and tints are in it, by their place in {@link Knowledge#ids()}
+     * @param shares a row for each of them: its share by mass in each version
+     * @param tinted share of all tints together by mass, in each version
+     * @param labs   filled with a row of L*, a*, b* for each version
      */
-    public void colour(
-            int version,
-            int[] partIndex,
-            double[] shares,
-            LabBatch projection,
-            Geometry geometry,
-            double[] lab,
-            double[] work) {
-        double tinted = 0;
-        for (int i = 0; i < partIndex.length; i++) {
-            tinted += tint[partIndex[i]] ? shares[i] : 0;
-        }
-        double size = TheoryError.size(tinted);
-        double[] sumS = new double[N];
-        java.util.Arrays.fill(work, 0);
-        for (int i = 0; i < partIndex.length; i++) {
-            double share = shares[i] * DosePower.times(power[version][partIndex[i]], shares[i]);
-            double[] absorb = k[version][partIndex[i]];
-            double[] scatter = s[version][partIndex[i]];
-            for (int w = 0; w < N; w++) {
-                work[w] += share * absorb[w];
-                sumS[w] += share * scatter[w];
+    public void colours(
+            int[] parts, double[][] shares, double[] tinted, LabBatch projection, Geometry geometry, double[][] labs) {
+        double[][] counts = new double[parts.length][VERSIONS];
+        for (int i = 0; i < parts.length; i++) {
+            for (int version = 0; version < VERSIONS; version++) {
+                double share = shares[i][version];
+                counts[i][version] = share * DosePower.times(power[version][parts[i]], share);
             }
         }
-        double[] stray = theory[version];
-        for (int w = 0; w < N; w++) {
-            work[w] = work[w] / sumS[w] * TheoryError.times(size, stray[w]);
+        double[] size = new double[VERSIONS];
+        for (int version = 0; version < VERSIONS; version++) {
+            size[version] = TheoryError.size(tinted[version]);
         }
-        Surface.RESIN.measureFilm(work, geometry);
-        projection.lab(work, lab);
+        double[][] film = new double[N][VERSIONS];
+        double[] sumK = new double[VERSIONS];
+        double[] sumS = new double[VERSIONS];
+        for (int w = 0; w < N; w++) {
+            Arrays.fill(sumK, 0);
+            Arrays.fill(sumS, 0);
+            for (int i = 0; i < parts.length; i++) {
+                addTimes(counts[i], byWavelength[parts[i]][0][w], sumK);
+                addTimes(counts[i], byWavelength[parts[i]][1][w], sumS);
+            }
+            double[] stray = theoryByWavelength[w];
+            for (int version = 0; version < VERSIONS; version++) {
+                sumK[version] *= TheoryError.times(size[version], stray[version]);
+            }
+            Surface.RESIN.measureFilms(sumK, sumS, geometry, film[w]);
+        }
+        projection.labs(film, labs);
+    }
+
+    /** Long rows without a branch, which the compiler does four at a time. */
+    private static void addTimes(double[] counts, double[] values, double[] sums) {
+        for (int version = 0; version < sums.length; version++) {
+            sums[version] += counts[version] * values[version];
+        }
     }
 
     /**
