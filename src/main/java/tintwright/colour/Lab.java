@@ -45,6 +45,11 @@ public record Lab(double lightness, double a, double b, Viewing viewing) {
         return new Xyz(white.x() * ratio(y + a / 500), white.y() * ratio(y), white.z() * ratio(y - b / 200), viewing);
     }
 
+    /** @return L*, a*, b* */
+    public double[] axes() {
+        return new double[] {lightness, a, b};
+    }
+
     /** @return C*, the distance from grey */
     public double chroma() {
         return Math.hypot(a, b);

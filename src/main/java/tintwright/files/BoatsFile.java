@@ -2,10 +2,7 @@ package tintwright.files;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** Which boats were worked on lately, on disk; each one's job stands in a bench file of its own. */
 public final class BoatsFile {
@@ -38,31 +35,25 @@ public final class BoatsFile {
     }
 
     private static String text(List<Left> boats) {
-        Map<String, Object> tree = JsonText.head(KIND, VERSION);
-        List<Object> list = new ArrayList<>();
-        for (Left left : boats) {
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("boat", left.boat());
-            one.put("places", left.places());
-            one.put("cup", left.cup());
-            one.put("slot", left.slot());
-            list.add(one);
-        }
-        tree.put("boats", list);
-        return JsonText.of(tree);
+        return JsonText.of(JsonText.head(KIND, VERSION)
+                .each(
+                        "boats",
+                        boats,
+                        left -> Fields.of("boat", left.boat())
+                                .with("places", left.places())
+                                .with("cup", left.cup())
+                                .with("slot", left.slot())));
     }
 
     static List<Left> from(JsonPlace root) throws FileProblem {
         root.head(KIND, VERSION, "boats");
-        List<Left> boats = new ArrayList<>();
-        for (JsonPlace boat : root.list("boats")) {
+        return root.each("boats", boat -> {
             boat.only("boat", "places", "cup", "slot");
-            boats.add(new Left(
+            return new Left(
                     boat.text("boat", ""),
                     boat.at("places").whole(),
                     boat.text("cup", ""),
-                    boat.at("slot").whole()));
-        }
-        return boats;
+                    boat.at("slot").whole());
+        });
     }
 }

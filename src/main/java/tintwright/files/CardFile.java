@@ -4,14 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import tintwright.colour.Grid;
 import tintwright.colour.Lab;
-import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
 import tintwright.reading.photo.card.CardPatch;
 import tintwright.reading.photo.card.ReferenceCard;
@@ -33,9 +28,7 @@ public final class CardFile {
 
     /** @return the card as it stands in a file */
     static String text(ReferenceCard card) {
-        Map<String, Object> tree = JsonText.head(KIND, VERSION);
-        tree.putAll(toTree(card));
-        return JsonText.of(tree);
+        return JsonText.of(JsonText.head(KIND, VERSION).and(toTree(card)));
     }
 
     /** @param name one of {@link #SHIPPED} */
@@ -68,36 +61,30 @@ public final class CardFile {
                             + " colours, row by row; there are " + listed.size());
         }
         Optional<Viewing> viewing = viewing(root);
-        List<CardPatch> patches = new ArrayList<>();
-        for (JsonPlace one : listed) {
+        List<CardPatch> patches = root.each("patches", one -> {
             one.only("name", "lab", "spectrum");
-            patches.add(patch(one, viewing));
-        }
-        String name = root.text("name", "card");
-        double share = root.number("patchShare", ReferenceCard.USUAL_SHARE);
-        double sigma = root.number("sigma", ReferenceCard.USUAL_SIGMA);
-        return root.make(() -> new ReferenceCard(name, rows, columns, patches, share, sigma));
+            return patch(one, viewing);
+        });
+        return root.make(() -> new ReferenceCard(
+                root.text("name", "card"),
+                rows,
+                columns,
+                patches,
+                root.number("patchShare", ReferenceCard.USUAL_SHARE),
+                root.number("sigma", ReferenceCard.USUAL_SIGMA)));
     }
 
     static Optional<Viewing> viewing(JsonPlace place) throws FileProblem {
-        if (!place.has("light") && !place.has("observer")) {
-            return Optional.empty();
-        }
-        String light = place.at("light").text();
-        int observer = place.at("observer").whole();
-        return Optional.of(place.make(() -> Viewing.of(light, observer)));
+        return place.has("light") || place.has("observer")
+                ? Optional.of(ReadingShape.viewing(place))
+                : Optional.empty();
     }
 
     /** @param viewing what the card states its colours for; empty allows only spectra */
     static CardPatch patch(JsonPlace one, Optional<Viewing> viewing) throws FileProblem {
         String name = one.at("name").text();
         if (one.has("spectrum")) {
-            JsonPlace spectrum = one.at("spectrum");
-            spectrum.only("firstNm", "stepNm", "values");
-            int first = spectrum.at("firstNm").whole();
-            int step = spectrum.at("stepNm").whole();
-            double[] values = spectrum.at("values").numbers();
-            return CardPatch.of(name, spectrum.make(() -> Spectrum.of(new Grid(first, step, values.length), values)));
+            return CardPatch.of(name, ReadingShape.spectrum(one.at("spectrum")));
         }
         if (!one.has("lab")) {
             throw one.problem(
@@ -107,47 +94,27 @@ public final class CardFile {
             throw one.problem("the patch \"" + name + "\" has L*, a*, b*, but nothing says for which light and "
                     + "observer; add \"light\": \"D50\", \"observer\": 2, or what the data sheet says");
         }
-        double[] lab = one.at("lab").numbers();
-        if (lab.length != 3) {
-            throw one.at("lab").problem("must be three numbers [L*, a*, b*], were " + lab.length);
-        }
-        one.at("lab").make(() -> LabRange.check(lab[0], lab[1], lab[2]));
-        return CardPatch.of(name, new Lab(lab[0], lab[1], lab[2], viewing.get()));
+        return CardPatch.of(name, ReadingShape.lab(one.at("lab"), viewing.get()));
     }
 
-    static Map<String, Object> toTree(ReferenceCard card) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("name", card.name());
-        tree.put("rows", card.rows());
-        tree.put("columns", card.columns());
-        tree.put("patchShare", card.patchShare());
-        tree.put("sigma", card.sigma());
-        card.patches().stream()
+    static Fields toTree(ReferenceCard card) {
+        Optional<Viewing> viewing = card.patches().stream()
                 .flatMap(patch -> patch.lab().stream())
-                .findFirst()
-                .ifPresent(lab -> {
-                    tree.put("light", lab.viewing().light().name());
-                    tree.put("observer", lab.viewing().observer().degrees());
-                });
-        List<Object> patches = new ArrayList<>();
-        for (CardPatch patch : card.patches()) {
-            patches.add(toTree(patch));
-        }
-        tree.put("patches", patches);
-        return tree;
+                .map(Lab::viewing)
+                .findFirst();
+        return Fields.of("name", card.name())
+                .with("rows", card.rows())
+                .with("columns", card.columns())
+                .with("patchShare", card.patchShare())
+                .with("sigma", card.sigma())
+                .with("light", viewing.map(seen -> seen.light().name()))
+                .with("observer", viewing.map(seen -> seen.observer().degrees()))
+                .each("patches", card.patches(), CardFile::toTree);
     }
 
-    static Map<String, Object> toTree(CardPatch patch) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("name", patch.name());
-        patch.lab().ifPresent(lab -> tree.put("lab", new double[] {lab.lightness(), lab.a(), lab.b()}));
-        patch.reflectance().ifPresent(spectrum -> {
-            Map<String, Object> values = new LinkedHashMap<>();
-            values.put("firstNm", spectrum.grid().firstNm());
-            values.put("stepNm", spectrum.grid().stepNm());
-            values.put("values", spectrum.toArray());
-            tree.put("spectrum", values);
-        });
-        return tree;
+    static Fields toTree(CardPatch patch) {
+        return Fields.of("name", patch.name())
+                .with("lab", patch.lab().map(Lab::axes))
+                .with("spectrum", patch.reflectance().map(ReadingShape::toTree));
     }
 }

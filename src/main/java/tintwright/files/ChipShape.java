@@ -1,11 +1,6 @@
 package tintwright.files;
 
-import java.time.LocalDate;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import tintwright.reading.Reading;
 import tintwright.shelf.Chip;
 import tintwright.shelf.Parts;
 
@@ -14,36 +9,36 @@ public final class ChipShape {
     private ChipShape() {}
 
     /** @return the chip as maps, lists and numbers for {@link JsonText} */
-    public static Map<String, Object> toTree(Chip chip) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("id", chip.id());
-        chip.madeOn().ifPresent(day -> tree.put("madeOn", day.toString()));
-        tree.put("parts", chip.parts().grams());
-        tree.put("note", chip.note());
-        tree.put("readings", ReadingShape.toTree(chip.readings()));
-        return tree;
+    public static Fields toTree(Chip chip) {
+        return Fields.of("id", chip.id())
+                .with("madeOn", chip.madeOn())
+                .with("parts", chip.parts().grams())
+                .with("note", chip.note())
+                .each("readings", chip.readings(), ReadingShape::toTree);
     }
 
     public static Chip from(JsonPlace place) throws FileProblem {
         place.only("id", "madeOn", "parts", "note", "readings");
-        String id = place.at("id").text();
-        Optional<LocalDate> madeOn = place.optionalDate("madeOn");
-        Parts parts = parts(place.at("parts"));
-        String note = place.text("note", "");
-        List<Reading> readings = ReadingShape.from(place.at("readings").list());
-        return place.make(() -> new Chip(id, parts, readings, madeOn, note));
+        return place.make(() -> new Chip(
+                place.at("id").text(),
+                parts(place, "parts"),
+                place.each("readings", ReadingShape::from),
+                place.optionalDate("madeOn"),
+                place.text("note", "")));
     }
 
     /** @throws FileProblem for a negative mass, or when nothing is in it */
-    public static Parts parts(JsonPlace place) throws FileProblem {
-        Map<String, Double> grams = new LinkedHashMap<>();
-        for (Map.Entry<String, JsonPlace> part : place.fields().entrySet()) {
-            double mass = part.getValue().number();
-            if (mass < 0) {
-                throw part.getValue().problem("a mass must be 0 g or more, was " + mass + " g; correct it there");
-            }
-            grams.put(part.getKey(), mass);
+    public static Parts parts(JsonPlace place, String field) throws FileProblem {
+        place.at(field);
+        Map<String, Double> grams = place.eachNamed(field, ChipShape::mass);
+        return place.at(field).make(() -> Parts.of(grams));
+    }
+
+    static double mass(JsonPlace place) throws FileProblem {
+        double mass = place.number();
+        if (mass < 0) {
+            throw place.problem("a mass must be 0 g or more, was " + mass + " g; correct it there");
         }
-        return place.make(() -> Parts.of(grams));
+        return mass;
     }
 }

@@ -3,9 +3,7 @@ package tintwright.files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import tintwright.fill.catalyst.CureTimer;
 
@@ -79,38 +77,32 @@ public final class ClocksFile {
     }
 
     private static String text(List<Catalysed> cups) {
-        Map<String, Object> tree = JsonText.head(KIND, VERSION);
-        tree.put("cups", cups.stream().map(ClocksFile::tree).toList());
-        return JsonText.of(tree);
+        return JsonText.of(JsonText.head(KIND, VERSION).each("cups", cups, ClocksFile::tree));
     }
 
-    private static Map<String, Object> tree(Catalysed cup) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("batch", cup.batch());
-        tree.put("words", cup.words());
-        tree.put("catalysed", cup.catalysed().toString());
-        List<Object> timers = new ArrayList<>();
-        for (CureTimer timer : cup.timers()) {
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("cue", timer.cue());
-            one.put("minutes", List.of(timer.fromMinutes(), timer.toMinutes()));
-            one.put("test", timer.test());
-            timers.add(one);
-        }
-        tree.put("timers", timers);
-        return tree;
+    private static Fields tree(Catalysed cup) {
+        return Fields.of("batch", cup.batch())
+                .with("words", cup.words())
+                .with("catalysed", cup.catalysed())
+                .each("timers", cup.timers(), ClocksFile::tree);
+    }
+
+    static Fields tree(CureTimer timer) {
+        return Fields.of("cue", timer.cue())
+                .with("minutes", List.of(timer.fromMinutes(), timer.toMinutes()))
+                .with("test", timer.test());
     }
 
     static List<Catalysed> from(JsonPlace root) throws FileProblem {
         root.head(KIND, VERSION, "cups");
-        List<Catalysed> cups = new ArrayList<>();
-        for (JsonPlace cup : root.list("cups")) {
+        return root.each("cups", cup -> {
             cup.only("batch", "words", "catalysed", "timers");
-            Instant catalysed = cup.at("catalysed").moment();
-            List<CureTimer> timers = cup.each("timers", ClocksFile::timer);
-            cups.add(new Catalysed(cup.at("batch").whole(), cup.at("words").text(), catalysed, timers));
-        }
-        return cups;
+            return new Catalysed(
+                    cup.at("batch").whole(),
+                    cup.at("words").text(),
+                    cup.at("catalysed").moment(),
+                    cup.each("timers", ClocksFile::timer));
+        });
     }
 
     private static CureTimer timer(JsonPlace place) throws FileProblem {
@@ -119,8 +111,6 @@ public final class ClocksFile {
         if (minutes.length != 2) {
             throw place.at("minutes").problem("must be the first and the last minute, such as [12, 18]");
         }
-        String cue = place.at("cue").text();
-        String test = place.text("test", "");
-        return place.make(() -> new CureTimer(cue, minutes[0], minutes[1], test));
+        return place.make(() -> new CureTimer(place.at("cue").text(), minutes[0], minutes[1], place.text("test", "")));
     }
 }

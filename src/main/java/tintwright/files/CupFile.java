@@ -196,7 +196,7 @@ public final class CupFile {
         } else if (line.has("found")) {
             JsonPlace at = line.at("found");
             at.only("parts", "off");
-            Parts parts = ChipShape.parts(at.at("parts"));
+            Parts parts = ChipShape.parts(at, "parts");
             double off = at.at("off").number();
             return at.make(() -> new Deed.Found(parts, off));
         }

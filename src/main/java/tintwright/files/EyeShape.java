@@ -1,7 +1,5 @@
 package tintwright.files;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.EyeVerdict.Amount;
@@ -13,28 +11,22 @@ import tintwright.reading.FilmState;
 final class EyeShape {
     private EyeShape() {}
 
-    static Map<String, Object> toTree(EyeVerdict verdict) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        verdict.depth().ifPresent(depth -> tree.put("depth", ReadingShape.code(depth)));
-        verdict.hue().ifPresent(hue -> tree.put("hue", ReadingShape.code(hue)));
-        if (verdict.amount() != Amount.NOT_SAID) {
-            tree.put("amount", ReadingShape.code(verdict.amount()));
-        }
-        tree.put("film", ReadingShape.code(verdict.film()));
-        return tree;
+    static Fields toTree(EyeVerdict verdict) {
+        return Fields.none()
+                .with("depth", verdict.depth())
+                .with("hue", verdict.hue())
+                .with("amount", Optional.of(verdict.amount()).filter(amount -> amount != Amount.NOT_SAID))
+                .with("film", verdict.film());
     }
 
     /** @return what was seen; of what dab stands beside it, under "trial" and "farther" */
     static EyeVerdict from(JsonPlace place) throws FileProblem {
         place.only("depth", "hue", "amount", "film", "trial", "farther");
-        Optional<Depth> depth = place.has("depth")
-                ? Optional.of(ReadingShape.choice(place.at("depth"), Depth.values()))
-                : Optional.empty();
-        Optional<Hue> hue =
-                place.has("hue") ? Optional.of(ReadingShape.choice(place.at("hue"), Hue.values())) : Optional.empty();
-        Amount amount =
-                place.has("amount") ? ReadingShape.choice(place.at("amount"), Amount.values()) : Amount.NOT_SAID;
-        FilmState film = ReadingShape.choice(place.at("film"), FilmState.values());
-        return place.make(() -> new EyeVerdict(depth, hue, amount, film));
+        return place.make(() -> new EyeVerdict(
+                place.optional("depth", said -> ReadingShape.choice(said, Depth.values())),
+                place.optional("hue", said -> ReadingShape.choice(said, Hue.values())),
+                place.optional("amount", said -> ReadingShape.choice(said, Amount.values()))
+                        .orElse(Amount.NOT_SAID),
+                ReadingShape.choice(place.at("film"), FilmState.values())));
     }
 }

@@ -5,11 +5,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import tintwright.fill.Allowances;
 import tintwright.fill.Conditions;
 import tintwright.fill.FillJob;
@@ -18,9 +15,7 @@ import tintwright.fill.GritLadder;
 import tintwright.fill.Materials;
 import tintwright.fill.Supply;
 import tintwright.fill.Tools;
-import tintwright.fill.catalyst.CatalystChoice;
 import tintwright.fill.catalyst.CatalystMeasure;
-import tintwright.fill.catalyst.NotedTime;
 import tintwright.fill.repair.Densities;
 import tintwright.fill.repair.Finding;
 import tintwright.fill.repair.Hull;
@@ -47,114 +42,82 @@ public final class FillJobFile {
     }
 
     /** @return the same as it stands in a larger file */
-    public static Map<String, Object> tree(FillOrder order) {
+    public static Fields tree(FillOrder order) {
         FillJob job = order.job();
-        Map<String, Object> tree = JsonText.head(KIND, VERSION);
-        tree.put("boat", order.boat());
-        tree.put("place", order.place());
-        tree.put("colour", order.colour());
-        Map<String, Object> recipe = new LinkedHashMap<>();
-        order.recipe().forEach(part -> recipe.put(part.name(), part.grams()));
-        tree.put("recipe", recipe);
-        List<Object> repairs = new ArrayList<>();
-        job.lines().forEach(line -> repairs.add(tree(line)));
-        tree.put("repairs", repairs);
-        tree.put("materials", tree(job.materials()));
-        Map<String, Object> weather = new LinkedHashMap<>();
-        if (job.conditions().even()) {
-            weather.put("celsius", job.conditions().hullCelsius());
-        } else {
-            weather.put("hullCelsius", job.conditions().hullCelsius());
-            weather.put("cupCelsius", job.conditions().cupCelsius());
-            weather.put("airCelsius", job.conditions().airCelsius());
-        }
-        job.conditions().humidityPercent().ifPresent(percent -> weather.put("humidityPercent", percent));
-        tree.put("conditions", weather);
-        tree.put("catalyst", CatalystShape.toTree(job.catalyst()));
-        tree.put(
-                "allowances",
-                fields(
-                        "loss",
-                        job.allowances().loss(),
-                        "sprayLoss",
-                        job.allowances().sprayLoss(),
-                        "secondFill",
-                        job.allowances().secondFill(),
-                        "spare",
-                        job.allowances().spare()));
-        tree.put("tools", tree(job.tools()));
-        job.supply().ifPresent(supply -> {
-            Map<String, Object> there = fields("cupGrams", supply.cup(), "reserveGrams", supply.reserve());
-            supply.paste().ifPresent(grams -> there.put("pasteGrams", grams));
-            tree.put("supply", there);
-        });
-        job.surface()
-                .ifPresent(surface -> tree.put(
-                        "surface", surface.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
-        job.hull().gelCoatMm().ifPresent(mm -> tree.put("oldFilm", mm));
-        job.hull().thicknessMm().ifPresent(mm -> tree.put("hullThickness", mm));
-        if (!job.noted().isEmpty()) {
-            tree.put("noted", CatalystShape.toTree(job.noted()));
-        }
-        return tree;
+        Fields recipe = Fields.none();
+        order.recipe().forEach(part -> recipe.with(part.name(), part.grams()));
+        Fields tree = JsonText.head(KIND, VERSION)
+                .with("boat", order.boat())
+                .with("place", order.place())
+                .with("colour", order.colour())
+                .with("recipe", recipe)
+                .each("repairs", job.lines(), FillJobFile::tree)
+                .with("materials", tree(job.materials()))
+                .with("conditions", tree(job.conditions()))
+                .with("catalyst", CatalystShape.toTree(job.catalyst()))
+                .with(
+                        "allowances",
+                        Fields.of("loss", job.allowances().loss())
+                                .with("sprayLoss", job.allowances().sprayLoss())
+                                .with("secondFill", job.allowances().secondFill())
+                                .with("spare", job.allowances().spare()))
+                .with("tools", tree(job.tools()))
+                .with(
+                        "supply",
+                        job.supply()
+                                .map(supply -> Fields.of("cupGrams", supply.cup())
+                                        .with("reserveGrams", supply.reserve())
+                                        .with("pasteGrams", supply.paste())))
+                .with(
+                        "surface",
+                        job.surface().map(surface -> Fields.code(surface).replace('-', ' ')))
+                .with("oldFilm", job.hull().gelCoatMm())
+                .with("hullThickness", job.hull().thicknessMm());
+        return job.noted().isEmpty() ? tree : tree.each("noted", job.noted(), CatalystShape::toTree);
     }
 
-    private static Map<String, Object> fields(Object... namesAndValues) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        for (int i = 0; i < namesAndValues.length; i += 2) {
-            tree.put((String) namesAndValues[i], namesAndValues[i + 1]);
-        }
-        return tree;
+    private static Fields tree(Conditions conditions) {
+        Fields weather = conditions.even()
+                ? Fields.of("celsius", conditions.hullCelsius())
+                : Fields.of("hullCelsius", conditions.hullCelsius())
+                        .with("cupCelsius", conditions.cupCelsius())
+                        .with("airCelsius", conditions.airCelsius());
+        return weather.with("humidityPercent", conditions.humidityPercent());
     }
 
-    private static Map<String, Object> tree(RepairLine line) {
-        Map<String, Object> tree = fields(
-                "name",
-                line.name(),
-                "kind",
-                RepairKind.of(line.repair()).code(),
-                "count",
-                line.count(),
-                "lie",
-                line.lie().words());
-        tree.putAll(RepairKind.sizes(line.repair()));
-        if (!line.found().isEmpty()) {
-            tree.put("found", line.found().stream().sorted().map(Finding::code).toList());
-        }
-        return tree;
+    private static Fields tree(RepairLine line) {
+        Fields tree = Fields.of("name", line.name())
+                .with("kind", RepairKind.of(line.repair()).code())
+                .with("count", line.count())
+                .with("lie", line.lie().words())
+                .and(RepairKind.sizes(line.repair()));
+        return line.found().isEmpty()
+                ? tree
+                : tree.each("found", line.found().stream().sorted().toList(), Finding::code);
     }
 
-    private static Map<String, Object> tree(Tools tools) {
+    private static Fields tree(Tools tools) {
         CatalystMeasure measure = tools.catalyst();
-        Map<String, Object> tree = new LinkedHashMap<>();
-        switch (measure.by()) {
-            case SCALE -> tree.put("catalystStepGrams", measure.step());
-            case SYRINGE -> tree.put("catalystStepMl", measure.step());
-            case DROPPER -> tree.put("dropsPerMl", measure.dropsPerMl());
-            case SPOON -> tree.put("catalystSpoonMl", measure.step());
-        }
-        tree.putAll(fields("scaleGrams", tools.scaleG(), "cup", tools.cupMm(), "pace", tools.pace()));
-        return tree;
+        Fields catalyst = switch (measure.by()) {
+            case SCALE -> Fields.of("catalystStepGrams", measure.step());
+            case SYRINGE -> Fields.of("catalystStepMl", measure.step());
+            case DROPPER -> Fields.of("dropsPerMl", measure.dropsPerMl());
+            case SPOON -> Fields.of("catalystSpoonMl", measure.step());
+        };
+        return catalyst.with("scaleGrams", tools.scaleG())
+                .with("cup", tools.cupMm())
+                .with("pace", tools.pace());
     }
 
-    private static Map<String, Object> tree(Materials materials) {
-        Map<String, Object> tree = fields(
-                "gelCoatDensity",
-                materials.densities().gelCoat(),
-                "pasteDensity",
-                materials.densities().paste(),
-                "catalystDensity",
-                materials.densities().catalyst(),
-                "waxDensity",
-                materials.densities().wax(),
-                "waxed",
-                materials.waxed(),
-                "waxedPaste",
-                materials.waxedPaste(),
-                "seal",
-                materials.seal().name().toLowerCase(Locale.ROOT));
-        materials.hidingFilmMm().ifPresent(mm -> tree.put("hidingFilm", mm));
-        return tree;
+    private static Fields tree(Materials materials) {
+        return Fields.of("gelCoatDensity", materials.densities().gelCoat())
+                .with("pasteDensity", materials.densities().paste())
+                .with("catalystDensity", materials.densities().catalyst())
+                .with("waxDensity", materials.densities().wax())
+                .with("waxed", materials.waxed())
+                .with("waxedPaste", materials.waxedPaste())
+                .with("seal", materials.seal())
+                .with("hidingFilm", materials.hidingFilmMm());
     }
 
     public static FillOrder from(JsonPlace root) throws FileProblem {
@@ -176,40 +139,26 @@ public final class FillJobFile {
                 "oldFilm",
                 "hullThickness",
                 "noted");
-        String boat = root.text("boat", "");
-        String spot = root.text("place", "");
-        String colour = root.text("colour", "");
-        List<FillOrder.Ingredient> recipe = recipe(root);
-        Materials materials = materials(root);
-        List<RepairLine> lines = new ArrayList<>();
-        for (JsonPlace line : root.at("repairs").list()) {
-            lines.add(line(line, materials.hidingFilmMm()));
-        }
-        Conditions conditions = conditions(root.at("conditions"));
-        CatalystChoice catalyst = CatalystShape.from(root.optional("catalyst"));
-        Allowances allowances = allowances(root);
-        Tools tools = tools(root);
-        Optional<Supply> supply = supply(root);
-        Optional<GritLadder.Surface> surface = surface(root);
-        OptionalDouble oldFilm = optionalLength(root, "oldFilm");
-        OptionalDouble thickness = optionalLength(root, "hullThickness");
-        List<NotedTime> noted = CatalystShape.noted(root);
+        Materials materials = root.optional("materials", FillJobFile::materials)
+                .orElse(new Materials(Densities.USUAL, false, OptionalDouble.empty()));
+        root.at("repairs");
+        List<RepairLine> lines = root.each("repairs", line -> line(line, materials.hidingFilmMm()));
         return root.make(() -> new FillOrder(
-                boat,
-                spot,
-                colour,
-                recipe,
+                root.text("boat", ""),
+                root.text("place", ""),
+                root.text("colour", ""),
+                recipe(root),
                 new FillJob(
                         lines,
                         materials,
-                        conditions,
-                        catalyst,
-                        allowances,
-                        tools,
-                        supply,
-                        surface,
-                        new Hull(oldFilm, thickness),
-                        noted)));
+                        conditions(root.at("conditions")),
+                        CatalystShape.from(root.optional("catalyst")),
+                        root.optional("allowances", FillJobFile::allowances).orElse(Allowances.USUAL),
+                        root.optional("tools", FillJobFile::tools).orElse(Tools.USUAL),
+                        root.optional("supply", FillJobFile::supply),
+                        root.optional("surface", surface -> surface.named(GritLadder.Surface::named)),
+                        new Hull(optionalLength(root, "oldFilm"), optionalLength(root, "hullThickness")),
+                        CatalystShape.noted(root))));
     }
 
     private static OptionalDouble optionalLength(JsonPlace place, String field) throws FileProblem {
@@ -219,28 +168,21 @@ public final class FillJobFile {
     /** Millimetres as a number, or any length as a text with its unit: "3/8 in". */
     private static double length(JsonPlace place, String field) throws FileProblem {
         JsonPlace value = place.at(field);
-        if (!value.isText()) {
-            return value.number();
-        }
-        String typed = value.text();
-        return value.make(() -> Entry.lengthMm(field, typed, UnitSystem.METRIC));
+        return value.isText() ? value.named(typed -> Entry.lengthMm(field, typed, UnitSystem.METRIC)) : value.number();
     }
 
     private static List<FillOrder.Ingredient> recipe(JsonPlace root) throws FileProblem {
         List<FillOrder.Ingredient> recipe = new ArrayList<>();
-        if (root.has("recipe")) {
-            for (Map.Entry<String, JsonPlace> part : root.at("recipe").fields().entrySet()) {
-                double grams = part.getValue().number();
-                recipe.add(part.getValue().make(() -> new FillOrder.Ingredient(part.getKey(), grams)));
-            }
+        for (Map.Entry<String, JsonPlace> part :
+                root.eachNamed("recipe", one -> one).entrySet()) {
+            JsonPlace grams = part.getValue();
+            recipe.add(grams.make(() -> new FillOrder.Ingredient(part.getKey(), grams.number())));
         }
         return recipe;
     }
 
     private static RepairLine line(JsonPlace place, OptionalDouble hiding) throws FileProblem {
-        JsonPlace kindPlace = place.at("kind");
-        String code = kindPlace.text();
-        RepairKind kind = kindPlace.make(() -> RepairKind.ofCode(code));
+        RepairKind kind = place.at("kind").named(RepairKind::ofCode);
         Map<String, Double> sizes = new LinkedHashMap<>();
         for (Map.Entry<String, JsonPlace> field : place.fields().entrySet()) {
             String name = field.getKey();
@@ -248,24 +190,15 @@ public final class FillJobFile {
                 sizes.put(name, name.equals(RepairKind.ANGLE) ? field.getValue().number() : length(place, name));
             }
         }
-        String name = place.at("name").text();
-        int count = place.has("count") ? place.at("count").whole() : 1;
-        JsonPlace liePlace = place.at("lie");
-        String lieName = liePlace.text();
-        Lie lie = liePlace.make(() -> Lie.named(lieName));
-        Set<Finding> found = new LinkedHashSet<>();
-        for (JsonPlace one : place.has("found") ? place.at("found").list() : List.<JsonPlace>of()) {
-            String named = one.text();
-            found.add(one.make(() -> Finding.named(named)));
-        }
-        return place.make(() -> new RepairLine(name, kind.make(sizes, hiding), lie, count, found));
+        return place.make(() -> new RepairLine(
+                place.at("name").text(),
+                kind.make(sizes, hiding),
+                place.at("lie").named(Lie::named),
+                place.whole("count", 1),
+                new LinkedHashSet<>(place.each("found", one -> one.named(Finding::named)))));
     }
 
-    private static Materials materials(JsonPlace root) throws FileProblem {
-        if (!root.has("materials")) {
-            return new Materials(Densities.USUAL, false, OptionalDouble.empty());
-        }
-        JsonPlace place = root.at("materials");
+    private static Materials materials(JsonPlace place) throws FileProblem {
         place.only(
                 "gelCoatDensity",
                 "pasteDensity",
@@ -275,16 +208,16 @@ public final class FillJobFile {
                 "waxedPaste",
                 "seal",
                 "hidingFilm");
-        double gelCoat = place.number("gelCoatDensity", Densities.USUAL.gelCoat());
-        double paste = place.number("pasteDensity", Densities.USUAL.paste());
-        double catalyst = place.number("catalystDensity", Densities.USUAL.catalyst());
-        double wax = place.number("waxDensity", Densities.USUAL.wax());
-        boolean waxed = place.truth("waxed");
-        boolean waxedPaste = place.truth("waxedPaste");
-        Materials.Seal seal = place.has("seal") ? seal(place.at("seal")) : Materials.Seal.WAX;
-        OptionalDouble hiding = optionalLength(place, "hidingFilm");
-        return place.make(
-                () -> new Materials(new Densities(gelCoat, paste, catalyst, wax), waxed, waxedPaste, hiding, seal));
+        return place.make(() -> new Materials(
+                new Densities(
+                        place.number("gelCoatDensity", Densities.USUAL.gelCoat()),
+                        place.number("pasteDensity", Densities.USUAL.paste()),
+                        place.number("catalystDensity", Densities.USUAL.catalyst()),
+                        place.number("waxDensity", Densities.USUAL.wax())),
+                place.truth("waxed"),
+                place.truth("waxedPaste"),
+                optionalLength(place, "hidingFilm"),
+                place.optional("seal", FillJobFile::seal).orElse(Materials.Seal.WAX)));
     }
 
     private static Materials.Seal seal(JsonPlace place) throws FileProblem {
@@ -300,13 +233,13 @@ public final class FillJobFile {
         place.only("celsius", "hullCelsius", "cupCelsius", "airCelsius", "humidityPercent");
         OptionalDouble humidity = place.optionalNumber("humidityPercent");
         if (!place.has("hullCelsius") && !place.has("cupCelsius") && !place.has("airCelsius")) {
-            double celsius = place.at("celsius").number();
-            return place.make(() -> new Conditions(celsius, humidity));
+            return place.make(() -> new Conditions(place.at("celsius").number(), humidity));
         }
-        double hull = temperature(place, "hullCelsius");
-        double cup = temperature(place, "cupCelsius");
-        double air = temperature(place, "airCelsius");
-        return place.make(() -> new Conditions(hull, cup, air, humidity));
+        return place.make(() -> new Conditions(
+                temperature(place, "hullCelsius"),
+                temperature(place, "cupCelsius"),
+                temperature(place, "airCelsius"),
+                humidity));
     }
 
     /** The temperature of this one where it is said, else that of all three. */
@@ -315,41 +248,33 @@ public final class FillJobFile {
                 .number();
     }
 
-    private static Allowances allowances(JsonPlace root) throws FileProblem {
-        if (!root.has("allowances")) {
-            return Allowances.USUAL;
-        }
-        JsonPlace place = root.at("allowances");
+    private static Allowances allowances(JsonPlace place) throws FileProblem {
         place.only("loss", "sprayLoss", "secondFill", "spare");
-        double loss = place.number("loss", Allowances.USUAL.loss());
-        double sprayLoss = place.number("sprayLoss", Allowances.USUAL.sprayLoss());
-        double second = place.number("secondFill", Allowances.USUAL.secondFill());
-        double spare = place.number("spare", Allowances.USUAL.spare());
-        return place.make(() -> new Allowances(loss, sprayLoss, second, spare));
+        return place.make(() -> new Allowances(
+                place.number("loss", Allowances.USUAL.loss()),
+                place.number("sprayLoss", Allowances.USUAL.sprayLoss()),
+                place.number("secondFill", Allowances.USUAL.secondFill()),
+                place.number("spare", Allowances.USUAL.spare())));
     }
 
-    private static Tools tools(JsonPlace root) throws FileProblem {
-        if (!root.has("tools")) {
-            return Tools.USUAL;
-        }
-        JsonPlace place = root.at("tools");
+    private static Tools tools(JsonPlace place) throws FileProblem {
         place.only("dropsPerMl", "catalystStepMl", "catalystStepGrams", "catalystSpoonMl", "scaleGrams", "cup", "pace");
-        CatalystMeasure measure = measure(place);
-        double scale = place.number("scaleGrams", Tools.USUAL.scaleG());
-        double cup = place.has("cup") ? length(place, "cup") : Tools.USUAL.cupMm();
-        double pace = place.number("pace", Tools.USUAL.pace());
-        return place.make(() -> new Tools(measure, scale, cup, pace));
+        return place.make(() -> new Tools(
+                measure(place),
+                place.number("scaleGrams", Tools.USUAL.scaleG()),
+                optionalLength(place, "cup").orElse(Tools.USUAL.cupMm()),
+                place.number("pace", Tools.USUAL.pace())));
     }
 
     /** Files of before said drops and syringe both: a syringe that tells less apart than a drop goes first. */
     private static CatalystMeasure measure(JsonPlace place) throws FileProblem {
         if (place.has("catalystStepGrams")) {
-            double step = place.at("catalystStepGrams").number();
-            return place.make(() -> new CatalystMeasure(CatalystMeasure.By.SCALE, step));
+            return place.make(() -> new CatalystMeasure(
+                    CatalystMeasure.By.SCALE, place.at("catalystStepGrams").number()));
         }
         if (place.has("catalystSpoonMl")) {
-            double spoon = place.at("catalystSpoonMl").number();
-            return place.make(() -> new CatalystMeasure(CatalystMeasure.By.SPOON, spoon));
+            return place.make(() -> new CatalystMeasure(
+                    CatalystMeasure.By.SPOON, place.at("catalystSpoonMl").number()));
         }
         OptionalDouble drops = place.optionalNumber("dropsPerMl");
         OptionalDouble step = place.optionalNumber("catalystStepMl");
@@ -361,24 +286,9 @@ public final class FillJobFile {
                 : Tools.USUAL.catalyst();
     }
 
-    private static Optional<Supply> supply(JsonPlace root) throws FileProblem {
-        if (!root.has("supply")) {
-            return Optional.empty();
-        }
-        JsonPlace place = root.at("supply");
+    private static Supply supply(JsonPlace place) throws FileProblem {
         place.only("cupGrams", "reserveGrams", "pasteGrams");
-        double cup = place.at("cupGrams").number();
-        double reserve = place.number("reserveGrams", 0);
-        OptionalDouble paste = place.optionalNumber("pasteGrams");
-        return Optional.of(place.make(() -> new Supply(cup, reserve, paste)));
-    }
-
-    private static Optional<GritLadder.Surface> surface(JsonPlace root) throws FileProblem {
-        if (!root.has("surface")) {
-            return Optional.empty();
-        }
-        JsonPlace place = root.at("surface");
-        String name = place.text();
-        return Optional.of(place.make(() -> GritLadder.Surface.named(name)));
+        return place.make(() -> new Supply(
+                place.at("cupGrams").number(), place.number("reserveGrams", 0), place.optionalNumber("pasteGrams")));
     }
 }

@@ -1,10 +1,7 @@
 package tintwright.files;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import tintwright.fill.Batch;
 import tintwright.fill.Caution;
 import tintwright.fill.Day;
@@ -12,8 +9,6 @@ import tintwright.fill.DayWords;
 import tintwright.fill.Enough;
 import tintwright.fill.FillPlan;
 import tintwright.fill.GritLadder;
-import tintwright.fill.Warning;
-import tintwright.fill.catalyst.CureTimer;
 import tintwright.fill.catalyst.WorkingTime;
 import tintwright.fill.repair.RepairKind;
 import tintwright.units.UnitSystem;
@@ -23,125 +18,88 @@ public final class FillPlanShape {
     private FillPlanShape() {}
 
     /** @return the plan as a tree of maps, lists, texts and numbers, as {@code docs/formats.md} describes it */
-    public static Map<String, Object> toTree(FillPlan plan, UnitSystem units) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        List<Object> repairs = new ArrayList<>();
-        plan.amounts().forEach(amount -> repairs.add(tree(amount, units)));
-        tree.put("repairs", repairs);
-        tree.put("gelCoatGrams", plan.gelCoatGrams());
-        tree.put("pasteGrams", plan.pasteGrams());
-        tree.put("waxMl", plan.waxMl());
-        Map<String, Object> share = CatalystShape.toTree(plan.share());
-        share.put("origin", plan.origin());
-        tree.put("catalyst", share);
-        tree.put("workingMinutes", minutes(plan.time()));
-        List<Object> batches = new ArrayList<>();
-        plan.batches().forEach(batch -> batches.add(tree(batch)));
-        tree.put("batches", batches);
-        plan.enough().ifPresent(enough -> tree.put("enough", tree(enough, units)));
-        List<Object> sandings = new ArrayList<>();
-        for (FillPlan.Sanding sanding : plan.finish().sandings()) {
-            Map<String, Object> entry = new LinkedHashMap<>();
-            entry.put("what", sanding.what());
-            entry.put(
-                    "grits",
-                    sanding.ladder().steps().stream()
-                            .map(GritLadder.Step::words)
-                            .toList());
-            entry.put("takesOffMm", List.of(sanding.takesLeastMm(), sanding.takesMostMm()));
-            sandings.add(entry);
-        }
-        tree.put("sanding", sandings);
-        tree.put("tapeMm", plan.tapeMm());
-        List<Object> timers = new ArrayList<>();
-        for (CureTimer timer : plan.timers()) {
-            Map<String, Object> entry = new LinkedHashMap<>();
-            entry.put("cue", timer.cue());
-            entry.put("minutes", List.of(timer.fromMinutes(), timer.toMinutes()));
-            entry.put("test", timer.test());
-            timers.add(entry);
-        }
-        tree.put("timersFromCatalysed", timers);
-        List<Object> warnings = new ArrayList<>();
-        for (Warning warning : plan.warnings()) {
-            Map<String, Object> entry = new LinkedHashMap<>();
-            entry.put("kind", warning.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-            entry.put("words", warning.words(units));
-            warnings.add(entry);
-        }
-        tree.put("warnings", warnings);
-        tree.put("workForbidden", plan.forbidden());
-        List<Object> steps = new ArrayList<>();
+    public static Fields toTree(FillPlan plan, UnitSystem units) {
         List<DayWords.Line> lines = DayWords.of(plan, units);
+        List<Fields> steps = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             Day.Step step = plan.day().steps().get(i);
-            Map<String, Object> entry = new LinkedHashMap<>();
-            entry.put("sitting", step.sitting());
-            entry.put("fromMinutes", List.of(step.fromMinutes(), step.toMinutes()));
-            entry.put("words", lines.get(i).words());
-            entry.put("why", step.deed().why());
-            entry.put("source", step.deed().source());
-            steps.add(entry);
+            steps.add(Fields.of("sitting", step.sitting())
+                    .with("fromMinutes", List.of(step.fromMinutes(), step.toMinutes()))
+                    .with("words", lines.get(i).words())
+                    .with("why", step.deed().why())
+                    .with("source", step.deed().source()));
         }
-        tree.put("steps", steps);
-        tree.put("cautions", plan.cautions().stream().map(Caution::words).toList());
-        return tree;
+        return Fields.none()
+                .each("repairs", plan.amounts(), amount -> tree(amount, units))
+                .with("gelCoatGrams", plan.gelCoatGrams())
+                .with("pasteGrams", plan.pasteGrams())
+                .with("waxMl", plan.waxMl())
+                .with("catalyst", CatalystShape.toTree(plan.share()).with("origin", plan.origin()))
+                .with("workingMinutes", minutes(plan.time()))
+                .each("batches", plan.batches(), FillPlanShape::tree)
+                .with("enough", plan.enough().map(enough -> tree(enough, units)))
+                .each("sanding", plan.finish().sandings(), FillPlanShape::tree)
+                .with("tapeMm", plan.tapeMm())
+                .each("timersFromCatalysed", plan.timers(), ClocksFile::tree)
+                .each(
+                        "warnings",
+                        plan.warnings(),
+                        warning -> Fields.of("kind", warning.kind()).with("words", warning.words(units)))
+                .with("workForbidden", plan.forbidden())
+                .with("steps", steps)
+                .each("cautions", plan.cautions(), Caution::words);
     }
 
-    private static Map<String, Object> tree(FillPlan.Amount amount, UnitSystem units) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("name", amount.line().name());
-        tree.put("kind", RepairKind.of(amount.line().repair()).code());
-        tree.put("count", amount.line().count());
-        tree.put("lie", amount.line().lie().words());
-        tree.put("netMl", amount.netMl());
-        tree.put("mixedMl", amount.mixedMl());
-        tree.put(
-                "below", amount.triage().below().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-        tree.put("belowMl", amount.triage().belowMl());
-        tree.put("colourMm", amount.triage().colourMm());
-        tree.put("trainedPerson", amount.triage().trained());
-        amount.triage().words(units).ifPresent(words -> tree.put("words", words));
-        return tree;
+    private static Fields tree(FillPlan.Sanding sanding) {
+        return Fields.of("what", sanding.what())
+                .each("grits", sanding.ladder().steps(), GritLadder.Step::words)
+                .with("takesOffMm", List.of(sanding.takesLeastMm(), sanding.takesMostMm()));
+    }
+
+    private static Fields tree(FillPlan.Amount amount, UnitSystem units) {
+        return Fields.of("name", amount.line().name())
+                .with("kind", RepairKind.of(amount.line().repair()).code())
+                .with("count", amount.line().count())
+                .with("lie", amount.line().lie().words())
+                .with("netMl", amount.netMl())
+                .with("mixedMl", amount.mixedMl())
+                .with("below", amount.triage().below())
+                .with("belowMl", amount.triage().belowMl())
+                .with("colourMm", amount.triage().colourMm())
+                .with("trainedPerson", amount.triage().trained())
+                .with("words", amount.triage().words(units));
     }
 
     private static List<Double> minutes(WorkingTime time) {
         return List.of(time.leastMinutes(), time.mostMinutes());
     }
 
-    private static Map<String, Object> tree(Batch batch) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("number", batch.number());
-        tree.put("stage", batch.stage().words());
-        tree.put("mix", batch.mix().words());
-        tree.put("for", batch.parts().stream().map(Batch.Part::words).toList());
-        tree.put("mixMl", batch.mixMl());
-        tree.put("gelCoatGrams", batch.gelCoatGrams());
-        tree.put("gelCoatMl", batch.gelCoatMl());
-        tree.put("pasteGrams", batch.pasteGrams());
-        tree.put("surplusMl", batch.surplusMl());
-        tree.put("minutes", batch.minutes());
-        tree.put("catalyst", CatalystShape.toTree(batch.catalyst()));
-        batch.wax().ifPresent(wax -> {
-            Map<String, Object> dose = new LinkedHashMap<>();
-            dose.put("ml", wax.ml());
-            dose.put("grams", wax.grams());
-            dose.put("percentByVolume", wax.percentByVolume());
-            tree.put("wax", dose);
-        });
-        return tree;
+    private static Fields tree(Batch batch) {
+        return Fields.of("number", batch.number())
+                .with("stage", batch.stage().words())
+                .with("mix", batch.mix().words())
+                .each("for", batch.parts(), Batch.Part::words)
+                .with("mixMl", batch.mixMl())
+                .with("gelCoatGrams", batch.gelCoatGrams())
+                .with("gelCoatMl", batch.gelCoatMl())
+                .with("pasteGrams", batch.pasteGrams())
+                .with("surplusMl", batch.surplusMl())
+                .with("minutes", batch.minutes())
+                .with("catalyst", CatalystShape.toTree(batch.catalyst()))
+                .with(
+                        "wax",
+                        batch.wax()
+                                .map(wax -> Fields.of("ml", wax.ml())
+                                        .with("grams", wax.grams())
+                                        .with("percentByVolume", wax.percentByVolume())));
     }
 
-    private static Map<String, Object> tree(Enough enough, UnitSystem units) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        if (enough instanceof Enough.WithSpare) {
-            tree.put("verdict", "with-spare");
-        } else if (enough instanceof Enough.WithoutSpare) {
-            tree.put("verdict", "without-spare");
-        } else {
-            tree.put("verdict", enough instanceof Enough.FromReserve ? "from-reserve" : "too-little");
-        }
-        tree.put("words", enough.words(units));
-        return tree;
+    private static Fields tree(Enough enough, UnitSystem units) {
+        String verdict = enough instanceof Enough.WithSpare
+                ? "with-spare"
+                : enough instanceof Enough.WithoutSpare
+                        ? "without-spare"
+                        : enough instanceof Enough.FromReserve ? "from-reserve" : "too-little";
+        return Fields.of("verdict", verdict).with("words", enough.words(units));
     }
 }

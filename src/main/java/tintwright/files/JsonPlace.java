@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -168,6 +168,16 @@ public final class JsonPlace {
         return all;
     }
 
+    /** @return what stands in the fields of an object, each read with its name; none when the field is not there */
+    public <T> Map<String, T> eachNamed(String field, Reader<T> reader) throws FileProblem {
+        Map<String, T> all = new LinkedHashMap<>();
+        for (Map.Entry<String, JsonPlace> one :
+                has(field) ? at(field).fields().entrySet() : Set.<Map.Entry<String, JsonPlace>>of()) {
+            all.put(one.getKey(), reader.from(one.getValue()));
+        }
+        return all;
+    }
+
     /** @return what the field holds; empty when it is not there */
     public <T> Optional<T> optional(String field, Reader<T> reader) throws FileProblem {
         return has(field) ? Optional.of(reader.from(at(field))) : Optional.empty();
@@ -245,6 +255,10 @@ public final class JsonPlace {
         return has(field) ? at(field).text() : otherwise;
     }
 
+    public int whole(String field, int otherwise) throws FileProblem {
+        return has(field) ? at(field).whole() : otherwise;
+    }
+
     public double number(String field, double otherwise) throws FileProblem {
         return has(field) ? at(field).number() : otherwise;
     }
@@ -262,10 +276,31 @@ public final class JsonPlace {
         return optional(field, JsonPlace::date);
     }
 
+    /** How something is made of what stands here. */
+    @FunctionalInterface
+    public interface Maker<T> {
+        /** @throws IllegalArgumentException for what cannot be */
+        T made() throws FileProblem;
+    }
+
+    /** @return what a text names; what {@code naming} refuses becomes a sentence with this place */
+    public <T> T named(Function<String, T> naming) throws FileProblem {
+        return make(() -> naming.apply(text()));
+    }
+
+    /** @return numbers, as many as {@code what} asks for, such as "two numbers [x, y]" */
+    public double[] numbers(int count, String what) throws FileProblem {
+        double[] numbers = numbers();
+        if (numbers.length != count) {
+            throw problem("must be " + what + ", were " + numbers.length);
+        }
+        return numbers;
+    }
+
     /** @return the value made here; what its maker refuses becomes a sentence with this place */
-    public <T> T make(Supplier<T> maker) throws FileProblem {
+    public <T> T make(Maker<T> maker) throws FileProblem {
         try {
-            return maker.get();
+            return maker.made();
         } catch (IllegalArgumentException e) {
             // What concerns the whole file says its own remedy.
             throw problem(e.getMessage() + (path.isEmpty() ? "" : "; correct it there"));

@@ -3,7 +3,6 @@ package tintwright.files;
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -29,11 +28,8 @@ public final class JsonText {
     }
 
     /** @return the beginning of every file of ours, to be gone on with: its version, then its kind */
-    public static Map<String, Object> head(String kind, int version) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("formatVersion", version);
-        tree.put("kind", kind);
-        return tree;
+    public static Fields head(String kind, int version) {
+        return Fields.of("formatVersion", version).with("kind", kind);
     }
 
     private static void write(Object value, String indent, StringBuilder out) {

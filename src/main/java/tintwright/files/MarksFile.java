@@ -3,12 +3,13 @@ package tintwright.files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import tintwright.colour.Lab;
+import tintwright.colour.Viewing;
 import tintwright.reading.FilmState;
-import tintwright.reading.photo.card.CardPatch;
 import tintwright.reading.photo.card.KnownPatch;
 import tintwright.reading.photo.card.Marks;
 import tintwright.reading.photo.card.PixelPoint;
@@ -52,45 +53,36 @@ public final class MarksFile {
     }
 
     static String text(Marks marks) {
-        Map<String, Object> tree = JsonText.head(KIND, VERSION);
-        tree.put("linearCodes", marks.linearCodes());
-        List<Object> cards = new ArrayList<>();
-        for (PlacedCard placed : marks.cards()) {
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("corners", placed.corners().stream().map(MarksFile::pair).toList());
-            one.put("card", CardFile.toTree(placed.card()));
-            cards.add(one);
-        }
-        tree.put("cards", cards);
-        List<Object> known = new ArrayList<>();
-        for (KnownPatch patch : marks.known()) {
-            Map<String, Object> one = new LinkedHashMap<>(CardFile.toTree(patch.patch()));
-            patch.patch().lab().ifPresent(lab -> {
-                one.put("light", lab.viewing().light().name());
-                one.put("observer", lab.viewing().observer().degrees());
-            });
-            one.put("sigma", patch.sigma());
-            one.put("at", pair(patch.centre()));
-            one.put("radius", tenth(patch.radius()));
-            known.add(one);
-        }
-        tree.put("known", known);
-        List<Object> spots = new ArrayList<>();
-        List<Object> chips = new ArrayList<>();
-        for (Spot spot : marks.spots()) {
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("name", spot.name());
-            one.put("at", pair(spot.centre()));
-            one.put("radius", tenth(spot.radius()));
-            one.put("film", spot.film() == FilmState.WET ? "wet" : "cured");
-            if (spot.purpose() == Spot.Purpose.CHIP) {
-                one.put("parts", spot.parts());
-            }
-            (spot.purpose() == Spot.Purpose.CHIP ? chips : spots).add(one);
-        }
-        tree.put("spots", spots);
-        tree.put("chips", chips);
-        return JsonText.of(tree);
+        Map<Boolean, List<Spot>> chips =
+                marks.spots().stream().collect(Collectors.partitioningBy(spot -> spot.purpose() == Spot.Purpose.CHIP));
+        return JsonText.of(JsonText.head(KIND, VERSION)
+                .with("linearCodes", marks.linearCodes())
+                .each(
+                        "cards",
+                        marks.cards(),
+                        placed -> Fields.none()
+                                .each("corners", placed.corners(), MarksFile::pair)
+                                .with("card", CardFile.toTree(placed.card())))
+                .each("known", marks.known(), MarksFile::fields)
+                .each("spots", chips.get(false), MarksFile::fields)
+                .each("chips", chips.get(true), chip -> fields(chip).with("parts", chip.parts())));
+    }
+
+    private static Fields fields(KnownPatch known) {
+        Optional<Viewing> viewing = known.patch().lab().map(Lab::viewing);
+        return CardFile.toTree(known.patch())
+                .with("light", viewing.map(seen -> seen.light().name()))
+                .with("observer", viewing.map(seen -> seen.observer().degrees()))
+                .with("sigma", known.sigma())
+                .with("at", pair(known.centre()))
+                .with("radius", tenth(known.radius()));
+    }
+
+    private static Fields fields(Spot spot) {
+        return Fields.of("name", spot.name())
+                .with("at", pair(spot.centre()))
+                .with("radius", tenth(spot.radius()))
+                .with("film", spot.film());
     }
 
     private static double[] pair(PixelPoint point) {
@@ -105,46 +97,39 @@ public final class MarksFile {
     static Marks from(JsonPlace root, Path folder) throws FileProblem {
         root.head(KIND, VERSION, "linearCodes", "cards", "known", "spots", "chips");
         List<PlacedCard> cards = root.each("cards", one -> placed(one, folder));
-        List<KnownPatch> known = new ArrayList<>();
-        for (JsonPlace one : root.list("known")) {
+        List<KnownPatch> known = root.each("known", one -> {
             one.only("name", "lab", "spectrum", "light", "observer", "sigma", "at", "radius");
-            CardPatch patch = CardFile.patch(one, CardFile.viewing(one));
-            PixelPoint at = point(one.at("at"));
-            double radius = one.at("radius").number();
-            double sigma = one.number("sigma", ReferenceCard.USUAL_SIGMA);
-            known.add(one.make(() -> new KnownPatch(patch, at, radius, sigma)));
-        }
-        List<Spot> spots = new ArrayList<>();
-        for (JsonPlace one : root.list("spots")) {
+            return one.make(() -> new KnownPatch(
+                    CardFile.patch(one, CardFile.viewing(one)),
+                    point(one.at("at")),
+                    one.at("radius").number(),
+                    one.number("sigma", ReferenceCard.USUAL_SIGMA)));
+        });
+        List<Spot> spots = new ArrayList<>(root.each("spots", one -> {
             one.only("name", "at", "radius", "film");
-            spots.add(spot(one, Spot.Purpose.HULL, Map.of()));
-        }
-        for (JsonPlace one : root.list("chips")) {
+            return spot(one, Spot.Purpose.HULL, Map.of());
+        }));
+        spots.addAll(root.each("chips", one -> {
             one.only("name", "at", "radius", "film", "parts");
-            Map<String, Double> parts = new LinkedHashMap<>();
-            for (Map.Entry<String, JsonPlace> part : one.at("parts").fields().entrySet()) {
-                double share = part.getValue().number();
-                if (!(share >= 0)) {
-                    throw part.getValue().problem("must be 0 or more, was " + share);
-                }
-                parts.put(part.getKey(), share);
-            }
-            spots.add(spot(one, Spot.Purpose.CHIP, parts));
-        }
-        boolean linear = root.truth("linearCodes");
-        return root.make(() -> new Marks(cards, known, spots, linear));
+            one.at("parts");
+            return spot(one, Spot.Purpose.CHIP, one.eachNamed("parts", ChipShape::mass));
+        }));
+        return root.make(() -> new Marks(cards, known, spots, root.truth("linearCodes")));
     }
 
     private static Spot spot(JsonPlace one, Spot.Purpose purpose, Map<String, Double> parts) throws FileProblem {
-        String name = one.at("name").text();
-        PixelPoint at = point(one.at("at"));
-        double radius = one.at("radius").number();
-        String film = one.text("film", "cured");
-        if (!film.equals("cured") && !film.equals("wet")) {
-            throw one.at("film").problem("must be \"wet\" or \"cured\", was \"" + film + "\"");
-        }
-        return one.make(
-                () -> new Spot(name, purpose, at, radius, film.equals("wet") ? FilmState.WET : FilmState.CURED, parts));
+        return one.make(() -> new Spot(
+                one.at("name").text(),
+                purpose,
+                point(one.at("at")),
+                one.at("radius").number(),
+                film(one),
+                parts));
+    }
+
+    /** @return cured when it is not said */
+    static FilmState film(JsonPlace one) throws FileProblem {
+        return one.has("film") ? ReadingShape.choice(one.at("film"), FilmState.values()) : FilmState.CURED;
     }
 
     private static PlacedCard placed(JsonPlace one, Path folder) throws FileProblem {
@@ -156,10 +141,7 @@ public final class MarksFile {
         JsonPlace named = one.at("card");
         ReferenceCard card = named.isText() ? fromFile(named, folder) : inside(named);
         String which = one.has("corners") ? "corners" : "centres";
-        List<PixelPoint> points = new ArrayList<>();
-        for (JsonPlace point : one.at(which).list()) {
-            points.add(point(point));
-        }
+        List<PixelPoint> points = one.each(which, MarksFile::point);
         return one.at(which)
                 .make(() ->
                         which.equals("corners") ? new PlacedCard(card, points) : PlacedCard.byCentres(card, points));
@@ -187,10 +169,7 @@ public final class MarksFile {
     }
 
     private static PixelPoint point(JsonPlace place) throws FileProblem {
-        double[] xy = place.numbers();
-        if (xy.length != 2) {
-            throw place.problem("must be two numbers [x, y] in pixels from the top left, were " + xy.length);
-        }
+        double[] xy = place.numbers(2, "two numbers [x, y] in pixels from the top left");
         return place.make(() -> new PixelPoint(xy[0], xy[1]));
     }
 }

@@ -2,7 +2,6 @@ package tintwright.files;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import tintwright.fill.catalyst.NotedTime;
 
@@ -34,9 +33,7 @@ public final class NotedTimesFile {
     }
 
     private static String text(List<NotedTime> noted) {
-        Map<String, Object> tree = JsonText.head(KIND, VERSION);
-        tree.put("noted", CatalystShape.toTree(noted));
-        return JsonText.of(tree);
+        return JsonText.of(JsonText.head(KIND, VERSION).each("noted", noted, CatalystShape::toTree));
     }
 
     static List<NotedTime> from(JsonPlace root) throws FileProblem {

@@ -1,10 +1,7 @@
 package tintwright.files;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
@@ -21,48 +18,31 @@ import tintwright.reading.SpectralReading;
 public final class ReadingShape {
     private ReadingShape() {}
 
-    /** @return the reading as maps, lists and numbers for {@link JsonText} */
-    public static Map<String, Object> toTree(Reading reading) {
-        Map<String, Object> tree = new LinkedHashMap<>();
+    /** @return the reading as fields for {@link JsonText} */
+    public static Fields toTree(Reading reading) {
+        Fields tree = Fields.none();
         if (reading instanceof SpectralReading spectral) {
-            Map<String, Object> spectrum = new LinkedHashMap<>();
-            Grid grid = spectral.reflectance().grid();
-            spectrum.put("firstNm", grid.firstNm());
-            spectrum.put("stepNm", grid.stepNm());
-            spectrum.put("values", spectral.reflectance().toArray());
-            tree.put("spectrum", spectrum);
-            tree.put("noise", spectral.noise());
+            tree.with("spectrum", toTree(spectral.reflectance())).with("noise", spectral.noise());
         } else if (reading instanceof ColourReading colour) {
-            tree.put("lab", new double[] {
-                colour.lab().lightness(), colour.lab().a(), colour.lab().b()
-            });
-            tree.put("light", colour.lab().viewing().light().name());
-            tree.put("observer", colour.lab().viewing().observer().degrees());
-            tree.put("covariance", sixOf(colour.covariance()));
-            colour.photo().ifPresent(photo -> {
-                Map<String, Object> shared = new LinkedHashMap<>();
-                shared.put("name", photo.photo());
-                if (photo.directions().isEmpty()) {
-                    shared.put("covariance", sixOf(photo.covariance()));
-                } else {
-                    shared.put(
-                            "directions",
-                            photo.directions().stream()
-                                    .map(one -> new double[] {one.lightness(), one.a(), one.b()})
-                                    .toList());
-                }
-                tree.put("photo", shared);
-            });
+            tree.colour(colour.lab())
+                    .with("covariance", sixOf(colour.covariance()))
+                    .with("photo", colour.photo().map(ReadingShape::toTree));
         }
-        tree.put("geometry", code(reading.geometry()));
-        tree.put("film", code(reading.film()));
-        return tree;
+        return tree.with("geometry", reading.geometry()).with("film", reading.film());
     }
 
-    static List<Object> toTree(List<Reading> readings) {
-        List<Object> tree = new ArrayList<>();
-        readings.forEach(reading -> tree.add(toTree(reading)));
-        return tree;
+    private static Fields toTree(ColourReading.PhotoBias photo) {
+        Fields shared = Fields.of("name", photo.photo());
+        return photo.directions().isEmpty()
+                ? shared.with("covariance", sixOf(photo.covariance()))
+                : shared.each(
+                        "directions", photo.directions(), one -> new double[] {one.lightness(), one.a(), one.b()});
+    }
+
+    static Fields toTree(Spectrum spectrum) {
+        return Fields.of("firstNm", spectrum.grid().firstNm())
+                .with("stepNm", spectrum.grid().stepNm())
+                .with("values", spectrum.toArray());
     }
 
     /** @throws FileProblem for a reading without its light, observer, geometry or film, or with values no reading has */
@@ -73,42 +53,33 @@ public final class ReadingShape {
         return place.has("spectrum") ? spectral(place) : colour(place);
     }
 
-    static List<Reading> from(List<JsonPlace> places) throws FileProblem {
-        List<Reading> readings = new ArrayList<>();
-        for (JsonPlace place : places) {
-            readings.add(from(place));
-        }
-        return readings;
-    }
-
     private static Reading spectral(JsonPlace place) throws FileProblem {
         place.only("spectrum", "noise", "geometry", "film");
-        JsonPlace spectrum = place.at("spectrum");
-        spectrum.only("firstNm", "stepNm", "values");
-        int first = spectrum.at("firstNm").whole();
-        int step = spectrum.at("stepNm").whole();
-        double[] values = spectrum.at("values").numbers();
-        double noise = place.number("noise", SpectralReading.USUAL_NOISE);
-        Geometry geometry = choice(place.at("geometry"), Geometry.values());
-        FilmState film = choice(place.at("film"), FilmState.values());
-        Spectrum reflectance = spectrum.make(() -> Spectrum.of(new Grid(first, step, values.length), values));
-        return place.make(() -> LabRange.checked(new SpectralReading(reflectance, noise, geometry, film)));
+        return place.make(() -> LabRange.checked(new SpectralReading(
+                spectrum(place.at("spectrum")),
+                place.number("noise", SpectralReading.USUAL_NOISE),
+                choice(place.at("geometry"), Geometry.values()),
+                choice(place.at("film"), FilmState.values()))));
+    }
+
+    static Spectrum spectrum(JsonPlace place) throws FileProblem {
+        place.only("firstNm", "stepNm", "values");
+        double[] values = place.at("values").numbers();
+        return place.make(() -> Spectrum.of(
+                new Grid(place.at("firstNm").whole(), place.at("stepNm").whole(), values.length), values));
     }
 
     private static Reading colour(JsonPlace place) throws FileProblem {
         place.only("lab", "light", "observer", "sigma", "covariance", "photo", "geometry", "film");
         Lab lab = lab(place);
         Covariance covariance = covariance(place);
-        Optional<ColourReading.PhotoBias> photo = Optional.empty();
-        if (place.has("photo")) {
-            JsonPlace shared = place.at("photo");
+        Optional<ColourReading.PhotoBias> photo = place.optional("photo", shared -> {
             shared.only("name", "sigma", "covariance", "directions");
             String name = shared.at("name").text();
-            photo = Optional.of(
-                    shared.has("directions")
-                            ? ColourReading.PhotoBias.along(name, directions(shared.at("directions")))
-                            : new ColourReading.PhotoBias(name, covariance(shared)));
-        }
+            return shared.has("directions")
+                    ? ColourReading.PhotoBias.along(name, directions(shared.at("directions")))
+                    : new ColourReading.PhotoBias(name, covariance(shared));
+        });
         return new ColourReading(
                 lab,
                 covariance,
@@ -133,14 +104,18 @@ public final class ReadingShape {
     }
 
     private static Lab lab(JsonPlace place) throws FileProblem {
-        double[] lab = place.at("lab").numbers();
-        if (lab.length != 3) {
-            throw place.at("lab").problem("must be three numbers [L*, a*, b*], were " + lab.length);
-        }
-        place.at("lab").make(() -> LabRange.check(lab[0], lab[1], lab[2]));
-        String light = place.at("light").text();
-        int observer = place.at("observer").whole();
-        return place.make(() -> new Lab(lab[0], lab[1], lab[2], Viewing.of(light, observer)));
+        return lab(place.at("lab"), viewing(place));
+    }
+
+    static Viewing viewing(JsonPlace place) throws FileProblem {
+        return place.make(
+                () -> Viewing.of(place.at("light").text(), place.at("observer").whole()));
+    }
+
+    static Lab lab(JsonPlace axes, Viewing viewing) throws FileProblem {
+        double[] lab = axes.numbers(3, "three numbers [L*, a*, b*]");
+        axes.make(() -> LabRange.check(lab[0], lab[1], lab[2]));
+        return new Lab(lab[0], lab[1], lab[2], viewing);
     }
 
     private static Covariance covariance(JsonPlace place) throws FileProblem {
@@ -152,10 +127,7 @@ public final class ReadingShape {
             return place.make(() -> Covariance.same(sigma));
         }
         JsonPlace at = place.at("covariance");
-        double[] c = at.numbers();
-        if (c.length != 6) {
-            throw at.problem("must be six numbers [LL, La, Lb, aa, ab, bb], were " + c.length);
-        }
+        double[] c = at.numbers(6, "six numbers [LL, La, Lb, aa, ab, bb]");
         if (c[1] * c[1] > c[0] * c[3] * 1.000001
                 || c[2] * c[2] > c[0] * c[5] * 1.000001
                 || c[4] * c[4] > c[3] * c[5] * 1.000001) {
@@ -173,15 +145,11 @@ public final class ReadingShape {
         String text = place.text();
         List<String> codes = new ArrayList<>();
         for (E one : choices) {
-            if (code(one).equals(text)) {
+            if (Fields.code(one).equals(text)) {
                 return one;
             }
-            codes.add("\"" + code(one) + "\"");
+            codes.add("\"" + Fields.code(one) + "\"");
         }
         throw place.problem("must be " + String.join(" or ", codes) + ", was \"" + text + "\"");
-    }
-
-    static String code(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -64,17 +64,12 @@ public final class SettingsFile {
     }
 
     private static String text(Map<String, String> settings) {
-        Map<String, Object> tree = JsonText.head(KIND, VERSION);
-        tree.put("settings", new TreeMap<>(settings));
-        return JsonText.of(tree);
+        return JsonText.of(JsonText.head(KIND, VERSION).with("settings", new TreeMap<>(settings)));
     }
 
     static Map<String, String> from(JsonPlace root) throws FileProblem {
         root.head(KIND, VERSION, "settings");
-        Map<String, String> settings = new TreeMap<>();
-        for (Map.Entry<String, JsonPlace> one : root.at("settings").fields().entrySet()) {
-            settings.put(one.getKey(), one.getValue().text());
-        }
-        return settings;
+        root.at("settings");
+        return new TreeMap<>(root.eachNamed("settings", JsonPlace::text));
     }
 }

@@ -1,12 +1,8 @@
 package tintwright.files;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import tintwright.reading.FilmState;
 import tintwright.reading.photo.sheet.SheetContents;
 
 /** What lies on the sheet, on disk. The shape is written down in docs/formats.md. */
@@ -27,7 +23,7 @@ public final class SheetFile {
             one.only("place", "name", "parts", "film");
             return chip(one, one.at("place").whole());
         });
-        int layers = root.has("tapeLayers") ? root.at("tapeLayers").whole() : 0;
+        int layers = root.whole("tapeLayers", 0);
         Optional<SheetContents.Chip> dab = root.optional("dab", one -> {
             one.only("name", "parts", "film");
             return chip(one, 0);
@@ -37,45 +33,21 @@ public final class SheetFile {
 
     /** @return what lies on the sheet, as it stands in a file */
     public static String text(SheetContents contents) {
-        Map<String, Object> tree = JsonText.head(KIND, VERSION);
-        List<Object> chips = new ArrayList<>();
-        for (SheetContents.Chip chip : contents.chips()) {
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("place", chip.place());
-            one.putAll(fields(chip));
-            chips.add(one);
-        }
-        tree.put("chips", chips);
-        tree.put("tapeLayers", contents.tapeLayers());
-        contents.dab().ifPresent(dab -> tree.put("dab", fields(dab)));
-        return JsonText.of(tree);
+        return JsonText.of(JsonText.head(KIND, VERSION)
+                .each(
+                        "chips",
+                        contents.chips(),
+                        chip -> Fields.of("place", chip.place()).and(fields(chip)))
+                .with("tapeLayers", contents.tapeLayers())
+                .with("dab", contents.dab().map(SheetFile::fields)));
     }
 
-    private static Map<String, Object> fields(SheetContents.Chip chip) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("name", chip.name());
-        fields.put("film", chip.film() == FilmState.WET ? "wet" : "cured");
-        fields.put("parts", chip.parts());
-        return fields;
+    private static Fields fields(SheetContents.Chip chip) {
+        return Fields.of("name", chip.name()).with("film", chip.film()).with("parts", chip.parts());
     }
 
     private static SheetContents.Chip chip(JsonPlace one, int place) throws FileProblem {
-        Map<String, Double> parts = new LinkedHashMap<>();
-        if (one.has("parts")) {
-            for (Map.Entry<String, JsonPlace> part : one.at("parts").fields().entrySet()) {
-                double grams = part.getValue().number();
-                if (!(grams >= 0)) {
-                    throw part.getValue().problem("must be 0 g or more, was " + grams);
-                }
-                parts.put(part.getKey(), grams);
-            }
-        }
-        String name = one.at("name").text();
-        String film = one.text("film", "cured");
-        if (!film.equals("cured") && !film.equals("wet")) {
-            throw one.at("film").problem("must be \"wet\" or \"cured\", was \"" + film + "\"");
-        }
-        return one.make(
-                () -> new SheetContents.Chip(place, name, parts, film.equals("wet") ? FilmState.WET : FilmState.CURED));
+        return one.make(() -> new SheetContents.Chip(
+                place, one.at("name").text(), one.eachNamed("parts", ChipShape::mass), MarksFile.film(one)));
     }
 }

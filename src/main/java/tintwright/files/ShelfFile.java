@@ -3,9 +3,7 @@ package tintwright.files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import tintwright.shelf.Base;
 import tintwright.shelf.Chip;
@@ -14,7 +12,6 @@ import tintwright.shelf.Leftover;
 import tintwright.shelf.Paste;
 import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
-import tintwright.shelf.Stock;
 import tintwright.shelf.StockItem;
 import tintwright.shelf.Sundry;
 import tintwright.shelf.Tint;
@@ -49,19 +46,15 @@ public final class ShelfFile {
     }
 
     /** @return the same as it stands in a larger file */
-    public static Map<String, Object> tree(Shelf shelf) {
-        Map<String, Object> tree = JsonText.head(KIND, VERSION);
-        tree.put("name", shelf.name());
+    public static Fields tree(Shelf shelf) {
+        Fields tree = JsonText.head(KIND, VERSION).with("name", shelf.name());
         for (ItemKind kind : ItemKind.values()) {
-            tree.put(
+            tree.each(
                     list(kind),
-                    shelf.items().stream()
-                            .filter(item -> item.kind() == kind)
-                            .map(ShelfFile::toTree)
-                            .toList());
+                    shelf.items().stream().filter(item -> item.kind() == kind).toList(),
+                    ShelfFile::toTree);
         }
-        tree.put("chips", shelf.chips().stream().map(ChipShape::toTree).toList());
-        return tree;
+        return tree.each("chips", shelf.chips(), ChipShape::toTree);
     }
 
     /** @return what the list of all of a kind is called */
@@ -77,29 +70,24 @@ public final class ShelfFile {
         };
     }
 
-    private static Map<String, Object> toTree(StockItem item) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("id", item.id());
-        tree.put("name", item.name());
+    private static Fields toTree(StockItem item) {
+        Fields tree = Fields.of("id", item.id()).with("name", item.name());
         if (item instanceof Leftover leftover) {
-            leftover.setAside().ifPresent(day -> tree.put("setAside", day.toString()));
-            tree.put("parts", leftover.parts().grams());
-            tree.put("readings", ReadingShape.toTree(leftover.readings()));
-            return tree;
+            return tree.with("setAside", leftover.setAside())
+                    .with("parts", leftover.parts().grams())
+                    .each("readings", leftover.readings(), ReadingShape::toTree);
         }
         if (item instanceof Base base) {
-            tree.put("density", base.density());
-            tree.put("waxed", base.waxed());
+            tree.with("density", base.density()).with("waxed", base.waxed());
         } else if (item instanceof Tint tint) {
-            tree.put("family", tint.family().code());
-            tree.put("loadingLimit", tint.loadingLimit());
-            tree.put("density", tint.density());
-            tree.put("dropGrams", tint.dropGrams());
+            tree.with("family", tint.family().code())
+                    .with("loadingLimit", tint.loadingLimit())
+                    .with("density", tint.density())
+                    .with("dropGrams", tint.dropGrams());
         } else if (item instanceof Paste paste) {
-            tree.put("density", paste.density());
+            tree.with("density", paste.density());
         }
-        StockShape.write(item.stock(), tree);
-        return tree;
+        return tree.and(StockShape.toTree(item.stock()));
     }
 
     public static Shelf from(JsonPlace root) throws FileProblem {
@@ -141,62 +129,61 @@ public final class ShelfFile {
         return found;
     }
 
+    private static String name(JsonPlace place) throws FileProblem {
+        return place.text("name", place.at("id").text());
+    }
+
     private static Sundry sundry(JsonPlace place, ItemKind kind) throws FileProblem {
         place.only(StockShape.beside("id", "name"));
-        String id = place.at("id").text();
-        String name = place.text("name", id);
-        Stock stock = StockShape.read(place);
-        return place.make(() -> new Sundry(id, name, kind, stock));
+        return place.make(() -> new Sundry(place.at("id").text(), name(place), kind, StockShape.read(place)));
     }
 
     private static Base base(JsonPlace place) throws FileProblem {
         place.only(StockShape.beside("id", "name", "density", "waxed"));
-        String id = place.at("id").text();
-        String name = place.text("name", id);
-        double density = place.number("density", Base.USUAL_DENSITY);
-        boolean waxed = place.truth("waxed");
-        Stock stock = StockShape.read(place);
-        return place.make(() -> new Base(id, name, density, waxed, stock));
+        return place.make(() -> new Base(
+                place.at("id").text(),
+                name(place),
+                place.number("density", Base.USUAL_DENSITY),
+                place.truth("waxed"),
+                StockShape.read(place)));
     }
 
     /** @param taught the ids that at least one chip holds */
     private static Tint tint(JsonPlace place, Set<String> taught) throws FileProblem {
         place.only(StockShape.beside("id", "name", "family", "loadingLimit", "density", "dropGrams"));
         String id = place.at("id").text();
-        String name = place.text("name", id);
         if (!place.has("family") && !taught.contains(id)) {
-            throw place.problem("the tint \"" + name + "\" has neither a family nor a chip, so nothing is known of it;"
-                    + " give it a \"family\" (\"unknown\" is allowed) or a chip");
+            throw place.problem(
+                    "the tint \"" + name(place) + "\" has neither a family nor a chip, so nothing is known of"
+                            + " it; give it a \"family\" (\"unknown\" is allowed) or a chip");
         }
-        PigmentFamily family = PigmentFamily.UNKNOWN;
-        if (place.has("family")) {
-            String code = place.at("family").text();
-            family = place.at("family").make(() -> PigmentFamily.ofCode(code));
-        }
-        PigmentFamily known = family;
-        double limit = place.number("loadingLimit", Tint.USUAL_LOADING_LIMIT);
-        double density = place.number("density", Tint.USUAL_DENSITY);
-        double drop = place.number("dropGrams", Tint.USUAL_DROP_GRAMS);
-        Stock stock = StockShape.read(place);
-        return place.make(() -> new Tint(id, name, known, limit, density, drop, stock));
+        return place.make(() -> new Tint(
+                id,
+                name(place),
+                place.optional("family", named -> named.named(PigmentFamily::ofCode))
+                        .orElse(PigmentFamily.UNKNOWN),
+                place.number("loadingLimit", Tint.USUAL_LOADING_LIMIT),
+                place.number("density", Tint.USUAL_DENSITY),
+                place.number("dropGrams", Tint.USUAL_DROP_GRAMS),
+                StockShape.read(place)));
     }
 
     private static Paste paste(JsonPlace place) throws FileProblem {
         place.only(StockShape.beside("id", "name", "density"));
-        String id = place.at("id").text();
-        String name = place.text("name", id);
-        double density = place.number("density", USUAL_PASTE_DENSITY);
-        Stock stock = StockShape.read(place);
-        return place.make(() -> new Paste(id, name, density, stock));
+        return place.make(() -> new Paste(
+                place.at("id").text(),
+                name(place),
+                place.number("density", USUAL_PASTE_DENSITY),
+                StockShape.read(place)));
     }
 
     private static Leftover leftover(JsonPlace place) throws FileProblem {
         place.only("id", "name", "setAside", "parts", "readings");
-        String id = place.at("id").text();
-        String name = place.text("name", id);
-        var parts = ChipShape.parts(place.at("parts"));
-        var readings = ReadingShape.from(place.list("readings"));
-        var setAside = place.optionalDate("setAside");
-        return place.make(() -> new Leftover(id, name, parts, readings, setAside));
+        return place.make(() -> new Leftover(
+                place.at("id").text(),
+                name(place),
+                ChipShape.parts(place, "parts"),
+                place.each("readings", ReadingShape::from),
+                place.optionalDate("setAside")));
     }
 }

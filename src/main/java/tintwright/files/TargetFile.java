@@ -1,11 +1,7 @@
 package tintwright.files;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import tintwright.reading.PlaceReadings;
-import tintwright.reading.Reading;
 
 /** A target on disk: what was read at one place of a boat. The shape is written down in docs/formats.md. */
 public final class TargetFile {
@@ -30,20 +26,16 @@ public final class TargetFile {
     }
 
     /** @return the same as it stands in a larger file */
-    public static Map<String, Object> tree(PlaceReadings target) {
-        Map<String, Object> tree = JsonText.head(KIND, VERSION);
-        tree.putAll(fields(target));
-        return tree;
+    public static Fields tree(PlaceReadings target) {
+        return JsonText.head(KIND, VERSION).and(fields(target));
     }
 
     /** @return what it says, without what a file says of itself */
-    static Map<String, Object> fields(PlaceReadings target) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("boat", target.boat());
-        tree.put("place", target.place());
-        tree.put("note", target.note());
-        tree.put("readings", ReadingShape.toTree(target.readings()));
-        return tree;
+    static Fields fields(PlaceReadings target) {
+        return Fields.of("boat", target.boat())
+                .with("place", target.place())
+                .with("note", target.note())
+                .each("readings", target.readings(), ReadingShape::toTree);
     }
 
     public static PlaceReadings from(JsonPlace root) throws FileProblem {
@@ -52,10 +44,11 @@ public final class TargetFile {
     }
 
     static PlaceReadings fromFields(JsonPlace root) throws FileProblem {
-        String boat = root.text("boat", "");
-        String place = root.at("place").text();
-        String note = root.text("note", "");
-        List<Reading> readings = ReadingShape.from(root.at("readings").list());
-        return root.make(() -> new PlaceReadings(boat, place, readings, note));
+        root.at("readings");
+        return root.make(() -> new PlaceReadings(
+                root.text("boat", ""),
+                root.at("place").text(),
+                root.each("readings", ReadingShape::from),
+                root.text("note", "")));
     }
 }

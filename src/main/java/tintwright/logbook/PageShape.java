@@ -1,15 +1,12 @@
 package tintwright.logbook;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import tintwright.colour.Lab;
 import tintwright.colour.Looks;
 import tintwright.files.ChipShape;
+import tintwright.files.Fields;
 import tintwright.files.FileProblem;
 import tintwright.files.JsonPlace;
 import tintwright.files.JsonText;
@@ -62,119 +59,94 @@ final class PageShape {
         return JsonText.of(tree(page)).replaceAll("\n *", "");
     }
 
-    private static Map<String, Object> tree(Page page) {
-        Map<String, Object> tree = new LinkedHashMap<>();
+    private static Fields tree(Page page) {
         if (page instanceof Page.Boat boat) {
-            tree.put("name", boat.name());
-            tree.put("type", boat.type());
-            boat.year().ifPresent(year -> tree.put("year", year));
-            tree.put("notes", boat.notes());
-            tree.put("photos", boat.photos());
+            return Fields.of("name", boat.name())
+                    .with("type", boat.type())
+                    .with("year", boat.year())
+                    .with("notes", boat.notes())
+                    .with("photos", boat.photos());
         } else if (page instanceof Page.Place place) {
-            tree.put("name", place.name());
-            tree.put("aged", place.aged());
-            tree.put("photos", place.photos());
+            return Fields.of("name", place.name()).with("aged", place.aged()).with("photos", place.photos());
         } else if (page instanceof Page.Target target) {
-            tree.put("place", target.place().toString());
-            tree.put("day", target.day().toString());
-            putReadings(tree, target.readings());
-            tree.put("note", target.note());
+            return Fields.of("place", target.place())
+                    .with("day", target.day())
+                    .and(readings(target.readings()))
+                    .with("note", target.note());
         } else if (page instanceof Page.Cup cup) {
-            cupTree(cup, tree);
-        } else if (page instanceof Page.Verdict verdict) {
-            tree.put("of", verdict.of().toString());
-            tree.put("outcome", verdict.outcome().words());
-            tree.put("day", verdict.day().toString());
-            tree.put("note", verdict.note());
-        } else if (page instanceof Page.Remark remark) {
-            remark.of().ifPresent(id -> tree.put("of", id.toString()));
-            tree.put("text", remark.text());
-        } else {
-            otherTree(page, tree);
-        }
-        return tree;
-    }
-
-    private static void cupTree(Page.Cup cup, Map<String, Object> tree) {
-        tree.put("name", cup.name());
-        tree.put("day", cup.day().toString());
-        cup.place().ifPresent(id -> tree.put("place", id.toString()));
-        tree.put("parts", cup.parts().grams());
-        tree.put("shelf", shelfTree(cup.shelf()));
-        List<Object> weighings = new ArrayList<>();
-        for (Page.Weighing weighing : cup.weighings()) {
-            weighings.add(fields("part", weighing.part(), "grams", weighing.grams(), "note", weighing.note()));
-        }
-        tree.put("weighings", weighings);
-        putReadings(tree, cup.readings());
-        tree.put("note", cup.note());
-    }
-
-    private static void otherTree(Page page, Map<String, Object> tree) {
-        if (page instanceof Page.ChipMade made) {
-            made.cup().ifPresent(id -> tree.put("cup", id.toString()));
-            tree.put("chip", ChipShape.toTree(made.chip()));
-            putColour(tree, made.chip().readings());
-            tree.put("cured", made.cured());
+            return Fields.of("name", cup.name())
+                    .with("day", cup.day())
+                    .with("place", cup.place())
+                    .with("parts", cup.parts().grams())
+                    .each("shelf", cup.shelf(), PageShape::tree)
+                    .each(
+                            "weighings",
+                            cup.weighings(),
+                            one -> Fields.of("part", one.part())
+                                    .with("grams", one.grams())
+                                    .with("note", one.note()))
+                    .and(readings(cup.readings()))
+                    .with("note", cup.note());
+        } else if (page instanceof Page.ChipMade made) {
+            return Fields.none()
+                    .with("cup", made.cup())
+                    .with("chip", ChipShape.toTree(made.chip()))
+                    .and(colour(made.chip().readings()))
+                    .with("cured", made.cured());
         } else if (page instanceof Page.Filled fill) {
-            fill.place().ifPresent(id -> tree.put("place", id.toString()));
-            fill.cup().ifPresent(id -> tree.put("cup", id.toString()));
-            tree.put("day", fill.day().toString());
-            fill.grams().ifPresent(grams -> tree.put("grams", grams));
-            tree.put("steps", fill.steps());
-            tree.put("note", fill.note());
+            return Fields.none()
+                    .with("place", fill.place())
+                    .with("cup", fill.cup())
+                    .with("day", fill.day())
+                    .with("grams", fill.grams())
+                    .with("steps", fill.steps())
+                    .with("note", fill.note());
         } else if (page instanceof Page.LeftOver left) {
-            left.cup().ifPresent(id -> tree.put("cup", id.toString()));
-            tree.put("id", left.leftover().id());
-            tree.put("name", left.leftover().name());
-            left.leftover().setAside().ifPresent(day -> tree.put("setAside", day.toString()));
-            tree.put("parts", left.leftover().parts().grams());
-            tree.put("shelf", shelfTree(left.shelf()));
-            putReadings(tree, left.leftover().readings());
-            tree.put("used", left.used());
+            return Fields.none()
+                    .with("cup", left.cup())
+                    .with("id", left.leftover().id())
+                    .with("name", left.leftover().name())
+                    .with("setAside", left.leftover().setAside())
+                    .with("parts", left.leftover().parts().grams())
+                    .each("shelf", left.shelf(), PageShape::tree)
+                    .and(readings(left.leftover().readings()))
+                    .with("used", left.used());
+        } else if (page instanceof Page.Verdict verdict) {
+            return Fields.of("of", verdict.of())
+                    .with("outcome", verdict.outcome().words())
+                    .with("day", verdict.day())
+                    .with("note", verdict.note());
+        } else if (page instanceof Page.Remark remark) {
+            return Fields.none().with("of", remark.of()).with("text", remark.text());
         }
+        return Fields.none();
     }
 
-    private static List<Object> shelfTree(List<Page.Ingredient> shelf) {
-        List<Object> tree = new ArrayList<>();
-        for (Page.Ingredient one : shelf) {
-            tree.add(fields("id", one.id(), "name", one.name(), "role", one.role(), "family", one.family()));
-        }
-        return tree;
+    private static Fields tree(Page.Ingredient one) {
+        return Fields.of("id", one.id())
+                .with("name", one.name())
+                .with("role", one.role())
+                .with("family", one.family());
     }
 
-    private static Map<String, Object> fields(Object... namesAndValues) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        for (int i = 0; i < namesAndValues.length; i += 2) {
-            fields.put((String) namesAndValues[i], namesAndValues[i + 1]);
-        }
-        return fields;
-    }
-
-    private static void putReadings(Map<String, Object> tree, List<Reading> readings) {
-        List<Object> shapes = new ArrayList<>();
-        readings.forEach(reading -> shapes.add(ReadingShape.toTree(reading)));
-        tree.put("readings", shapes);
-        putColour(tree, readings);
+    private static Fields readings(List<Reading> readings) {
+        return Fields.none().each("readings", readings, ReadingShape::toTree).and(colour(readings));
     }
 
     /** The readings in one colour and in plain words: for the eye, the search and the nearest; never read back. */
-    private static void putColour(Map<String, Object> tree, List<Reading> readings) {
+    private static Fields colour(List<Reading> readings) {
+        Fields said = Fields.none();
         MeanColour.of(readings).ifPresent(mean -> {
             Lab lab = mean.lab();
-            tree.put(
-                    "colour",
-                    fields(
-                            "lab",
-                            new double[] {round(lab.lightness()), round(lab.a()), round(lab.b())},
-                            "light",
-                            lab.viewing().light().name(),
-                            "observer",
-                            lab.viewing().observer().degrees(),
-                            "film",
-                            mean.film().name().toLowerCase(Locale.ROOT)));
-            tree.put("looks", Looks.of(lab));
+            said.with(
+                            "colour",
+                            Fields.none()
+                                    .colour(new Lab(
+                                            round(lab.lightness()), round(lab.a()), round(lab.b()), lab.viewing()))
+                                    .with("film", mean.film()))
+                    .with("looks", Looks.of(lab));
         });
+        return said;
     }
 
     private static double round(double value) {
@@ -200,12 +172,16 @@ final class PageShape {
                                 body.text("type", ""),
                                 body.optional("year", JsonPlace::whole),
                                 body.text("notes", ""),
-                                texts(body, "photos"));
+                                body.each("photos", JsonPlace::text));
                     case "place" ->
-                        new Page.Place(body.at("name").text(), body.text("aged", ""), texts(body, "photos"));
+                        new Page.Place(
+                                body.at("name").text(), body.text("aged", ""), body.each("photos", JsonPlace::text));
                     case "target" ->
                         new Page.Target(
-                                id(body.at("place")), body.at("day").date(), readings(body), body.text("note", ""));
+                                id(body.at("place")),
+                                body.at("day").date(),
+                                body.each("readings", ReadingShape::from),
+                                body.text("note", ""));
                     case "cup" -> cup(body);
                     case "chip" ->
                         new Page.ChipMade(
@@ -216,7 +192,7 @@ final class PageShape {
                                 optionalId(body, "cup"),
                                 body.at("day").date(),
                                 body.optionalNumber("grams"),
-                                texts(body, "steps"),
+                                body.each("steps", JsonPlace::text),
                                 body.text("note", ""));
                     case "leftover" ->
                         new Page.LeftOver(
@@ -224,8 +200,8 @@ final class PageShape {
                                 new Leftover(
                                         body.at("id").text(),
                                         body.at("name").text(),
-                                        ChipShape.parts(body.at("parts")),
-                                        readings(body),
+                                        ChipShape.parts(body, "parts"),
+                                        body.each("readings", ReadingShape::from),
                                         body.optionalDate("setAside")),
                                 shelf(body),
                                 body.truth("used"));
@@ -249,29 +225,18 @@ final class PageShape {
                 body.at("name").text(),
                 body.at("day").date(),
                 optionalId(body, "place"),
-                ChipShape.parts(body.at("parts")),
+                ChipShape.parts(body, "parts"),
                 shelf(body),
                 weighings,
-                readings(body),
+                body.each("readings", ReadingShape::from),
                 body.text("note", ""));
     }
 
     private static List<Page.Ingredient> shelf(JsonPlace body) throws FileProblem {
-        List<Page.Ingredient> shelf = body.each(
+        return body.each(
                 "shelf",
                 one -> new Page.Ingredient(
                         one.at("id").text(), one.at("name").text(), one.text("role", ""), one.text("family", "")));
-        return shelf;
-    }
-
-    private static List<Reading> readings(JsonPlace body) throws FileProblem {
-        List<Reading> readings = body.each("readings", ReadingShape::from);
-        return readings;
-    }
-
-    private static List<String> texts(JsonPlace body, String field) throws FileProblem {
-        List<String> texts = body.each(field, JsonPlace::text);
-        return texts;
     }
 
     private static UUID id(JsonPlace place) throws FileProblem {

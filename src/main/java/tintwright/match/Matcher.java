@@ -144,7 +144,7 @@ public final class Matcher {
             this.pool = pool;
             Target target = wish.target();
             Lab c = target.colour();
-            this.aim = new double[] {c.lightness(), c.a(), c.b()};
+            this.aim = c.axes();
             this.spectrum =
                     target.reflectance().orElseGet(() -> SmoothReflectance.of(c).resampled(Grid.INSIDE));
             this.fit = new MixFit(

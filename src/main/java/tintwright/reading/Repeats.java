@@ -74,7 +74,7 @@ public final class Repeats {
         double[] weights = weights(readings, colours, kept);
         double[] mean = new double[3];
         for (int k = 0; k < weights.length; k++) {
-            double[] lab = axes(colours.get(kept.get(k)));
+            double[] lab = colours.get(kept.get(k)).axes();
             for (int axis = 0; axis < 3; axis++) {
                 mean[axis] += weights[k] * lab[axis];
             }
@@ -165,7 +165,7 @@ public final class Repeats {
             double[] values = new double[n];
             double stated = 0;
             for (int i = 0; i < n; i++) {
-                values[i] = axes(colours.get(i))[axis];
+                values[i] = colours.get(i).axes()[axis];
                 stated += Math.sqrt(readings.get(i)
                                 .scatter(colours.get(i).viewing())
                                 .toArray()[axis][axis])
@@ -180,7 +180,7 @@ public final class Repeats {
         for (int i = 0; i < n; i++) {
             double far = 0;
             for (int axis = 0; axis < 3; axis++) {
-                double off = (axes(colours.get(i))[axis] - middle[axis]) / scale[axis];
+                double off = (colours.get(i).axes()[axis] - middle[axis]) / scale[axis];
                 far += off * off;
             }
             // Of two that differ nobody knows which one is wrong.
@@ -206,7 +206,7 @@ public final class Repeats {
                         .map(bias -> bias.covariance().toArray()[at][at])
                         .orElse(0.0);
             }
-            double off = axes(colours.get(0))[axis] - axes(colours.get(1))[axis];
+            double off = colours.get(0).axes()[axis] - colours.get(1).axes()[axis];
             far += off * off / variance;
         }
         return Math.sqrt(far) > OUTLIER;
@@ -220,7 +220,7 @@ public final class Repeats {
         Map<String, Covariance> shared = new HashMap<>();
         for (int k = 0; k < n; k++) {
             int i = kept.get(k);
-            double[] lab = axes(colours.get(i));
+            double[] lab = colours.get(i).axes();
             double[][] stated =
                     readings.get(i).scatter(colours.get(i).viewing()).toArray();
             for (int r = 0; r < 3; r++) {
@@ -264,10 +264,6 @@ public final class Repeats {
             }
         }
         return Math.sqrt((STATED_COUNTS_AS * statedVariance + seen) / (STATED_COUNTS_AS + n - 1) / n);
-    }
-
-    private static double[] axes(Lab lab) {
-        return new double[] {lab.lightness(), lab.a(), lab.b()};
     }
 
     private static double median(double[] values) {

@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import tintwright.cup.Cup;
 import tintwright.cup.Deed;
 import tintwright.files.CupFile;
+import tintwright.files.Fields;
 import tintwright.files.FileProblem;
 import tintwright.files.FillJobFile;
 import tintwright.files.JsonPlace;
@@ -91,34 +92,30 @@ public final class BenchFile {
     }
 
     private static Map<String, Object> tree(Job job) {
-        Map<String, Object> tree = JsonText.head(KIND, VERSION);
-        tree.put("boat", job.boat());
-        tree.put("places", job.places().stream().map(TargetFile::tree).toList());
-        tree.put("place", job.place());
-        tree.put("grams", job.grams());
-        tree.put("scaleStep", job.scaleStep());
-        tree.put("off", List.copyOf(new TreeSet<>(job.off())));
-        tree.put("shelf", ShelfFile.tree(job.shelf()));
-        tree.put("fill", job.fill().equals(FillDraft.NONE) ? null : fill(job.fill()));
-        Map<String, Object> elsewhere = new TreeMap<>();
-        job.fill().elsewhere().forEach((place, left) -> elsewhere.put(place, fill(left)));
-        tree.put("elsewhere", elsewhere);
-        tree.put("cup", job.cup().map(CupFile::tree).orElse(null));
-        tree.put("ahead", job.ahead().stream().map(CupFile::deed).toList());
-        return tree;
+        Fields elsewhere = Fields.none();
+        new TreeMap<>(job.fill().elsewhere()).forEach((place, left) -> elsewhere.with(place, fill(left)));
+        return JsonText.head(KIND, VERSION)
+                .with("boat", job.boat())
+                .each("places", job.places(), TargetFile::tree)
+                .with("place", job.place())
+                .with("grams", job.grams())
+                .with("scaleStep", job.scaleStep())
+                .with("off", List.copyOf(new TreeSet<>(job.off())))
+                .with("shelf", ShelfFile.tree(job.shelf()))
+                .with("fill", job.fill().equals(FillDraft.NONE) ? null : fill(job.fill()))
+                .with("elsewhere", elsewhere)
+                .orNull("cup", job.cup().map(CupFile::tree))
+                .each("ahead", job.ahead(), CupFile::deed);
     }
 
     /** As a job of its own: what belongs to the cup and the shelf stands with them, and is not said a second time. */
-    private static Map<String, Object> fill(FillDraft fill) {
+    private static Fields fill(FillDraft fill) {
         boolean repairs = !fill.lines().isEmpty();
         FillJob typed = (repairs ? fill : fill.plus(NO_REPAIR))
                 .job(new Materials(Densities.USUAL, false, OptionalDouble.empty()), 0, 0);
-        OptionalDouble hides = fill.facts().baseHides();
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("repairs", repairs);
-        tree.put("baseHides", hides.isPresent() ? hides.getAsDouble() : null);
-        tree.put("job", FillJobFile.tree(new FillOrder("", "", "", List.of(), typed)));
-        return tree;
+        return Fields.of("repairs", repairs)
+                .orNull("baseHides", fill.facts().baseHides())
+                .with("job", FillJobFile.tree(new FillOrder("", "", "", List.of(), typed)));
     }
 
     public static Job from(JsonPlace root) throws FileProblem {
@@ -137,18 +134,9 @@ public final class BenchFile {
                 "cup",
                 "ahead");
         List<PlaceReadings> places = root.each("places", TargetFile::from);
-        Set<String> off = new HashSet<>();
-        for (JsonPlace id : root.list("off")) {
-            off.add(id.text());
-        }
+        Set<String> off = new HashSet<>(root.each("off", JsonPlace::text));
         FillDraft here = root.optional("fill", BenchFile::filling).orElse(FillDraft.NONE);
-        Map<String, FillDraft> elsewhere = new TreeMap<>();
-        if (root.has("elsewhere")) {
-            for (Map.Entry<String, JsonPlace> left :
-                    root.at("elsewhere").fields().entrySet()) {
-                elsewhere.put(left.getKey(), filling(left.getValue()));
-            }
-        }
+        Map<String, FillDraft> elsewhere = new TreeMap<>(root.eachNamed("elsewhere", BenchFile::filling));
         FillDraft fill = new FillDraft(here.lines(), here.weather(), here.catalyst(), here.facts(), elsewhere);
         Optional<Cup> cup = root.optional("cup", CupFile::from);
         List<Deed> ahead = root.each("ahead", CupFile::deed);
@@ -156,7 +144,7 @@ public final class BenchFile {
         Shelf shelf = ShelfFile.from(root.at("shelf"));
         // A tint that stands on the shelf no more is not left out of anything.
         off.removeIf(id -> shelf.tint(id).isEmpty());
-        int place = root.has("place") ? root.at("place").whole() : -1;
+        int place = root.whole("place", -1);
         double grams = root.at("grams").number();
         double step = root.number("scaleStep", 0.01);
         return root.make(() -> new Job(boat, places, place, shelf, grams, step, off, fill, cup, ahead));

@@ -1,9 +1,7 @@
 package tintwright.files.instrument;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import tintwright.files.ChipShape;
 import tintwright.files.FileProblem;
 import tintwright.files.JsonPlace;
@@ -39,19 +37,12 @@ public final class ChipsFile {
 
     /** @return the chips as they stand in a file */
     public static String text(List<Chip> chips) {
-        Map<String, Object> tree = JsonText.head(KIND, VERSION);
-        List<Object> list = new ArrayList<>();
-        chips.forEach(chip -> list.add(ChipShape.toTree(chip)));
-        tree.put("chips", list);
-        return JsonText.of(tree);
+        return JsonText.of(JsonText.head(KIND, VERSION).each("chips", chips, ChipShape::toTree));
     }
 
     public static List<Chip> from(JsonPlace root) throws FileProblem {
         root.head(KIND, VERSION, "chips");
-        List<Chip> chips = new ArrayList<>();
-        for (JsonPlace place : root.at("chips").list()) {
-            chips.add(ChipShape.from(place));
-        }
-        return chips;
+        root.at("chips");
+        return root.each("chips", ChipShape::from);
     }
 }

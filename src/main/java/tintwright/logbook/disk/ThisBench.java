@@ -5,11 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.random.RandomGenerator;
 import tintwright.files.Claim;
+import tintwright.files.Fields;
 import tintwright.files.FileProblem;
 import tintwright.files.Fingerprint;
 import tintwright.files.JsonPlace;
@@ -86,10 +85,7 @@ public record ThisBench(String id, Path home) {
     }
 
     private static byte[] describe(String id, List<String> marks) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("id", id);
-        tree.put("marks", marks);
-        return JsonText.of(tree).getBytes(StandardCharsets.UTF_8);
+        return JsonText.of(Fields.of("id", id).with("marks", marks)).getBytes(StandardCharsets.UTF_8);
     }
 
     private static String freshId(RandomGenerator random) {

@@ -96,7 +96,7 @@ final class Observation {
             // A wet spectrum counts by its colour, for wetting shifts colours.
             Lab lab = reading.colour(reading.judgedUnder()).orElseThrow();
             projection = LabBatch.of(lab.viewing(), Grid.INSIDE);
-            target = new double[] {lab.lightness(), lab.a(), lab.b()};
+            target = lab.axes();
             labCovariance = reading.scatter(lab.viewing())
                     .plus(Covariance.same(Math.hypot(MODEL_LAB, reading.film() == FilmState.WET ? WET_STRAY : 0)))
                     .toArray();
