@@ -175,7 +175,7 @@ class DayTest {
             for (Day.Step step : plan.day().steps()) {
                 assertTrue(
                         step.sitting() > sitting || step.sitting() == sitting && step.fromMinutes() >= from,
-                        "earlier than the step before: " + step);
+                        () -> "earlier than the step before: " + step);
                 sitting = step.sitting();
                 from = step.fromMinutes();
                 coats += COATS.contains(step.deed()) ? 1 : 0;

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Clock;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
 import javafx.event.ActionEvent;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -50,15 +53,25 @@ class FocusTest {
         });
     }
 
-    /** The toolkit moves the focus with the next pulse. */
+    /** The toolkit moves the focus with the next pulse; a page that was just built takes another, or two. */
     private void settle() {
         for (int i = 0; i < 3; i++) {
-            Stagehand.onScreen(() -> stage.getScene().snapshot(null));
+            CountDownLatch pulse = new CountDownLatch(1);
+            Runnable laidOut = pulse::countDown;
+            Stagehand.onScreen(() -> {
+                stage.getScene().addPostLayoutPulseListener(laidOut);
+                Platform.requestNextPulse();
+                return null;
+            });
             try {
-                Thread.sleep(40);
+                assertTrue(pulse.await(60, TimeUnit.SECONDS), "the toolkit stands still");
             } catch (InterruptedException e) {
                 throw new AssertionError(e);
             }
+            Stagehand.onScreen(() -> {
+                stage.getScene().removePostLayoutPulseListener(laidOut);
+                return null;
+            });
         }
     }
 
