@@ -89,6 +89,18 @@ public record CupDeeds(
             this(kind, sentence, amount, why, how, writes, List.of());
         }
 
+        /** @return line by line what goes into each small pot, and how to weigh what is too small; mostly none */
+        public List<String> details() {
+            List<String> lines = new ArrayList<>();
+            for (String pot : pots) {
+                lines.add((pots.size() == 1 ? "Into the pot: " : "Into pot " + (lines.size() + 1) + ": ") + pot + ".");
+            }
+            if (!how.isEmpty()) {
+                lines.add(how);
+            }
+            return lines;
+        }
+
         /** @return what is written when it is done as advised; empty when there is nothing to write */
         public Optional<Deed> deed() {
             return writes.stream().findFirst();
@@ -174,9 +186,7 @@ public record CupDeeds(
         all.add(0, now);
         for (Todo todo : all) {
             lines.add(todo.sentence() + (todo.why().isEmpty() ? "" : " " + todo.why()));
-            if (!todo.how().isEmpty()) {
-                lines.add("  " + todo.how());
-            }
+            todo.details().forEach(line -> lines.add("  " + line));
         }
         lines.addAll(notes);
         return lines;
@@ -366,30 +376,19 @@ public record CupDeeds(
                     }
                 }
             }
-            String grams = Grams.written(plan.dabs().get(0).grams());
-            String what = pots.size() == 1
-                    ? "Take " + grams + " of the cup into a small pot, stir in " + pots.get(0)
-                            + ", and hold a cured dab of that to the hull."
-                    : "Take " + grams + " of the cup into each of " + pots.size() + " small pots, stir in "
-                            + String.join("; ", numbered(pots))
-                            + ". Hold a cured dab of each to the hull, side by side.";
+            String grams = Grams.written(plan.dabs().get(0).grams()) + " of the cup in ";
             return new Todo(
                     Kind.TRY_DAB,
-                    what,
+                    pots.size() == 1
+                            ? "Make a trial dab, " + grams + "a small pot, and hold it cured to the hull."
+                            : "Make " + pots.size() + " trial dabs, " + grams
+                                    + "a small pot each, and hold them cured to the hull, side by side.",
                     Optional.empty(),
                     "It shows where the cup is going: a dab may be too dark, and the cup is not. Nothing of a pot goes"
                             + " back.",
                     String.join(" ", how),
                     List.of(),
                     pots);
-        }
-
-        private static List<String> numbered(List<String> pots) {
-            List<String> out = new ArrayList<>();
-            for (String pot : pots) {
-                out.add("into pot " + (out.size() + 1) + " " + pot);
-            }
-            return out;
         }
 
         private String why(Dose dose, Plan.Doses doses) {

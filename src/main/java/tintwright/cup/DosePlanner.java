@@ -57,6 +57,11 @@ public final class DosePlanner {
      * is worth its minute; chosen by the study EyeStudy on its choosing half.
      */
     private static final double WORTH_A_PHOTO = 0.6;
+    /**
+     * A tint that changes a trial dab by less than this, CIEDE2000, is not worth its weighing: the eye would not tell it
+     * from 2 that are there; a judgement of ours.
+     */
+    private static final double WORTH_TRYING = 0.8;
     /** Enough for a dab of the size of a matchbox, a millimetre thick, and its stick; common practice, no source. */
     private static final double TRIAL_GRAMS = 4;
     /**
@@ -275,7 +280,7 @@ public final class DosePlanner {
     /** @param part of the way that a dab is to go, from 0; 1 is all of it */
     private Optional<Plan.TrialDab> dab(TintSearch.Found way, double part) {
         double share = TRIAL_GRAMS / state.mass();
-        List<Dose> doses = doses(sight, way, part * share, share);
+        List<Dose> doses = doses(sight, way, part * share, share, WORTH_TRYING);
         Map<String, Double> added = sum(sight, doses);
         if (doses.isEmpty()) {
             return Optional.empty();
@@ -373,13 +378,17 @@ public final class DosePlanner {
      * @return this way as the scale can weigh it: all its white, then this share of those tints that change something
      */
     static List<Dose> doses(CupSight sight, TintSearch.Found way, double share, double kept) {
+        return doses(sight, way, share, kept, WORTH_STIRRING);
+    }
+
+    private static List<Dose> doses(CupSight sight, TintSearch.Found way, double share, double kept, double worth) {
         Map<String, Double> tints = new LinkedHashMap<>(way.tints());
         while (true) {
             List<Dose> doses =
                     weighable(sight, new TintSearch.Found(way.white(), tints, way.distance(), way.safely()), share);
             Lab all = after(sight, doses, kept);
             Dose idle = null;
-            double least = WORTH_STIRRING;
+            double least = worth;
             for (Dose dose : doses) {
                 if (!dose.part().equals(sight.cup().base())) {
                     double effect = Ciede2000.between(all, after(sight, without(doses, dose), kept));

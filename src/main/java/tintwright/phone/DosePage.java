@@ -2,6 +2,7 @@ package tintwright.phone;
 
 import static tintwright.phone.Html.safe;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tintwright.bench.top.BenchTop;
@@ -74,11 +75,10 @@ final class DosePage {
         } else {
             main.append("<p class=\"what\">").append(safe(now.sentence())).append("</p>\n");
         }
-        for (String line : List.of(now.why(), now.how())) {
-            if (!line.isEmpty()) {
-                main.append("<p>").append(safe(line)).append("</p>\n");
-            }
-        }
+        List<String> lines = new ArrayList<>(now.details());
+        lines.add(0, now.why());
+        lines.removeIf(String::isEmpty);
+        lines.forEach(line -> main.append("<p>").append(safe(line)).append("</p>\n"));
         main.append("</section>\n");
         switch (now.kind()) {
             case WEIGH, POUR_OFF -> field(cup, now, main);

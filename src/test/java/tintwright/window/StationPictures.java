@@ -1,5 +1,6 @@
 package tintwright.window;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.awt.Graphics2D;
@@ -28,6 +29,7 @@ import tintwright.fill.repair.Lie;
 import tintwright.fill.repair.RepairKind;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.FilmState;
+import tintwright.reading.HullFamily;
 import tintwright.units.UnitSystem;
 import tintwright.window.frame.Step;
 import tintwright.window.pieces.Look;
@@ -75,7 +77,7 @@ class StationPictures {
     /** Far more went in than the white held back can lift, and the eye says so: there are ways back. */
     private static Desk tooDark(Desk desk) {
         begun(desk);
-        while (desk.cup().inHandProperty().get().orElseThrow().deeds().now().kind() == CupDeeds.Kind.WEIGH) {
+        while (kind(desk) == CupDeeds.Kind.WEIGH) {
             desk.cup().accept();
         }
         desk.cup().alsoWeighed("soot-black", "1.2");
@@ -91,6 +93,32 @@ class StationPictures {
                 desk.cup().inHandProperty().get().orElseThrow().ways().isEmpty(),
                 "a picture of the ways back needs some");
         return desk;
+    }
+
+    /** Of the hull nothing is known but that it is like stone: what may not go into the cup is tried in small pots. */
+    private static Desk trying(Desk desk) {
+        desk.job()
+                .change(before ->
+                        before.withPlaces(before.boat(), List.of(HullFamily.STONE.place(before.boat(), "transom")), 0));
+        begun(desk);
+        while (kind(desk) == CupDeeds.Kind.WEIGH) {
+            desk.cup().accept();
+        }
+        assertEquals(CupDeeds.Kind.TRY_DAB, kind(desk), "a picture of trial dabs needs some");
+        return desk;
+    }
+
+    private static CupDeeds.Kind kind(Desk desk) {
+        return desk.cup().inHandProperty().get().orElseThrow().deeds().now().kind();
+    }
+
+    private static void toTheEye(Scene scene) {
+        scene.getRoot().lookupAll(".button").stream()
+                .filter(Button.class::isInstance)
+                .map(Button.class::cast)
+                .filter(button -> button.getText().contains("I see"))
+                .findFirst()
+                .ifPresent(Button::fire);
     }
 
     private static Desk withHoles(Desk desk) {
@@ -135,16 +163,9 @@ class StationPictures {
         all.put("holes", () -> new Shown("holes", Step.FILL, withHoles(demo()), StationPictures::nothing));
         all.put("plan", () -> new Shown("plan", Step.CUP, demo(), StationPictures::nothing));
         all.put("dose", () -> new Shown("dose", Step.CUP, begun(demo()), StationPictures::nothing));
-        all.put(
-                "eye",
-                () -> new Shown("eye", Step.CUP, begun(demo()), scene -> {
-                    scene.getRoot().lookupAll(".button").stream()
-                            .filter(Button.class::isInstance)
-                            .map(Button.class::cast)
-                            .filter(button -> button.getText().contains("I see"))
-                            .findFirst()
-                            .ifPresent(Button::fire);
-                }));
+        all.put("eye", () -> new Shown("eye", Step.CUP, begun(demo()), StationPictures::toTheEye));
+        all.put("dabs", () -> new Shown("dabs", Step.CUP, trying(demo()), StationPictures::nothing));
+        all.put("nearest", () -> new Shown("nearest", Step.CUP, trying(demo()), StationPictures::toTheEye));
         all.put("ways", () -> new Shown("ways", Step.CUP, tooDark(demo()), StationPictures::nothing));
         all.put("log", () -> new Shown("log", Step.LOG, demo(), StationPictures::nothing));
         all.put("own-boat", () -> new Shown("own-boat", Step.BOAT, own(), StationPictures::nothing));

@@ -92,7 +92,7 @@ final class DeedCard {
         sentence.setText(weighing ? "" : now.sentence());
         Controls.show(sentence, !weighing);
         why.setText(now.why());
-        how.setText(now.how());
+        how.setText(String.join("\n", now.details()));
         weighed.setVisible(weighing);
         doNow(really, weighing);
         doNow(other, !weighing && !key.isEmpty());
