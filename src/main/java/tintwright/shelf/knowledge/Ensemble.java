@@ -102,16 +102,15 @@ public final class Ensemble {
         double[][] all = new double[VERSIONS][unknowns.count()];
         Factor factor = learning.forDraws();
         double[] draw = new double[unknowns.count()];
-        for (int version = 0; version < VERSIONS; version++) {
-            double[] z = all[version];
-            for (int i = 0; i < z.length; i++) {
-                // Each draw is followed by its mirror image, so that the middle of all is the best estimate.
-                draw[i] = version % 2 == 1 ? -draw[i] : random.nextGaussian();
-                z[i] = draw[i];
+        // Each draw is followed by its mirror image, so that the middle of all is the best estimate.
+        for (int version = 0; version < VERSIONS; version += 2) {
+            for (int i = 0; i < draw.length; i++) {
+                draw[i] = random.nextGaussian();
             }
-            factor.backward(z);
-            for (int i = 0; i < z.length; i++) {
-                z[i] += best[i];
+            factor.backward(draw);
+            for (int i = 0; i < draw.length; i++) {
+                all[version][i] = best[i] + draw[i];
+                all[version + 1][i] = best[i] - draw[i];
             }
         }
         return all;
