@@ -13,7 +13,6 @@ import tintwright.bench.PhotoBench;
 import tintwright.bench.SheetBench;
 import tintwright.bench.Weighing;
 import tintwright.colour.DifferenceWords;
-import tintwright.colour.Lab;
 import tintwright.command.pieces.Figures;
 import tintwright.files.Demo;
 import tintwright.match.Aim;
@@ -63,7 +62,7 @@ final class DemoInWords {
         Shelf shelf = read.onto(Demo.shelf());
         lines.add("The " + place.place() + " of the " + place.boat() + ", photographed with the printed sheet on it");
         SpotReading hull = read.readings().spot(SheetContents.HULL).orElseThrow();
-        lines.add("  The hull reads " + lab(hull.reading().lab()) + ",");
+        lines.add("  The hull reads " + Figures.colour(hull.reading().lab()) + ",");
         lines.add("  " + hull.inWords() + ", " + read.readings().correction() + " (" + chips(read) + ").");
         for (Flag flag : read.readings().flags()) {
             lines.add("  Look: " + flag.sentence());
@@ -123,10 +122,5 @@ final class DemoInWords {
         lines.add("");
         lines.add(heading);
         cup.deeds().lines().forEach(line -> lines.add("  " + line));
-    }
-
-    private static String lab(Lab lab) {
-        return "L* " + Figures.fixed(lab.lightness(), 1) + ", a* " + Figures.fixed(lab.a(), 1) + ", b* "
-                + Figures.fixed(lab.b(), 1) + " (" + lab.viewing() + ")";
     }
 }

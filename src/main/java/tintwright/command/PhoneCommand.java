@@ -10,9 +10,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine;
@@ -23,6 +21,7 @@ import tintwright.bench.log.ShopLog;
 import tintwright.bench.top.KeptBench;
 import tintwright.command.pieces.Answer;
 import tintwright.command.pieces.Command;
+import tintwright.files.Fields;
 import tintwright.files.FileProblem;
 import tintwright.logbook.disk.LogFailure;
 import tintwright.phone.LocalNetwork;
@@ -98,13 +97,11 @@ final class PhoneCommand extends Command {
                 KeptBench kept = KeptBench.open(file, clock, Knowledge::of, Optional.of(log));
                 PhoneServer server = PhoneServer.open(here, port, kept.top(), photos, clock)) {
             serve(server);
-            Map<String, Object> fields = new LinkedHashMap<>();
-            fields.put("network", here.words());
-            fields.put("phones", server.phones());
-            fields.put("photos", photos.toString());
             return new Answer(
                     List.of("Ended. Phones that were let in: " + server.phones() + ". Photos are in " + photos + "."),
-                    fields);
+                    Fields.of("network", here.words())
+                            .with("phones", server.phones())
+                            .with("photos", photos));
         }
     }
 

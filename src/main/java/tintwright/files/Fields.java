@@ -1,5 +1,6 @@
 package tintwright.files;
 
+import java.nio.file.Path;
 import java.time.temporal.Temporal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -29,7 +30,7 @@ public final class Fields extends LinkedHashMap<String, Object> {
     /**
      * Says one thing more.
      *
-     * @param value what {@link JsonText} writes; a day, a moment or an id, written as text; one of an enum, written as
+     * @param value what {@link JsonText} writes; a day, a moment, an id or a file, written as text; one of an enum, written as
      *     its {@link #code}; or one of these in an {@code Optional}: the field is left out where that is empty
      */
     public Fields with(String name, Object value) {
@@ -79,7 +80,7 @@ public final class Fields extends LinkedHashMap<String, Object> {
         if (value instanceof OptionalDouble perhaps) {
             return perhaps.isPresent() ? perhaps.getAsDouble() : null;
         }
-        if (value instanceof Temporal || value instanceof UUID) {
+        if (value instanceof Temporal || value instanceof UUID || value instanceof Path) {
             return value.toString();
         }
         return value instanceof Enum<?> one ? code(one) : value;

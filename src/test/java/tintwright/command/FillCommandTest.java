@@ -64,7 +64,7 @@ class FillCommandTest {
         assertEquals(
                 2 * Math.PI / 6 * 60 * 12 * 3 / 1000,
                 gouges.get("netMl").doubleValue() + gouges.get("belowMl").doubleValue(),
-                1e-9);
+                1e-6); // two numbers of six decimals
     }
 
     @Test

@@ -1,11 +1,8 @@
 package tintwright.command.cup;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import tintwright.bench.CupBench;
-import tintwright.colour.Lab;
 import tintwright.command.pieces.Answer;
 import tintwright.command.pieces.Figures;
 import tintwright.cup.Contradiction;
@@ -17,12 +14,13 @@ import tintwright.cup.Dose;
 import tintwright.cup.Outlook;
 import tintwright.cup.Plan;
 import tintwright.cup.Way;
+import tintwright.files.Fields;
 
 /** What the cup commands say: in words, and as fields. */
 public final class CupAnswer {
     private final CupBench bench;
     private final List<String> lines = new ArrayList<>();
-    private final Map<String, Object> fields = new LinkedHashMap<>();
+    private final Fields fields = Fields.none();
 
     CupAnswer(CupBench bench) {
         this.bench = bench;
@@ -34,7 +32,7 @@ public final class CupAnswer {
     }
 
     CupAnswer field(String name, Object value) {
-        fields.put(name, value);
+        fields.with(name, value);
         return this;
     }
 
@@ -48,36 +46,30 @@ public final class CupAnswer {
 
     /** What is in it and how it looks. */
     CupAnswer state() {
-        fields.put("name", bench.cup().name());
-        fields.put("grams", rounded(bench.state().grams()));
-        fields.put("mass", Figures.six(bench.state().mass()));
-        fields.put("reserve", Figures.six(bench.state().reserve()));
         CupBench.Depth depth = bench.depth();
-        Map<String, Object> gauge = new LinkedHashMap<>();
-        gauge.put("white", Figures.six(depth.white()));
-        gauge.put("hull", Figures.six(depth.hull()));
-        gauge.put("cup", depth.cup().isPresent() ? Figures.six(depth.cup().getAsDouble()) : null);
-        fields.put("depth", gauge);
-        fields.put("outlook", bench.outlook().map(CupAnswer::outlook).orElse(null));
-        fields.put("verdict", bench.verdict());
+        fields.with("name", bench.cup().name())
+                .with("grams", bench.state().grams())
+                .with("mass", bench.state().mass())
+                .with("reserve", bench.state().reserve())
+                .with(
+                        "depth",
+                        Fields.of("white", depth.white())
+                                .with("hull", depth.hull())
+                                .orNull("cup", depth.cup()))
+                .orNull("outlook", bench.outlook().map(CupAnswer::outlook))
+                .with("verdict", bench.verdict());
         return this;
     }
 
     /** What is thought of the eye. */
     CupAnswer eye() {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("answers", bench.eye().answers());
-        tree.put("poorness", Figures.six(bench.eye().poorness()));
-        tree.put("poor", bench.eye().poor());
-        tree.put("doubted", bench.eye().doubted().orElse(null));
-        fields.put("eye", tree);
+        fields.with(
+                "eye",
+                Fields.of("answers", bench.eye().answers())
+                        .with("poorness", bench.eye().poorness())
+                        .with("poor", bench.eye().poor())
+                        .orNull("doubted", bench.eye().doubted()));
         return this;
-    }
-
-    private static Map<String, Object> rounded(Map<String, Double> grams) {
-        Map<String, Object> out = new LinkedHashMap<>();
-        grams.forEach((id, mass) -> out.put(id, Figures.six(mass)));
-        return out;
     }
 
     CupAnswer contents() {
@@ -100,30 +92,24 @@ public final class CupAnswer {
     }
 
     /** Says what disagrees, and the entries that would mend it. */
-    private Map<String, Object> contradiction(Contradiction found) {
+    private Fields contradiction(Contradiction found) {
         lines.add(found.words());
-        List<Object> slips = new ArrayList<>();
         for (Contradiction.Slip slip : found.slips()) {
             lines.add("  They would agree if " + Figures.fixed(slip.really(), 2) + " g "
                     + bench.shelf().nameOf(slip.part())
                     + " went in, not " + Figures.fixed(slip.written(), 2) + ": cup fix --entry " + slip.entry()
                     + " --grams " + Figures.fixed(slip.really(), 2));
-            slips.add(Map.of(
-                    "entry",
-                    slip.entry(),
-                    "written",
-                    Figures.six(slip.written()),
-                    "really",
-                    Figures.six(slip.really()),
-                    "left",
-                    Figures.six(slip.left())));
         }
         lines.add("  Was the chip read wrongly? cup undo --entry " + found.entry());
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("entry", found.entry());
-        fields.put("apart", Figures.six(found.apart()));
-        fields.put("slips", slips);
-        return fields;
+        return Fields.of("entry", found.entry())
+                .with("apart", found.apart())
+                .each(
+                        "slips",
+                        found.slips(),
+                        slip -> Fields.of("entry", slip.entry())
+                                .with("written", slip.written())
+                                .with("really", slip.really())
+                                .with("left", slip.left()));
     }
 
     /** Every entry, those that do not hold marked so. */
@@ -135,58 +121,44 @@ public final class CupAnswer {
             boolean gone = !about && !holds.contains(entry.id());
             lines.add("  " + entry.id() + "  " + entry.at() + "  " + CupDeeds.words(entry.deed(), bench.shelf())
                     + (gone ? "  (taken back)" : ""));
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("id", entry.id());
-            one.put("at", entry.at().toString());
-            one.put("words", CupDeeds.words(entry.deed(), bench.shelf()));
-            one.put("holds", !gone);
-            list.add(one);
+            list.add(Fields.of("id", entry.id())
+                    .with("at", entry.at())
+                    .with("words", CupDeeds.words(entry.deed(), bench.shelf()))
+                    .with("holds", !gone));
         }
-        fields.put("entries", list);
+        fields.with("entries", list);
         return this;
     }
 
     CupAnswer plan() {
-        fields.put(
-                "contradiction", bench.contradiction().map(this::contradiction).orElse(null));
+        fields.orNull("contradiction", bench.contradiction().map(this::contradiction));
         lines.addAll(bench.deeds().lines());
-        Plan plan = bench.plan();
-        Map<String, Object> tree = new LinkedHashMap<>();
-        if (plan instanceof Plan.Start start) {
-            tree.put("next", "start");
-            tree.put("white", Figures.six(start.white()));
-            tree.put("reserve", Figures.six(start.reserve()));
-        } else if (plan instanceof Plan.Doses doses) {
-            tree.put("next", "doses");
-            tree.put("doses", doses(doses.doses()));
-            tree.put("share", Figures.six(doses.share()));
-            tree.put("after", outlook(doses.after()));
-        } else if (plan instanceof Plan.TryDabs row) {
-            tree.put("next", "trial");
-            tree.putAll(dab(row.dabs().get(0)));
-            tree.put("dabs", row.dabs().stream().map(this::dab).toList());
-        } else if (plan instanceof Plan.TakeChip chip) {
-            tree.put("next", "chip");
-            tree.put("besideHull", chip.besideHull());
-        } else if (plan instanceof Plan.Stop) {
-            tree.put("next", "stop");
-        } else if (plan instanceof Plan.WayBack back) {
-            tree.put("next", "correct");
-            tree.put("white", Figures.six(back.white()));
-        } else {
-            tree.put("next", "white");
-        }
-        tree.put("words", bench.deeds().lines());
-        fields.put("plan", tree);
+        fields.with("plan", next(bench.plan()).with("words", bench.deeds().lines()));
         return this;
     }
 
-    private Map<String, Object> dab(Plan.TrialDab dab) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("grams", Figures.six(dab.grams()));
-        tree.put("doses", doses(dab.doses()));
-        tree.put("after", outlook(dab.after()));
-        return tree;
+    private Fields next(Plan plan) {
+        if (plan instanceof Plan.Start start) {
+            return Fields.of("next", "start").with("white", start.white()).with("reserve", start.reserve());
+        } else if (plan instanceof Plan.Doses doses) {
+            return Fields.of("next", "doses")
+                    .each("doses", doses.doses(), CupAnswer::dose)
+                    .with("share", doses.share())
+                    .with("after", outlook(doses.after()));
+        } else if (plan instanceof Plan.TryDabs row) {
+            return Fields.of("next", "trial").and(dab(row.dabs().get(0))).each("dabs", row.dabs(), CupAnswer::dab);
+        } else if (plan instanceof Plan.TakeChip chip) {
+            return Fields.of("next", "chip").with("besideHull", chip.besideHull());
+        } else if (plan instanceof Plan.WayBack back) {
+            return Fields.of("next", "correct").with("white", back.white());
+        }
+        return Fields.of("next", plan instanceof Plan.Stop ? "stop" : "white");
+    }
+
+    private static Fields dab(Plan.TrialDab dab) {
+        return Fields.of("grams", dab.grams())
+                .each("doses", dab.doses(), CupAnswer::dose)
+                .with("after", outlook(dab.after()));
     }
 
     CupAnswer ways() {
@@ -196,38 +168,34 @@ public final class CupAnswer {
             List<String> words = bench.wayWords(way);
             lines.add("Way " + number++ + ", " + kind(way) + ": " + words.get(0));
             words.subList(1, words.size()).forEach(line -> lines.add("   " + line));
-            Map<String, Object> tree = way(way, words);
-            tree.put("recommended", bench.whyWay(way).orElse(null));
-            list.add(tree);
+            list.add(way(way, words).orNull("recommended", bench.whyWay(way)));
         }
-        fields.put("ways", list);
+        fields.with("ways", list);
         return this;
     }
 
-    private static Map<String, Object> way(Way way, List<String> words) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("way", kind(way));
-        tree.put("finalMass", Figures.six(way.finalMass()));
-        tree.put("white", Figures.six(way.white()));
-        tree.put("beyondReserve", Figures.six(way.beyondReserve()));
-        tree.put("beyondNeed", Figures.six(way.beyondNeed()));
-        tree.put("after", outlook(way.after()));
+    private static Fields way(Way way, List<String> words) {
+        Fields fields = Fields.of("way", kind(way))
+                .with("finalMass", way.finalMass())
+                .with("white", way.white())
+                .with("beyondReserve", way.beyondReserve())
+                .with("beyondNeed", way.beyondNeed())
+                .with("after", outlook(way.after()));
         if (way instanceof Way.Climb climb) {
-            tree.put("doses", doses(climb.doses()));
+            fields.each("doses", climb.doses(), CupAnswer::dose);
         } else if (way instanceof Way.Split split) {
-            tree.put("keep", Figures.six(split.keep()));
-            tree.put("setAside", Figures.six(split.setAside()));
-            tree.put("name", split.name());
-            tree.put("shortBy", Figures.six(split.shortBy()));
-            tree.put("doses", doses(split.doses()));
+            fields.with("keep", split.keep())
+                    .with("setAside", split.setAside())
+                    .with("name", split.name())
+                    .with("shortBy", split.shortBy())
+                    .each("doses", split.doses(), CupAnswer::dose);
         } else if (way instanceof Way.Fresh fresh) {
-            tree.put("darkFirst", Figures.six(fresh.darkFirst()));
-            tree.put("dark", Figures.six(fresh.dark()));
-            tree.put("name", fresh.name());
-            tree.put("doses", doses(fresh.doses()));
+            fields.with("darkFirst", fresh.darkFirst())
+                    .with("dark", fresh.dark())
+                    .with("name", fresh.name())
+                    .each("doses", fresh.doses(), CupAnswer::dose);
         }
-        tree.put("words", words);
-        return tree;
+        return fields.with("words", words);
     }
 
     private static String kind(Way way) {
@@ -236,37 +204,25 @@ public final class CupAnswer {
                 : way instanceof Way.Climb ? "climb" : way instanceof Way.Split ? "split" : "fresh";
     }
 
-    private static List<Object> doses(List<Dose> doses) {
-        List<Object> list = new ArrayList<>();
-        for (Dose dose : doses) {
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("part", dose.part());
-            one.put("grams", Figures.six(dose.grams()));
-            if (dose.deed() instanceof Deed.LetDown down) {
-                one.put("letdownOneIn", down.oneIn());
-                one.put("letdownGrams", Figures.six(down.grams()));
-                one.put("letdownTint", Figures.six(dose.letDown().orElseThrow().tintGrams()));
-                one.put("letdownBase", Figures.six(dose.letDown().orElseThrow().baseGrams()));
-            }
-            dose.drops().ifPresent(drops -> {
-                one.put("drops", drops.count());
-                one.put("dropsWithin", Figures.six(drops.within()));
-            });
-            list.add(one);
+    private static Fields dose(Dose dose) {
+        Fields fields = Fields.of("part", dose.part()).with("grams", dose.grams());
+        if (dose.deed() instanceof Deed.LetDown down) {
+            fields.with("letdownOneIn", down.oneIn())
+                    .with("letdownGrams", down.grams())
+                    .with("letdownTint", dose.letDown().orElseThrow().tintGrams())
+                    .with("letdownBase", dose.letDown().orElseThrow().baseGrams());
         }
-        return list;
+        dose.drops().ifPresent(drops -> fields.with("drops", drops.count()).with("dropsWithin", drops.within()));
+        return fields;
     }
 
-    private static Map<String, Object> outlook(Outlook outlook) {
-        Lab lab = outlook.lab();
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("lab", List.of(Figures.six(lab.lightness()), Figures.six(lab.a()), Figures.six(lab.b())));
-        tree.put("deltaE", Figures.six(outlook.deltaE()));
-        tree.put("expected", Figures.six(outlook.expected()));
-        tree.put("chanceWithin1", Figures.six(outlook.chanceWithin1()));
-        tree.put("chanceWithin2", Figures.six(outlook.chanceWithin2()));
-        tree.put("within90", Figures.six(outlook.within90()));
-        tree.put("chanceTooDark", Figures.six(outlook.chanceTooDark()));
-        return tree;
+    private static Fields outlook(Outlook outlook) {
+        return Fields.of("lab", outlook.lab().axes())
+                .with("deltaE", outlook.deltaE())
+                .with("expected", outlook.expected())
+                .with("chanceWithin1", outlook.chanceWithin1())
+                .with("chanceWithin2", outlook.chanceWithin2())
+                .with("within90", outlook.within90())
+                .with("chanceTooDark", outlook.chanceTooDark());
     }
 }

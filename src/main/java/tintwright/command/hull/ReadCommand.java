@@ -3,10 +3,7 @@ package tintwright.command.hull;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
@@ -20,6 +17,7 @@ import tintwright.command.pieces.Command;
 import tintwright.command.pieces.Figures;
 import tintwright.files.CardFile;
 import tintwright.files.Demo;
+import tintwright.files.Fields;
 import tintwright.files.FileProblem;
 import tintwright.files.MarksFile;
 import tintwright.files.SharedFile;
@@ -134,15 +132,14 @@ public final class ReadCommand extends Command {
         }
         Viewing viewing = Viewing.of(light, observer);
         List<PhotoReadings> all = new ArrayList<>();
-        List<Object> fields = new ArrayList<>();
+        List<PhotoReadings> shown = new ArrayList<>();
         for (Path photo : photos) {
             PhotoReadings one = read(photo, viewing);
             say(one);
-            fields.add(fields(one));
+            shown.add(one);
             all.add(kept);
         }
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("photos", fields);
+        Fields tree = Fields.none().each("photos", shown, ReadCommand::fields);
         together(all, tree);
         return new Answer(lines, tree);
     }
@@ -206,16 +203,14 @@ public final class ReadCommand extends Command {
                         : ", each predicted from the others to " + Figures.fixed(one.leaveOneOut(), 1)));
         for (SpotReading spot : one.spots()) {
             Lab lab = spot.reading().lab();
-            lines.add("  " + spot.spot().name() + ": L* " + Figures.fixed(lab.lightness(), 1) + ", a* "
-                    + Figures.fixed(lab.a(), 1) + ", b* " + Figures.fixed(lab.b(), 1) + " (" + lab.viewing() + "), "
-                    + spot.inWords());
+            lines.add("  " + spot.spot().name() + ": " + Figures.colour(lab) + ", " + spot.inWords());
         }
         for (Flag flag : one.flags()) {
             lines.add("  Look: " + flag.sentence());
         }
     }
 
-    private void together(List<PhotoReadings> all, Map<String, Object> tree) throws FileProblem {
+    private void together(List<PhotoReadings> all, Fields tree) throws FileProblem {
         if (all.stream().allMatch(one -> one.spots().isEmpty())) {
             return;
         }
@@ -227,19 +222,18 @@ public final class ReadCommand extends Command {
         if (target.readings().size() > 1) {
             Repeats.Combined combined = Aim.of(target).readings();
             Lab mean = combined.mean();
-            lines.add("Together:  L* " + Figures.fixed(mean.lightness(), 1) + ", a* " + Figures.fixed(mean.a(), 1)
-                    + ", b* " + Figures.fixed(mean.b(), 1) + " of "
+            lines.add("Together:  " + Figures.axes(mean) + " of "
                     + combined.kept().size() + " readings");
             for (int index : combined.leftOut()) {
                 lines.add("  Look: reading " + (index + 1) + " lies far from the others and was left out; take that"
                         + " photo again.");
             }
-            Map<String, Object> fields = new LinkedHashMap<>();
-            fields.put("lab", axes(mean));
-            fields.put("covariance", six(combined.covariance()));
-            fields.put("kept", combined.kept());
-            fields.put("leftOut", combined.leftOut());
-            tree.put("together", fields);
+            tree.with(
+                    "together",
+                    Fields.of("lab", mean.axes())
+                            .with("covariance", six(combined.covariance()))
+                            .with("kept", combined.kept())
+                            .with("leftOut", combined.leftOut()));
         }
         if (out != null) {
             TargetFile.at(out).create(target);
@@ -247,50 +241,32 @@ public final class ReadCommand extends Command {
         }
     }
 
-    private static Map<String, Object> fields(PhotoReadings one) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("photo", one.photo());
-        tree.put("references", one.references());
-        tree.put("correction", one.correction());
-        tree.put("leaveOneOut", Double.isNaN(one.leaveOneOut()) ? null : round(one.leaveOneOut()));
-        List<Object> spots = new ArrayList<>();
-        for (SpotReading spot : one.spots()) {
-            Map<String, Object> fields = new LinkedHashMap<>();
-            fields.put("name", spot.spot().name());
-            fields.put("purpose", spot.spot().purpose().name().toLowerCase(Locale.ROOT));
-            fields.put("lab", axes(spot.reading().lab()));
-            fields.put("light", spot.reading().lab().viewing().light().name());
-            fields.put("observer", spot.reading().lab().viewing().observer().degrees());
-            fields.put("within90", round(spot.goodTo()));
-            fields.put("covariance", six(spot.reading().covariance()));
-            spot.reading().photo().ifPresent(bias -> fields.put("sharedCovariance", six(bias.covariance())));
-            fields.put("parts", spot.spot().parts());
-            spots.add(fields);
-        }
-        tree.put("spots", spots);
-        List<Object> flags = new ArrayList<>();
-        for (Flag flag : one.flags()) {
-            Map<String, Object> fields = new LinkedHashMap<>();
-            fields.put("kind", flag.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-            fields.put("where", flag.where());
-            fields.put("message", flag.message());
-            fields.put("advice", flag.kind().advice());
-            flags.add(fields);
-        }
-        tree.put("flags", flags);
-        return tree;
+    private static Fields fields(PhotoReadings one) {
+        return Fields.of("photo", one.photo())
+                .with("references", one.references())
+                .with("correction", one.correction())
+                .with("leaveOneOut", Double.isNaN(one.leaveOneOut()) ? null : one.leaveOneOut())
+                .each("spots", one.spots(), ReadCommand::fields)
+                .each(
+                        "flags",
+                        one.flags(),
+                        flag -> Fields.of("kind", flag.kind())
+                                .with("where", flag.where())
+                                .with("message", flag.message())
+                                .with("advice", flag.kind().advice()));
     }
 
-    private static double[] axes(Lab lab) {
-        return new double[] {round(lab.lightness()), round(lab.a()), round(lab.b())};
+    private static Fields fields(SpotReading spot) {
+        return Fields.of("name", spot.spot().name())
+                .with("purpose", spot.spot().purpose())
+                .colour(spot.reading().lab())
+                .with("within90", spot.goodTo())
+                .with("covariance", six(spot.reading().covariance()))
+                .with("sharedCovariance", spot.reading().photo().map(bias -> six(bias.covariance())))
+                .with("parts", spot.spot().parts());
     }
 
     private static double[] six(Covariance c) {
-        return new double[] {round(c.ll()), round(c.la()), round(c.lb()), round(c.aa()), round(c.ab()), round(c.bb())};
-    }
-
-    /** Four decimals: far below what a photo can hold. */
-    private static double round(double value) {
-        return Math.rint(value * 1e4) / 1e4;
+        return new double[] {c.ll(), c.la(), c.lb(), c.aa(), c.ab(), c.bb()};
     }
 }

@@ -1,9 +1,7 @@
 package tintwright.command.hull;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import tintwright.bench.PlanFill;
@@ -11,6 +9,7 @@ import tintwright.bench.SheetBench;
 import tintwright.command.pieces.Answer;
 import tintwright.command.pieces.Command;
 import tintwright.files.Demo;
+import tintwright.files.Fields;
 import tintwright.files.FileProblem;
 import tintwright.files.ShelfFile;
 import tintwright.shelf.Shelf;
@@ -47,15 +46,11 @@ public final class SheetCommand extends Command {
         Shelf shelf = shelfFile == null ? Demo.shelf() : ShelfFile.read(shelfFile);
         SheetBench.writePdf(out, size, shelf);
         String sign = SheetBench.signOf(shelf);
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("written", out.toString());
-        fields.put("paper", size == PlanFill.PaperSize.A4 ? "a4" : "letter");
-        fields.put("sign", sign);
         return new Answer(
                 List.of(
                         "Written: " + out,
                         "Print it at full size (100 %, not \"fit to page\") on plain white paper and cut the window out.",
                         "Its sign is " + sign + ", the same on every sheet of " + shelf.name() + "."),
-                fields);
+                Fields.of("written", out).with("paper", size).with("sign", sign));
     }
 }

@@ -2,7 +2,6 @@ package tintwright.command.log;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,6 +15,7 @@ import tintwright.command.pieces.Command;
 import tintwright.command.pieces.Figures;
 import tintwright.command.pieces.MatchWords;
 import tintwright.files.Demo;
+import tintwright.files.Fields;
 import tintwright.files.FileProblem;
 import tintwright.files.ShelfFile;
 import tintwright.logbook.Noted;
@@ -69,16 +69,16 @@ public final class AgainCommand extends Command {
             MixAgain again = new MixAgain(log, stands);
             MixAgain.Answer answer = hull ? again.hullToday(wanted, grams, scale) : again.cup(wanted, grams, scale);
             List<String> lines = new ArrayList<>();
-            Map<String, Object> fields = new LinkedHashMap<>();
+            Fields fields = Fields.none();
             lines.add("The cup \"" + wanted.page().name() + "\" of "
                     + wanted.page().day() + ", " + Figures.fixed(grams, 0) + " g again.");
             lines.addAll(answer.remarks());
             answer.moved().ifPresent(moved -> lines.add("The hull: " + lower(LogWords.moved(moved))));
             lines.add("");
             fields.put("cup", wanted.page().name());
-            fields.put("day", wanted.page().day().toString());
+            fields.with("day", wanted.page().day());
             fields.put("remarks", answer.remarks());
-            fields.put("moved", answer.moved().map(LogWords::fields).orElse(null));
+            fields.orNull("moved", answer.moved().map(LogWords::fields));
             if (answer instanceof MixAgain.SameParts same) {
                 weigh(same, lines);
                 fields.put("sameParts", true);

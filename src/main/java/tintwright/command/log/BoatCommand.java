@@ -2,9 +2,7 @@ package tintwright.command.log;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
@@ -14,6 +12,7 @@ import tintwright.bench.log.KeepBoat;
 import tintwright.bench.log.ShopLog;
 import tintwright.command.pieces.Answer;
 import tintwright.command.pieces.Command;
+import tintwright.files.Fields;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
 import tintwright.logbook.disk.LogFailure;
@@ -152,20 +151,16 @@ public final class BoatCommand extends Command {
         } else if (boats.size() > MOST) {
             lines.add("... and " + (boats.size() - MOST) + " more: use --find.");
         }
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("boats", boats.stream().map(BoatCommand::fields).toList());
-        return LogOptions.answer(log, lines, fields);
+        return LogOptions.answer(log, lines, Fields.none().each("boats", boats, BoatCommand::fields));
     }
 
-    private static Map<String, Object> fields(Noted<Page.Boat> boat) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("id", boat.id().toString());
-        fields.put("name", boat.page().name());
-        fields.put("type", boat.page().type());
-        fields.put("year", boat.page().year().orElse(null));
-        fields.put("notes", boat.page().notes());
-        fields.put("photos", boat.page().photos());
-        return fields;
+    private static Fields fields(Noted<Page.Boat> boat) {
+        return Fields.of("id", boat.id())
+                .with("name", boat.page().name())
+                .with("type", boat.page().type())
+                .orNull("year", boat.page().year())
+                .with("notes", boat.page().notes())
+                .with("photos", boat.page().photos());
     }
 
     private Answer story(ShopLog log, BoatStory story) {
@@ -178,7 +173,6 @@ public final class BoatCommand extends Command {
         if (!boat.photos().isEmpty()) {
             lines.add("Photos: " + String.join(", ", boat.photos()));
         }
-        List<Object> places = new ArrayList<>();
         for (BoatStory.PlaceStory place : story.places()) {
             lines.add("");
             lines.add(place.place().page().name()
@@ -191,14 +185,14 @@ public final class BoatCommand extends Command {
                                     + String.join(", ", place.place().page().photos())));
             place.seen().forEach(seen -> lines.add("  " + LogWords.seen(seen)));
             place.moved().ifPresent(moved -> lines.add("  " + LogWords.moved(moved)));
-            places.add(LogWords.fields(place));
         }
         lines.add("");
         lines.addAll(LogWords.entries(story));
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("boat", fields(story.boat()));
-        fields.put("places", places);
-        fields.put("entries", LogWords.entryFields(story));
-        return LogOptions.answer(log, lines, fields);
+        return LogOptions.answer(
+                log,
+                lines,
+                Fields.of("boat", fields(story.boat()))
+                        .each("places", story.places(), LogWords::fields)
+                        .with("entries", LogWords.entryFields(story)));
     }
 }

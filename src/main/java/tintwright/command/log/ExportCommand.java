@@ -2,9 +2,7 @@ package tintwright.command.log;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -12,6 +10,7 @@ import tintwright.bench.log.GiveOut;
 import tintwright.bench.log.ShopLog;
 import tintwright.command.pieces.Answer;
 import tintwright.command.pieces.Command;
+import tintwright.files.Fields;
 import tintwright.files.FileProblem;
 import tintwright.logbook.disk.LogFailure;
 
@@ -109,9 +108,7 @@ public final class ExportCommand extends Command {
             List<String> lines = new ArrayList<>(
                     written.stream().map(file -> "Wrote " + file + ".").toList());
             lines.addAll(said);
-            Map<String, Object> fields = new LinkedHashMap<>();
-            fields.put("written", written.stream().map(Path::toString).toList());
-            return LogOptions.answer(log, lines, fields);
+            return LogOptions.answer(log, lines, Fields.none().each("written", written, Path::toString));
         }
     }
 }

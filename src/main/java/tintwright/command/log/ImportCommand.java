@@ -5,9 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -15,6 +13,7 @@ import tintwright.bench.log.GiveOut;
 import tintwright.bench.log.ShopLog;
 import tintwright.command.pieces.Answer;
 import tintwright.command.pieces.Command;
+import tintwright.files.Fields;
 import tintwright.logbook.BoatZip;
 import tintwright.logbook.disk.LogFailure;
 
@@ -43,12 +42,13 @@ public final class ImportCommand extends Command {
                     .ifPresent(why -> lines.add(why + " What was taken in is kept on this machine and goes"
                             + " into the log as soon as it can."));
             lines.addAll(imported.left());
-            Map<String, Object> fields = new LinkedHashMap<>();
-            fields.put("boats", imported.boats());
-            fields.put("added", imported.added());
-            fields.put("known", imported.known());
-            fields.put("left", imported.left());
-            return LogOptions.answer(log, lines, fields);
+            return LogOptions.answer(
+                    log,
+                    lines,
+                    Fields.of("boats", imported.boats())
+                            .with("added", imported.added())
+                            .with("known", imported.known())
+                            .with("left", imported.left()));
         }
     }
 

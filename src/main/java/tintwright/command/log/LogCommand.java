@@ -21,6 +21,7 @@ import tintwright.command.pieces.Answer;
 import tintwright.command.pieces.Command;
 import tintwright.command.pieces.Figures;
 import tintwright.files.Demo;
+import tintwright.files.Fields;
 import tintwright.files.FileProblem;
 import tintwright.files.ShelfFile;
 import tintwright.files.TargetFile;
@@ -245,10 +246,8 @@ public final class LogCommand extends Command {
         if (lines.isEmpty()) {
             lines.add("Nothing was written down of the " + whose.page().name() + " yet.");
         }
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("boat", whose.page().name());
-        fields.put("entries", LogWords.entryFields(story));
-        return LogOptions.answer(log, lines, fields);
+        return LogOptions.answer(
+                log, lines, Fields.of("boat", whose.page().name()).with("entries", LogWords.entryFields(story)));
     }
 
     private static String count(int number, String one, String many) {
@@ -267,12 +266,13 @@ public final class LogCommand extends Command {
         if (LogOptions.troubles(log).isEmpty()) {
             lines.add("Every line is as it was written.");
         }
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("folder", log.book().folder().toString());
-        fields.put("boats", log.book().boats().size());
-        fields.put("entries", entries);
-        fields.put("readOnly", log.book().isReadOnly());
-        fields.put("waiting", log.book().waiting());
-        return LogOptions.answer(log, lines, fields);
+        return LogOptions.answer(
+                log,
+                lines,
+                Fields.of("folder", log.book().folder())
+                        .with("boats", log.book().boats().size())
+                        .with("entries", entries)
+                        .with("readOnly", log.book().isReadOnly())
+                        .with("waiting", log.book().waiting()));
     }
 }

@@ -3,14 +3,13 @@ package tintwright.command.log;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import tintwright.bench.log.GiveOut;
 import tintwright.bench.log.ShopLog;
 import tintwright.command.pieces.Answer;
+import tintwright.files.Fields;
 import tintwright.logbook.disk.LogFailure;
 import tintwright.logbook.disk.Saved;
 import tintwright.logbook.disk.Trouble;
@@ -67,20 +66,17 @@ public final class LogOptions {
     }
 
     /** @return the answer, and behind it what is wrong with the log */
-    static Answer answer(ShopLog log, List<String> lines, Map<String, Object> fields) {
+    static Answer answer(ShopLog log, List<String> lines, Fields fields) {
         lines.addAll(troubles(log));
-        fields.put(
-                "troubles",
-                log.book().troubles().stream().map(Trouble::sentence).toList());
-        return new Answer(lines, fields);
+        return new Answer(lines, fields.each("troubles", log.book().troubles(), Trouble::sentence));
     }
 
     /** @return the answer to something that was written */
     static Answer done(ShopLog log, String sentence) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("done", sentence);
-        fields.put("waiting", log.book().waiting());
-        return answer(log, new ArrayList<>(List.of(sentence)), fields);
+        return answer(
+                log,
+                new ArrayList<>(List.of(sentence)),
+                Fields.of("done", sentence).with("waiting", log.book().waiting()));
     }
 
     /** @return what to say about an entry that was handed over to be written */

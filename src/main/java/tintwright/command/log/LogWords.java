@@ -1,8 +1,6 @@
 package tintwright.command.log;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -12,6 +10,7 @@ import tintwright.bench.log.GiveOut;
 import tintwright.colour.Lab;
 import tintwright.colour.Looks;
 import tintwright.command.pieces.Figures;
+import tintwright.files.Fields;
 import tintwright.logbook.MeanColour;
 import tintwright.logbook.Noted;
 import tintwright.logbook.Page;
@@ -128,59 +127,29 @@ public final class LogWords {
                 .collect(Collectors.joining(", "));
     }
 
-    static Map<String, Object> fields(BoatStory.PlaceStory place) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("id", place.place().id().toString());
-        fields.put("name", place.place().page().name());
-        fields.put("aged", place.place().page().aged());
-        List<Object> seen = new ArrayList<>();
-        place.seen().forEach(one -> {
-            Map<String, Object> day = new LinkedHashMap<>();
-            day.put("day", one.day().toString());
-            day.putAll(lab(one.lab()));
-            seen.add(day);
-        });
-        fields.put("seen", seen);
-        fields.put("moved", place.moved().map(LogWords::fields).orElse(null));
-        return fields;
+    static Fields fields(BoatStory.PlaceStory place) {
+        return Fields.of("id", place.place().id())
+                .with("name", place.place().page().name())
+                .with("aged", place.place().page().aged())
+                .each("seen", place.seen(), one -> Fields.of("day", one.day()).colour(one.lab()))
+                .orNull("moved", place.moved().map(LogWords::fields));
     }
 
-    static Map<String, Object> fields(BoatStory.Moved moved) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("from", moved.from().toString());
-        fields.put("to", moved.to().toString());
-        fields.put("deltaE", round(moved.deltaE()));
-        fields.put("lighter", round(moved.lighter()));
-        fields.put("yellower", round(moved.yellower()));
-        fields.put("words", moved.words());
-        return fields;
+    static Fields fields(BoatStory.Moved moved) {
+        return Fields.of("from", moved.from())
+                .with("to", moved.to())
+                .with("deltaE", moved.deltaE())
+                .with("lighter", moved.lighter())
+                .with("yellower", moved.yellower())
+                .with("words", moved.words());
     }
 
-    static Map<String, Object> lab(Lab lab) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("lab", new double[] {round(lab.lightness()), round(lab.a()), round(lab.b())});
-        fields.put("light", lab.viewing().light().name());
-        fields.put("observer", lab.viewing().observer().degrees());
-        return fields;
-    }
-
-    static List<Object> entryFields(BoatStory story) {
+    static List<Fields> entryFields(BoatStory story) {
         Map<UUID, Page> pages = pages(story);
-        List<Object> all = new ArrayList<>();
-        for (Noted<Page> noted : story.entries()) {
-            if (!(noted.page() instanceof Page.Place)) {
-                Map<String, Object> fields = new LinkedHashMap<>();
-                fields.put("id", noted.id().toString());
-                fields.put("written", noted.at().toString());
-                fields.put("words", line(noted, pages));
-                all.add(fields);
-            }
-        }
-        return all;
-    }
-
-    /** Six decimals: beyond that there is only the noise of arithmetic. */
-    static double round(double value) {
-        return Math.rint(value * 1e6) / 1e6;
+        return story.entries().stream()
+                .filter(noted -> !(noted.page() instanceof Page.Place))
+                .map(noted ->
+                        Fields.of("id", noted.id()).with("written", noted.at()).with("words", line(noted, pages)))
+                .toList();
     }
 }

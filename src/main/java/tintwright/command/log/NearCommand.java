@@ -1,9 +1,7 @@
 package tintwright.command.log;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
@@ -14,6 +12,7 @@ import tintwright.colour.Lab;
 import tintwright.command.pieces.Answer;
 import tintwright.command.pieces.Command;
 import tintwright.command.pieces.Figures;
+import tintwright.files.Fields;
 import tintwright.files.FileProblem;
 import tintwright.logbook.Page;
 import tintwright.logbook.disk.LogFailure;
@@ -73,11 +72,12 @@ public final class NearCommand extends Command {
                 lines.add("Left out: " + near.notComparable() + " read under another light or observer, which cannot"
                         + " be compared.");
             }
-            Map<String, Object> fields = new LinkedHashMap<>();
-            fields.put("target", LogWords.lab(wanted));
-            fields.put("found", found);
-            fields.put("notComparable", near.notComparable());
-            return LogOptions.answer(log, lines, fields);
+            return LogOptions.answer(
+                    log,
+                    lines,
+                    Fields.of("target", Fields.none().colour(wanted))
+                            .with("found", found)
+                            .with("notComparable", near.notComparable()));
         }
     }
 
@@ -85,16 +85,14 @@ public final class NearCommand extends Command {
         return " ".repeat(Math.max(0, 4 - text.length())) + text;
     }
 
-    private static Map<String, Object> fields(NearIt.Start start, String what) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("id", start.page().id().toString());
-        fields.put("what", what);
-        fields.put("name", start.name());
-        fields.put("boat", start.boat().orElse(null));
-        fields.put("deltaE", LogWords.round(start.deltaE()));
-        fields.put("words", start.words());
-        fields.put("verdict", start.verdict().map(Page.Outcome::words).orElse(null));
-        fields.put("parts", start.parts());
-        return fields;
+    private static Fields fields(NearIt.Start start, String what) {
+        return Fields.of("id", start.page().id())
+                .with("what", what)
+                .with("name", start.name())
+                .orNull("boat", start.boat())
+                .with("deltaE", start.deltaE())
+                .with("words", start.words())
+                .orNull("verdict", start.verdict().map(Page.Outcome::words))
+                .with("parts", start.parts());
     }
 }

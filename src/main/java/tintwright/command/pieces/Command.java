@@ -1,13 +1,17 @@
 package tintwright.command.pieces;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.DoubleStream;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import tintwright.files.Fields;
 import tintwright.files.JsonText;
 
 /**
@@ -49,16 +53,32 @@ public abstract class Command implements Callable<Integer> {
         Answer answer = answer();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            Map<String, Object> fields = new LinkedHashMap<>();
             // A word below another is told with it: "cup add".
-            fields.put("command", spec.qualifiedName().replaceFirst("^\\S+ ", ""));
-            fields.put("formatVersion", 1);
-            fields.putAll(answer.fields());
-            out.print(PlainLine.ofJson(JsonText.of(fields)));
+            Fields head = Fields.of("command", spec.qualifiedName().replaceFirst("^\\S+ ", ""));
+            Map<String, Object> fields = head.with("formatVersion", 1).and(answer.fields());
+            out.print(PlainLine.ofJson(JsonText.of(rounded(fields))));
         } else {
             answer.lines().forEach(line -> out.print(PlainLine.of(line) + "\n"));
         }
         out.flush();
         return CommandLine.ExitCode.OK;
+    }
+
+    /** Six decimals: beyond that there is only the noise of arithmetic. */
+    private static Object rounded(Object tree) {
+        if (tree instanceof Map<?, ?> fields) {
+            Map<Object, Object> all = new LinkedHashMap<>();
+            fields.forEach((name, value) -> all.put(name, rounded(value)));
+            return all;
+        }
+        if (tree instanceof Iterable<?> list) {
+            List<Object> all = new ArrayList<>();
+            list.forEach(value -> all.add(rounded(value)));
+            return all;
+        }
+        if (tree instanceof double[] numbers) {
+            return DoubleStream.of(numbers).mapToObj(Command::rounded).toList();
+        }
+        return tree instanceof Double number ? (Double) (Math.rint(number * 1e6) / 1e6) : tree;
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import picocli.CommandLine.TypeConversionException;
+import tintwright.colour.Lab;
 
 /** Numbers as they are typed and shown: a decimal point in every country. */
 public final class Figures {
@@ -54,9 +55,14 @@ public final class Figures {
         return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
     }
 
-    /** @return six decimals: beyond that there is only the noise of arithmetic */
-    public static double six(double value) {
-        return Math.rint(value * 1e6) / 1e6;
+    /** @return a colour with one decimal, and what it is stated for */
+    public static String colour(Lab lab) {
+        return axes(lab) + " (" + lab.viewing() + ")";
+    }
+
+    /** @return the same without what it is stated for */
+    public static String axes(Lab lab) {
+        return "L* " + fixed(lab.lightness(), 1) + ", a* " + fixed(lab.a(), 1) + ", b* " + fixed(lab.b(), 1);
     }
 
     /** @throws IllegalArgumentException when it is not a date such as 2026-05-31 */

@@ -1,23 +1,22 @@
 package tintwright.command.pieces;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import tintwright.bench.Closeness;
 import tintwright.bench.MatchBench;
 import tintwright.bench.Weighing;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.JudgedLight;
-import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
+import tintwright.files.Fields;
 import tintwright.match.Aim;
 import tintwright.match.MatchAnswer;
 import tintwright.match.NextChip;
 import tintwright.match.Recipe;
 import tintwright.match.UnderLight;
 import tintwright.match.Wish;
+import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.knowledge.Doubt;
 import tintwright.units.Grams;
 
@@ -42,7 +41,8 @@ public final class MatchWords {
 
     public Answer answer() {
         Recipe best = match.best();
-        lines.add("To match: " + aim.target().name() + ", " + show(aim.target().colour()));
+        lines.add("To match: " + aim.target().name() + ", "
+                + Figures.colour(aim.target().colour()));
         lines.add("From:     " + bench.knowledge().shelf().name());
         aim.remarks().forEach(lines::add);
         lines.add("");
@@ -107,7 +107,7 @@ public final class MatchWords {
     private void closeAndSure(Recipe best) {
         lines.add("How close:  " + Figures.fixed(best.deltaE(), 2) + " by the best estimate ("
                 + Closeness.words(best.deltaE()) + "); cured it should be "
-                + show(best.prediction().lab()));
+                + Figures.colour(best.prediction().lab()));
         lines.add("How sure:   " + DifferenceWords.likely(best.within90())
                 + "; within 1: " + DifferenceWords.chance(best.chanceWithin1()) + ", within 2: "
                 + DifferenceWords.chance(best.chanceWithin2()));
@@ -143,119 +143,82 @@ public final class MatchWords {
         }
     }
 
-    private static String show(Lab lab) {
-        return "L* " + Figures.fixed(lab.lightness(), 1) + ", a* " + Figures.fixed(lab.a(), 1) + ", b* "
-                + Figures.fixed(lab.b(), 1) + " (" + lab.viewing() + ")";
-    }
-
-    private Map<String, Object> fields() {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        Map<String, Object> target = new LinkedHashMap<>();
-        target.put("name", aim.target().name());
-        target.putAll(lab(aim.target().colour()));
-        target.put("spectral", aim.target().reflectance().isPresent());
-        fields.put("target", target);
-        fields.put("remarks", aim.remarks());
-        fields.put("shelf", bench.knowledge().shelf().name());
-        fields.put("grams", wish.grams());
-        fields.put("scaleStep", wish.scaleStep());
-        fields.put("reached", match instanceof MatchAnswer.Reached);
+    private Fields fields() {
+        Fields fields = Fields.of(
+                        "target",
+                        Fields.of("name", aim.target().name())
+                                .colour(aim.target().colour())
+                                .with("spectral", aim.target().reflectance().isPresent()))
+                .with("remarks", aim.remarks())
+                .with("shelf", bench.knowledge().shelf().name())
+                .with("grams", wish.grams())
+                .with("scaleStep", wish.scaleStep())
+                .with("reached", match instanceof MatchAnswer.Reached);
         if (match instanceof MatchAnswer.TooCoarse coarse) {
-            fields.put("withoutRounding", Figures.six(coarse.exact()));
+            fields.with("withoutRounding", coarse.exact());
         }
         if (match instanceof MatchAnswer.OutOfReach out) {
-            Map<String, Object> miss = new LinkedHashMap<>();
-            miss.put("deltaE", Figures.six(out.deltaE()));
-            miss.put("nearestIs", out.miss().phrase());
-            miss.put("wouldReach", out.wouldReach().map(family -> family.code()).orElse(null));
-            miss.put("withFamily", Figures.six(out.withFamily()));
-            miss.put("leftover", out.leftover().orElse(null));
-            miss.put("withLeftover", Figures.six(out.withLeftover()));
-            fields.put("outOfReach", miss);
+            fields.with(
+                    "outOfReach",
+                    Fields.of("deltaE", out.deltaE())
+                            .with("nearestIs", out.miss().phrase())
+                            .orNull("wouldReach", out.wouldReach().map(PigmentFamily::code))
+                            .with("withFamily", out.withFamily())
+                            .orNull("leftover", out.leftover())
+                            .with("withLeftover", out.withLeftover()));
         }
-        fields.put("recipes", match.recipes().stream().map(this::recipe).toList());
-        fields.put("nextChip", next.map(this::next).orElse(null));
-        fields.put(
-                "doubts",
-                bench.knowledge().doubts().stream().map(Doubts::fields).toList());
-        return fields;
+        return fields.each("recipes", match.recipes(), this::recipe)
+                .orNull("nextChip", next.map(MatchWords::next))
+                .each("doubts", bench.knowledge().doubts(), Doubts::fields);
     }
 
-    private Map<String, Object> next(NextChip chip) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("tint", chip.tintId());
-        fields.put("share", Figures.six(chip.share()));
-        fields.put("grams", Figures.six(chip.grams()));
-        fields.put("spreadBefore", Figures.six(chip.before()));
-        fields.put("spreadAfter", Figures.six(chip.after()));
-        fields.put("words", chip.words());
-        return fields;
+    private static Fields next(NextChip chip) {
+        return Fields.of("tint", chip.tintId())
+                .with("share", chip.share())
+                .with("grams", chip.grams())
+                .with("spreadBefore", chip.before())
+                .with("spreadAfter", chip.after())
+                .with("words", chip.words());
     }
 
-    private Map<String, Object> recipe(Recipe recipe) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        List<Object> parts = new ArrayList<>();
-        for (Weighing each : bench.order(recipe, wish.scaleStep())) {
-            Map<String, Object> part = new LinkedHashMap<>();
-            part.put("id", each.id());
-            part.put("name", each.name());
-            part.put("tint", each.tint());
-            part.put("grams", Figures.six(each.grams()));
-            part.put("exactGrams", Figures.six(each.exact()));
-            part.put("gramsPer100", Figures.six(each.per100()));
-            part.put("share", Figures.six(each.share()));
-            parts.add(part);
-        }
-        fields.put("parts", parts);
-        fields.put("totalGrams", Figures.six(recipe.weighed().total()));
-        fields.put("predicted", lab(recipe.prediction().lab()));
-        fields.put(
-                "predictedReflectance",
-                rounded(recipe.prediction().reflectance().toArray()));
-        fields.put("deltaE", Figures.six(recipe.deltaE()));
-        fields.put("expected", Figures.six(recipe.expected()));
-        fields.put("chanceWithin1", Figures.six(recipe.chanceWithin1()));
-        fields.put("chanceWithin2", Figures.six(recipe.chanceWithin2()));
-        fields.put("within90", Figures.six(recipe.within90()));
-        fields.put("roundingCost", Figures.six(recipe.roundingCost()));
-        fields.put("stepCost", Figures.six(recipe.stepCost()));
-        fields.put("lightsEstimated", recipe.lightsEstimated());
-        List<Object> lights = new ArrayList<>();
-        for (UnderLight light : recipe.lights().values()) {
-            Map<String, Object> under = new LinkedHashMap<>();
-            under.put("light", light.target().viewing().light().name());
-            under.put("observer", light.target().viewing().observer().degrees());
-            under.put("deltaE", Figures.six(light.deltaE()));
-            under.put("mix", axes(light.mix()));
-            under.put("target", axes(light.target()));
-            lights.add(under);
-        }
-        fields.put("lights", lights);
-        fields.put("metamerism", Figures.six(recipe.metamerism()));
-        fields.put("shortages", bench.shortages(recipe));
-        fields.put("tintGrams", Figures.six(recipe.tintGrams()));
-        fields.put("cost", recipe.cost().isPresent() ? Figures.six(recipe.cost().getAsDouble()) : null);
-        fields.put("betterIn", recipe.betterIn());
-        return fields;
+    private Fields recipe(Recipe recipe) {
+        return Fields.none()
+                .each("parts", bench.order(recipe, wish.scaleStep()), MatchWords::part)
+                .with("totalGrams", recipe.weighed().total())
+                .with("predicted", Fields.none().colour(recipe.prediction().lab()))
+                .with("predictedReflectance", recipe.prediction().reflectance().toArray())
+                .with("deltaE", recipe.deltaE())
+                .with("expected", recipe.expected())
+                .with("chanceWithin1", recipe.chanceWithin1())
+                .with("chanceWithin2", recipe.chanceWithin2())
+                .with("within90", recipe.within90())
+                .with("roundingCost", recipe.roundingCost())
+                .with("stepCost", recipe.stepCost())
+                .with("lightsEstimated", recipe.lightsEstimated())
+                .each("lights", recipe.lights().values(), MatchWords::light)
+                .with("metamerism", recipe.metamerism())
+                .with("shortages", bench.shortages(recipe))
+                .with("tintGrams", recipe.tintGrams())
+                .orNull("cost", recipe.cost())
+                .with("betterIn", recipe.betterIn());
     }
 
-    private static Map<String, Object> lab(Lab lab) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("lab", axes(lab));
-        fields.put("light", lab.viewing().light().name());
-        fields.put("observer", lab.viewing().observer().degrees());
-        return fields;
+    private static Fields part(Weighing each) {
+        return Fields.of("id", each.id())
+                .with("name", each.name())
+                .with("tint", each.tint())
+                .with("grams", each.grams())
+                .with("exactGrams", each.exact())
+                .with("gramsPer100", each.per100())
+                .with("share", each.share());
     }
 
-    private static double[] axes(Lab lab) {
-        return rounded(lab.lightness(), lab.a(), lab.b());
-    }
-
-    private static double[] rounded(double... values) {
-        double[] out = new double[values.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = Figures.six(values[i]);
-        }
-        return out;
+    private static Fields light(UnderLight light) {
+        Viewing viewing = light.target().viewing();
+        return Fields.of("light", viewing.light().name())
+                .with("observer", viewing.observer().degrees())
+                .with("deltaE", light.deltaE())
+                .with("mix", light.mix().axes())
+                .with("target", light.target().axes());
     }
 }

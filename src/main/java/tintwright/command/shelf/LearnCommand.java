@@ -2,9 +2,7 @@ package tintwright.command.shelf;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import tintwright.bench.LearnBench;
@@ -15,6 +13,7 @@ import tintwright.command.pieces.Doubts;
 import tintwright.command.pieces.Figures;
 import tintwright.command.pieces.SaidBeside;
 import tintwright.files.Demo;
+import tintwright.files.Fields;
 import tintwright.files.FileProblem;
 import tintwright.files.SharedFile;
 import tintwright.files.ShelfFile;
@@ -101,23 +100,19 @@ public final class LearnCommand extends Command {
         return Figures.fixed(100 * Math.expm1(deviation), 0) + " %";
     }
 
-    private Map<String, Object> fields(LearnBench.Learned learned, Path written) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("added", learned.added().stream().map(Chip::id).toList());
-        fields.put("written", look ? null : written.toString());
-        fields.put("chips", learned.after().shelf().chips().size());
-        List<Object> changes = new ArrayList<>();
-        for (LearnBench.Change change : learned.changes()) {
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("id", change.id());
-            one.put("name", change.name());
-            one.put("strengthFactor", Figures.six(change.strength()));
-            one.put("deviationBefore", Figures.six(change.before()));
-            one.put("deviationAfter", Figures.six(change.after()));
-            changes.add(one);
-        }
-        fields.put("changes", changes);
-        fields.put("doubts", learned.doubts().stream().map(Doubts::fields).toList());
-        return fields;
+    private Fields fields(LearnBench.Learned learned, Path written) {
+        return Fields.none()
+                .each("added", learned.added(), Chip::id)
+                .with("written", look ? null : written)
+                .with("chips", learned.after().shelf().chips().size())
+                .each(
+                        "changes",
+                        learned.changes(),
+                        change -> Fields.of("id", change.id())
+                                .with("name", change.name())
+                                .with("strengthFactor", change.strength())
+                                .with("deviationBefore", change.before())
+                                .with("deviationAfter", change.after()))
+                .each("doubts", learned.doubts(), Doubts::fields);
     }
 }

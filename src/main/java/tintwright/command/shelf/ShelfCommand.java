@@ -4,9 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
@@ -16,8 +14,10 @@ import tintwright.command.pieces.Command;
 import tintwright.command.pieces.Doubts;
 import tintwright.command.pieces.Figures;
 import tintwright.files.Demo;
+import tintwright.files.Fields;
 import tintwright.files.FileProblem;
 import tintwright.files.ShelfFile;
+import tintwright.shelf.PigmentFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.StockItem;
 import tintwright.shelf.knowledge.Doubt;
@@ -47,10 +47,9 @@ public final class ShelfCommand extends Command {
         Shelf shelf = file == null ? Demo.shelf() : ShelfFile.read(file);
         LocalDate day = today == null ? LocalDate.now(ZoneId.systemDefault()) : Figures.date("--today", today);
         List<ShelfBench.Wanted> wanted = ShelfBench.toBuy(shelf, day);
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("shelf", shelf.name());
-        fields.put("chips", shelf.chips().size());
-        fields.put("toBuy", wanted.stream().map(ShelfCommand::fields).toList());
+        Fields fields =
+                Fields.of("shelf", shelf.name()).with("chips", shelf.chips().size());
+        fields.each("toBuy", wanted, ShelfCommand::fields);
         if (toBuy) {
             return new Answer(
                     wanted.isEmpty()
@@ -74,26 +73,21 @@ public final class ShelfCommand extends Command {
             lines.add("");
             lines.add("Look again: " + doubt.words());
         }
-        fields.put("items", items.stream().map(ShelfCommand::fields).toList());
-        fields.put("doubts", knowledge.doubts().stream().map(Doubts::fields).toList());
-        return new Answer(lines, fields);
+        return new Answer(
+                lines,
+                fields.each("items", items, ShelfCommand::fields).each("doubts", knowledge.doubts(), Doubts::fields));
     }
 
-    private static Map<String, Object> fields(ShelfBench.Wanted wanted) {
-        Map<String, Object> fields = named(wanted.item());
-        fields.put("why", wanted.why());
-        return fields;
+    private static Fields fields(ShelfBench.Wanted wanted) {
+        return named(wanted.item()).with("why", wanted.why());
     }
 
-    private static Map<String, Object> named(StockItem item) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("id", item.id());
-        fields.put("name", item.name());
-        fields.put("kind", item.kind().word());
-        OptionalDouble left = item.stock().gramsLeft();
-        fields.put("gramsLeft", left.isPresent() ? left.getAsDouble() : null);
-        fields.put("bestBefore", item.bestBefore().map(LocalDate::toString).orElse(null));
-        return fields;
+    private static Fields named(StockItem item) {
+        return Fields.of("id", item.id())
+                .with("name", item.name())
+                .with("kind", item.kind().word())
+                .orNull("gramsLeft", item.stock().gramsLeft())
+                .orNull("bestBefore", item.bestBefore());
     }
 
     private static String line(ShelfBench.Line item, int width) {
@@ -123,15 +117,12 @@ public final class ShelfCommand extends Command {
         return line.toString().stripTrailing();
     }
 
-    private static Map<String, Object> fields(ShelfBench.Line item) {
-        Map<String, Object> fields = named(item.item());
-        fields.put("family", item.family().map(family -> family.code()).orElse(null));
-        fields.put("chips", item.chips());
-        fields.put(
-                "strengthDeviation",
-                item.deviation().isPresent() ? Figures.six(item.deviation().getAsDouble()) : null);
-        fields.put("known", item.known());
-        fields.put("warnings", item.warnings());
-        return fields;
+    private static Fields fields(ShelfBench.Line item) {
+        return named(item.item())
+                .orNull("family", item.family().map(PigmentFamily::code))
+                .with("chips", item.chips())
+                .orNull("strengthDeviation", item.deviation())
+                .with("known", item.known())
+                .with("warnings", item.warnings());
     }
 }
