@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.BiFunction;
 import tintwright.colour.Lab;
 import tintwright.cup.Contradiction;
@@ -253,22 +254,22 @@ public final class CupBench {
     /**
      * Writes what a dab looked like beside the hull.
      *
-     * @param trial which of the trial dabs that the plan asks for came nearest, made as it says, 1 for the first, or
-     *     {@link Plan.TryDabs#FIRST_ALONE}; 0 for a dab of the cup
+     * @param nearest of the trial dabs that the plan asks for, made as it says: see {@link Plan.TryDabs#seen}; empty when
+     *     only a dab of the cup was looked at
      * @throws IllegalArgumentException when nothing is in the cup, or the plan asks for no such trial dab
      */
-    public CupBench seen(Instant at, EyeVerdict verdict, int trial) {
+    public CupBench seen(Instant at, EyeVerdict verdict, OptionalInt nearest) {
         if (state().mass() == 0) {
             throw new IllegalArgumentException("nothing is in the cup yet, so no dab of it can have been seen");
         }
-        if (trial == 0) {
+        if (nearest.isEmpty()) {
             return after(cup.add(at, new Deed.Seen(verdict)));
         }
         if (!(plan() instanceof Plan.TryDabs row)) {
             throw new IllegalArgumentException(
                     "no trial dab is asked for now: say it of the cup's own dab, or look what is to be done next");
         }
-        return after(cup.add(at, row.seen(verdict, trial)));
+        return after(cup.add(at, row.seen(verdict, nearest.getAsInt())));
     }
 
     /**

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import tintwright.bench.CupBench;
 import tintwright.bench.MatchBench;
 import tintwright.bench.PhotoBench;
@@ -114,7 +115,7 @@ final class DemoInWords {
         cup = cup.asPlanned(Instant.EPOCH);
         heard("The first doses", cup);
         cup = cup.asPlanned(Instant.EPOCH);
-        cup = cup.seen(Instant.EPOCH, SEEN, 0);
+        cup = cup.seen(Instant.EPOCH, SEEN, OptionalInt.empty());
         heard("The cured dab held against the hull is " + SEEN.words() + ". The doses after it", cup);
     }
 

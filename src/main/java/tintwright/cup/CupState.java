@@ -210,11 +210,8 @@ public record CupState(
             for (Deed.Trial trial : seen.trials()) {
                 dabs.add(pot(entry, trial).dab());
             }
-            looks.add(new Look(
-                    entry.id(),
-                    seen.verdict(),
-                    dabs.isEmpty() ? dab() : dabs.get(0),
-                    dabs.isEmpty() ? dabs : dabs.subList(1, dabs.size())));
+            Dab nearest = seen.trial().isPresent() ? dabs.remove(0) : dab();
+            looks.add(new Look(entry.id(), seen.verdict(), nearest, dabs));
             dabSeen |= seen.verdict().tells();
         }
 

@@ -111,9 +111,6 @@ public sealed interface Deed {
     record Seen(EyeVerdict verdict, Optional<Trial> trial, List<Trial> farther) implements Deed {
         public Seen {
             farther = List.copyOf(farther);
-            if (trial.isEmpty() && !farther.isEmpty()) {
-                throw new IllegalArgumentException("a row is of trial dabs: say what the nearest of them had");
-            }
         }
 
         /** A dab of the cup as it is. */

@@ -43,12 +43,13 @@ final class DeedWords {
 
     /** Such as "trial dab of 3 g with 0.08 g soot black, thinned 1 in 20, nearer than with 0.16 g soot black, ". */
     private static String trials(Deed.Seen seen, Shelf shelf) {
-        return seen.trial()
-                .map(trial -> "trial dab of " + Grams.written(trial.grams()) + " with " + got(trial, shelf) + ", "
-                        + seen.farther().stream()
-                                .map(far -> "nearer than with " + got(far, shelf) + ", ")
-                                .collect(Collectors.joining()))
+        String dab = seen.trial()
+                .map(trial -> "trial dab of " + Grams.written(trial.grams()) + " with " + got(trial, shelf) + ", ")
                 .orElse("");
+        return dab
+                + seen.farther().stream()
+                        .map(far -> "nearer than with " + got(far, shelf) + ", ")
+                        .collect(Collectors.joining());
     }
 
     /** What a trial dab got, such as "0.08 g soot black, thinned 1 in 20 and 0.2 g rust red". */

@@ -56,7 +56,8 @@ public sealed interface Plan {
         }
 
         /**
-         * @param nearest which of the dabs came nearest, 1 for the first; or {@link #FIRST_ALONE}
+         * @param nearest which dab came nearest: 1 for the first of the row, 0 for the cup's own beside it; or
+         *     {@link #FIRST_ALONE}
          * @return what is written when they were made and looked at as advised
          * @throws IllegalArgumentException when there is no such dab
          */
@@ -64,16 +65,17 @@ public sealed interface Plan {
             if (nearest == FIRST_ALONE) {
                 return new Deed.Seen(verdict, Optional.of(dabs.get(0).trial()), List.of());
             }
-            if (nearest < 1 || nearest > dabs.size()) {
+            if (nearest < 0 || nearest > dabs.size()) {
                 throw new IllegalArgumentException(
                         dabs.size() == 1
-                                ? "one trial dab is asked for: say what was seen of that one"
+                                ? "one trial dab is asked for: 1 is that one, 0 the cup's own"
                                 : "the trial dabs are numbered 1 to " + dabs.size()
-                                        + ", the lightest first: say which of these came nearest");
+                                        + ", the lightest first, 0 is the cup's own: say which came nearest");
             }
             List<Deed.Trial> farther =
                     new ArrayList<>(dabs.stream().map(TrialDab::trial).toList());
-            return new Deed.Seen(verdict, Optional.of(farther.remove(nearest - 1)), farther);
+            return new Deed.Seen(
+                    verdict, nearest == 0 ? Optional.empty() : Optional.of(farther.remove(nearest - 1)), farther);
         }
     }
 

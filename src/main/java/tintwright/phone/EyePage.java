@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import tintwright.bench.top.BenchTop;
 import tintwright.bench.top.BenchTop.Act;
 import tintwright.bench.top.BenchTop.Answer;
@@ -72,13 +73,14 @@ final class EyePage {
                 .append(pots.size() == 1 ? "Which dab is it?" : "Which dab comes nearest to the hull?")
                 .append("</legend>\n");
         for (int i = 1; i <= pots.size(); i++) {
-            dab(i, "from pot " + i + ": " + pots.get(i - 1), pots.size() == 1, main);
+            dab(String.valueOf(i), "from pot " + i + ": " + pots.get(i - 1), pots.size() == 1, main);
         }
-        dab(0, "it is one of the cup itself", false, main);
+        dab("0", "the cup's own", false, main);
+        dab("", "no pot was made, only a dab of the cup", false, main);
         main.append("</fieldset>\n");
     }
 
-    private static void dab(int number, String words, boolean chosen, StringBuilder main) {
+    private static void dab(String number, String words, boolean chosen, StringBuilder main) {
         main.append("<label class=\"pick\"><input type=\"radio\" required name=\"trial\" value=\"")
                 .append(number)
                 .append(chosen ? "\" checked> " : "\"> ")
@@ -132,11 +134,11 @@ final class EyePage {
                             : form.choice("amount", Amount.class),
                     film);
         }
-        return Answers.wait(top.act(form.text("key"), new Act.Looked(verdict, trial(form.text("trial")))));
+        return Answers.wait(top.act(form.text("key"), new Act.Looked(verdict, nearest(form.text("trial")))));
     }
 
     /** What the page sends is checked by whoever knows how many dabs there are. */
-    private static int trial(String typed) {
-        return typed.matches("[0-9]") ? Integer.parseInt(typed) : 0;
+    private static OptionalInt nearest(String typed) {
+        return typed.matches("[0-9]") ? OptionalInt.of(Integer.parseInt(typed)) : OptionalInt.empty();
     }
 }

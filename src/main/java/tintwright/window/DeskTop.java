@@ -178,7 +178,7 @@ final class DeskTop implements BenchTop.Hands {
             beginCup(answer);
         } else if (act instanceof Act.Looked looked) {
             atTheCup(new Waiting(key, answer, done -> Answer.seen(looked.verdict())), () -> {
-                cup.seen(looked.verdict(), looked.trial());
+                cup.seen(looked.verdict(), looked.nearest());
                 return true;
             });
         } else if (act instanceof Act.Follow follow) {

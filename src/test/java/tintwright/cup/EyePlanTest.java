@@ -163,9 +163,7 @@ class EyePlanTest {
 
     @Test
     void aRowIsOfTrialDabsAndItsDabsAreNumbered() {
-        Deed.Trial trial = new Deed.Trial(3, List.of(new Deed.LetDown("soot-black", 20, 0.3, 0.01)));
         EyeVerdict told = EyeVerdict.cannotTell(FilmState.CURED);
-        assertThrows(IllegalArgumentException.class, () -> new Deed.Seen(told, Optional.empty(), List.of(trial)));
         Cup cup = white();
         Plan plan = DosePlanner.plan(CupSight.of(SHELF, cup));
         while (plan instanceof Plan.Doses doses) {
@@ -179,6 +177,8 @@ class EyePlanTest {
         String said = assertThrows(IllegalArgumentException.class, () -> row.seen(told, 3))
                 .getMessage();
         assertTrue(said.contains("1 to 2"), said);
+        assertEquals(2, row.seen(told, 0).farther().size());
+        assertEquals(1, row.seen(told, Plan.TryDabs.FIRST_ALONE).trials().size());
     }
 
     @Test

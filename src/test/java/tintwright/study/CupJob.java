@@ -176,9 +176,11 @@ final class CupJob {
             taken += share;
             trials++;
         }
-        int nearest = dabs.size() == 1 ? 0 : eye.nearest(dabs, truth);
-        cup = cup.add(now(), row.seen(eye.look(dabs.get(nearest), truth), nearest + 1));
         real = whole;
+        // The cup's own dab lies beside them.
+        dabs.add(0, colour());
+        int nearest = eye.nearest(dabs, truth);
+        cup = cup.add(now(), row.seen(eye.look(dabs.get(nearest), truth), nearest));
         double left = 1 - taken;
         real.replaceAll((id, grams) -> grams * left);
     }

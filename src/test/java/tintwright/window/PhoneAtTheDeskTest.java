@@ -11,6 +11,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Test;
@@ -170,14 +171,16 @@ class PhoneAtTheDeskTest {
         desk.cup().begin();
         EyeVerdict dark = new EyeVerdict(
                 Optional.of(Depth.MUCH_TOO_DARK), Optional.of(Hue.TOO_RED), Amount.LITTLE, FilmState.CURED);
-        Answer early = top.act(cup().key(), new Act.Looked(dark, 0)).join();
+        Answer early =
+                top.act(cup().key(), new Act.Looked(dark, OptionalInt.empty())).join();
         assertFalse(early.done(), "nothing is in the cup");
         assertTrue(early.said().contains("Nothing is in the cup yet"), early.said());
         desk.cup().accept();
         String key = cup().key();
-        Answer seen = top.act(key, new Act.Looked(dark, 0)).join();
+        Answer seen = top.act(key, new Act.Looked(dark, OptionalInt.empty())).join();
         assertEquals(new Answer(true, "Written down: much too dark and a little too red."), seen);
-        assertEquals(seen, top.act(key, new Act.Looked(dark, 0)).join());
+        assertEquals(
+                seen, top.act(key, new Act.Looked(dark, OptionalInt.empty())).join());
         assertEquals(3, entries());
         assertEquals(
                 new Deed.Seen(dark),

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Scene;
@@ -88,7 +89,7 @@ class StationPictures {
                                 Optional.of(EyeVerdict.Hue.NONE),
                                 EyeVerdict.Amount.NOT_SAID,
                                 FilmState.CURED),
-                        0);
+                        OptionalInt.empty());
         assertFalse(
                 desk.cup().inHandProperty().get().orElseThrow().ways().isEmpty(),
                 "a picture of the ways back needs some");

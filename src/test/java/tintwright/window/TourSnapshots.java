@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Locale;
+import java.util.OptionalInt;
 import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import org.junit.jupiter.api.Test;
@@ -75,7 +76,7 @@ class TourSnapshots {
                                         .state()
                                         .grams()),
                                 world.truth()),
-                        0);
+                        OptionalInt.empty());
     }
 
     private static void press(Scene scene, String id) {

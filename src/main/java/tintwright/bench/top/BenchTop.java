@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.UUID;
@@ -49,9 +50,10 @@ public final class BenchTop {
         /**
          * A dab was held against the hull and looked at.
          *
-         * @param trial which of the trial dabs that are asked for came nearest, 1 for the first; 0 for a dab of the cup
+         * @param nearest of the row of trial dabs that is asked for, 1 for the first, 0 for the cup's own beside it; empty
+         *     when only a dab of the cup was looked at
          */
-        record Looked(EyeVerdict verdict, int trial) implements Act {}
+        record Looked(EyeVerdict verdict, OptionalInt nearest) implements Act {}
 
         /** This one of the ways back is followed, from 0. */
         record Follow(int way) implements Act {}

@@ -258,7 +258,7 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
 
     private Answer looked(Act.Looked look) throws FileProblem {
         CupBench after =
-                cups.at(knowledge, job.cup().orElseThrow()).seen(clock.instant(), look.verdict(), look.trial());
+                cups.at(knowledge, job.cup().orElseThrow()).seen(clock.instant(), look.verdict(), look.nearest());
         keep(after, after.still(job.ahead()));
         return Answer.seen(look.verdict());
     }

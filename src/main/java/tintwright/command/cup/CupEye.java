@@ -1,6 +1,7 @@
 package tintwright.command.cup;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -52,9 +53,9 @@ public final class CupEye extends Command {
             paramLabel = "NUMBER",
             fallbackValue = "-1",
             description = "It was a trial dab that the plan asked for, made as it says; of several in a row, the NUMBER"
-                    + " of the one that came nearest, 1 for the first, and no number when only that was made. Without"
-                    + " this it was a dab of the cup.")
-    private int trial;
+                    + " of the one that came nearest, 1 for the first, 0 for the cup's own dab beside them, and no"
+                    + " number when only the first was made. Without this it was a dab of the cup alone.")
+    private Integer trial;
 
     @Option(names = "--wet", description = "The dab had not cured.")
     private boolean wet;
@@ -62,11 +63,15 @@ public final class CupEye extends Command {
     @Override
     protected Answer answer() throws FileProblem {
         EyeVerdict verdict = verdict();
-        return options.change(bench -> new CupAnswer(bench.seen(options.at(), verdict, trial))
+        return options.change(bench -> new CupAnswer(bench.seen(options.at(), verdict, nearest()))
                 .say("Written: " + verdict.words() + ".")
                 .state()
                 .eye()
                 .plan());
+    }
+
+    private OptionalInt nearest() {
+        return trial == null ? OptionalInt.empty() : OptionalInt.of(trial);
     }
 
     private EyeVerdict verdict() {

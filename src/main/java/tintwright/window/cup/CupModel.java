@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -278,10 +279,11 @@ public final class CupModel {
     /**
      * What the eye saw of a dab held against the hull.
      *
-     * @param trial which of the trial dabs that are asked for came nearest, 1 for the first; 0 for a dab of the cup
+     * @param nearest of the trial dabs that are asked for, 1 for the first, 0 for the cup's own beside them; empty when only
+     *     a dab of the cup was looked at
      */
-    public void seen(EyeVerdict verdict, int trial) {
-        learned(bench -> bench.seen(clock.instant(), verdict, trial));
+    public void seen(EyeVerdict verdict, OptionalInt nearest) {
+        learned(bench -> bench.seen(clock.instant(), verdict, nearest));
     }
 
     /** A chip of the cup was read in a photo, with the hull beside it or alone. */

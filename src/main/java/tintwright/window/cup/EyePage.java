@@ -3,6 +3,7 @@ package tintwright.window.cup;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -28,6 +29,8 @@ import tintwright.window.pieces.Controls;
 
 /** What the person sees of a dab held against the hull: two rows of drawn answers, one press each. */
 final class EyePage extends VBox {
+    private static final int NO_POT = -1;
+
     private final CupModel model;
     private final Runnable back;
     private final ToggleGroup depths = new ToggleGroup();
@@ -125,9 +128,10 @@ final class EyePage extends VBox {
             ToggleButton key = dab(i, pots.size() == 1 ? "from the small pot" : "from pot " + i);
             key.setTooltip(new Tooltip(pots.get(i - 1)));
         }
-        ToggleButton cup = dab(0, "from the cup itself");
+        dab(0, "the cup's own");
+        ToggleButton alone = dab(NO_POT, "no pot was made");
         dabs.selectToggle(
-                pots.isEmpty() ? cup : pots.size() == 1 ? dabs.getToggles().get(0) : null);
+                pots.isEmpty() ? alone : pots.size() == 1 ? dabs.getToggles().get(0) : null);
     }
 
     private ToggleButton dab(int number, String words) {
@@ -155,7 +159,9 @@ final class EyePage extends VBox {
 
     private void answer(EyeVerdict verdict) {
         Toggle dab = dabs.getSelectedToggle();
-        model.seen(verdict, dab == null ? 1 : (int) dab.getUserData());
+        // Who cannot tell need not say of which: then the first stands for all that were made.
+        int nearest = dab == null ? 1 : (int) dab.getUserData();
+        model.seen(verdict, nearest == NO_POT ? OptionalInt.empty() : OptionalInt.of(nearest));
         back.run();
     }
 
