@@ -54,6 +54,24 @@ class DocumentsTest {
         }
     }
 
+    /** A figure is one that a command makes again, so no study is without a page that says what it found. */
+    @Test
+    void everyStudyStandsOnAPage() throws IOException {
+        StringBuilder all = new StringBuilder();
+        for (Path page : pages()) {
+            all.append(Files.readString(page));
+        }
+        Set<String> untold = new TreeSet<>();
+        try (Stream<Path> files = Files.walk(Path.of("src/test/java"))) {
+            files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith("Study.java"))
+                    .map(name -> name.replace(".java", ""))
+                    .filter(study -> all.indexOf(study) < 0)
+                    .forEach(untold::add);
+        }
+        assertEquals(Set.of(), untold);
+    }
+
     @Test
     void theTableOfRoomsNamesEveryRoomAndNoOther() throws IOException {
         Set<String> told = new TreeSet<>();
