@@ -26,6 +26,8 @@ final class Guide {
     private static final double WELL_READ = 1;
     /** A tint thinned more than one in so many costs more white than a larger cup does; a judgement of ours. */
     private static final double THINNED = 10;
+    /** The first dose is about this share of what a cup gets in the end; a judgement of ours. */
+    private static final double FIRST_DOSE = 0.5;
     /** No cup is made larger than this for a tint of which it needs next to nothing, g; a judgement of ours. */
     private static final double MOST_FOR_THE_SCALE = 10;
     /** From this CIEDE2000, nine times in ten, a mix can be seen to be off; a chip is the way to know better. */
@@ -194,7 +196,7 @@ final class Guide {
                 .flatMap(recipe -> recipe.exact().grams().entrySet().stream()
                         .filter(part -> job.shelf().tint(part.getKey()).isPresent())
                         .map(part -> part.getValue() / recipe.exact().total()))
-                .mapToDouble(share -> Dose.FEWEST_STEPS * job.scaleStep() / THINNED / share)
+                .mapToDouble(share -> Dose.FEWEST_STEPS * job.scaleStep() / THINNED / FIRST_DOSE / share)
                 .max()
                 .orElse(0);
         return Math.ceil(Math.min(MOST_FOR_THE_SCALE, least) * 10) / 10;

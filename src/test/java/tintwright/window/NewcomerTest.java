@@ -103,17 +103,36 @@ class NewcomerTest {
         });
     }
 
+    private void aNewBoatAtHerHull() {
+        open(new Desk(Desk.own(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn));
+        if (desk.shell().stepProperty().get() != Step.BOAT) {
+            press("now-button");
+        }
+        type("boat-name", "Quillmarrow");
+        pressWords("Take her on");
+        assertEquals(Step.HULL, desk.shell().stepProperty().get(), "a new boat has nothing else to do");
+        type("new-place", "transom");
+    }
+
+    private void fourTintsAndAFirstDose() {
+        assertEquals(Step.SHELF, desk.shell().stepProperty().get());
+        for (String family : List.of("carbon-black", "yellow-iron-oxide", "phthalo-green", "red-iron-oxide")) {
+            press("family-" + family);
+            press("tint-add");
+        }
+        assertEquals(4, desk.job().now().shelf().tints().size());
+        // Chips would make it surer; it can be begun all the same.
+        press("now-button");
+        assertEquals(Step.CUP, desk.shell().stepProperty().get());
+        press("it-is-in");
+        press("it-is-in");
+        assertTrue(desk.job().now().cup().orElseThrow().state().mass() > 0);
+    }
+
     @Test
     void aFirstShelfAHullAndAFirstDoseTakeTwentyTwoPresses() {
         Stagehand.onScreen(() -> {
-            open(new Desk(Desk.own(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn));
-            if (desk.shell().stepProperty().get() != Step.BOAT) {
-                press("now-button");
-            }
-            type("boat-name", "Quillmarrow");
-            pressWords("Take her on");
-            assertEquals(Step.HULL, desk.shell().stepProperty().get(), "a new boat has nothing else to do");
-            type("new-place", "transom");
+            aNewBoatAtHerHull();
             press("way-to-read-1");
             type("lightness", "74");
             type("red-green", "-3");
@@ -121,19 +140,21 @@ class NewcomerTest {
             pressWords("Add the reading");
             press("now-button");
             press("now-button");
-            assertEquals(Step.SHELF, desk.shell().stepProperty().get());
-            for (String family : List.of("carbon-black", "yellow-iron-oxide", "phthalo-green", "red-iron-oxide")) {
-                press("family-" + family);
-                press("tint-add");
-            }
-            assertEquals(4, desk.job().now().shelf().tints().size());
-            // Chips would make it surer; it can be begun all the same.
-            press("now-button");
-            assertEquals(Step.CUP, desk.shell().stepProperty().get());
-            press("it-is-in");
-            press("it-is-in");
-            assertTrue(desk.job().now().cup().orElseThrow().state().mass() > 0);
+            fourTintsAndAFirstDose();
             assertTrue(presses <= 22, presses + " presses");
+            return null;
+        });
+    }
+
+    @Test
+    void byEyeTheSameTakesEighteen() {
+        Stagehand.onScreen(() -> {
+            aNewBoatAtHerHull();
+            press("way-to-read-2");
+            press("hull-like-pale-green");
+            press("now-button");
+            fourTintsAndAFirstDose();
+            assertTrue(presses <= 18, presses + " presses");
             return null;
         });
     }
@@ -155,7 +176,7 @@ class NewcomerTest {
             press("now-button");
             assertEquals(Step.CUP, desk.shell().stepProperty().get());
             double asked = desk.job().now().grams();
-            assertTrue(asked >= wanted && asked < 10, "as much as the holes take, or as can be weighed: " + asked);
+            assertTrue(asked >= wanted && asked <= 10, "as much as the holes take, or as can be weighed: " + asked);
             for (int look = 0; look < 3 && kind() != CupDeeds.Kind.STOP; look++) {
                 weighAllThatIsAsked();
                 if (kind() == CupDeeds.Kind.READ_CHIP) {
