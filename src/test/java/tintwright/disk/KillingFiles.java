@@ -3,13 +3,8 @@ package tintwright.disk;
 import java.io.File;
 import java.io.IOException;
 import java.net.URI;
-import java.nio.ByteBuffer;
-import java.nio.MappedByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.ReadableByteChannel;
 import java.nio.channels.SeekableByteChannel;
-import java.nio.channels.WritableByteChannel;
 import java.nio.file.AccessMode;
 import java.nio.file.CopyOption;
 import java.nio.file.DirectoryStream;
@@ -70,7 +65,7 @@ final class KillingFiles extends FileSystemProvider {
         return new KillingFiles(deadlyStep, false).wrap(folder.toAbsolutePath());
     }
 
-    private void die() {
+    void die() {
         if (endsTheProcess) {
             Runtime.getRuntime().halt(137);
         }
@@ -86,7 +81,7 @@ final class KillingFiles extends FileSystemProvider {
     }
 
     /** @return whether this is the deadly step; those after it are not begun at all */
-    private boolean isTheLast() {
+    boolean isTheLast() {
         long now = left.decrementAndGet();
         if (now < 0) {
             throw new Death();
@@ -94,7 +89,7 @@ final class KillingFiles extends FileSystemProvider {
         return now == 0;
     }
 
-    private void step() {
+    void step() {
         if (isTheLast()) {
             die();
         }
@@ -120,7 +115,7 @@ final class KillingFiles extends FileSystemProvider {
         }
         FileChannel channel = FileChannel.open(real(path), options, attributes);
         open.add(channel);
-        return new Channel(channel);
+        return new KillingChannel(this, channel);
     }
 
     @Override
@@ -234,120 +229,6 @@ final class KillingFiles extends FileSystemProvider {
     @Override
     public Path getPath(URI uri) {
         throw new UnsupportedOperationException();
-    }
-
-    /** What is written in one go is half written when the process dies of it. */
-    private final class Channel extends FileChannel {
-        private final FileChannel real;
-
-        Channel(FileChannel real) {
-            this.real = real;
-        }
-
-        private ByteBuffer halfOf(ByteBuffer bytes) {
-            ByteBuffer half = bytes.duplicate();
-            half.limit(bytes.position() + bytes.remaining() / 2);
-            return half;
-        }
-
-        @Override
-        public int write(ByteBuffer bytes) throws IOException {
-            if (isTheLast()) {
-                real.write(halfOf(bytes));
-                die();
-            }
-            return real.write(bytes);
-        }
-
-        @Override
-        public int write(ByteBuffer bytes, long at) throws IOException {
-            if (isTheLast()) {
-                real.write(halfOf(bytes), at);
-                die();
-            }
-            return real.write(bytes, at);
-        }
-
-        @Override
-        public long write(ByteBuffer[] bytes, int from, int count) throws IOException {
-            step();
-            return real.write(bytes, from, count);
-        }
-
-        @Override
-        public void force(boolean whole) throws IOException {
-            step();
-            real.force(whole);
-        }
-
-        @Override
-        public FileChannel truncate(long size) throws IOException {
-            step();
-            real.truncate(size);
-            return this;
-        }
-
-        @Override
-        public int read(ByteBuffer bytes) throws IOException {
-            return real.read(bytes);
-        }
-
-        @Override
-        public int read(ByteBuffer bytes, long at) throws IOException {
-            return real.read(bytes, at);
-        }
-
-        @Override
-        public long read(ByteBuffer[] bytes, int from, int count) throws IOException {
-            return real.read(bytes, from, count);
-        }
-
-        @Override
-        public long position() throws IOException {
-            return real.position();
-        }
-
-        @Override
-        public FileChannel position(long at) throws IOException {
-            real.position(at);
-            return this;
-        }
-
-        @Override
-        public long size() throws IOException {
-            return real.size();
-        }
-
-        @Override
-        public long transferTo(long from, long count, WritableByteChannel to) throws IOException {
-            return real.transferTo(from, count, to);
-        }
-
-        @Override
-        public long transferFrom(ReadableByteChannel in, long from, long count) throws IOException {
-            step();
-            return real.transferFrom(in, from, count);
-        }
-
-        @Override
-        public MappedByteBuffer map(MapMode mode, long from, long size) throws IOException {
-            return real.map(mode, from, size);
-        }
-
-        @Override
-        public FileLock lock(long from, long size, boolean shared) throws IOException {
-            return real.lock(from, size, shared);
-        }
-
-        @Override
-        public FileLock tryLock(long from, long size, boolean shared) throws IOException {
-            return real.tryLock(from, size, shared);
-        }
-
-        @Override
-        protected void implCloseChannel() throws IOException {
-            real.close();
-        }
     }
 
     private final class KillingSystem extends FileSystem {
