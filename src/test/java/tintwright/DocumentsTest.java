@@ -88,23 +88,31 @@ class DocumentsTest {
             there = files.filter(file -> file.toString().endsWith(".java")
                             && !file.getParent().equals(MAIN))
                     .map(file -> MAIN.relativize(file.getParent()).toString().replace('/', '.'))
-                    // The stations of the window stand in the paragraph below the table.
-                    .filter(room -> !room.startsWith("window."))
+                    // The stations of the two faces stand in the paragraph below the table.
+                    .filter(room -> !room.startsWith("window.") && !room.startsWith("command."))
                     .collect(Collectors.toCollection(TreeSet::new));
         }
         assertEquals(there, told);
     }
 
     @Test
-    void theParagraphOnTheWindowNamesEachOfItsRooms() throws IOException {
+    void theParagraphOnTheFacesNamesEachOfTheirRooms() throws IOException {
         String page = Files.readString(Path.of("DEVELOPERS.md"));
-        try (Stream<Path> rooms = Files.list(MAIN.resolve("window"))) {
-            Set<String> untold = rooms.filter(Files::isDirectory)
-                    .map(room -> room.getFileName().toString())
-                    .filter(room -> !page.contains("`window." + room + "`") && !page.contains("`." + room + "`"))
-                    .collect(Collectors.toCollection(TreeSet::new));
-            assertEquals(Set.of(), untold);
+        Set<String> untold = new TreeSet<>();
+        for (String face : List.of("window", "command")) {
+            String told = page.substring(
+                    page.indexOf(face.equals("window") ? "In the window each station" : "The commands stand"));
+            told = told.substring(0, told.indexOf(face.equals("window") ? "The commands stand" : "\n"));
+            try (Stream<Path> rooms = Files.list(MAIN.resolve(face))) {
+                for (Path room : rooms.filter(Files::isDirectory).toList()) {
+                    String name = room.getFileName().toString();
+                    if (!told.contains("`" + face + "." + name + "`") && !told.contains("`." + name + "`")) {
+                        untold.add(face + "." + name);
+                    }
+                }
+            }
         }
+        assertEquals(Set.of(), untold);
     }
 
     @Test

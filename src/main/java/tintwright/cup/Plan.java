@@ -48,7 +48,7 @@ public sealed interface Plan {
      * @param dabs one or more, the lightest first
      */
     record TryDabs(Outlook now, List<TrialDab> dabs) implements Plan {
-        /** Instead of a number: only the first dab was made. */
+        /** Instead of a number: only the first dab was made; a mark that no number can be, a judgement of ours. */
         public static final int FIRST_ALONE = -1;
 
         public TryDabs {
