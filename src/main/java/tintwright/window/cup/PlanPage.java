@@ -101,6 +101,7 @@ final class PlanPage {
         scale.getSelectionModel().select(SCALE_STEPS.indexOf(model.job().now().scaleStep()));
         scale.setOnAction(event ->
                 model.scaleStep(SCALE_STEPS.get(scale.getSelectionModel().getSelectedIndex())));
+        scale.setId("scale-step");
         scale.setAccessibleText("smallest step of the scale");
         scale.setMinWidth(Region.USE_PREF_SIZE);
         Label scaleAsked = new Label("Scale shows");
