@@ -1,12 +1,17 @@
 package tintwright.window;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.time.Clock;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import tintwright.bench.Cups;
 import tintwright.bench.job.Job;
 import tintwright.bench.log.ShopLog;
+import tintwright.cup.CupDeeds;
 import tintwright.demo.MeteredShop;
+import tintwright.reading.HullFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.knowledge.Knowledge;
 
@@ -35,5 +40,23 @@ public final class Desks {
     /** @return a desk on the demo boat and log, and the shelf of a shop with a meter */
     public static Desk demo(Clock clock) {
         return new Desk(metered(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn);
+    }
+
+    /** Of the hull nothing is known but that it is like stone: what may not go into the cup is tried in small pots. */
+    static Desk trying(Desk desk) {
+        desk.job()
+                .change(before ->
+                        before.withPlaces(before.boat(), List.of(HullFamily.STONE.place(before.boat(), "transom")), 0));
+        desk.cup().begin();
+        desk.cup().accept();
+        while (kind(desk) == CupDeeds.Kind.WEIGH) {
+            desk.cup().accept();
+        }
+        assertEquals(CupDeeds.Kind.TRY_DAB, kind(desk), "no trial dabs are asked for");
+        return desk;
+    }
+
+    static CupDeeds.Kind kind(Desk desk) {
+        return desk.cup().inHandProperty().get().orElseThrow().deeds().now().kind();
     }
 }

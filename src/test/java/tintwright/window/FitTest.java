@@ -135,11 +135,15 @@ class FitTest {
                 bring(desk, scene, size);
                 atMost(size.text() > 1 ? 1 : 0, scene, size + " eye", wrong);
             }
-            scene.getRoot().lookup("#eye-dabs").setVisible(true);
-            scene.getRoot().lookup("#eye-dabs").setManaged(true);
+            Desk trying = Desks.trying(Desks.demo(Clock.systemUTC()));
+            Scene row = scene(trying);
+            trying.shell().stepProperty().set(Step.CUP);
+            bars(row);
+            ((javafx.scene.control.Button) row.getRoot().lookup("#eye-now")).fire();
             for (Size size : sizes) {
-                bring(desk, scene, size);
-                atMost(size.text() > 1 ? 1 : 0, scene, size + " eye, a trial dab", wrong);
+                bring(trying, row, size);
+                atMost(size.text() > 1 ? 1 : 0, row, size + " eye, a row of trial dabs", wrong);
+                check(row, size + " eye, a row of trial dabs", wrong);
             }
             return null;
         });

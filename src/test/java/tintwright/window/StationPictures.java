@@ -1,6 +1,5 @@
 package tintwright.window;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.awt.Graphics2D;
@@ -30,7 +29,6 @@ import tintwright.fill.repair.Lie;
 import tintwright.fill.repair.RepairKind;
 import tintwright.reading.EyeVerdict;
 import tintwright.reading.FilmState;
-import tintwright.reading.HullFamily;
 import tintwright.units.UnitSystem;
 import tintwright.window.frame.Step;
 import tintwright.window.pieces.Look;
@@ -78,7 +76,7 @@ class StationPictures {
     /** Far more went in than the white held back can lift, and the eye says so: there are ways back. */
     private static Desk tooDark(Desk desk) {
         begun(desk);
-        while (kind(desk) == CupDeeds.Kind.WEIGH) {
+        while (Desks.kind(desk) == CupDeeds.Kind.WEIGH) {
             desk.cup().accept();
         }
         desk.cup().alsoWeighed("soot-black", "1.2");
@@ -94,23 +92,6 @@ class StationPictures {
                 desk.cup().inHandProperty().get().orElseThrow().ways().isEmpty(),
                 "a picture of the ways back needs some");
         return desk;
-    }
-
-    /** Of the hull nothing is known but that it is like stone: what may not go into the cup is tried in small pots. */
-    private static Desk trying(Desk desk) {
-        desk.job()
-                .change(before ->
-                        before.withPlaces(before.boat(), List.of(HullFamily.STONE.place(before.boat(), "transom")), 0));
-        begun(desk);
-        while (kind(desk) == CupDeeds.Kind.WEIGH) {
-            desk.cup().accept();
-        }
-        assertEquals(CupDeeds.Kind.TRY_DAB, kind(desk), "a picture of trial dabs needs some");
-        return desk;
-    }
-
-    private static CupDeeds.Kind kind(Desk desk) {
-        return desk.cup().inHandProperty().get().orElseThrow().deeds().now().kind();
     }
 
     private static void toTheEye(Scene scene) {
@@ -165,8 +146,8 @@ class StationPictures {
         all.put("plan", () -> new Shown("plan", Step.CUP, demo(), StationPictures::nothing));
         all.put("dose", () -> new Shown("dose", Step.CUP, begun(demo()), StationPictures::nothing));
         all.put("eye", () -> new Shown("eye", Step.CUP, begun(demo()), StationPictures::toTheEye));
-        all.put("dabs", () -> new Shown("dabs", Step.CUP, trying(demo()), StationPictures::nothing));
-        all.put("nearest", () -> new Shown("nearest", Step.CUP, trying(demo()), StationPictures::toTheEye));
+        all.put("dabs", () -> new Shown("dabs", Step.CUP, Desks.trying(demo()), StationPictures::nothing));
+        all.put("nearest", () -> new Shown("nearest", Step.CUP, Desks.trying(demo()), StationPictures::toTheEye));
         all.put("ways", () -> new Shown("ways", Step.CUP, tooDark(demo()), StationPictures::nothing));
         all.put("log", () -> new Shown("log", Step.LOG, demo(), StationPictures::nothing));
         all.put("own-boat", () -> new Shown("own-boat", Step.BOAT, own(), StationPictures::nothing));

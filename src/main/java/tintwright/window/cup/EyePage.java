@@ -41,7 +41,7 @@ final class EyePage extends VBox {
     private final HBox amountKeys = Controls.row();
     private final ToggleGroup dabs = new ToggleGroup();
     private final Label which = Controls.wrapped("", "question");
-    private final HBox dabKeys = Controls.row();
+    private final FlowPane dabKeys = Controls.closeKeys();
     private final CheckBox wet = new CheckBox("The dab is still wet");
     private final Button seen = Controls.mainButton("That is what I see", this::take);
 
@@ -86,7 +86,6 @@ final class EyePage extends VBox {
         getChildren()
                 .addAll(
                         Controls.wrapped("Hold the cured dab against the hull. What do you see?", "title"),
-                        which,
                         dabKeys,
                         light,
                         Controls.wrapped("The dab is", "question"),
@@ -119,10 +118,9 @@ final class EyePage extends VBox {
 
     /** The only trial dab is meant; of several in a row the nearest must be chosen. */
     private void askWhich(List<String> pots) {
-        Controls.show(which, !pots.isEmpty());
         Controls.show(dabKeys, !pots.isEmpty());
         which.setText(pots.size() == 1 ? "Which dab is it?" : "Which dab comes nearest to the hull?");
-        dabKeys.getChildren().clear();
+        dabKeys.getChildren().setAll(which);
         dabs.getToggles().clear();
         for (int i = 1; i <= pots.size(); i++) {
             ToggleButton key = dab(i, pots.size() == 1 ? "from the small pot" : "from pot " + i);
