@@ -81,7 +81,7 @@ final class PlanWords {
             if (chip.besideHull() && cup.hullReadOnce()) {
                 todo.add(plain(
                         Kind.READ_CHIP,
-                        "Draw down a chip, let it cure, read it, and read the hull once more with it.",
+                        "Put a dab on a card, let it cure, read it, and read the hull once more with it.",
                         first + "One reading of the hull is off by as much as the cup will be: two count together."));
                 return;
             }

@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import org.junit.jupiter.api.Test;
 import tintwright.colour.Geometry;
+import tintwright.cup.CupDeeds;
 import tintwright.window.Desk;
 import tintwright.window.Desks;
 import tintwright.window.Stagehand;
@@ -29,9 +30,7 @@ class CupModelTest {
         assertTrue(inHand(desk).ways().isEmpty());
         assertTrue(desk.cup().really("1.9"), desk.cup().problemProperty().get());
         assertTrue(inHand(desk).ways().isEmpty(), "perhaps it was only written wrongly");
-        assertTrue(
-                inHand(desk).deeds().now().toString().contains("chip"),
-                inHand(desk).deeds().now().toString());
+        assertEquals(CupDeeds.Kind.READ_CHIP, inHand(desk).deeds().now().kind());
     }
 
     @Test
