@@ -41,8 +41,8 @@ final class DemoInWords {
     private static final double GRAMS = 100;
     private static final double SCALE = 0.01;
     /** What the made-up world's own dab looks like beside its hull after the first doses; a test holds that it does. */
-    private static final EyeVerdict SEEN =
-            new EyeVerdict(Optional.of(Depth.MUCH_TOO_LIGHT), Optional.of(Hue.NONE), Amount.NOT_SAID, FilmState.CURED);
+    private static final EyeVerdict SEEN = new EyeVerdict(
+            Optional.of(Depth.A_LITTLE_TOO_LIGHT), Optional.of(Hue.NONE), Amount.NOT_SAID, FilmState.CURED);
 
     private final List<String> lines = new ArrayList<>();
 
