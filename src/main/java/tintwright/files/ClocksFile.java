@@ -10,19 +10,20 @@ import tintwright.fill.catalyst.CureTimer;
 /** Cups with catalyst in them, on disk. The shape is written down in docs/formats.md. */
 public final class ClocksFile {
     private static final String KIND = "clocks";
-    private static final int VERSION = 1;
+    private static final int VERSION = 2;
 
     private ClocksFile() {}
 
     /**
      * A cup that cures.
      *
+     * @param job       boat and place that it is for, as the day's ticks name them; empty in files of before
      * @param batch     its number in the plan, from 1
      * @param words     what it is for
      * @param catalysed when the catalyst went in
      * @param timers    what comes due after that
      */
-    public record Catalysed(int batch, String words, Instant catalysed, List<CureTimer> timers) {
+    public record Catalysed(Optional<String> job, int batch, String words, Instant catalysed, List<CureTimer> timers) {
         public Catalysed {
             timers = List.copyOf(timers);
         }
@@ -56,7 +57,7 @@ public final class ClocksFile {
                 List<CureTimer> left = new ArrayList<>(one.timers());
                 left.retainAll(here.get().timers());
                 if (!left.isEmpty()) {
-                    both.add(new Catalysed(one.batch(), one.words(), one.catalysed(), left));
+                    both.add(new Catalysed(one.job(), one.batch(), one.words(), one.catalysed(), left));
                 }
             } else if (sameCup(one, before).isEmpty()) {
                 both.add(one);
@@ -71,8 +72,9 @@ public final class ClocksFile {
 
     private static Optional<Catalysed> sameCup(Catalysed one, List<Catalysed> among) {
         return among.stream()
-                .filter(other ->
-                        other.batch() == one.batch() && other.catalysed().equals(one.catalysed()))
+                .filter(other -> other.batch() == one.batch()
+                        && other.job().equals(one.job())
+                        && other.catalysed().equals(one.catalysed()))
                 .findFirst();
     }
 
@@ -82,6 +84,7 @@ public final class ClocksFile {
 
     private static Fields tree(Catalysed cup) {
         return Fields.of("batch", cup.batch())
+                .with("job", cup.job())
                 .with("words", cup.words())
                 .with("catalysed", cup.catalysed())
                 .each("timers", cup.timers(), ClocksFile::tree);
@@ -96,8 +99,9 @@ public final class ClocksFile {
     static List<Catalysed> from(JsonPlace root) throws FileProblem {
         root.head(KIND, VERSION, "cups");
         return root.each("cups", cup -> {
-            cup.only("batch", "words", "catalysed", "timers");
+            cup.only("batch", "job", "words", "catalysed", "timers");
             return new Catalysed(
+                    cup.has("job") ? Optional.of(cup.at("job").text()) : Optional.empty(),
                     cup.at("batch").whole(),
                     cup.at("words").text(),
                     cup.at("catalysed").moment(),

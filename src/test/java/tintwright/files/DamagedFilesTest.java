@@ -82,8 +82,12 @@ class DamagedFilesTest {
                 FillDraft.of(Demo.fillOrder().job(), OptionalDouble.of(0.4)),
                 Optional.of(cup),
                 List.of(new Deed.SetAside(12, "bow 1 rest")));
-        List<ClocksFile.Catalysed> clocks = List.of(
-                new ClocksFile.Catalysed(1, "holes", NOON, List.of(new CureTimer("tape off", 12, 18, "tacky"))));
+        List<ClocksFile.Catalysed> clocks = List.of(new ClocksFile.Catalysed(
+                Optional.of("Tarrowmere, port bow"),
+                1,
+                "holes",
+                NOON,
+                List.of(new CureTimer("tape off", 12, 18, "tacky"))));
         Marks marks = new Marks(
                 List.of(), List.of(), List.of(Spot.hull("bow", 1300, 420, 45), Spot.hull("keel", 900, 420, 45)), true);
         SheetContents sheet = new SheetContents(

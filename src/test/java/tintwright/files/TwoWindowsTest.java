@@ -34,7 +34,8 @@ class TwoWindowsTest {
     }
 
     private static ClocksFile.Catalysed cup(int batch, CureTimer... timers) {
-        return new ClocksFile.Catalysed(batch, "holes", NOON.plusSeconds(batch), List.of(timers));
+        return new ClocksFile.Catalysed(
+                Optional.of("Tarrowmere, port bow"), batch, "holes", NOON.plusSeconds(batch), List.of(timers));
     }
 
     @Test

@@ -59,16 +59,20 @@ class OpeningTest {
         assertFalse(before.fill().timers().runningProperty().get().isEmpty());
 
         Desk after = open(false, NOON.plus(Duration.ofMinutes(7)));
-        assertTrue(after.fill().timers().isRunning(1), "the cup cures whether the window is open or not");
+        assertTrue(after.fill().timers().clocks().containsKey(1), "the cup cures whether the window is open or not");
         assertTrue(after.fill().nextProperty().get().running());
         before.fill().timers().tick();
         assertEquals(
                 before.fill().timers().runningProperty().get().get(0).words(),
                 after.fill().timers().runningProperty().get().get(0).words());
 
-        after.fill().stopTimers(1);
+        after.fill().stopTimers(after.fill().timers().inHand(1));
         assertFalse(
-                open(false, NOON.plus(Duration.ofMinutes(9))).fill().timers().isRunning(1),
+                open(false, NOON.plus(Duration.ofMinutes(9)))
+                        .fill()
+                        .timers()
+                        .clocks()
+                        .containsKey(1),
                 "what was stopped stays stopped");
     }
 

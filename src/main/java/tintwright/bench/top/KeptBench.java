@@ -86,7 +86,9 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
         clocks = file.resolveSibling("cure.json");
         if (Files.exists(clocks)) {
             kept = ClocksFile.read(clocks);
-            kept.forEach(one -> running.put(one.batch(), new CureClock(one.catalysed(), one.timers())));
+            kept.stream()
+                    .filter(this::isOfThisPlace)
+                    .forEach(one -> running.put(one.batch(), new CureClock(one.catalysed(), one.timers())));
         }
         this.top = new BenchTop(look(), this);
     }
@@ -315,17 +317,25 @@ public final class KeptBench implements BenchTop.Hands, AutoCloseable {
     /** In the window's own file, so that a cup goes on curing whoever looks next. */
     private void keepClocks() throws FileProblem {
         List<Batch> batches = plan.map(made -> made.plan().batches()).orElse(List.of());
-        List<ClocksFile.Catalysed> now = running.entrySet().stream()
+        List<ClocksFile.Catalysed> now =
+                new ArrayList<>(kept.stream().filter(one -> !isOfThisPlace(one)).toList());
+        running.entrySet().stream()
                 .map(one -> new ClocksFile.Catalysed(
+                        Optional.of(jobName()),
                         one.getKey(),
                         one.getKey() <= batches.size()
                                 ? batches.get(one.getKey() - 1).stage().words()
                                 : "",
                         one.getValue().catalysed(),
                         one.getValue().timers()))
-                .toList();
+                .forEach(now::add);
         ClocksFile.keep(clocks, kept, now);
         kept = now;
+    }
+
+    /** Cups that were kept before places were told apart are of the one in hand. */
+    private boolean isOfThisPlace(ClocksFile.Catalysed cup) {
+        return cup.job().orElseGet(this::jobName).equals(jobName());
     }
 
     private static CureClock without(CureClock clocks, String cue) {

@@ -208,7 +208,8 @@ final class FillAnswer {
         // Once the catalyst is in, what was to be weighed is done with: only the running times count.
         ObservableValue<Boolean> running = model.timers()
                 .runningProperty()
-                .map(cups -> cups.stream().anyMatch(cup -> cup.batch() == batch.number()));
+                .map(cups -> cups.stream()
+                        .anyMatch(cup -> cup.cup().equals(model.timers().inHand(batch.number()))));
         return Controls.sheet(
                 "Batch " + batch.number() + ": " + batch.stage().words(),
                 Controls.onlyWhen(running.map(runs -> !runs), before),

@@ -3,12 +3,12 @@ package tintwright.window.holes;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeSet;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -59,7 +59,7 @@ public final class FillModel {
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper refused = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Next> next = new ReadOnlyObjectWrapper<>(Next.LIST);
-    private final Set<Integer> begun = new TreeSet<>();
+    private final Set<FillTimers.Cup> begun = new HashSet<>();
     private final TickedSteps ticks;
     private final ReadOnlyBooleanWrapper accepted = new ReadOnlyBooleanWrapper(false);
     private Optional<Cup> allTheSame = Optional.empty();
@@ -85,7 +85,7 @@ public final class FillModel {
         this.asking = asking;
         this.writing = writing;
         this.clock = clock;
-        timers = new FillTimers(shell, clock);
+        timers = new FillTimers(shell, clock, this::jobName);
         ticks = new TickedSteps(this::jobName, shell::warn);
         catalyst = new CatalystModel(job);
         hull = new AtTheHullModel(job);
@@ -105,6 +105,8 @@ public final class FillModel {
     }
 
     private void work() {
+        // What cures for another place is called by it.
+        timers.tick();
         Job now = job.now();
         if (now.fill().lines().isEmpty()) {
             asking.cancel();
@@ -217,7 +219,7 @@ public final class FillModel {
         Optional<FillTimers.Next> waiting = timers.next();
         Optional<Batch> cup = plan.get()
                 .flatMap(made -> made.plan().batches().stream()
-                        .filter(batch -> !begun.contains(batch.number()))
+                        .filter(batch -> !begun.contains(timers.inHand(batch.number())))
                         .findFirst());
         int repairs = job.now().fill().lines().size();
         shell.captionProperty(Step.FILL)
@@ -228,15 +230,12 @@ public final class FillModel {
                                         ? Step.FILL.meaning()
                                         : repairs == 1 ? "1 repair" : repairs + " repairs");
         if (waiting.isPresent()) {
-            int batch = waiting.get().batch();
+            FillTimers.Running of = waiting.get().of();
             FillTimers.Cue cue = waiting.get().cue();
             boolean due = cue.phase() != Phase.WAIT;
-            doNext = due ? () -> done(batch, cue.cue()) : () -> {};
+            doNext = due ? () -> done(of.cup(), cue.cue()) : () -> {};
             next.set(new Next(
-                    "Batch " + batch + ", " + cue.inOneLine() + ".",
-                    due ? "Done: " + cue.cue() : "",
-                    true,
-                    cue.urgent()));
+                    of.name() + ", " + cue.inOneLine() + ".", due ? "Done: " + cue.cue() : "", true, cue.urgent()));
         } else if (forbidden()) {
             say(plan.get().get().plan().before(shell.unitsProperty().get()).get(0), "", () -> {});
         } else if (notTheColour().isPresent()) {
@@ -340,20 +339,24 @@ public final class FillModel {
                         .filter(cup -> cup.number() == batch)
                         .findFirst()
                         .ifPresent(cup -> {
-                            begun.add(batch);
-                            timers.start(batch, cup.stage().words(), made.plan().timers());
+                            begun.add(timers.inHand(batch));
+                            timers.start(
+                                    timers.inHand(batch),
+                                    cup.stage().words(),
+                                    made.plan().timers());
                         }));
     }
 
     /** This has been seen to; when it was gel or tape-off it teaches the next plan. */
-    void done(int batch, String cue) {
+    void done(FillTimers.Cup cup, String cue) {
         boolean taught = shop.isPresent()
+                && cup.equals(timers.inHand(cup.batch()))
                 && plan.get().isPresent()
-                && timers.since(batch)
+                && timers.since(cup)
                         .filter(since -> shop.get()
-                                .note(batch, cue, since, plan.get().get().plan()))
+                                .note(cup.batch(), cue, since, plan.get().get().plan()))
                         .isPresent();
-        timers.done(batch, cue);
+        timers.done(cup, cue);
         if (taught) {
             ShopTimes times = shop.get();
             writing.run(
@@ -377,17 +380,17 @@ public final class FillModel {
     }
 
     /** The clock was started by mistake: the batch stands as not begun. */
-    public void stopTimers(int batch) {
-        begun.remove(batch);
-        timers.stop(batch);
+    public void stopTimers(FillTimers.Cup cup) {
+        begun.remove(cup);
+        timers.stop(cup);
         point();
     }
 
     /** Takes up the times that ran when the window was closed, and keeps them from now on. */
     public void keepTimers(KeptTimers kept) {
         try {
-            var before = kept.fetch();
-            before.forEach(one -> begun.add(one.batch()));
+            var before = kept.fetch(jobName());
+            before.forEach(one -> begun.add(one.cup()));
             timers.resume(
                     before,
                     list -> writing.run(

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import tintwright.bench.top.CureClock;
@@ -35,25 +36,33 @@ public final class FillTimers {
     private final List<Started> started = new ArrayList<>();
     private final Map<String, Phase> phases = new HashMap<>();
     private final ReadOnlyObjectWrapper<List<Running>> running = new ReadOnlyObjectWrapper<>(List.of());
+    private final Supplier<String> jobName;
     private Consumer<List<Started>> keep = list -> {};
+
+    /**
+     * Which cup: batches are numbered anew at each place.
+     *
+     * @param job   boat and place that it is for
+     * @param batch its number in their plan
+     */
+    public record Cup(String job, int batch) {}
 
     /**
      * A cup with catalyst in it.
      *
-     * @param batch number of the batch
      * @param words what the batch is for
      * @param clock when it began and what still runs from it
      */
-    record Started(int batch, String words, CureClock clock) {}
+    record Started(Cup cup, String words, CureClock clock) {}
 
     /**
      * A cup as it stands now.
      *
-     * @param batch number of the batch
+     * @param name  such as "Batch 1", with boat and place when it is for others than those in hand
      * @param words what it is for, and when the catalyst went in
      * @param cues  what it will be time for, in order
      */
-    public record Running(int batch, String words, List<Cue> cues) {}
+    public record Running(Cup cup, String name, String words, List<Cue> cues) {}
 
     /**
      * One thing it will be time for.
@@ -93,9 +102,20 @@ public final class FillTimers {
         }
     }
 
-    FillTimers(ShellModel shell, Clock clock) {
+    /** @param jobName boat and place in hand */
+    FillTimers(ShellModel shell, Clock clock, Supplier<String> jobName) {
         this.shell = shell;
         this.clock = clock;
+        this.jobName = jobName;
+    }
+
+    /** @return the cup of so many a batch at the place in hand */
+    public Cup inHand(int batch) {
+        return new Cup(jobName.get(), batch);
+    }
+
+    private String name(Cup cup) {
+        return "Batch " + cup.batch() + (cup.job().equals(jobName.get()) ? "" : " of " + cup.job());
     }
 
     /** Takes up what ran when the window was closed, and hands every change on to be kept. */
@@ -107,32 +127,36 @@ public final class FillTimers {
     }
 
     /** The catalyst of a batch goes in just now; a clock that ran for it begins anew. */
-    void start(int batch, String words, List<CureTimer> timers) {
-        started.removeIf(one -> one.batch() == batch);
-        started.add(new Started(batch, words, new CureClock(clock.instant(), timers)));
+    void start(Cup cup, String words, List<CureTimer> timers) {
+        started.removeIf(one -> one.cup().equals(cup));
+        started.add(new Started(cup, words, new CureClock(clock.instant(), timers)));
         changed();
     }
 
     /** Stops the clock of a batch. */
-    public void stop(int batch) {
-        started.removeIf(one -> one.batch() == batch);
+    void stop(Cup cup) {
+        started.removeIf(one -> one.cup().equals(cup));
         changed();
     }
 
     /** @return how long ago the catalyst of a batch went in; empty when it does not run */
-    Optional<Duration> since(int batch) {
+    Optional<Duration> since(Cup cup) {
         return started.stream()
-                .filter(one -> one.batch() == batch)
+                .filter(one -> one.cup().equals(cup))
                 .findFirst()
                 .map(one -> Duration.between(one.clock().catalysed(), clock.instant()));
     }
 
-    /** This has been done and need not be watched for any more. */
+    /** This has been done, of a batch at the place in hand, and need not be watched for any more. */
     public void done(int batch, String cue) {
-        started.replaceAll(one -> one.batch() != batch
+        done(inHand(batch), cue);
+    }
+
+    void done(Cup cup, String cue) {
+        started.replaceAll(one -> !one.cup().equals(cup)
                 ? one
                 : new Started(
-                        batch,
+                        cup,
                         one.words(),
                         new CureClock(
                                 one.clock().catalysed(),
@@ -143,10 +167,12 @@ public final class FillTimers {
         changed();
     }
 
-    /** @return the clocks that run, by batch */
+    /** @return the clocks that run for the place in hand, by batch */
     public SortedMap<Integer, CureClock> clocks() {
         SortedMap<Integer, CureClock> clocks = new TreeMap<>();
-        started.forEach(one -> clocks.put(one.batch(), one.clock()));
+        started.stream()
+                .filter(one -> one.cup().job().equals(jobName.get()))
+                .forEach(one -> clocks.put(one.cup().batch(), one.clock()));
         return clocks;
     }
 
@@ -169,14 +195,15 @@ public final class FillTimers {
             for (CureClock.Standing standing : one.clock().at(now)) {
                 Cue cue = cue(standing, one.clock(), now);
                 cues.add(cue);
-                String key = one.batch() + " " + standing.timer().cue();
+                String key = one.cup() + " " + standing.timer().cue();
                 phases.put(key, standing.phase());
                 if (before.containsKey(key) && before.get(key) != standing.phase()) {
-                    shell.warn(key, "Batch " + one.batch() + ", " + cue.inOneLine() + ".");
+                    shell.warn(key, name(one.cup()) + ", " + cue.inOneLine() + ".");
                 }
             }
             list.add(new Running(
-                    one.batch(),
+                    one.cup(),
+                    name(one.cup()),
                     one.words() + ", catalysed at " + timeOfDay(one.clock().catalysed()),
                     cues));
         }
@@ -228,17 +255,17 @@ public final class FillTimers {
     /** @return what wants attention first: what is due longest, else what comes next */
     Optional<Next> next() {
         return running.get().stream()
-                .flatMap(one -> one.cues().stream().map(cue -> new Next(one.batch(), cue)))
+                .flatMap(one -> one.cues().stream().map(cue -> new Next(one, cue)))
                 .min(Comparator.comparing((Next next) -> next.cue().phase() == Phase.WAIT ? 1 : 0)
                         .thenComparing(next ->
                                 next.cue().phase() == Phase.WAIT ? next.cue().left() : Duration.ZERO));
     }
 
     /** One cue and the batch it belongs to. */
-    record Next(int batch, Cue cue) {}
+    record Next(Running of, Cue cue) {}
 
-    public boolean isRunning(int batch) {
-        return started.stream().anyMatch(one -> one.batch() == batch);
+    boolean isRunning(Cup cup) {
+        return started.stream().anyMatch(one -> one.cup().equals(cup));
     }
 
     public ReadOnlyObjectProperty<List<Running>> runningProperty() {

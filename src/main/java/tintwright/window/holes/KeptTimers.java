@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import tintwright.bench.top.CureClock;
 import tintwright.files.ClocksFile;
 import tintwright.files.FileProblem;
@@ -28,7 +29,8 @@ public final class KeptTimers {
         }
         List<ClocksFile.Catalysed> now = started.stream()
                 .map(one -> new ClocksFile.Catalysed(
-                        one.batch(),
+                        Optional.of(one.cup().job()),
+                        one.cup().batch(),
                         one.words(),
                         one.clock().catalysed(),
                         one.clock().timers()))
@@ -38,10 +40,11 @@ public final class KeptTimers {
     }
 
     /**
+     * @param inHand boat and place of cups that were kept before places were told apart
      * @return what ran when the window was closed; empty when nothing did
      * @throws FileProblem when it cannot be read; it is left as it is
      */
-    List<FillTimers.Started> fetch() throws FileProblem {
+    List<FillTimers.Started> fetch(String inHand) throws FileProblem {
         if (!Files.exists(file)) {
             return List.of();
         }
@@ -49,7 +52,9 @@ public final class KeptTimers {
             before = ClocksFile.read(file);
             return before.stream()
                     .map(cup -> new FillTimers.Started(
-                            cup.batch(), cup.words(), new CureClock(cup.catalysed(), cup.timers())))
+                            new FillTimers.Cup(cup.job().orElse(inHand), cup.batch()),
+                            cup.words(),
+                            new CureClock(cup.catalysed(), cup.timers())))
                     .toList();
         } catch (FileProblem e) {
             throw FileProblem.unusable(

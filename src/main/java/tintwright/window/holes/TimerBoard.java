@@ -19,7 +19,7 @@ final class TimerBoard extends VBox {
     private final FillModel model;
     private final List<Label> texts = new ArrayList<>();
     private List<String> built = List.of();
-    private List<Integer> shown = List.of();
+    private List<FillTimers.Cup> shown = List.of();
 
     TimerBoard(FillModel model) {
         this.model = model;
@@ -31,13 +31,13 @@ final class TimerBoard extends VBox {
     }
 
     private void show(List<FillTimers.Running> running) {
-        List<Integer> cups = running.stream().map(FillTimers.Running::batch).toList();
+        List<FillTimers.Cup> cups =
+                running.stream().map(FillTimers.Running::cup).toList();
         boolean more = cups.stream().anyMatch(cup -> !shown.contains(cup));
         shown = cups;
         List<String> wanted = running.stream()
                 .flatMap(cup -> Stream.concat(
-                        Stream.of(cup.batch() + cup.words()),
-                        cup.cues().stream().map(cue -> cue.cue() + cue.phase())))
+                        Stream.of(cup.name() + cup.words()), cup.cues().stream().map(cue -> cue.cue() + cue.phase())))
                 .toList();
         if (!wanted.equals(built)) {
             build(running);
@@ -61,22 +61,22 @@ final class TimerBoard extends VBox {
         getChildren().clear();
         texts.clear();
         for (FillTimers.Running cup : running) {
-            VBox sheet = Controls.sheet("Batch " + cup.batch() + " is curing", Controls.soft(cup.words()));
+            VBox sheet = Controls.sheet(cup.name() + " is curing", Controls.soft(cup.words()));
             sheet.setFocusTraversable(true);
             sheet.setAccessibleRole(AccessibleRole.TEXT);
-            sheet.setAccessibleText("Batch " + cup.batch() + " is curing, " + cup.words());
+            sheet.setAccessibleText(cup.name() + " is curing, " + cup.words());
             for (FillTimers.Cue cue : cup.cues()) {
-                sheet.getChildren().add(line(cup.batch(), cue));
+                sheet.getChildren().add(line(cup.cup(), cue));
             }
             sheet.getChildren()
-                    .add(Controls.quietButton("Stop: it was not catalysed", () -> model.stopTimers(cup.batch())));
+                    .add(Controls.quietButton("Stop: it was not catalysed", () -> model.stopTimers(cup.cup())));
             getChildren().add(sheet);
         }
         setVisible(!running.isEmpty());
         setManaged(!running.isEmpty());
     }
 
-    private HBox line(int batch, FillTimers.Cue cue) {
+    private HBox line(FillTimers.Cup cup, FillTimers.Cue cue) {
         boolean due = cue.phase() != Phase.WAIT;
         Label figure = Controls.wrapped(cue.figure(), due ? "caution" : "plain");
         figure.getStyleClass().add("countdown");
@@ -91,7 +91,7 @@ final class TimerBoard extends VBox {
         texts.add(words);
         HBox line = Controls.row(time, words);
         if (due) {
-            line.getChildren().add(Controls.button("Done", () -> model.done(batch, cue.cue())));
+            line.getChildren().add(Controls.button("Done", () -> model.done(cup, cue.cue())));
         }
         return line;
     }

@@ -121,16 +121,16 @@ class FillModelTest {
         var before = fill.planProperty().get().orElseThrow().plan();
         fill.catalysed(1);
         clock.move(Duration.ofMinutes(40));
-        fill.done(1, "stop spreading");
+        fill.done(fill.timers().inHand(1), "stop spreading");
         clock.move(Duration.ofMinutes(20));
-        fill.done(1, "tape off");
+        fill.done(fill.timers().inHand(1), "tape off");
         fill.learnFrom(file);
         var after = fill.planProperty().get().orElseThrow().plan();
         assertTrue(after.origin().contains("1 noted in this shop"), after.origin());
         assertTrue(after.time().leastMinutes() > before.time().leastMinutes());
         fill.catalysed(1);
         clock.move(Duration.ofHours(30));
-        fill.done(1, "stop spreading");
+        fill.done(fill.timers().inHand(1), "stop spreading");
         fill.learnFrom(file);
         assertEquals(
                 after.time(), fill.planProperty().get().orElseThrow().plan().time(), "a day late is no time seen");
@@ -306,7 +306,7 @@ class FillModelTest {
         assertEquals("Done: stop spreading", fill.nextProperty().get().button());
         fill.doNext();
         assertEquals("tape off", cue(0).cue());
-        fill.stopTimers(1);
+        fill.stopTimers(fill.timers().inHand(1));
         assertTrue(fill.timers().runningProperty().get().isEmpty());
         assertTrue(fill.nextProperty().get().button().contains("batch 1"));
     }
@@ -369,12 +369,34 @@ class FillModelTest {
                 fill.timers().runningProperty().get(),
                 again.fill().timers().runningProperty().get());
         assertTrue(again.fill().nextProperty().get().running());
-        again.fill().stopTimers(1);
-        assertTrue(kept.fetch().isEmpty());
+        again.fill().stopTimers(again.fill().timers().inHand(1));
+        assertTrue(kept.fetch("").isEmpty());
         Files.writeString(folder.resolve("bench").resolve("cure.json"), "clocks=two");
         Desk broken = Desks.demo(clock);
         broken.fill().keepTimers(kept);
         assertTrue(broken.shell().noticeProperty().get().contains("cure.json"));
+    }
+
+    /** Batches are numbered anew at each place: one that cures at the bow is not begun at the quarter. */
+    @Test
+    void aBatchThatCuresAtOnePlaceIsNotBegunAtAnother(@TempDir Path folder) throws Exception {
+        KeptTimers kept = new KeptTimers(folder.resolve("cure.json"));
+        fill.keepTimers(kept);
+        assertTrue(addHoles());
+        fill.catalysed(1);
+        int here = desk.job().now().place();
+        desk.job().change(job -> job.withPlaces(job.boat(), job.places(), 1 - here));
+        assertTrue(addHoles());
+        assertFalse(fill.timers().clocks().containsKey(1), "nothing was catalysed here");
+        assertEquals(Map.of(), fill.timers().clocks());
+        var elsewhere = fill.timers().runningProperty().get().get(0);
+        assertTrue(elsewhere.name().startsWith("Batch 1 of Tarrowmere, "), elsewhere.name());
+        fill.catalysed(1);
+        assertEquals(2, fill.timers().runningProperty().get().size(), "both cure");
+        assertEquals(2, kept.fetch("").size());
+        desk.job().change(job -> job.withPlaces(job.boat(), job.places(), here));
+        fill.stopTimers(fill.timers().inHand(1));
+        assertEquals(1, kept.fetch("").size(), "the other one cures on");
     }
 
     @Test

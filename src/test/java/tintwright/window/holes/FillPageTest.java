@@ -166,7 +166,7 @@ class FillPageTest {
                     sheet);
             press(scene, "Fill with it all the same");
             press(scene, "Catalysed now: start its times");
-            desk.fill().stopTimers(1);
+            desk.fill().stopTimers(desk.fill().timers().inHand(1));
             desk.cup().alsoWeighed("soot-black", "0.5");
             assertTrue(
                     buttons(scene).stream().noneMatch("Catalysed now: start its times"::equals),
