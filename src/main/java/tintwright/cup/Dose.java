@@ -1,7 +1,15 @@
 package tintwright.cup;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import tintwright.colour.Ciede2000;
+import tintwright.colour.Lab;
+import tintwright.shelf.Parts;
+import tintwright.shelf.Tint;
 
 /**
  * One thing to put in, as the scale can weigh it.
@@ -13,6 +21,8 @@ import java.util.Set;
  * @param drops   the same dose as drops, when it is a tint; empty when under one drop
  */
 public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> letDown, Optional<Drops> drops) {
+    /** A dose that changes the colour by less than this, CIEDE2000, is not worth stirring; common practice, no source. */
+    private static final double WORTH_STIRRING = 0.15;
     /** A dose under so many steps of the scale is not weighed straight; common practice, no source. */
     public static final int FEWEST_STEPS = 20;
     /** A letdown of fewer steps than this is too little to be worth a dose: one step more or less is a fifth of it; a judgement of ours. */
@@ -87,5 +97,78 @@ public record Dose(String part, double grams, Deed deed, Optional<LetDownMix> le
     /** Steps of a scale have no tail of nines. */
     static double clean(double grams) {
         return Math.round(grams * 1e6) / 1e6;
+    }
+
+    /**
+     * @param kept share of the cup that is kept
+     * @return a way as the scale can weigh it: all its white, then this share of those tints that change something
+     */
+    static List<Dose> of(CupSight sight, TintSearch.Found way, double share, double kept) {
+        return of(sight, way, share, kept, WORTH_STIRRING);
+    }
+
+    /** @param worth CIEDE2000 that a tint must change, or it is left out */
+    static List<Dose> of(CupSight sight, TintSearch.Found way, double share, double kept, double worth) {
+        Map<String, Double> tints = new LinkedHashMap<>(way.tints());
+        while (true) {
+            List<Dose> doses =
+                    weighable(sight, new TintSearch.Found(way.white(), tints, way.distance(), way.safely()), share);
+            Lab all = after(sight, doses, kept);
+            Dose idle = null;
+            double least = worth;
+            for (Dose dose : doses) {
+                if (!dose.part().equals(sight.cup().base())) {
+                    double effect = Ciede2000.between(all, after(sight, without(doses, dose), kept));
+                    idle = effect < least ? dose : idle;
+                    least = Math.min(effect, least);
+                }
+            }
+            if (idle == null) {
+                return doses;
+            }
+            tints.remove(idle.part());
+        }
+    }
+
+    private static List<Dose> without(List<Dose> doses, Dose dose) {
+        return doses.stream().filter(other -> other != dose).toList();
+    }
+
+    private static Lab after(CupSight sight, List<Dose> doses, double kept) {
+        Map<String, Double> grams = sum(sight, doses);
+        sight.state().grams().forEach((id, mass) -> grams.merge(id, mass * kept, Double::sum));
+        return sight.colourOf(Parts.of(grams));
+    }
+
+    static List<Dose> weighable(CupSight sight, TintSearch.Found way, double share) {
+        List<Dose> doses = new ArrayList<>();
+        double step = sight.cup().scaleStep();
+        for (Map.Entry<String, Double> tint : way.tints().entrySet()) {
+            double drop = sight.knowledge()
+                    .shelf()
+                    .tint(tint.getKey())
+                    .map(Tint::dropGrams)
+                    .orElse(Tint.USUAL_DROP_GRAMS);
+            tint(tint.getKey(), tint.getValue() * share, step, drop, sight.cup().stirred(tint.getKey()))
+                    .ifPresent(doses::add);
+        }
+        double brought = 0;
+        for (Dose dose : doses) {
+            brought += dose.deed() instanceof Deed.LetDown down ? down.grams() - dose.grams() : 0;
+        }
+        white(sight.cup().base(), way.white() - brought, step).ifPresent(dose -> doses.add(0, dose));
+        return doses;
+    }
+
+    /** What doses put in, by part, the base of letdowns counted. */
+    static Map<String, Double> sum(CupSight sight, List<Dose> doses) {
+        Map<String, Double> added = new LinkedHashMap<>();
+        for (Dose dose : doses) {
+            added.merge(dose.part(), dose.grams(), Double::sum);
+            if (dose.deed() instanceof Deed.LetDown down) {
+                added.merge(sight.cup().base(), down.grams() - dose.grams(), Double::sum);
+            }
+        }
+        return added;
     }
 }

@@ -8,14 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import tintwright.colour.Ciede2000;
-import tintwright.colour.Lab;
 import tintwright.match.Aim;
 import tintwright.match.Matcher;
 import tintwright.match.Recipe;
 import tintwright.match.Wish;
-import tintwright.shelf.Parts;
-import tintwright.shelf.Tint;
 
 /**
  * From a cup to its next doses. Tint cannot be taken out, so a dose is the largest share of the way that is safe;
@@ -31,8 +27,6 @@ public final class DosePlanner {
      * did; chosen by the study EyeStudy on its choosing half.
      */
     private static final double WORTH = 0.25;
-    /** A dose that changes the colour by less than this, CIEDE2000, is not worth stirring; common practice, no source. */
-    private static final double WORTH_STIRRING = 0.15;
     /** Less white than this share of the batch is not worth a filling up: a gram in a hundred; a judgement of ours. */
     private static final double LEAST_FILL = 0.01;
     /**
@@ -121,9 +115,9 @@ public final class DosePlanner {
                     tints.merge(dose.part(), dose.grams(), Double::sum);
                 }
             }
-            List<Dose> doses = weighable(sight, new TintSearch.Found(white, tints, 0, 0), 1);
+            List<Dose> doses = Dose.weighable(sight, new TintSearch.Found(white, tints, 0, 0), 1);
             double share = 1 - (1 - all.share()) * (1 - more.share());
-            all = new Plan.Doses(doses, sight.outlook(sum(sight, doses), 1), share, false);
+            all = new Plan.Doses(doses, sight.outlook(Dose.sum(sight, doses), 1), share, false);
         }
         return all;
     }
@@ -234,8 +228,8 @@ public final class DosePlanner {
             }
         }
         double share = SafeShare.of(sight, way, 1);
-        List<Dose> doses = doses(sight, way, share, 1);
-        Map<String, Double> added = sum(sight, doses);
+        List<Dose> doses = Dose.of(sight, way, share, 1);
+        Map<String, Double> added = Dose.sum(sight, doses);
         if (!added.isEmpty()) {
             double move = moveTo(added);
             Outlook after = sight.outlook(added, 1);
@@ -280,8 +274,8 @@ public final class DosePlanner {
     /** @param part of the way that a dab is to go, from 0; 1 is all of it */
     private Optional<Plan.TrialDab> dab(TintSearch.Found way, double part) {
         double share = TRIAL_GRAMS / state.mass();
-        List<Dose> doses = doses(sight, way, part * share, share, WORTH_TRYING);
-        Map<String, Double> added = sum(sight, doses);
+        List<Dose> doses = Dose.of(sight, way, part * share, share, WORTH_TRYING);
+        Map<String, Double> added = Dose.sum(sight, doses);
         if (doses.isEmpty()) {
             return Optional.empty();
         }
@@ -361,8 +355,8 @@ public final class DosePlanner {
         if (share < leastShare) {
             return Optional.empty();
         }
-        List<Dose> doses = doses(sight, full, share, 1);
-        return Optional.of(new Plan.Doses(doses, sight.outlook(sum(sight, doses), 1), share, true));
+        List<Dose> doses = Dose.of(sight, full, share, 1);
+        return Optional.of(new Plan.Doses(doses, sight.outlook(Dose.sum(sight, doses), 1), share, true));
     }
 
     private double moveTo(Map<String, Double> added) {
@@ -371,82 +365,5 @@ public final class DosePlanner {
         sight.versions().play(added, 1);
         double[] after = sight.versions().meanMiss();
         return sight.versions().length(new double[] {after[0] - before[0], after[1] - before[1], after[2] - before[2]});
-    }
-
-    /**
-     * @param kept share of the cup that is kept
-     * @return this way as the scale can weigh it: all its white, then this share of those tints that change something
-     */
-    static List<Dose> doses(CupSight sight, TintSearch.Found way, double share, double kept) {
-        return doses(sight, way, share, kept, WORTH_STIRRING);
-    }
-
-    private static List<Dose> doses(CupSight sight, TintSearch.Found way, double share, double kept, double worth) {
-        Map<String, Double> tints = new LinkedHashMap<>(way.tints());
-        while (true) {
-            List<Dose> doses =
-                    weighable(sight, new TintSearch.Found(way.white(), tints, way.distance(), way.safely()), share);
-            Lab all = after(sight, doses, kept);
-            Dose idle = null;
-            double least = worth;
-            for (Dose dose : doses) {
-                if (!dose.part().equals(sight.cup().base())) {
-                    double effect = Ciede2000.between(all, after(sight, without(doses, dose), kept));
-                    idle = effect < least ? dose : idle;
-                    least = Math.min(effect, least);
-                }
-            }
-            if (idle == null) {
-                return doses;
-            }
-            tints.remove(idle.part());
-        }
-    }
-
-    private static List<Dose> without(List<Dose> doses, Dose dose) {
-        return doses.stream().filter(other -> other != dose).toList();
-    }
-
-    private static Lab after(CupSight sight, List<Dose> doses, double kept) {
-        Map<String, Double> grams = sum(sight, doses);
-        sight.state().grams().forEach((id, mass) -> grams.merge(id, mass * kept, Double::sum));
-        return sight.colourOf(Parts.of(grams));
-    }
-
-    private static List<Dose> weighable(CupSight sight, TintSearch.Found way, double share) {
-        List<Dose> doses = new ArrayList<>();
-        double step = sight.cup().scaleStep();
-        for (Map.Entry<String, Double> tint : way.tints().entrySet()) {
-            double drop = sight.knowledge()
-                    .shelf()
-                    .tint(tint.getKey())
-                    .map(Tint::dropGrams)
-                    .orElse(Tint.USUAL_DROP_GRAMS);
-            Dose.tint(
-                            tint.getKey(),
-                            tint.getValue() * share,
-                            step,
-                            drop,
-                            sight.cup().stirred(tint.getKey()))
-                    .ifPresent(doses::add);
-        }
-        double brought = 0;
-        for (Dose dose : doses) {
-            brought += dose.deed() instanceof Deed.LetDown down ? down.grams() - dose.grams() : 0;
-        }
-        Dose.white(sight.cup().base(), way.white() - brought, step).ifPresent(dose -> doses.add(0, dose));
-        return doses;
-    }
-
-    /** What doses put in, by part, the base of letdowns counted. */
-    static Map<String, Double> sum(CupSight sight, List<Dose> doses) {
-        Map<String, Double> added = new LinkedHashMap<>();
-        for (Dose dose : doses) {
-            added.merge(dose.part(), dose.grams(), Double::sum);
-            if (dose.deed() instanceof Deed.LetDown down) {
-                added.merge(sight.cup().base(), down.grams() - dose.grams(), Double::sum);
-            }
-        }
-        return added;
     }
 }

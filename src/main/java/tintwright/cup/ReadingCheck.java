@@ -2,6 +2,9 @@ package tintwright.cup;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+import org.ejml.dense.row.mult.VectorVectorMult_DDRM;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
@@ -51,7 +54,7 @@ public final class ReadingCheck {
         Lab wanted = new Lab(lab.lightness() + shift[0], lab.a() + shift[1], lab.b() + shift[2], viewing);
         double[] miss = {seen.lightness() - wanted.lightness(), seen.a() - wanted.a(), seen.b() - wanted.b()};
         double difference = Ciede2000.between(seen, wanted);
-        if (difference < ALWAYS_POSSIBLE || SmallMatrix.form(miss, SmallMatrix.inverse(doubt.toArray())) < CANNOT) {
+        if (difference < ALWAYS_POSSIBLE || squared(new DMatrixRMaj(miss), doubt) < CANNOT) {
             return Optional.empty();
         }
         return Optional.of(String.format(
@@ -65,5 +68,12 @@ public final class ReadingCheck {
                 wanted.lightness(),
                 wanted.a(),
                 wanted.b()));
+    }
+
+    /** How far off, in standard deviations, squared. */
+    private static double squared(DMatrixRMaj miss, Covariance doubt) {
+        DMatrixRMaj precision = new DMatrixRMaj(doubt.toArray());
+        CommonOps_DDRM.invert(precision);
+        return VectorVectorMult_DDRM.innerProdA(miss, precision, miss);
     }
 }

@@ -5,6 +5,9 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+import org.ejml.dense.row.mult.VectorVectorMult_DDRM;
 import tintwright.colour.Geometry;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
@@ -173,34 +176,46 @@ public final class UnknownCup {
             shares.put(knowledge.shelf().tints().get(chosen[i]).id(), x[i] / total);
             logs[i] = Math.log(x[i]);
         }
-        double[][] doubt = knowledge
+        DMatrixRMaj doubt = new DMatrixRMaj(knowledge
                 .predict(Parts.of(shares), viewing, geometry)
                 .covariance()
                 .plus(noise)
-                .toArray();
-        double[][] precision = SmallMatrix.inverse(doubt);
-        double[] miss = minus(seen, colour(shares));
-        double evidence = -0.5 * SmallMatrix.form(miss, precision) - 0.5 * Math.log(SmallMatrix.determinant(doubt));
+                .toArray());
+        DMatrixRMaj precision = inverse(doubt);
+        DMatrixRMaj miss = new DMatrixRMaj(minus(seen, colour(shares)));
+        double evidence = -0.5 * VectorVectorMult_DDRM.innerProdA(miss, precision, miss)
+                - 0.5 * Math.log(CommonOps_DDRM.det(doubt));
         int tints = knowledge.shelf().tints().size();
         evidence += count * Math.log(USED) + (tints - count) * Math.log(1 - USED);
         double[][] slope = slope(chosen, count, x);
-        double[][] h = new double[count][count];
+        DMatrixRMaj h = new DMatrixRMaj(count, count);
         for (int i = 0; i < count; i++) {
             double z = (logs[i] - Math.log(USUAL_SHARE)) / SPREAD;
             evidence += -0.5 * z * z - Math.log(SPREAD);
             for (int j = 0; j < count; j++) {
-                h[i][j] = SmallMatrix.form(slope[i], precision, slope[j]) + (i == j ? 1 / (SPREAD * SPREAD) : 0);
+                DMatrixRMaj one = new DMatrixRMaj(slope[i]);
+                DMatrixRMaj other = new DMatrixRMaj(slope[j]);
+                h.set(
+                        i,
+                        j,
+                        VectorVectorMult_DDRM.innerProdA(one, precision, other) + (i == j ? 1 / (SPREAD * SPREAD) : 0));
             }
         }
         double off = 0;
         if (count > 0) {
-            evidence -= 0.5 * Math.log(SmallMatrix.determinant(h));
-            double[][] spread = SmallMatrix.inverse(h);
+            evidence -= 0.5 * Math.log(CommonOps_DDRM.det(h));
+            DMatrixRMaj spread = inverse(h);
             for (int i = 0; i < count; i++) {
-                off = Math.max(off, Math.sqrt(spread[i][i]));
+                off = Math.max(off, Math.sqrt(spread.get(i, i)));
             }
         }
         return new Candidate(shares, evidence, Math.min(1, off));
+    }
+
+    private static DMatrixRMaj inverse(DMatrixRMaj of) {
+        DMatrixRMaj inverse = of.copy();
+        CommonOps_DDRM.invert(inverse);
+        return inverse;
     }
 
     /** How L*, a*, b* move with ln of each amount. */

@@ -105,8 +105,8 @@ public final class Ways {
 
     private Way.Climb climb(TintSearch.Found way) {
         double share = SafeShare.of(sight, way, 1);
-        List<Dose> doses = DosePlanner.doses(sight, way, share, 1);
-        Map<String, Double> added = DosePlanner.sum(sight, doses);
+        List<Dose> doses = Dose.of(sight, way, share, 1);
+        Map<String, Double> added = Dose.sum(sight, doses);
         double mass = state.mass() + total(added);
         double white = added.getOrDefault(sight.cup().base(), 0.0);
         return new Way.Climb(doses, sight.outlook(added, 1), mass, white, beyond(white), Math.max(0, mass - wanted));
@@ -119,8 +119,8 @@ public final class Ways {
         double kept = 1 - away / state.mass();
         TintSearch.Found small = scaled(way, kept);
         double share = SafeShare.of(sight, small, kept);
-        List<Dose> doses = DosePlanner.doses(sight, small, share, kept);
-        Map<String, Double> added = DosePlanner.sum(sight, doses);
+        List<Dose> doses = Dose.of(sight, small, share, kept);
+        Map<String, Double> added = Dose.sum(sight, doses);
         double keep = kept * state.mass();
         double mass = keep + total(added);
         double white = added.getOrDefault(sight.cup().base(), 0.0);
@@ -141,7 +141,7 @@ public final class Ways {
     private Way.Fresh fresh(TintSearch.Found way, double kept) {
         TintSearch.Found small = scaled(way, kept);
         double share = SafeShare.of(sight, small, kept);
-        List<Dose> doses = DosePlanner.doses(sight, small, share, kept).stream()
+        List<Dose> doses = Dose.of(sight, small, share, kept).stream()
                 .filter(dose -> !dose.part().equals(sight.cup().base()))
                 .toList();
         Map<String, Double> added = small.all(sight.cup().base(), share);

@@ -263,8 +263,8 @@ class DosePlannerTest {
     private static double effect(CupSight sight, List<Dose> doses, Dose dose) {
         List<Dose> without = doses.stream().filter(other -> other != dose).toList();
         return Ciede2000.between(
-                sight.outlook(DosePlanner.sum(sight, doses), 1).lab(),
-                sight.outlook(DosePlanner.sum(sight, without), 1).lab());
+                sight.outlook(Dose.sum(sight, doses), 1).lab(),
+                sight.outlook(Dose.sum(sight, without), 1).lab());
     }
 
     @Test
