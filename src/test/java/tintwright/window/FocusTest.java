@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Clock;
+import java.util.ArrayDeque;
+import java.util.Queue;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
@@ -21,8 +23,10 @@ import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import tintwright.bench.log.ShopLog;
 import tintwright.colour.Geometry;
 import tintwright.colour.Viewing;
+import tintwright.cup.CupDeeds;
 import tintwright.window.frame.Step;
 import tintwright.window.pieces.Look;
 
@@ -147,6 +151,57 @@ class FocusTest {
         press("Begin the cup");
         settle();
         assertEquals("really", owner().getId());
+    }
+
+    /** The answer comes from elsewhere a moment after the page does. */
+    @Test
+    void whatTheEyeSawIsFollowedByTheFieldForTheNextDose() {
+        Queue<Runnable> worker = new ArrayDeque<>();
+        Stagehand.onScreen(() -> {
+            desk = new Desk(
+                    Desk.demo(),
+                    worker::add,
+                    Runnable::run,
+                    Clock.systemUTC(),
+                    () -> ShopLog.demo(Clock.systemUTC()),
+                    Desks::learn);
+            stage.getScene().setRoot(desk.view());
+            desk.shell().stepProperty().set(Step.CUP);
+            return null;
+        });
+        work(worker);
+        Stagehand.onScreen(() -> {
+            desk.cup().begin();
+            return null;
+        });
+        work(worker);
+        while (Desks.kind(desk) == CupDeeds.Kind.WEIGH) {
+            press("It is in");
+            work(worker);
+            assertTrue(Desks.kind(desk) != CupDeeds.Kind.WEIGH || "really".equals(owner().getId()), "" + owner());
+        }
+        assertEquals("do-it", owner().getId());
+        press("Say what I see");
+        Stagehand.onScreen(() -> {
+            for (String answer : new String[] {"#eye-a-little-too-light", "#eye-none"}) {
+                ((ToggleButton) stage.getScene().getRoot().lookup(answer)).fire();
+            }
+            return null;
+        });
+        press("That is what I see");
+        work(worker);
+        assertEquals(CupDeeds.Kind.WEIGH, Desks.kind(desk));
+        assertEquals("really", owner().getId(), () -> "not " + owner());
+    }
+
+    private void work(Queue<Runnable> worker) {
+        Stagehand.onScreen(() -> {
+            while (!worker.isEmpty()) {
+                worker.remove().run();
+            }
+            return null;
+        });
+        settle();
     }
 
     @Test

@@ -67,6 +67,20 @@ class ShellTest {
     }
 
     @Test
+    void howNearTheColourIsStandsAtTheFootAsSoonAsItIsKnown() {
+        Stagehand.onScreen(() -> {
+            Desk desk = desk();
+            Scene scene = open(desk);
+            desk.shell().answer("\u2013", "nothing to compare yet", "\u2013", "");
+            Label foot = (Label) scene.getRoot().lookup(".now-answer");
+            assertFalse(foot.isVisible());
+            desk.shell().answer("0.9 off", "a touch lighter", "likely within 1.4: seen edge to edge", "Nine in ten.");
+            assertTrue(foot.isVisible() && foot.getText().contains("a touch lighter"), foot.getText());
+            return null;
+        });
+    }
+
+    @Test
     void everyStationOpensByItsNumberKey() {
         Stagehand.onScreen(() -> {
             Desk desk = desk();

@@ -83,6 +83,7 @@ final class DeedCard {
     void show(CupDeeds deeds, String key, Runnable then) {
         CupDeeds.Todo now = deeds.now();
         boolean weighing = now.amount().isPresent();
+        boolean inHand = really.isFocused() || accept.isFocused() || other.isFocused();
         String shown = now.amount()
                 .map(amount -> amount.shown().replace("g", "").strip())
                 .orElse("");
@@ -113,9 +114,10 @@ final class DeedCard {
         if (!now.deed().equals(advised)) {
             // What was half typed for another dose must not be written for this one.
             advised = now.deed();
-            boolean focused = really.isFocused();
             really.setText(shown);
-            if (focused) {
+            if (inHand && weighing) {
+                // Whoever did the last thing goes on with this one: what the scale shows is typed, or Enter takes it.
+                really.requestFocus();
                 really.selectAll();
             }
         }

@@ -43,7 +43,8 @@ final class NowBar extends HBox {
                                 : "",
                         model.closeProperty(),
                         model.closeWordsProperty(),
-                        model.sureProperty()));
+                        model.sureProperty(),
+                        model.sureWordsProperty()));
         answer.setWrapText(true);
         answer.setMinHeight(USE_PREF_SIZE);
         Controls.whenSaid(answer);

@@ -252,6 +252,11 @@ public final class ShellModel {
         return sure;
     }
 
+    /** @return what {@link #sureProperty()} means; empty while there is nothing to compare */
+    StringProperty sureWordsProperty() {
+        return sureWords;
+    }
+
     public StringProperty nowProperty() {
         return now;
     }
