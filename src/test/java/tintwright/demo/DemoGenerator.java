@@ -169,16 +169,20 @@ public final class DemoGenerator {
         return new DemoGenerator().photo();
     }
 
-    /** The same tubs as in the shop with the meter, four of the tints, and no chip yet. */
+    /**
+     * The same tubs as in the shop with the meter, four of the tints, and no chip yet. When they were opened nobody
+     * noted: on whatever day the demo is tried, it must not call its own tubs stale.
+     */
     private static Shelf few(Shelf metered) {
         List<String> ids = FEW.stream().map(tub -> tub.id).toList();
         List<StockItem> items = new ArrayList<>();
         for (StockItem item : metered.items()) {
             if (item instanceof Leftover leftover) {
-                items.add(
-                        new Leftover(leftover.id(), leftover.name(), leftover.parts(), List.of(), leftover.setAside()));
+                items.add(new Leftover(leftover.id(), leftover.name(), leftover.parts(), List.of(), Optional.empty()));
             } else if (!(item instanceof Tint) || ids.contains(item.id())) {
-                items.add(item);
+                Stock stock = item.stock();
+                items.add(item.withStock(new Stock(
+                        stock.gramsLeft(), stock.lowAt(), stock.pricePerKg(), Optional.empty(), stock.keeps())));
             }
         }
         return new Shelf(metered.name(), items, List.of());

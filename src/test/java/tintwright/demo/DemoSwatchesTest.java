@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tintwright.bench.MatchBench;
 import tintwright.bench.PhotoBench;
 import tintwright.bench.SheetBench;
+import tintwright.bench.ShelfBench;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
@@ -29,6 +31,7 @@ import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.shelf.Chip;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.Tint;
+import tintwright.shelf.knowledge.Knowledge;
 
 class DemoSwatchesTest {
     private static final Path BOAT = Path.of("swatches/tarrowmere");
@@ -99,6 +102,17 @@ class DemoSwatchesTest {
             assertEquals(DemoPhoto.NAME, seen.photo().orElseThrow().photo());
         }
         assertTrue(shelf.leftovers().get(0).readings().isEmpty());
+    }
+
+    /** Whoever tries the demo years from now must not be told off about tubs that were never theirs. */
+    @Test
+    void theDemoNeverCallsItsOwnTubsStale() {
+        for (LocalDate day : List.of(LocalDate.of(2026, 3, 14), LocalDate.of(2040, 1, 1))) {
+            assertEquals(List.of(), ShelfBench.toBuy(Demo.shelf(), day), "on " + day);
+            for (ShelfBench.Line line : ShelfBench.look(Knowledge.of(Demo.shelf()), day)) {
+                assertEquals(List.of(), line.warnings(), line.item().name() + " on " + day);
+            }
+        }
     }
 
     @Test
