@@ -233,13 +233,26 @@ public record DifferenceWords(Ciede2000.Parts parts, List<Said> said) {
         return last == 0 ? texts.get(0) : String.join(", ", texts.subList(0, last)) + " and " + texts.get(last);
     }
 
-    /** @return a whole sentence, the part that matters most named when there are several */
-    public String sentence() {
-        if (said.isEmpty()) {
-            return "Beside the hull there is " + phrase() + ".";
-        }
-        String start = "The mix is " + phrase() + " than the hull";
-        return said.size() == 1 ? start + "." : start + "; " + first() + " is what the eye sees first.";
+    /**
+     * The same of what is only reckoned: a best guess must not sound like a promise.
+     *
+     * @param nine CIEDE2000 that nine of ten stay within, 0 or more
+     * @return "no difference to see" only where nine of ten would show none worth a word
+     */
+    public String phrase(double nine) {
+        return said.isEmpty() && nine > HARD_TO_SEE ? "alike as far as is known" : phrase();
+    }
+
+    /**
+     * @param nine as in {@link #phrase(double)}
+     * @return the mix beside the hull and how sure that is, the part that matters most named when there are several
+     */
+    public String sentence(double nine) {
+        String how = said.isEmpty()
+                ? "Beside the hull: " + phrase(nine)
+                : "The mix is " + phrase() + " than the hull"
+                        + (said.size() == 1 ? "" : "; " + first() + " is what the eye sees first");
+        return how + ". It is " + likely(nine) + (nine > HARD_TO_SEE ? ", and a dab tells." : ".");
     }
 
     private String first() {

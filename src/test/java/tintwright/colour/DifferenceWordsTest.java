@@ -17,8 +17,9 @@ class DifferenceWordsTest {
         DifferenceWords words = DifferenceWords.of(lab(80, 1, 4), lab(84, 0.2, 4));
         assertEquals("darker and a touch redder", words.phrase());
         assertEquals(
-                "The mix is darker and a touch redder than the hull; the value is what the eye sees first.",
-                words.sentence());
+                "The mix is darker and a touch redder than the hull; the value is what the eye sees first. It is likely "
+                        + "within 4.4: seen at a glance, and a dab tells.",
+                words.sentence(4.4));
     }
 
     @Test
@@ -41,7 +42,12 @@ class DifferenceWordsTest {
     void saysNothingOfWhatIsNotSeen() {
         DifferenceWords words = DifferenceWords.of(lab(84, 0.2, 4), lab(84.1, 0.2, 4.1));
         assertEquals("no difference to see", words.phrase());
-        assertEquals("Beside the hull there is no difference to see.", words.sentence());
+        assertEquals(
+                "Beside the hull: no difference to see. It is likely within 0.9: hard to see.", words.sentence(0.9));
+        assertEquals("alike as far as is known", words.phrase(3.2), "a best guess is no promise");
+        assertEquals(
+                "Beside the hull: alike as far as is known. It is likely within 3.2: seen side by side, and a dab tells.",
+                words.sentence(3.2));
         assertTrue(words.said().isEmpty());
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import tintwright.bench.CupBench;
 import tintwright.bench.job.Job;
@@ -70,7 +71,16 @@ final class CupLook {
                 cup,
                 deeds,
                 contents(bench, shelf),
-                drawn.cup(field, compared, all, chip),
+                drawn.cup(
+                        field,
+                        compared,
+                        all,
+                        chip,
+                        empty || dispute.isPresent()
+                                ? OptionalDouble.empty()
+                                : outlook.stream()
+                                        .mapToDouble(Outlook::within90)
+                                        .findFirst()),
                 drawn.doses(name, all, cup.base(), doses),
                 drawn.rose(name, all, today, CupPictures.parts(doses)),
                 outlook.map(seen -> close(seen, dispute)).orElse("not begun"),

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import tintwright.bench.CupBench;
@@ -73,7 +74,10 @@ final class CupPictures {
                     Shade.of(under.mix()),
                     Optional.empty(),
                     under.deltaE(),
-                    DifferenceWords.of(under.mix(), under.target()).phrase());
+                    DifferenceWords.of(under.mix(), under.target()).phrase(recipe.within90()),
+                    under.target().viewing().equals(recipe.prediction().lab().viewing())
+                            ? OptionalDouble.of(recipe.within90())
+                            : OptionalDouble.empty());
         }));
     }
 
@@ -85,8 +89,9 @@ final class CupPictures {
      * @param mixName  what the cup's field is called
      * @param compared what the number compares
      * @param chip     what was last read of it, when it is cured and nothing has gone in since
+     * @param within90 nine times in ten the cup is within this CIEDE2000 of the hull; empty while that is not said
      */
-    SwatchState cup(String mixName, String compared, Parts cup, Optional<Reading> chip) {
+    SwatchState cup(String mixName, String compared, Parts cup, Optional<Reading> chip, OptionalDouble within90) {
         Spectrum mix = foretell(cup).reflectance();
         Spectrum spectrum = target.reflectance().orElseGet(() -> SmoothReflectance.of(target.colour()));
         return new SwatchState("Hull", mixName, "Chip, as read", compared, JudgedLight.each(light -> {
@@ -100,7 +105,8 @@ final class CupPictures {
                     chip.<Lab>flatMap(reading -> asRead(reading, light, viewing))
                             .map(Shade::of),
                     Ciede2000.between(mixed, wanted),
-                    CupDeeds.difference(DifferenceWords.of(mixed, wanted)));
+                    CupDeeds.difference(DifferenceWords.of(mixed, wanted)),
+                    read ? within90 : OptionalDouble.empty());
         }));
     }
 

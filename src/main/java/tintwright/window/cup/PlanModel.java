@@ -101,9 +101,9 @@ public final class PlanModel {
                     made.recipe().prediction().lab(), made.target().colour()));
         }
 
-        /** @return the mix beside the hull in one sentence */
+        /** @return the mix beside the hull, and how sure that is */
         public String verdict() {
-            return beside().map(DifferenceWords::sentence).orElse("");
+            return beside().map(words -> words.sentence(within90())).orElse("");
         }
 
         /** @return how far the mix is from the hull by the best estimate */
@@ -113,7 +113,7 @@ public final class PlanModel {
 
         /** @return which way it is off */
         public String closeWords() {
-            return beside().map(DifferenceWords::phrase).orElse("");
+            return beside().map(words -> words.phrase(within90())).orElse("");
         }
 
         /** @return how sure that is */

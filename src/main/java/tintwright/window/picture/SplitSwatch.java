@@ -155,7 +155,11 @@ public final class SplitSwatch extends Picture {
     }
 
     private String verdict(SwatchState.UnderLight now, boolean named) {
-        return (named ? state.compared() + ": " : "") + now.words() + " (" + DifferenceWords.off(now.apart()) + ")";
+        String sure = now.within90().isPresent()
+                ? ", likely " + DifferenceWords.within(now.within90().getAsDouble())
+                : "";
+        return (named ? state.compared() + ": " : "") + now.words() + " (" + DifferenceWords.off(now.apart()) + sure
+                + ")";
     }
 
     @Override

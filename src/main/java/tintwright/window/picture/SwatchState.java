@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import tintwright.colour.JudgedLight;
 
 /**
@@ -23,8 +24,10 @@ public record SwatchState(
      * @param chip  the chip that was read, when there is one
      * @param apart how far apart the two that are compared are, CIEDE2000, 0 or more
      * @param words how they differ, such as "too dark and a touch red"
+     * @param within90 nine times in ten they are within this CIEDE2000; empty where that is not known
      */
-    public record UnderLight(Shade hull, Shade mix, Optional<Shade> chip, double apart, String words) {
+    public record UnderLight(
+            Shade hull, Shade mix, Optional<Shade> chip, double apart, String words, OptionalDouble within90) {
         public UnderLight {
             if (!(apart >= 0)) {
                 throw new IllegalArgumentException("a difference is 0 or more, was " + apart);

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -138,7 +139,8 @@ class PictureTest {
                                     Samples.shade(60, 1, 10),
                                     Optional.empty(),
                                     20,
-                                    "much too dirty"))));
+                                    "much too dirty",
+                                    OptionalDouble.empty()))));
             laidOut(swatch, 1);
             Rectangle hull = (Rectangle) swatch.getChildrenUnmodifiable().get(0);
             assertEquals(1, swatch.lookupAll(".unshown-words").size());

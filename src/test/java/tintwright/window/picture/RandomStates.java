@@ -3,6 +3,7 @@ package tintwright.window.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import tintwright.colour.JudgedLight;
 
@@ -117,7 +118,8 @@ final class RandomStates {
                         Samples.shade(between(random, 15, 95), 0, wild && oneIn(random, 2) ? -95 : 3),
                         chip ? Optional.of(Samples.shade(50, 1, 1)) : Optional.empty(),
                         oneIn(random, 3) ? between(random, 0, 60) : between(random, 0, 6),
-                        "much too dark, too dirty, a touch green and a touch blue")));
+                        "much too dark, too dirty, a touch green and a touch blue",
+                        oneIn(random, 2) ? OptionalDouble.of(4.4) : OptionalDouble.empty())));
     }
 
     static List<Patches.Patch> patches(Random random) {

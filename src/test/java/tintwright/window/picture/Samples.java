@@ -3,6 +3,7 @@ package tintwright.window.picture;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import tintwright.colour.JudgedLight;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
@@ -31,13 +32,24 @@ public final class Samples {
                                 CUP,
                                 chip ? Optional.of(shade(65, -1.5, 9)) : Optional.empty(),
                                 5.1,
-                                "clearly lighter"),
+                                "clearly lighter",
+                                OptionalDouble.of(6.2)),
                         JudgedLight.LAMP,
                         new SwatchState.UnderLight(
-                                shade(62.5, -2, 12), shade(66.4, 0, 9), Optional.empty(), 4.8, "clearly lighter"),
+                                shade(62.5, -2, 12),
+                                shade(66.4, 0, 9),
+                                Optional.empty(),
+                                4.8,
+                                "clearly lighter",
+                                OptionalDouble.of(6.2)),
                         JudgedLight.TUBE,
                         new SwatchState.UnderLight(
-                                shade(62, -4, 12), shade(66.8, -2, 8), Optional.empty(), 5.6, "clearly lighter")));
+                                shade(62, -4, 12),
+                                shade(66.8, -2, 8),
+                                Optional.empty(),
+                                5.6,
+                                "clearly lighter",
+                                OptionalDouble.of(6.2))));
     }
 
     public static SwatchState unshowable() {
@@ -49,7 +61,12 @@ public final class Samples {
                 Map.of(
                         JudgedLight.DAYLIGHT,
                         new SwatchState.UnderLight(
-                                shade(60, -90, 10), shade(60, -60, 10), Optional.empty(), 12, "much too dirty")));
+                                shade(60, -90, 10),
+                                shade(60, -60, 10),
+                                Optional.empty(),
+                                12,
+                                "much too dirty",
+                                OptionalDouble.empty())));
     }
 
     public static DepthState tooLight() {
