@@ -95,13 +95,13 @@ final class Guide {
         }
     }
 
-    /** At the fill its own next thing counts, unless the colour is still to be made. */
+    /** At the fill its own next thing counts, unless the colour is still to be made and no hole is being measured. */
     private void filling(Job now, Optional<CupModel.InHand> mixing) {
         boolean mixed = now.cup().isPresent()
                 && mixing.isPresent()
                 && mixing.get().deeds().now().kind() == CupDeeds.Kind.STOP;
         FillModel.Next next = fill.nextProperty().get();
-        if (mixed || next.running()) {
+        if (mixed || next.running() || fill.measuring()) {
             shell.next(next.sentence(), next.button(), fill::doNext);
         }
     }

@@ -58,7 +58,7 @@ class NewcomerTest {
     private void pressWords(String words) {
         lay();
         scene.getRoot().lookupAll(".button").stream()
-                .filter(node -> words.equals(((ButtonBase) node).getText()))
+                .filter(node -> node.isVisible() && words.equals(((ButtonBase) node).getText()))
                 .findFirst()
                 .map(ButtonBase.class::cast)
                 .orElseThrow(() -> new AssertionError("no key says \"" + words + "\""))
@@ -169,8 +169,10 @@ class NewcomerTest {
             type("size-hole", "5");
             type("size-top", "9");
             type("size-countersink", "2");
+            assertTrue(desk.shell().nowProperty().get().contains("depth"), "it says what is missing");
             type("size-depth", "6");
-            pressWords("Put it on the list");
+            assertEquals("Put it on the list", desk.shell().nowButtonProperty().get());
+            press("now-button");
             assertEquals("Make the colour", desk.shell().nowButtonProperty().get());
             double wanted = desk.fill().planProperty().get().orElseThrow().gramsForTheCup();
             press("now-button");

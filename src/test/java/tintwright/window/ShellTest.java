@@ -75,7 +75,7 @@ class ShellTest {
             Label foot = (Label) scene.getRoot().lookup(".now-answer");
             assertFalse(foot.isVisible());
             desk.shell().answer("0.9 off", "a touch lighter", "likely within 1.4: seen edge to edge", "Nine in ten.");
-            assertTrue(foot.isVisible() && foot.getText().contains("a touch lighter"), foot.getText());
+            assertTrue(foot.isVisible() && foot.getText().startsWith("A touch lighter (0.9 off)"), foot.getText());
             return null;
         });
     }

@@ -1,5 +1,6 @@
 package tintwright.window.frame;
 
+import java.util.Locale;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -37,7 +38,7 @@ final class NowBar extends HBox {
         answer.textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> model.comparing()
-                                ? model.closeWordsProperty().get() + " ("
+                                ? capital(model.closeWordsProperty().get()) + " ("
                                         + model.closeProperty().get() + ") \u00b7 "
                                         + model.sureProperty().get()
                                 : "",
@@ -57,6 +58,10 @@ final class NowBar extends HBox {
         Controls.onlyWhen(model.nowButtonProperty().isNotEmpty(), button);
         getChildren().addAll(words, button);
         Controls.onlyWhen(model.stepProperty().isNotEqualTo(Step.CUP).or(model.elsewhereProperty()), this);
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     /** @param other true while something else in sight is the one thing to press: then this key steps back */

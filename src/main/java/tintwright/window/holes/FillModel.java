@@ -62,6 +62,7 @@ public final class FillModel {
     private final Set<FillTimers.Cup> begun = new HashSet<>();
     private final TickedSteps ticks;
     private final ReadOnlyBooleanWrapper accepted = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyObjectWrapper<Optional<Measuring>> measuring = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Cup> allTheSame = Optional.empty();
     private Optional<ShopTimes> shop = Optional.empty();
     private Runnable doNext = () -> {};
@@ -236,6 +237,9 @@ public final class FillModel {
             doNext = due ? () -> done(of.cup(), cue.cue()) : () -> {};
             next.set(new Next(
                     of.name() + ", " + cue.inOneLine() + ".", due ? "Done: " + cue.cue() : "", true, cue.urgent()));
+        } else if (measuring()) {
+            Measuring hole = measuring.get().orElseThrow();
+            say(hole.sentence(), "Put it on the list", hole.put());
         } else if (forbidden()) {
             say(plan.get().get().plan().before(shell.unitsProperty().get()).get(0), "", () -> {});
         } else if (notTheColour().isPresent()) {
@@ -271,6 +275,21 @@ public final class FillModel {
     private void say(String sentence, String button, Runnable action) {
         doNext = action;
         next.set(new Next(sentence, button, false, false));
+    }
+
+    /** @param hole the one that is being measured just now; empty when none is */
+    void measure(Optional<Measuring> hole) {
+        measuring.set(hole);
+        point();
+    }
+
+    /** @return true while a hole is being measured: then that is what comes next here */
+    public boolean measuring() {
+        return measuring.get().isPresent();
+    }
+
+    ReadOnlyObjectProperty<Optional<Measuring>> measuringProperty() {
+        return measuring.getReadOnlyProperty();
     }
 
     /** Does what {@link #nextProperty()} says. */

@@ -5,6 +5,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tintwright.units.UnitSystem;
+import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.Doors;
 import tintwright.window.pieces.SideBySide;
 
@@ -43,6 +44,13 @@ public final class FillPage {
         typed.getStyleClass().add("side");
         VBox mixed = new VBox(timers, list, answer.build());
         mixed.getStyleClass().add("column");
-        return new SideBySide(mixed, typed, false);
+        SideBySide sides = new SideBySide(mixed, typed, false);
+        // Until there is a list, what is typed comes before the picture that explains it.
+        Controls.follow(
+                sides,
+                model.job().jobProperty(),
+                (before, after) -> sides.narrowAbove(after.fill().lines().isEmpty()));
+        sides.narrowAbove(model.job().now().fill().lines().isEmpty());
+        return sides;
     }
 }

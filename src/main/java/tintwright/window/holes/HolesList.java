@@ -33,8 +33,28 @@ final class HolesList {
     Node build() {
         Controls.follow(list, model.job().jobProperty(), (before, after) -> showList());
         Controls.follow(list, model.planProperty(), (before, after) -> showList());
+        Controls.follow(list, model.measuringProperty(), (before, after) -> showFirst());
         showList();
         return Controls.sheet("What needs filling", list);
+    }
+
+    /** While there is no list: where the first of it is measured, and how it looks so far. */
+    private void showFirst() {
+        if (!model.job().now().fill().lines().isEmpty()) {
+            return;
+        }
+        list.getChildren()
+                .setAll(Controls.plain(
+                        "Measure one hole, scratch or worn patch and put it on the list: how much colour to"
+                                + " mix, how much catalyst and how the day runs then stands here."));
+        model.measuringProperty()
+                .get()
+                .ifPresent(hole -> list.getChildren()
+                        .add(RepairPicture.measured(
+                                hole.drawn(),
+                                USUAL_GEL_MM,
+                                hole.drawn().kind() + " cut through, with what is measured of it",
+                                hole.names())));
     }
 
     /** Each hole as measured, the colour it takes, and what is wrong with one in its own line. */
@@ -42,10 +62,7 @@ final class HolesList {
         list.getChildren().clear();
         List<RepairLine> lines = model.job().now().fill().lines();
         if (lines.isEmpty()) {
-            list.getChildren()
-                    .add(Controls.plain(
-                            "Measure one hole, scratch or worn patch and put it on the list: how much colour to mix, how "
-                                    + "much catalyst and how the day runs then stands here."));
+            showFirst();
         }
         for (int i = 0; i < lines.size(); i++) {
             int index = i;

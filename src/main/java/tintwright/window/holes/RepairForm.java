@@ -3,6 +3,7 @@ package tintwright.window.holes;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +21,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import tintwright.fill.repair.Finding;
 import tintwright.fill.repair.Lie;
+import tintwright.fill.repair.Repair;
 import tintwright.fill.repair.RepairKind;
 import tintwright.units.UnitSystem;
 import tintwright.window.picture.RepairPicture;
@@ -75,7 +77,10 @@ final class RepairForm {
     private final Map<String, TextField> sizeFields = new LinkedHashMap<>();
     private final FlowPane findings = new FlowPane();
     private final HBox drawn = Controls.row();
+    /** Stands at the foot of the window, in sight at every size; here only while the foot has a cup to mind. */
     private final Button put = Controls.button("Put it on the list", this::add);
+
+    private VBox form = Controls.column();
 
     RepairForm(FillModel model, UnitSystem units) {
         this.model = model;
@@ -95,15 +100,16 @@ final class RepairForm {
         count.setId("repair-count");
         count.setPrefColumnCount(3);
         count.setOnAction(event -> goOn());
+        count.textProperty().addListener((property, before, after) -> look());
         name.setOnAction(event -> goOn());
         name.getStyleClass().add("do-now");
         VBox named = Controls.asked("What", name);
         HBox.setHgrow(named, Priority.ALWAYS);
         lie.getSelectionModel().select(Lie.VERTICAL);
         kind.getSelectionModel().select(RepairKind.COUNTERSUNK);
-        name.textProperty().addListener((property, before, after) -> signal());
-        Controls.follow(put, model.job().jobProperty(), (before, after) -> signal());
-        signal();
+        name.textProperty().addListener((property, before, after) -> look());
+        put.setId("repair-put");
+        Controls.onlyWhen(model.nextProperty().map(FillModel.Next::running), put);
         findings.getStyleClass().add("fields");
         for (Finding one : Finding.values()) {
             CheckBox box = new CheckBox(one.code());
@@ -111,31 +117,33 @@ final class RepairForm {
             box.setUserData(one);
             findings.getChildren().add(box);
         }
-        return Controls.sheet(
+        form = Controls.sheet(
                 "",
                 Controls.row(named, Controls.asked("How many", count)),
                 Controls.row(Choices.asked("Kind", kind), Choices.asked("The surface lies", lie)),
                 sizes,
+                Controls.whenSaid(Controls.bound(model.problemProperty(), "caution")),
                 drawn,
+                put,
                 Controls.wrapped("Found there too", "question"),
                 findings,
-                put,
-                Controls.whenSaid(Controls.bound(model.problemProperty(), "caution")),
                 mix);
+        Controls.follow(form, model.job().jobProperty(), (before, after) -> look());
+        // Behind a door that is closed nothing is being measured.
+        form.sceneProperty().addListener((property, before, after) -> look());
+        return form;
     }
 
     private void askSizes(RepairKind wanted) {
         showMix();
         sizes.getChildren().clear();
         sizeFields.clear();
-        drawn.getChildren().clear();
-        Controls.show(drawn, false);
         Stream.concat(wanted.needed().stream(), wanted.optional().stream()).forEach(size -> {
             TextField field = new TextField();
             field.setPrefColumnCount(4);
             field.setId("size-" + size);
             field.setOnAction(event -> goOn());
-            field.textProperty().addListener((property, before, after) -> draw());
+            field.textProperty().addListener((property, before, after) -> look());
             sizeFields.put(size, field);
             String unit = units == UnitSystem.METRIC ? "mm" : size.equals("film") ? "mil" : "in";
             String asked = RepairKind.ANGLE.equals(size) ? SIZES.get(size) : SIZES.get(size) + ", " + unit;
@@ -144,36 +152,58 @@ final class RepairForm {
                             wanted.needed().contains(size) || ONE_OF_TWO.contains(size) ? asked : asked + " (if any)",
                             field));
         });
+        look();
     }
 
-    /** With holes on the list it is the thing to press only once another is being measured. */
-    private void signal() {
+    /** The hole as far as it is measured: drawn here, or large where there is no list yet, and what comes next of it. */
+    private void look() {
+        boolean first = model.job().now().fill().lines().isEmpty();
         boolean typed = Stream.concat(Stream.of(name), sizeFields.values().stream())
                 .anyMatch(field -> !field.getText().isBlank());
-        Controls.main(put, typed || model.job().now().fill().lines().isEmpty());
-        put.requestLayout();
-    }
-
-    /** The hole as far as it is measured; nothing is drawn of what cannot be yet. */
-    private void draw() {
-        signal();
+        Optional<Repair> whole = model.look(kind.getValue(), typedSizes(), units);
         drawn.getChildren().clear();
-        Map<String, String> typed = new LinkedHashMap<>();
-        sizeFields.forEach((size, field) -> typed.put(size, field.getText()));
-        model.look(kind.getValue(), typed, units)
+        whole.filter(repair -> !first)
                 .ifPresent(repair -> drawn.getChildren()
                         .setAll(
-                                new RepairPicture(
-                                        repair,
-                                        model.job()
-                                                .now()
-                                                .fill()
-                                                .facts()
-                                                .oldFilm()
-                                                .orElse(HolesList.USUAL_GEL_MM),
-                                        repair.kind() + " cut through"),
+                                new RepairPicture(repair, gelMm(), repair.kind() + " cut through"),
                                 Controls.soft(units.volume(repair.volumeMm3() / 1000) + " each")));
         Controls.show(drawn, !drawn.getChildren().isEmpty());
+        model.measure(
+                form.getScene() != null && (first || typed)
+                        ? Optional.of(new Measuring(
+                                whole.orElseGet(() -> Measuring.like(kind.getValue())),
+                                SIZES,
+                                sentence(whole, typed),
+                                this::add))
+                        : Optional.empty());
+    }
+
+    private String sentence(Optional<Repair> whole, boolean typed) {
+        if (whole.isPresent()) {
+            String kind = whole.get().kind();
+            return kind.substring(0, 1).toUpperCase(Locale.ROOT) + kind.substring(1) + ", "
+                    + units.volume(whole.get().volumeMm3() / 1000) + " each.";
+        }
+        return typed
+                ? "Still to measure: " + String.join(", ", stillMissing()) + "."
+                : "Measure what is to be filled: that says how much to mix.";
+    }
+
+    private List<String> stillMissing() {
+        return missing()
+                .map(SIZES::get)
+                .map(words -> words.toLowerCase(Locale.ROOT))
+                .toList();
+    }
+
+    private double gelMm() {
+        return model.job().now().fill().facts().oldFilm().orElse(HolesList.USUAL_GEL_MM);
+    }
+
+    private Map<String, String> typedSizes() {
+        Map<String, String> typed = new LinkedHashMap<>();
+        sizeFields.forEach((size, field) -> typed.put(size, field.getText()));
+        return typed;
     }
 
     private void showMix() {
@@ -190,35 +220,31 @@ final class RepairForm {
 
     /** Enter goes to the next size that is needed and not typed yet, and after the last of them onto the list. */
     private void goOn() {
-        missing().ifPresentOrElse(TextField::requestFocus, this::add);
+        missing().findFirst().map(sizeFields::get).ifPresentOrElse(TextField::requestFocus, this::add);
     }
 
-    private Optional<TextField> missing() {
+    /** @return the sizes that are needed and not typed yet; of two that mean the same the first alone */
+    private Stream<String> missing() {
         boolean oneOfTwo = ONE_OF_TWO.stream()
                 .anyMatch(size -> sizeFields.containsKey(size)
                         && !sizeFields.get(size).getText().isBlank());
-        return sizeFields.entrySet().stream()
-                .filter(size -> size.getValue().getText().isBlank())
-                .filter(size -> kind.getValue().needed().contains(size.getKey())
-                        || ONE_OF_TWO.contains(size.getKey()) && !oneOfTwo)
-                .map(Map.Entry::getValue)
-                .findFirst();
+        return sizeFields.keySet().stream()
+                .filter(size -> sizeFields.get(size).getText().isBlank())
+                .filter(size -> kind.getValue().needed().contains(size) || "countersink".equals(size) && !oneOfTwo);
     }
 
     private void add() {
-        Map<String, String> typed = new LinkedHashMap<>();
-        sizeFields.forEach((size, field) -> typed.put(size, field.getText()));
         Set<Finding> found = boxes().filter(CheckBox::isSelected)
                 .map(box -> (Finding) box.getUserData())
                 .collect(Collectors.toSet());
-        if (model.add(name.getText(), kind.getValue(), typed, lie.getValue(), count.getText(), found, units)) {
+        if (model.add(name.getText(), kind.getValue(), typedSizes(), lie.getValue(), count.getText(), found, units)) {
             boxes().forEach(box -> box.setSelected(false));
             name.clear();
             count.setText("1");
             sizeFields.values().forEach(TextField::clear);
             name.requestFocus();
         } else {
-            missing().ifPresent(TextField::requestFocus);
+            missing().findFirst().map(sizeFields::get).ifPresent(TextField::requestFocus);
         }
     }
 

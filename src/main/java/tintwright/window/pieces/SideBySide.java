@@ -24,6 +24,7 @@ public final class SideBySide extends StackPane {
     private final Label ruler = new Label();
     private boolean stacked;
     private boolean narrowFirst;
+    private boolean narrowAbove;
 
     /**
      * @param wide      gets what is left of the width
@@ -50,6 +51,14 @@ public final class SideBySide extends StackPane {
         return this;
     }
 
+    /** Where the two are stacked, the narrow side comes above the other or below it. */
+    public void narrowAbove(boolean above) {
+        if (above != narrowAbove) {
+            narrowAbove = above;
+            arrange(stacked);
+        }
+    }
+
     private void fit() {
         boolean tight = getWidth() > 0 && getWidth() < ROOM * ruler.getFont().getSize();
         if (tight != stacked) {
@@ -67,7 +76,7 @@ public final class SideBySide extends StackPane {
             side.setMinWidth(USE_PREF_SIZE);
         }
         Pane box = tight ? new VBox() : new HBox();
-        box.getChildren().setAll(narrowFirst ? List.of(side, wide) : List.of(wide, side));
+        box.getChildren().setAll(narrowFirst || tight && narrowAbove ? List.of(side, wide) : List.of(wide, side));
         box.getStyleClass().add("sides-box");
         getChildren().addAll(box, ruler);
     }

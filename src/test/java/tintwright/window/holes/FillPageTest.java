@@ -243,16 +243,21 @@ class FillPageTest {
         });
     }
 
-    /** What could not be put on the list is said below the key, which stays where the finger is. */
+    /** What could not be put on the list is said at the sizes; the key at the foot stays where the finger is. */
     @Test
     void aRefusalDoesNotMoveTheKeyThatWasPressed() {
         Stagehand.onScreen(() -> {
-            Scene scene = page(Desks.demo(clock));
-            door(scene, "hole");
+            Desk desk = Desks.demo(clock);
+            desk.shell().stepProperty().set(Step.FILL);
+            Scene scene = new Scene(desk.view(), 1280, 800);
+            Look.dress(scene);
+            scene.getRoot().applyCss();
+            scene.getRoot().layout();
+            ((TextField) scene.lookup("#size-hole")).setText("5");
             Button key = button(scene, "Put it on the list");
             double before = key.localToScene(0, 0).getY();
             key.fire();
-            assertTrue(words(scene).contains("hole"), words(scene));
+            assertTrue(words(scene).contains("needs how deep the countersink is"), words(scene));
             assertEquals(before, key.localToScene(0, 0).getY(), 0.5);
             return null;
         });
