@@ -130,7 +130,7 @@ public class ShelfBenchmark {
 
     @Benchmark
     public Object learnTwelveTintsAndSixtyChips() {
-        return Knowledge.of(shelf);
+        return Knowledge.learn(shelf);
     }
 
     @Benchmark

@@ -82,6 +82,13 @@ public final class Browser implements AutoCloseable {
         devTools("Network.setBlockedURLs", Map.of("urls", List.of("*.js")));
     }
 
+    /** As a browser that has been nowhere yet, and runs scripts: a start costs seconds. */
+    void anew() throws IOException, InterruptedException {
+        devTools("Network.enable", Map.of());
+        devTools("Network.clearBrowserCookies", Map.of());
+        devTools("Network.setBlockedURLs", Map.of("urls", List.of()));
+    }
+
     private void devTools(String command, Map<String, Object> parameters) throws IOException, InterruptedException {
         post(session + "/goog/cdp/execute", Map.of("cmd", command, "params", parameters));
     }

@@ -15,7 +15,9 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,23 +29,29 @@ import tintwright.window.Desks;
 
 /** The pages in a real browser, as small as a phone. Skipped where no chromedriver is installed. */
 class PhoneInABrowserTest {
+    private static Browser browser;
+
     @TempDir
     Path folder;
 
     private final MovedClock clock = new MovedClock();
     private KeptBench bench;
     private PhoneServer server;
-    private Browser browser;
     private String pages;
+
+    @BeforeAll
+    static void start() throws Exception {
+        assumeTrue(Browser.installed(), "no chromedriver on the path: the phone's pages are not tried in a browser");
+        browser = new Browser();
+    }
 
     @BeforeEach
     void open() throws Exception {
-        assumeTrue(Browser.installed(), "no chromedriver on the path: the phone's pages are not tried in a browser");
         Path job = folder.resolve("bench.json");
         BenchFile.keep(job, Optional.empty(), PhonePagesTest.job());
         bench = KeptBench.open(job, clock, Desks::learn, Optional.empty());
         server = PhoneServer.open(PhoneRefusalsTest.here(), 0, bench.top(), folder.resolve("photos"), clock);
-        browser = new Browser();
+        browser.anew();
         browser.open(server.invitation());
         browser.press("button.main");
         assertTrue(browser.says("Weigh in"), "let in");
@@ -85,10 +93,16 @@ class PhoneInABrowserTest {
 
     @AfterEach
     void close() throws Exception {
+        // Not a page of a server that is gone, which asks for it again and again.
+        browser.open("about:blank");
+        server.close();
+        bench.close();
+    }
+
+    @AfterAll
+    static void end() throws Exception {
         if (browser != null) {
             browser.close();
-            server.close();
-            bench.close();
         }
     }
 

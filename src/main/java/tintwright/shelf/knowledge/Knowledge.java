@@ -36,6 +36,16 @@ public final class Knowledge {
     /** The step of a usual pocket scale, grams; common practice, no source. */
     private static final double USUAL_STEP = 0.01;
 
+    /** How many shelves are remembered, some megabytes each: now, before, and what it is held against. */
+    private static final int REMEMBERED = 3;
+    /** What was learned lately; the last asked about is the last to go. */
+    private static final Map<Shelf, Knowledge> LATELY = new LinkedHashMap<>(REMEMBERED, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Shelf, Knowledge> eldest) {
+            return size() > REMEMBERED;
+        }
+    };
+
     private final Shelf shelf;
     private final Evidence evidence;
     private final Evidence.Fit fit;
@@ -139,8 +149,26 @@ public final class Knowledge {
         return WEIGHING_GRAMS * scaleStep / USUAL_STEP;
     }
 
-    /** @return what the chips on this shelf teach */
+    /**
+     * @return what the chips on this shelf teach; at once when it was among the last few that were asked about, for a
+     *         deed that is taken back, or another boat and back, comes to a shelf that was learned from before
+     */
     public static Knowledge of(Shelf shelf) {
+        synchronized (LATELY) {
+            Knowledge known = LATELY.get(shelf);
+            if (known != null) {
+                return known;
+            }
+        }
+        Knowledge learned = learn(shelf);
+        synchronized (LATELY) {
+            LATELY.put(shelf, learned);
+        }
+        return learned;
+    }
+
+    /** @return what the chips on this shelf teach, learned from nothing */
+    public static Knowledge learn(Shelf shelf) {
         Evidence evidence = new Evidence(shelf, List.of(), Map.of(), Set.of());
         return learned(evidence, evidence.best());
     }

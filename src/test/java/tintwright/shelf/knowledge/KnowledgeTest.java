@@ -2,6 +2,8 @@ package tintwright.shelf.knowledge;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -50,9 +52,9 @@ class KnowledgeTest {
     void isTheSameBitForBitInWhateverOrderTheChipsStand() {
         HiddenShop shop = new HiddenShop(1);
         List<Chip> chips = chips(shop, 0.1, 0.3);
-        Knowledge first = Knowledge.of(shop.shelf(chips));
+        Knowledge first = Knowledge.learn(shop.shelf(chips));
         Collections.shuffle(chips, new Random(5));
-        Knowledge second = Knowledge.of(shop.shelf(chips));
+        Knowledge second = Knowledge.learn(shop.shelf(chips));
         for (int part = 0; part < first.ids().size(); part++) {
             assertArrayEquals(first.absorption()[part], second.absorption()[part]);
             assertArrayEquals(first.scattering()[part], second.scattering()[part]);
@@ -60,6 +62,20 @@ class KnowledgeTest {
         assertEquals(
                 first.predict(tinted("carbon-black", 0.2), Viewing.D65_10, Geometry.SPECULAR_INCLUDED),
                 second.predict(tinted("carbon-black", 0.2), Viewing.D65_10, Geometry.SPECULAR_INCLUDED));
+    }
+
+    /** Taking a chip back, and another boat and back, come to a shelf that was learned from before. */
+    @Test
+    void aShelfThatWasAskedAboutLatelyIsNotLearnedFromAgain() {
+        HiddenShop shop = new HiddenShop(2);
+        List<Chip> chips = chips(shop, 0.1, 0.3);
+        Knowledge first = Knowledge.of(shop.shelf(chips));
+        assertNotSame(first, Knowledge.of(shop.shelf(chips.subList(1, chips.size()))));
+        assertSame(first, Knowledge.of(shop.shelf(new ArrayList<>(chips))));
+        for (int left = 1; left < 4; left++) {
+            Knowledge.of(shop.shelf(chips.subList(0, left)));
+        }
+        assertNotSame(first, Knowledge.of(shop.shelf(chips)), "only the last few are kept");
     }
 
     @Test
@@ -298,11 +314,12 @@ class KnowledgeTest {
         assertThrows(IllegalArgumentException.class, () -> knowledge.shares(Parts.of(Map.of("nothing", 1.0))));
     }
 
+    /** More than a shop pours in ten years; ten thousand with -Dchips=10000. */
     @Test
-    void tenThousandChipsAreSimplyHandled() {
+    void aThousandChipsAreSimplyHandled() {
         HiddenShop shop = new HiddenShop(8);
         List<Chip> chips = new ArrayList<>();
-        for (int i = 0; i < 10_000; i++) {
+        for (int i = 0; i < Integer.getInteger("chips", 1000); i++) {
             Tint tint = shop.tints().get(i % shop.tints().size());
             chips.add(shop.chip("c" + i, tinted(tint.id(), 0.05 + 0.001 * (i % 300))));
         }
