@@ -36,7 +36,8 @@ public final class Knowledge {
     /** The step of a usual pocket scale, grams; common practice, no source. */
     private static final double USUAL_STEP = 0.01;
 
-    /** How many shelves are remembered, some megabytes each: now, before, and what it is held against. */
+    /** How many shelves are remembered, some megabytes each: now, before, and what it is held
+     * against; a judgement of ours. */
     private static final int REMEMBERED = 3;
     /** What was learned lately; the last asked about is the last to go. */
     private static final Map<Shelf, Knowledge> LATELY = new LinkedHashMap<>(REMEMBERED, 0.75f, true) {
