@@ -168,18 +168,24 @@ public record CupState(
             this.base = base;
         }
 
+        /** Less than half a step of the scale is what its rounding leaves: nothing that could be weighed. */
+        private double left(double taken, double step) {
+            double left = reserve - taken;
+            return left < step / 2 ? 0 : left;
+        }
+
         void take(CupEntry entry) {
             Deed deed = entry.deed();
             if (deed instanceof Deed.Weighed weighed) {
                 put(weighed.part(), weighed.grams(), weighed.step());
                 if (weighed.part().equals(base)) {
-                    reserve = Math.max(0, reserve - weighed.grams());
+                    reserve = left(weighed.grams(), weighed.step());
                 }
             } else if (deed instanceof Deed.LetDown down) {
                 double tint = down.grams() / down.oneIn();
                 put(down.part(), tint, Math.hypot(down.step() / down.oneIn(), Deed.LetDown.OFF * tint));
                 put(base, down.grams() - tint, down.step());
-                reserve = Math.max(0, reserve - (down.grams() - tint));
+                reserve = left(down.grams() - tint, down.step());
             } else if (deed instanceof Deed.Dropped drops) {
                 put(
                         drops.part(),

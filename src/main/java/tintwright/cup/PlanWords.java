@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import tintwright.colour.DifferenceWords;
 import tintwright.cup.CupDeeds.Amount;
 import tintwright.cup.CupDeeds.Kind;
 import tintwright.cup.CupDeeds.Todo;
@@ -99,12 +100,22 @@ final class PlanWords {
             todo.add(plain(
                     Kind.STOP,
                     "Stop here: another dose would not help.",
-                    "It is " + stop.now().words() + ", and a dose would gain less than the readings can tell."));
+                    seenAlike()
+                            ? "You saw no difference. By all else that is known it is "
+                                    + DifferenceWords.likely(stop.now().within90()) + ", too little for a dose to mend."
+                            : "It is " + stop.now().words()
+                                    + ", and a dose would gain less than the readings can tell."));
         } else if (plan instanceof Plan.WayBack) {
             todo.add(plain(Kind.CHOOSE_WAY, "Choose a way back.", "Tints alone do not bring it back."));
         } else {
             todo.add(plain(Kind.WHITE_FIRST, "Weigh white in first: there is none in the cup.", ""));
         }
+    }
+
+    /** The last that was said of a dab is that it looks like the hull. */
+    private boolean seenAlike() {
+        List<CupState.Look> looks = sight.state().looks();
+        return !looks.isEmpty() && looks.get(looks.size() - 1).verdict().alike();
     }
 
     private Todo start(Plan.Start start) {

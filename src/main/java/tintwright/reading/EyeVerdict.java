@@ -120,6 +120,11 @@ public record EyeVerdict(Optional<Depth> depth, Optional<Hue> hue, Amount amount
         return depth.isPresent() || hue.isPresent();
     }
 
+    /** @return true when dab and hull were seen to look the same */
+    public boolean alike() {
+        return depth.equals(Optional.of(Depth.SAME)) && hue.equals(Optional.of(Hue.NONE));
+    }
+
     /** @return such as "a little too light and much too red", or "cannot tell" */
     public String words() {
         String ofHue = hue.map(one -> amount.words + one.words).orElse("");

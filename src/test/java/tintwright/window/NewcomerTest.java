@@ -186,6 +186,11 @@ class NewcomerTest {
                 }
             }
             assertEquals(CupDeeds.Kind.STOP, kind());
+            CupDeeds done = desk.cup().inHandProperty().get().orElseThrow().deeds();
+            assertTrue(
+                    done.now().why().startsWith("You saw no difference"),
+                    done.now().why());
+            assertEquals(0, done.heldBack(), "what the rounding of the scale leaves is nothing held back");
             press("do-it");
             assertEquals(Step.FILL, desk.shell().stepProperty().get());
             press("now-button");

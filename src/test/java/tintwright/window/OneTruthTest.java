@@ -4,13 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Clock;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import tintwright.bench.log.ShopLog;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.DifferenceWords;
 import tintwright.colour.JudgedLight;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
+import tintwright.cup.CupDeeds;
+import tintwright.reading.EyeVerdict;
 import tintwright.reading.FilmState;
 import tintwright.window.cup.CupModel;
 import tintwright.window.picture.Shade;
@@ -20,7 +26,7 @@ import tintwright.window.picture.SwatchState;
 class OneTruthTest {
     private static final double ROUNDING = 1e-9;
 
-    private final Desk desk = Desks.demo(Clock.systemUTC());
+    private Desk desk = Desks.demo(Clock.systemUTC());
 
     private CupModel.InHand now() {
         return desk.cup().inHandProperty().get().orElseThrow();
@@ -42,6 +48,32 @@ class OneTruthTest {
         assertEquals(one.red(), other.red(), ROUNDING, why);
         assertEquals(one.green(), other.green(), ROUNDING, why);
         assertEquals(one.blue(), other.blue(), ROUNDING, why);
+    }
+
+    @Test
+    void afterTheEyeHasSpoken() {
+        desk = new Desk(
+                Desk.demo(),
+                Runnable::run,
+                Runnable::run,
+                Clock.systemUTC(),
+                () -> ShopLog.demo(Clock.systemUTC()),
+                Desks::learn);
+        desk.cup().begin();
+        for (EyeVerdict.Depth depth : List.of(EyeVerdict.Depth.A_LITTLE_TOO_LIGHT, EyeVerdict.Depth.SAME)) {
+            while (Desks.kind(desk) == CupDeeds.Kind.WEIGH) {
+                desk.cup().accept();
+            }
+            desk.cup()
+                    .seen(
+                            new EyeVerdict(
+                                    Optional.of(depth),
+                                    Optional.of(EyeVerdict.Hue.NONE),
+                                    EyeVerdict.Amount.NOT_SAID,
+                                    FilmState.CURED),
+                            OptionalInt.empty());
+            theyAgree("seen as " + depth.words());
+        }
     }
 
     @Test

@@ -76,6 +76,8 @@ class ShellTest {
             assertFalse(foot.isVisible());
             desk.shell().answer("0.9 off", "a touch lighter", "likely within 1.4: seen edge to edge", "Nine in ten.");
             assertTrue(foot.isVisible() && foot.getText().startsWith("A touch lighter (0.9 off)"), foot.getText());
+            desk.shell().answer("1.4 off", "Too light.", "likely within 2.8: seen side by side", "Nine in ten.");
+            assertTrue(foot.getText().startsWith("Too light (1.4 off)"), foot.getText());
             return null;
         });
     }

@@ -49,20 +49,35 @@ final class CupPictures {
     private final Target target;
     /** The hull by the best estimate; as read when there is no other. */
     private final Lab hull;
+    /** L*, a*, b* by which the cup is other than its weights say, since an eye has seen it. */
+    private final double[] seen;
 
     CupPictures(Knowledge knowledge, Target target) {
-        this(knowledge, target, target.colour());
+        this(knowledge, target, target.colour(), new double[3]);
     }
 
-    private CupPictures(Knowledge knowledge, Target target, Lab hull) {
+    private CupPictures(Knowledge knowledge, Target target, Lab hull, double[] seen) {
         this.knowledge = knowledge;
         this.target = target;
         this.hull = hull;
+        this.seen = seen;
     }
 
     /** @return pictures of a cup: the same hull and the same cup as in all that is said of it */
     static CupPictures of(CupBench bench) {
-        return new CupPictures(bench.knowledge(), bench.target(), bench.hull());
+        double[] seen = new double[3];
+        bench.state().parts().ifPresent(parts -> {
+            Lab best = bench.colour().orElseThrow();
+            Lab weighed = bench.knowledge()
+                    .colour(
+                            parts,
+                            bench.target().colour().viewing(),
+                            bench.target().geometry());
+            seen[0] = best.lightness() - weighed.lightness();
+            seen[1] = best.a() - weighed.a();
+            seen[2] = best.b() - weighed.b();
+        });
+        return new CupPictures(bench.knowledge(), bench.target(), bench.hull(), seen);
     }
 
     /** @param recipe under each of its lights */
@@ -97,7 +112,7 @@ final class CupPictures {
         return new SwatchState("Hull", mixName, "Chip, as read", compared, JudgedLight.each(light -> {
             Viewing viewing = light.viewing(hull.viewing());
             boolean read = viewing.equals(hull.viewing());
-            Lab mixed = read ? colour(cup) : Lab.of(mix, viewing);
+            Lab mixed = read ? asSeen(cup) : Lab.of(mix, viewing);
             Lab wanted = read ? hull : Lab.of(spectrum, viewing);
             return new SwatchState.UnderLight(
                     Shade.of(wanted),
@@ -125,6 +140,16 @@ final class CupPictures {
 
     private Lab colour(Parts parts) {
         return knowledge.colour(parts, target.colour().viewing(), target.geometry());
+    }
+
+    /** The cup, or what becomes of it, by weights, chips and eye. */
+    private Lab asSeen(Parts parts) {
+        Lab weighed = colour(parts);
+        return new Lab(
+                Math.max(0, Math.min(100, weighed.lightness() + seen[0])),
+                weighed.a() + seen[1],
+                weighed.b() + seen[2],
+                weighed.viewing());
     }
 
     Prediction foretell(Parts parts) {
@@ -165,7 +190,7 @@ final class CupPictures {
             }
         }
         double white = colour(Parts.of(Map.of(base, 1.0))).lightness();
-        double now = colour(cup).lightness();
+        double now = asSeen(cup).lightness();
         // White that is already among the doses is their step up; a second arrow would count it twice.
         boolean climbing = steps.stream().anyMatch(step -> step.cup() > now + CLIMBS);
         return depth(name, cup, white, now, steps, climbing ? Optional.empty() : climb(cup));
@@ -184,7 +209,7 @@ final class CupPictures {
     private DepthState.Step step(double grams, String part, String form, Parts after) {
         return new DepthState.Step(
                 Grams.about(grams) + " " + knowledge.shelf().nameOf(part) + form,
-                colour(after).lightness());
+                asSeen(after).lightness());
     }
 
     DepthState depth(
@@ -196,7 +221,7 @@ final class CupPictures {
             Optional<DepthState.Climb> climb) {
         Prediction now = foretell(cup);
         double unsure = BAND * Math.sqrt(now.covariance().ll());
-        Lab lab = now.lab();
+        Lab lab = asSeen(cup);
         return new DepthState(
                 white,
                 hull.lightness(),
@@ -212,7 +237,7 @@ final class CupPictures {
 
     /** What white does: the climb back when the cup is too dark, else what one step of lightness would cost. */
     Optional<DepthState.Climb> climb(Parts cup) {
-        double from = colour(cup).lightness();
+        double from = asSeen(cup).lightness();
         double wanted = hull.lightness();
         if (from < wanted - 0.3) {
             return whiteFor(cup, wanted)
@@ -248,7 +273,7 @@ final class CupPictures {
     }
 
     private double lifted(Parts cup, String base, double grams) {
-        return colour(cup.plus(Parts.of(Map.of(base, grams)))).lightness();
+        return asSeen(cup.plus(Parts.of(Map.of(base, grams)))).lightness();
     }
 
     /**
@@ -257,11 +282,11 @@ final class CupPictures {
      */
     RoseState rose(String name, Parts cup, Collection<String> tints, Set<String> planned) {
         Prediction now = foretell(cup);
-        Lab lab = now.lab();
+        Lab lab = asSeen(cup);
         List<RoseState.Pull> pulls = new ArrayList<>();
         List<RoseState.Point> tips = new ArrayList<>();
         for (String tint : tints) {
-            Lab there = colour(cup.plus(Parts.of(Map.of(tint, SMALL * cup.total()))));
+            Lab there = asSeen(cup.plus(Parts.of(Map.of(tint, SMALL * cup.total()))));
             pulls.add(new RoseState.Pull(
                     knowledge.shelf().nameOf(tint), there.a() - lab.a(), there.b() - lab.b(), planned.contains(tint)));
             level(tint).ifPresent(tips::add);

@@ -38,7 +38,7 @@ final class NowBar extends HBox {
         answer.textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> model.comparing()
-                                ? capital(model.closeWordsProperty().get()) + " ("
+                                ? beginning(model.closeWordsProperty().get()) + " ("
                                         + model.closeProperty().get() + ") \u00b7 "
                                         + model.sureProperty().get()
                                 : "",
@@ -60,8 +60,10 @@ final class NowBar extends HBox {
         Controls.onlyWhen(model.stepProperty().isNotEqualTo(Step.CUP).or(model.elsewhereProperty()), this);
     }
 
-    private static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    /** @return as the beginning of a sentence that goes on */
+    private static String beginning(String words) {
+        String first = words.substring(0, 1).toUpperCase(Locale.ROOT);
+        return first + words.substring(1, words.endsWith(".") ? words.length() - 1 : words.length());
     }
 
     /** @param other true while something else in sight is the one thing to press: then this key steps back */
