@@ -20,25 +20,27 @@ import tintwright.window.pieces.Look;
 
 /**
  * Three jobs of somebody who knows only the README, through the window as it is drawn: whatever is pressed or typed into
- * is in sight, and the presses are counted, a field typed into as one.
+ * is in sight, the presses are counted, a field typed into as one, and the time is reckoned from them ({@link
+ * FirstTime}); each test prints what it came to.
  */
 class NewcomerTest {
     private final Clock clock = new HandClock("2026-05-04T09:00:00Z", Duration.ofMinutes(1));
     private Desk desk;
     private Scene scene;
-    private int presses;
+    private FirstTime time;
 
     private void open(Desk first) {
         desk = first;
         scene = new Scene(desk.view(), 1366, 768);
         Look.dress(scene);
-        presses = 0;
+        time = new FirstTime();
         lay();
     }
 
     private void lay() {
         scene.getRoot().applyCss();
         scene.getRoot().layout();
+        time.look(scene);
     }
 
     private void press(String id) {
@@ -52,7 +54,7 @@ class NewcomerTest {
         if (node instanceof ToggleButton toggle) {
             toggle.setSelected(true);
         }
-        presses++;
+        time.press();
     }
 
     private void pressWords(String words) {
@@ -63,7 +65,7 @@ class NewcomerTest {
                 .map(ButtonBase.class::cast)
                 .orElseThrow(() -> new AssertionError("no key says \"" + words + "\""))
                 .fire();
-        presses++;
+        time.press();
     }
 
     private void type(String id, String text) {
@@ -71,7 +73,7 @@ class NewcomerTest {
         TextField field = (TextField) scene.getRoot().lookup("#" + id);
         assertTrue(field != null && field.isVisible(), "there is no field " + id);
         field.setText(text);
-        presses++;
+        time.type(field.getAccessibleText(), text);
     }
 
     private CupDeeds.Kind kind() {
@@ -90,15 +92,45 @@ class NewcomerTest {
         press("eye-no-difference");
     }
 
+    /**
+     * @param seconds of who reads what there is to do now; without the scale, the cure and the program's own waits
+     * @param all     seconds of who reads every word
+     */
+    private void atMost(int presses, int seconds, int all) {
+        lay();
+        System.out.println("A newcomer's job, " + time);
+        assertTrue(
+                time.presses() <= presses && time.seconds() <= seconds && time.secondsOfWhoReadsAll() <= all,
+                time.toString());
+    }
+
     @Test
-    void theDemoReachesItsFirstDabInSixPresses() {
+    void theDemoWithItsWalkTakesNinePresses() {
+        Stagehand.onScreen(() -> {
+            Desk demo =
+                    new Desk(Desk.demo(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn);
+            demo.walk().begin();
+            open(demo);
+            while (demo.walk().walkingProperty().get()) {
+                press("walk-next");
+            }
+            pressWords("Begin the cup");
+            weighAllThatIsAsked();
+            assertEquals(CupDeeds.Kind.READ_CHIP, kind());
+            atMost(9, 90, 230);
+            return null;
+        });
+    }
+
+    @Test
+    void theDemoReachesItsFirstDabInFivePresses() {
         Stagehand.onScreen(() -> {
             open(new Desk(Desk.demo(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn));
             press("now-button");
             assertEquals(Step.CUP, desk.shell().stepProperty().get());
             weighAllThatIsAsked();
             assertEquals(CupDeeds.Kind.READ_CHIP, kind());
-            assertTrue(presses <= 6, presses + " presses");
+            atMost(5, 40, 110);
             return null;
         });
     }
@@ -141,7 +173,7 @@ class NewcomerTest {
             press("now-button");
             press("now-button");
             fourTintsAndAFirstDose();
-            assertTrue(presses <= 22, presses + " presses");
+            atMost(22, 140, 250);
             return null;
         });
     }
@@ -154,7 +186,7 @@ class NewcomerTest {
             press("hull-like-pale-green");
             press("now-button");
             fourTintsAndAFirstDose();
-            assertTrue(presses <= 18, presses + " presses");
+            atMost(18, 120, 230);
             return null;
         });
     }
@@ -193,8 +225,11 @@ class NewcomerTest {
             assertEquals(0, done.heldBack(), "what the rounding of the scale leaves is nothing held back");
             press("do-it");
             assertEquals(Step.FILL, desk.shell().stepProperty().get());
+            assertTrue(
+                    ((ToggleButton) scene.getRoot().lookup("#holes-day")).isSelected(), "no hole is left to measure");
+            assertTrue(desk.shell().nowProperty().get().contains("limit"), "how much catalyst, and its limit");
             press("now-button");
-            assertTrue(presses <= 22, presses + " presses");
+            atMost(22, 220, 450);
             assertEquals(1, desk.fill().timers().clocks().size(), "the catalyst is in and its time runs");
             return null;
         });

@@ -6,7 +6,7 @@ import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 
-/** The first walk along the stations: five stops, each in its place, to be skipped at any time. */
+/** The first walk along the stations: four stops, each in its place, to be skipped at any time. */
 public final class WalkModel {
     /**
      * One stop.
@@ -19,21 +19,15 @@ public final class WalkModel {
     public static final List<Stop> STOPS = List.of(
             new Stop(
                     Step.HULL,
-                    "The port bow of the Tarrowmere, a boat that was invented for you to try things on: photographed with"
-                            + " the printed sheet and a few weighed chips on it, and read. A meter or your eye alone are"
-                            + " doors of the same rank."),
+                    "The port bow of the Tarrowmere, an invented boat: photographed with the printed sheet and a few weighed"
+                            + " chips on it. A meter or your eye alone will do as well."),
             new Stop(
-                    Step.SHELF,
-                    "The white and the tints to mix with. Chips that were weighed and lay in that photo have taught "
-                            + "how strong each tint is."),
-            new Stop(
-                    Step.FILL,
-                    "What is to be filled says how much to mix: so much catalyst, so long to work, in this order."),
+                    Step.SHELF, "The white and the tints. The chips in that photo have taught how strong each one is."),
+            new Stop(Step.FILL, "What is to be filled says how much to mix, how much catalyst, and what comes when."),
             new Stop(
                     Step.CUP,
-                    "The heart of it: how deep the cup has sunk, which way to swing, and one dose at a time, small "
-                            + "enough to be safe. Hold each cured dab to the hull and say what you see."),
-            new Stop(Step.LOG, "Every dose is written down as it happens: next spring it is made again from here."));
+                    "One dose at a time, small enough to be safe. Hold each cured dab to the hull and say what you see; the"
+                            + " log writes itself."));
 
     private final ShellModel shell;
     private final ReadOnlyIntegerWrapper at = new ReadOnlyIntegerWrapper(0);

@@ -257,7 +257,8 @@ public final class FillModel {
                             + (cup.get().pasteGrams() > 0
                                     ? " and " + units.weighed(cup.get().pasteGrams(), STEP) + " of gel paste"
                                     : "")
-                            + "; then the catalyst.",
+                            + "; then, last of all, catalyst: "
+                            + cup.get().catalyst().words(units) + ".",
                     "Catalyst is in, batch " + cup.get().number(),
                     () -> catalysed(cup.get().number()));
         } else if (plan.get().isPresent()) {

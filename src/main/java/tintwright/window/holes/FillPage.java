@@ -31,15 +31,21 @@ public final class FillPage {
         Node list = new HolesList(model, units).build();
         Node timers = new TimerBoard(model);
         FillAnswer answer = new FillAnswer(model, units);
+        RepairForm form = new RepairForm(model, units);
         Doors<Deed> doors = new Doors<Deed>(deed -> "holes-" + deed.name().toLowerCase(Locale.ROOT))
-                .with(Deed.HOLE, "Add a hole", new RepairForm(model, units).build())
+                .with(Deed.HOLE, "Add a hole", form.build())
                 .with(Deed.DAY, "The day", new DaySheet(model, units).build())
                 .with(Deed.HULL, "At the hull", new AtTheHullForm(model, units).build())
                 .with(Deed.CATALYST, "Catalyst", new CatalystForm(model.catalyst(), units).build());
-        // With holes on the list there is a day to look at.
-        if (!model.job().now().fill().lines().isEmpty()) {
-            doors.take(Deed.DAY);
-        }
+        // Who comes here with holes on the list has a day to look at.
+        doors.sceneProperty().addListener((property, before, after) -> {
+            if (after != null
+                    && doors.isOpen(Deed.HOLE)
+                    && !form.begun()
+                    && !model.job().now().fill().lines().isEmpty()) {
+                doors.take(Deed.DAY);
+            }
+        });
         VBox typed = new VBox(doors);
         typed.getStyleClass().add("side");
         VBox mixed = new VBox(timers, list, answer.build());

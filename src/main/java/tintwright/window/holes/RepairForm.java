@@ -158,8 +158,7 @@ final class RepairForm {
     /** The hole as far as it is measured: drawn here, or large where there is no list yet, and what comes next of it. */
     private void look() {
         boolean first = model.job().now().fill().lines().isEmpty();
-        boolean typed = Stream.concat(Stream.of(name), sizeFields.values().stream())
-                .anyMatch(field -> !field.getText().isBlank());
+        boolean typed = begun();
         Optional<Repair> whole = model.look(kind.getValue(), typedSizes(), units);
         drawn.getChildren().clear();
         whole.filter(repair -> !first)
@@ -176,6 +175,12 @@ final class RepairForm {
                                 sentence(whole, typed),
                                 this::add))
                         : Optional.empty());
+    }
+
+    /** @return true once something of a hole is typed */
+    boolean begun() {
+        return Stream.concat(Stream.of(name), sizeFields.values().stream())
+                .anyMatch(field -> !field.getText().isBlank());
     }
 
     private String sentence(Optional<Repair> whole, boolean typed) {
