@@ -107,6 +107,13 @@ class ReadCommandTest {
     }
 
     @Test
+    void aCardOfOneRowIsRefusedWithTheWayOn() {
+        CommandLineTest.Ran ran = read(photo, "--card", "grey-six");
+        assertEquals(2, ran.code(), ran.err());
+        assertTrue(ran.err().contains("single row") && ran.err().contains("drag"), ran.err());
+    }
+
+    @Test
     void readsTheHullThroughTheCard() throws Exception {
         CommandLineTest.Ran ran = read(photo, "--light", "D50", "--observer", "2", "--json");
         assertEquals(0, ran.code(), ran.err());

@@ -70,7 +70,7 @@ public final class ReadCommand extends Command {
             names = "--card",
             paramLabel = "CARD",
             description = "Find this card in the photo instead of the marked"
-                    + " ones: five-by-five, grey-six, white-and-grey, or a card file.")
+                    + " ones: five-by-five, or a card file of two rows and columns or more.")
     private String card;
 
     @Option(
@@ -186,6 +186,11 @@ public final class ReadCommand extends Command {
             return read;
         }
         ReferenceCard wanted = CardFile.SHIPPED.contains(card) ? CardFile.shipped(card) : CardFile.read(Path.of(card));
+        Optional<String> byHand = CardFinder.byHand(wanted);
+        if (byHand.isPresent()) {
+            throw new PhotoException(byHand.get() + " The window shows the frame (Hull, Photo) and keeps it beside the"
+                    + " photo, where read finds it without --card.");
+        }
         Optional<CardFinder.Found> found = bench.findCard(wanted, Progress.NONE);
         if (found.isEmpty()) {
             throw new PhotoException("The card \"" + wanted.name() + "\" was not found in "

@@ -22,6 +22,7 @@ import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
 import tintwright.reading.photo.PhotoReadings;
+import tintwright.reading.photo.card.CardFinder;
 import tintwright.reading.photo.card.PixelPoint;
 import tintwright.reading.photo.card.ReferenceCard;
 import tintwright.reading.photo.card.Spot;
@@ -165,6 +166,8 @@ public final class PhotoModel {
                                     : "Find the card, or set its corners by hand. Then " + task.toClick() + ".");
                     if (opened.kept().isPresent()) {
                         read();
+                    } else {
+                        ledByHand();
                     }
                 });
     }
@@ -182,7 +185,21 @@ public final class PhotoModel {
     /** Says which card lies in the photo. */
     public void choose(ReferenceCard card) {
         marks.set(marks.get().withCard(card));
-        readAgain();
+        if (!ledByHand()) {
+            readAgain();
+        }
+    }
+
+    /** A card that is not looked for gets its frame at once; nothing is read before a hand has dragged it. */
+    private boolean ledByHand() {
+        Optional<String> byHand = CardFinder.byHand(marks.get().card());
+        if (bench == null || byHand.isEmpty() || !marks.get().corners().isEmpty()) {
+            return false;
+        }
+        marks.set(marks.get().withCorners(frame()));
+        readings.set(null);
+        message.set(byHand.get());
+        return true;
     }
 
     /** Takes a card from its file into the choice. */
@@ -216,22 +233,24 @@ public final class PhotoModel {
 
     /** Puts the card's frame into the middle of the picture, to be dragged. */
     public void placeByHand() {
-        if (bench == null) {
-            return;
+        if (bench != null) {
+            marks.set(marks.get().withCorners(frame()));
+            readAgain();
         }
+    }
+
+    private List<PixelPoint> frame() {
         double wide = bench.width() * 0.25;
         double high = Math.min(
                 bench.height() * 0.3,
                 wide * marks.get().card().rows() / marks.get().card().columns());
         double x = bench.width() / 2.0;
         double y = bench.height() / 2.0;
-        marks.set(marks.get()
-                .withCorners(List.of(
-                        new PixelPoint(x - wide, y - high),
-                        new PixelPoint(x + wide, y - high),
-                        new PixelPoint(x + wide, y + high),
-                        new PixelPoint(x - wide, y + high))));
-        readAgain();
+        return List.of(
+                new PixelPoint(x - wide, y - high),
+                new PixelPoint(x + wide, y - high),
+                new PixelPoint(x + wide, y + high),
+                new PixelPoint(x - wide, y + high));
     }
 
     /** Turns the card a quarter: the first corner becomes the second. */

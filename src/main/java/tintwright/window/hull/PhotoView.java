@@ -3,6 +3,7 @@ package tintwright.window.hull;
 import java.io.File;
 import java.util.List;
 import java.util.Locale;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -27,6 +28,7 @@ import tintwright.reading.FilmState;
 import tintwright.reading.photo.Flag;
 import tintwright.reading.photo.PhotoReadings;
 import tintwright.reading.photo.SpotReading;
+import tintwright.reading.photo.card.CardFinder;
 import tintwright.reading.photo.card.ReferenceCard;
 import tintwright.window.pieces.Controls;
 
@@ -112,7 +114,7 @@ public final class PhotoView extends StackPane {
                 button("Open a photo", "open-photo", this::openPhoto),
                 card,
                 button("Another card", "open-card", this::openCard),
-                needsPhoto(button("Find the card", "find-card", model::findCard)),
+                finder(),
                 needsPhoto(button("Corners by hand", "by-hand", model::placeByHand)),
                 needsPhoto(button("Turn the card", "turn-card", model::turnCard)),
                 needsPhoto(button("Whole picture", "fit-photo", pane::fit)));
@@ -130,6 +132,20 @@ public final class PhotoView extends StackPane {
         film.setOnAction(event ->
                 model.film(film.getSelectionModel().getSelectedIndex() == 0 ? FilmState.CURED : FilmState.WET));
         return film;
+    }
+
+    /** Not offered for a card that is not looked for. */
+    private Button finder() {
+        Button finder = button("Find the card", "find-card", model::findCard);
+        finder.disableProperty()
+                .bind(model.previewProperty()
+                        .isNull()
+                        .or(Bindings.createBooleanBinding(
+                                () -> CardFinder.byHand(
+                                                model.marksProperty().get().card())
+                                        .isPresent(),
+                                model.marksProperty())));
+        return finder;
     }
 
     private Button needsPhoto(Button button) {

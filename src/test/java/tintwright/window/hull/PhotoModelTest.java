@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tintwright.colour.Ciede2000;
+import tintwright.files.CardFile;
 import tintwright.files.MarksFile;
 import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
@@ -94,6 +95,19 @@ class PhotoModelTest {
         assertEquals(FilmState.CURED, hulls.get(0).film());
         assertEquals(chips.get(0).photo().orElseThrow(), hulls.get(0).photo().orElseThrow(), "one photo, one bias");
         Files.delete(MarksFile.beside(photo));
+    }
+
+    @Test
+    void aCardOfOneRowIsNotLookedForButGetsItsFrameAndASentence() {
+        model.open(photo);
+        model.addSpot(DrawnPhoto.HULL);
+        model.choose(CardFile.shipped("grey-six"));
+        assertTrue(
+                model.messageProperty().get().contains("single row")
+                        && model.messageProperty().get().contains("drag"),
+                model.messageProperty().get());
+        assertEquals(4, model.marksProperty().get().corners().size());
+        assertNull(model.readingsProperty().get(), "nothing is read through a frame that nobody laid on the card");
     }
 
     @Test

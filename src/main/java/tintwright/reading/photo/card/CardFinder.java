@@ -32,8 +32,25 @@ public final class CardFinder {
      */
     public record Found(PlacedCard placed, double fit) {}
 
-    /** @return where the card lies; empty when it is not to be seen, too small or too tilted */
+    /**
+     * Rows and columns are what a card is known by, so one of a single row is not looked for.
+     *
+     * @return what the person does instead, one sentence; empty for a card that is looked for
+     */
+    public static Optional<String> byHand(ReferenceCard card) {
+        if (card.rows() > 1 && card.columns() > 1) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                "The card \"" + card.name() + "\" has a single row of patches, so it cannot be found by itself:"
+                        + " drag the four corners of its frame onto the outer corners of its patches.");
+    }
+
+    /** @return where the card lies; empty when it is not to be seen, too small, too tilted or of a single row */
     public static Optional<Found> find(Preview preview, ReferenceCard card) {
+        if (byHand(card).isPresent()) {
+            return Optional.empty();
+        }
         List<List<Lattice.Node>> lattices = Lattice.find(FlatBlobs.find(preview));
         Found best = null;
         List<Integer> tried = new ArrayList<>();
