@@ -136,14 +136,15 @@ final class PlanWords {
     }
 
     private Todo tryDabs(Plan.TryDabs plan) {
-        Set<String> how = new LinkedHashSet<>();
+        Set<String> there = new LinkedHashSet<>();
+        Set<String> fresh = new LinkedHashSet<>();
         List<String> pots = new ArrayList<>();
         for (Plan.TrialDab dab : plan.dabs()) {
             Deed.Trial trial = dab.trial();
             pots.add(DeedWords.got(trial, shelf));
             for (Deed dose : trial.doses()) {
                 if (dose instanceof Deed.LetDown down) {
-                    how.add(stir(down));
+                    (cup.stirred(down.part()).contains(down.oneIn()) ? there : fresh).add(parts(down));
                 }
             }
         }
@@ -157,7 +158,12 @@ final class PlanWords {
                 Optional.empty(),
                 "It shows where the cup is going: a dab may be too dark, and the cup is not. Nothing of a pot goes"
                         + " back.",
-                String.join(" ", how),
+                ((fresh.isEmpty() ? "" : "To thin, stir " + String.join(", ", fresh) + " well, and weigh from that. ")
+                                + (there.isEmpty()
+                                        ? ""
+                                        : "What you have stirred will do; if it is used up: " + String.join(", ", there)
+                                                + "."))
+                        .strip(),
                 List.of(),
                 pots);
     }
@@ -202,6 +208,13 @@ final class PlanWords {
 
     private String onScale(double grams) {
         return Grams.onScale(grams, cup.scaleStep());
+    }
+
+    /** What a thinned tint is stirred from, in a few words. */
+    private String parts(Deed.LetDown dose) {
+        Dose.LetDownMix mix = Dose.LetDownMix.of(dose);
+        return onScale(mix.tintGrams()) + " of " + shelf.nameOf(dose.part()) + " into " + onScale(mix.baseGrams())
+                + " of white";
     }
 
     /** How to stir a letdown, or that it stands there. */

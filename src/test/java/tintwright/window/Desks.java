@@ -42,6 +42,11 @@ public final class Desks {
         return new Desk(metered(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn);
     }
 
+    /** @return a desk of one's own before anything is on it */
+    public static Desk blank(Clock clock) {
+        return new Desk(Desk.own(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn);
+    }
+
     /** Of the hull nothing is known but that it is like stone: what may not go into the cup is tried in small pots. */
     static Desk trying(Desk desk) {
         desk.job()

@@ -117,7 +117,7 @@ class NewcomerTest {
             pressWords("Begin the cup");
             weighAllThatIsAsked();
             assertEquals(CupDeeds.Kind.READ_CHIP, kind());
-            atMost(9, 90, 230);
+            atMost(9, 90, 240);
             return null;
         });
     }
@@ -136,7 +136,7 @@ class NewcomerTest {
     }
 
     private void aNewBoatAtHerHull() {
-        open(new Desk(Desk.own(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn));
+        open(Desks.blank(clock));
         if (desk.shell().stepProperty().get() != Step.BOAT) {
             press("now-button");
         }
@@ -173,7 +173,7 @@ class NewcomerTest {
             press("now-button");
             press("now-button");
             fourTintsAndAFirstDose();
-            atMost(22, 140, 250);
+            atMost(22, 140, 260);
             return null;
         });
     }
@@ -186,7 +186,7 @@ class NewcomerTest {
             press("hull-like-pale-green");
             press("now-button");
             fourTintsAndAFirstDose();
-            atMost(18, 120, 230);
+            atMost(18, 120, 240);
             return null;
         });
     }
@@ -229,7 +229,7 @@ class NewcomerTest {
                     ((ToggleButton) scene.getRoot().lookup("#holes-day")).isSelected(), "no hole is left to measure");
             assertTrue(desk.shell().nowProperty().get().contains("limit"), "how much catalyst, and its limit");
             press("now-button");
-            atMost(22, 220, 450);
+            atMost(22, 220, 460);
             assertEquals(1, desk.fill().timers().clocks().size(), "the catalyst is in and its time runs");
             return null;
         });

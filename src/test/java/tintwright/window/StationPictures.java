@@ -123,11 +123,6 @@ class StationPictures {
         return desk;
     }
 
-    private static Desk own() {
-        Clock clock = Clock.systemUTC();
-        return new Desk(Desk.own(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn);
-    }
-
     /** As somebody opens it who has eyes, a phone and a pocket scale. */
     private static Desk demo() {
         Clock clock = Clock.systemUTC();
@@ -150,8 +145,12 @@ class StationPictures {
         all.put("nearest", () -> new Shown("nearest", Step.CUP, Desks.trying(demo()), StationPictures::toTheEye));
         all.put("ways", () -> new Shown("ways", Step.CUP, tooDark(demo()), StationPictures::nothing));
         all.put("log", () -> new Shown("log", Step.LOG, demo(), StationPictures::nothing));
-        all.put("own-boat", () -> new Shown("own-boat", Step.BOAT, own(), StationPictures::nothing));
-        all.put("own-shelf", () -> new Shown("own-shelf", Step.SHELF, own(), StationPictures::nothing));
+        all.put(
+                "own-boat",
+                () -> new Shown("own-boat", Step.BOAT, Desks.blank(Clock.systemUTC()), StationPictures::nothing));
+        all.put(
+                "own-shelf",
+                () -> new Shown("own-shelf", Step.SHELF, Desks.blank(Clock.systemUTC()), StationPictures::nothing));
         all.put(
                 "chip",
                 () -> new Shown("chip", Step.SHELF, demo(), scene -> {

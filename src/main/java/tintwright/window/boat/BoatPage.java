@@ -18,6 +18,7 @@ import javafx.scene.layout.VBox;
 import tintwright.bench.job.Job;
 import tintwright.match.Aim;
 import tintwright.window.job.JobModel;
+import tintwright.window.picture.BoatPicture;
 import tintwright.window.picture.Patches;
 import tintwright.window.picture.Shade;
 import tintwright.window.pieces.Controls;
@@ -46,7 +47,9 @@ public final class BoatPage {
     private final FlowPane keys = Controls.flow();
     private final Label title = Controls.heading("");
     private final Label none = Controls.soft(
-            "Give her a name, then read her hull: a phone and a printed sheet will do. Or choose one that is in the log.");
+            "Give her a name, then read her hull place by place, for each has faded in its own way: a phone and a printed"
+                    + " sheet will do, or your eye.");
+    private final BoatPicture drawn = new BoatPicture();
     private final VBox places = new VBox();
     private final VBox boats = new VBox();
     private final VBox lately = new VBox();
@@ -89,7 +92,7 @@ public final class BoatPage {
         search.setPromptText("name, place or note");
         search.textProperty().addListener((property, before, after) -> inTheLog.search(after));
         keys.getChildren().setAll(readPlace, write);
-        VBox inHand = Controls.sheet("", title, none, places, keys);
+        VBox inHand = Controls.sheet("", title, none, drawn, places, keys);
         VBox wide = new VBox(
                 patches,
                 inHand,
@@ -200,6 +203,7 @@ public final class BoatPage {
         Job now = job.now();
         title.setText(now.boat().isBlank() ? "No boat yet" : now.boat());
         Controls.show(none, now.boat().isBlank());
+        Controls.show(drawn, now.boat().isBlank());
         Controls.show(places, !now.places().isEmpty());
         places.getChildren().clear();
         List<Patches.Patch> colours = new ArrayList<>();

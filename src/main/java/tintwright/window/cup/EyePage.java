@@ -88,7 +88,7 @@ final class EyePage extends VBox {
                         Controls.wrapped("Hold the cured dab against the hull. What do you see?", "title"),
                         dabKeys,
                         light,
-                        Controls.wrapped("The dab is", "question"),
+                        Controls.wrapped("Left the hull, right the dab. The dab is", "question"),
                         depthKeys,
                         Controls.row(Controls.wrapped("and", "question"), amountKeys),
                         hueKeys,

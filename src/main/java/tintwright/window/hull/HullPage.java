@@ -198,7 +198,7 @@ final class HullPage {
             StackPane field = new StackPane();
             field.getStyleClass().add("hull-family-field");
             if (family == HullFamily.ANY) {
-                field.getChildren().add(Controls.wrapped("?", "strong"));
+                field.getChildren().add(Controls.wrapped("?", "shelf-unknown"));
             } else {
                 field.setStyle(Shade.of(family.middle()).css());
             }

@@ -58,7 +58,9 @@ final class HullSight {
                     lines,
                     Optional.of(all.mean()),
                     Looks.of(all.mean()),
-                    HullPlaces.onlyPicked(place) ? place.note() : sure,
+                    HullPlaces.onlyPicked(place)
+                            ? "Picked by eye, so only where to begin: dabs held beside the hull do the rest."
+                            : sure,
                     doubt(all, lines),
                     photos(place));
         } catch (IllegalArgumentException e) {

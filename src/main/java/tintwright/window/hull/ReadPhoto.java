@@ -58,6 +58,11 @@ final class ReadPhoto extends Region {
         return words.getFont().getSize();
     }
 
+    /** Of the neutral around it. */
+    private double edge() {
+        return 0.9 * em();
+    }
+
     private double scale(double width, double height) {
         return Math.min(
                 width / picture.getImage().getWidth(),
@@ -73,7 +78,9 @@ final class ReadPhoto extends Region {
     protected double computePrefHeight(double width) {
         return picture.getImage() == null || width <= 0
                 ? 0
-                : scale(width, MOST_HIGH_EM * em()) * picture.getImage().getHeight();
+                : scale(width - 2 * edge(), MOST_HIGH_EM * em())
+                                * picture.getImage().getHeight()
+                        + 2 * edge();
     }
 
     @Override
@@ -91,19 +98,26 @@ final class ReadPhoto extends Region {
         if (picture.getImage() == null) {
             return;
         }
-        double scale = scale(getWidth(), getHeight());
-        picture.setFitWidth(scale * picture.getImage().getWidth());
-        double left = (getWidth() - scale * picture.getImage().getWidth()) / 2;
-        picture.relocate(left, 0);
+        double scale = scale(getWidth() - 2 * edge(), getHeight() - 2 * edge());
+        double wide = scale * picture.getImage().getWidth();
+        words.resize(words.prefWidth(-1), words.prefHeight(-1));
+        // Beside the photo where there is room; only a wide photo carries the words at its foot.
+        double beside = words.getWidth() + edge();
+        boolean room = wide + beside + 2 * edge() <= getWidth();
+        picture.setFitWidth(wide);
+        double left = (getWidth() - wide - (room ? beside : 0)) / 2;
+        picture.relocate(left, edge());
         for (int i = 0; i < rings.size(); i++) {
             SheetModel.Mark mark = shown.marks().get(i);
             rings.get(i).setCenterX(left + scale * mark.x());
-            rings.get(i).setCenterY(scale * mark.y());
+            rings.get(i).setCenterY(edge() + scale * mark.y());
             rings.get(i).setRadius(scale * mark.radius());
         }
-        words.resize(words.prefWidth(-1), words.prefHeight(-1));
-        words.relocate(
-                Math.max(0, (getWidth() - words.getWidth()) / 2),
-                scale * picture.getImage().getHeight() - words.prefHeight(-1) - em());
+        double tall = scale * picture.getImage().getHeight();
+        if (room) {
+            words.relocate(left + wide + edge(), edge() + (tall - words.getHeight()) / 2);
+        } else {
+            words.relocate(Math.max(0, (getWidth() - words.getWidth()) / 2), edge() + tall - words.getHeight() - em());
+        }
     }
 }

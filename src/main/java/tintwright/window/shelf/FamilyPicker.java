@@ -55,7 +55,7 @@ final class FamilyPicker extends VBox {
                             field(looks.get().tub(), "left-half"),
                             field(looks.get().inWhite(), "right-half"));
         } else {
-            StackPane open = new StackPane(Controls.wrapped("?", "strong"));
+            StackPane open = new StackPane(Controls.wrapped("?", "shelf-unknown"));
             HBox.setHgrow(open, Priority.ALWAYS);
             drawn.getChildren().add(open);
         }

@@ -45,7 +45,7 @@ final class StockCard {
         name.getStyleClass().add("do-now");
         TextField left = field("tint-left");
         left.setPrefColumnCount(5);
-        name.setPromptText("left empty: as it looks");
+        name.setPromptText("or empty: as it looks");
         Button put = Controls.button("Put it on the shelf", () -> {});
         FamilyPicker family = new FamilyPicker(model.standProperty().get().looks(), () -> Controls.main(put, true));
         Runnable add = () -> {
