@@ -270,7 +270,7 @@ class DosePlannerTest {
     @Test
     void noDoseIsAskedForThatNobodyCouldSeeOrRead() {
         int planned = 0;
-        for (double lighter : new double[] {-1, -0.3, 0, 0.2, 0.5, 0.8, 1.1, 1.5, 2}) {
+        for (double lighter : new double[] {-1, 0, 0.5, 1.1, 2}) {
             Cup cup = started(KNOWN);
             Cup full = dosed(cup, (Plan.Doses) DosePlanner.plan(CupSight.of(KNOWN, cup)));
             Cup read = full.add(NOW, read(CupSight.of(KNOWN, full), lighter));
@@ -290,7 +290,7 @@ class DosePlannerTest {
                 read = read.add(NOW, read(CupSight.of(KNOWN, read), 0));
             }
         }
-        assertTrue(planned > 20, "only " + planned + " doses were looked at");
+        assertTrue(planned > 10, "only " + planned + " doses were looked at");
     }
 
     @Test

@@ -150,7 +150,7 @@ class DamageTest {
 
     @Test
     void aLogOfEverySortOfPageIsReadAndLeftAsItIs() throws IOException {
-        harmWholeLogs(300);
+        harmWholeLogs(100);
     }
 
     /** {@code mvn test -Dwanted.groups=study -Dtest=DamageTest}. */
