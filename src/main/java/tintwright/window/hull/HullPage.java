@@ -400,9 +400,10 @@ final class HullPage {
         Controls.main(open, hull.lines().isEmpty());
         Controls.show(drawn, hull.lines().isEmpty());
         Controls.show(known, !hull.place().isEmpty());
-        Optional<SheetModel.Sight> sight =
-                sheet.sightProperty().get().filter(read -> hull.photos().contains(read.photo()));
-        sight.ifPresent(photo::show);
+        Optional<SheetModel.Sight> sight = sheet.sightProperty()
+                .get()
+                .filter(read -> hull.mean().isPresent() && hull.photos().contains(read.photo()));
+        sight.ifPresent(read -> photo.show(read, Shade.of(hull.mean().orElseThrow())));
         Controls.show(photo, sight.isPresent());
         // With a photo in sight it has been read already, and the photo needs the room.
         Controls.show(before, sight.isEmpty());

@@ -9,8 +9,9 @@ import javafx.scene.control.Label;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
+import tintwright.window.picture.Shade;
 
-/** The photo that was read by its sheet, with a ring round what was read, and in short what was found. */
+/** The photo that was read by its sheet, with a ring round what was read, the hull's colour beside it, and in short what was found. */
 final class ReadPhoto extends Region {
     private static final double MOST_HIGH_EM = 30;
     /** What stands below it is to be seen without scrolling: for that the photo gives way so far. */
@@ -18,6 +19,7 @@ final class ReadPhoto extends Region {
 
     private final ImageView picture = new ImageView();
     private final Label words = new Label();
+    private final Region field = new Region();
     private final List<Circle> rings = new ArrayList<>();
     private SheetModel.Sight shown;
 
@@ -29,7 +31,9 @@ final class ReadPhoto extends Region {
         words.getStyleClass().add("read-photo-words");
     }
 
-    void show(SheetModel.Sight sight) {
+    /** @param hull what was made of it */
+    void show(SheetModel.Sight sight, Shade hull) {
+        field.setStyle(hull.css());
         if (sight.equals(shown)) {
             return;
         }
@@ -48,7 +52,7 @@ final class ReadPhoto extends Region {
         }
         setAccessibleText("The photo " + sight.photo() + ". " + sight.words() + ". Read: "
                 + sight.marks().stream().map(SheetModel.Mark::name).collect(Collectors.joining(", ")));
-        getChildren().setAll(picture);
+        getChildren().setAll(picture, field);
         getChildren().addAll(rings);
         getChildren().add(words);
         requestLayout();
@@ -102,11 +106,12 @@ final class ReadPhoto extends Region {
         double wide = scale * picture.getImage().getWidth();
         words.resize(words.prefWidth(-1), words.prefHeight(-1));
         // Beside the photo where there is room; only a wide photo carries the words at its foot.
-        double beside = words.getWidth() + edge();
-        boolean room = wide + beside + 2 * edge() <= getWidth();
+        double beside = getWidth() - wide - 3 * edge();
+        boolean room = words.getWidth() <= beside;
         picture.setFitWidth(wide);
-        double left = (getWidth() - wide - (room ? beside : 0)) / 2;
+        double left = room ? edge() : (getWidth() - wide) / 2;
         picture.relocate(left, edge());
+        field.setVisible(room);
         for (int i = 0; i < rings.size(); i++) {
             SheetModel.Mark mark = shown.marks().get(i);
             rings.get(i).setCenterX(left + scale * mark.x());
@@ -115,7 +120,9 @@ final class ReadPhoto extends Region {
         }
         double tall = scale * picture.getImage().getHeight();
         if (room) {
-            words.relocate(left + wide + edge(), edge() + (tall - words.getHeight()) / 2);
+            double below = words.getHeight() + 0.6 * em();
+            field.resizeRelocate(left + wide + edge(), edge(), beside, tall - below);
+            words.relocate(left + wide + edge(), edge() + tall - words.getHeight());
         } else {
             words.relocate(Math.max(0, (getWidth() - words.getWidth()) / 2), edge() + tall - words.getHeight() - em());
         }
