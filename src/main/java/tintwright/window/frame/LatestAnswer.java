@@ -15,6 +15,9 @@ public final class LatestAnswer {
     private final ShellModel shell;
     private final String words;
     private final AtomicLong asked = new AtomicLong();
+    /** How long the last one that was answered took, ms; 0 until one was. */
+    private final AtomicLong took = new AtomicLong();
+
     private boolean open;
 
     /**
@@ -48,7 +51,9 @@ public final class LatestAnswer {
                 return;
             }
             try {
+                long began = System.nanoTime();
                 T answer = question.call();
+                took.set((System.nanoTime() - began) / 1_000_000);
                 deliver(mine, () -> answered.accept(answer));
             } catch (Exception e) {
                 deliver(mine, () -> failed.accept(e));
@@ -76,6 +81,11 @@ public final class LatestAnswer {
             open = false;
             shell.end(this);
         }
+    }
+
+    /** @return how long it took the last time, ms; 0 when nobody knows */
+    long took() {
+        return took.get();
     }
 
     /** @return what is being worked on, in a few words */

@@ -4,7 +4,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
 import javafx.animation.PauseTransition;
+import javafx.animation.Timeline;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ChangeListener;
@@ -68,6 +71,9 @@ public final class Shell extends BorderPane {
     private final HBox right = new HBox();
     private final NowBar now;
     private final Journey journey;
+    /** How often {@link #PATIENCE} has passed since something was asked for. */
+    private int waited;
+
     private final ChangeListener<Node> focus = (property, was, now) -> keepOffTheTools(was, now);
 
     private final Runnable signal = this::oneSignal;
@@ -239,20 +245,25 @@ public final class Shell extends BorderPane {
         Controls.onlyWhen(model.noticeProperty().isNotEmpty(), gone);
         HBox line = new HBox(words, gone, busy);
         line.getStyleClass().add("notice-line");
-        // What is done in the blink of an eye shows no bar.
-        PauseTransition patience = new PauseTransition(PATIENCE);
-        patience.setOnFinished(event -> slow.set(model.busyProperty().get()));
-        model.busyProperty().addListener((property, before, after) -> {
-            if (after) {
-                patience.playFromStart();
+        // What is done in the blink of an eye shows no bar; what takes longer says how much of it is left.
+        Timeline waiting = new Timeline();
+        waiting.getKeyFrames().setAll(new KeyFrame(PATIENCE, event -> {
+            slow.set(model.busyProperty().get());
+            waited++;
+            bar.setProgress(model.working((long) (waited * PATIENCE.toMillis())));
+        }));
+        waiting.setCycleCount(Animation.INDEFINITE);
+        Runnable wait = () -> {
+            waited = 0;
+            if (model.busyProperty().get()) {
+                waiting.playFromStart();
             } else {
-                patience.stop();
+                waiting.stop();
                 slow.set(false);
             }
-        });
-        if (model.busyProperty().get()) {
-            patience.playFromStart();
-        }
+        };
+        model.busyProperty().addListener((property, before, after) -> wait.run());
+        wait.run();
         line.setId("notice-line");
         line.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         words.maxWidthProperty().bind(widthProperty().multiply(0.6));

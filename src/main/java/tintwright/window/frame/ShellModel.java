@@ -42,6 +42,9 @@ public final class ShellModel {
     private final StringProperty notice = new SimpleStringProperty("");
     private final Map<String, String> warnings = new LinkedHashMap<>();
     private final BooleanProperty noticeStays = new SimpleBooleanProperty(false);
+    /** What is done within so many ms needs no word of how long it takes. */
+    private static final long SOON = 1000;
+
     private final StringProperty doing = new SimpleStringProperty("");
     private final BooleanProperty busy = new SimpleBooleanProperty(false);
     private final DoubleProperty textShare = new SimpleDoubleProperty(1);
@@ -147,6 +150,31 @@ public final class ShellModel {
     private void sayWhatIsDone() {
         doing.set(awaited.isEmpty() ? "" : awaited.get(0).words());
         busy.set(!awaited.isEmpty());
+    }
+
+    /**
+     * Says what is being worked on and how much of it is left, by how long it took the last time.
+     *
+     * @param waited ms since it was asked for
+     * @return 0 to 1 of it done; below 0 when nobody knows
+     */
+    double working(long waited) {
+        if (awaited.isEmpty()) {
+            return -1;
+        }
+        LatestAnswer first = awaited.get(0);
+        doing.set(first.words() + left(waited, first.took()));
+        return done(waited, first.took());
+    }
+
+    /** @return 0 to 0.95: what takes longer than the last time waits short of its end; -1 when nobody knows */
+    static double done(long waited, long took) {
+        return took < SOON ? -1 : Math.min(0.95, (double) waited / took);
+    }
+
+    /** @return such as " about 3 s left"; nothing when it is soon done or nobody knows */
+    static String left(long waited, long took) {
+        return took - waited < SOON ? "" : " about " + Math.round((took - waited) / 1000.0) + " s left";
     }
 
     /** Gives up what is being worked on; what was there before still stands. */

@@ -1,6 +1,5 @@
 package tintwright.window.holes;
 
-import java.io.File;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -12,7 +11,7 @@ import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
+import javafx.stage.FileChooser.ExtensionFilter;
 import tintwright.bench.CupStanding;
 import tintwright.bench.PlanFill;
 import tintwright.bench.job.FillOrders;
@@ -23,6 +22,7 @@ import tintwright.fill.FillPlan;
 import tintwright.fill.Warning;
 import tintwright.fill.WaxDose;
 import tintwright.units.UnitSystem;
+import tintwright.window.pieces.AskForFile;
 import tintwright.window.pieces.Controls;
 
 /** Cup by cup what to mix, how long it can be worked, and what to do then. */
@@ -154,14 +154,12 @@ final class FillAnswer {
     }
 
     private void write(String words, String ending) {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("Job sheet");
-        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(words, "*." + ending));
-        chooser.setInitialFileName(model.sheet().name() + "." + ending);
-        File chosen = chooser.showSaveDialog(answer.getScene().getWindow());
-        if (chosen != null) {
-            model.sheet().write(chosen.toPath(), units);
-        }
+        AskForFile.toWrite(
+                answer,
+                "Job sheet",
+                model.sheet().name() + "." + ending,
+                chosen -> model.sheet().write(chosen, units),
+                new ExtensionFilter(words, "*." + ending));
     }
 
     private static FlowPane figures(Node... nodes) {

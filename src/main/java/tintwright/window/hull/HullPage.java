@@ -1,6 +1,5 @@
 package tintwright.window.hull;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -23,13 +22,13 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import tintwright.colour.DifferenceWords;
 import tintwright.reading.HullFamily;
 import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.window.picture.Patches;
 import tintwright.window.picture.Shade;
 import tintwright.window.picture.SheetPicture;
+import tintwright.window.pieces.AskForFile;
 import tintwright.window.pieces.Choices;
 import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.Doors;
@@ -250,12 +249,7 @@ final class HullPage {
     }
 
     private void choose() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("Readings of a meter");
-        File chosen = chooser.showOpenDialog(patches.getScene().getWindow());
-        if (chosen != null) {
-            open(chosen.toPath());
-        }
+        AskForFile.toRead(patches, "Readings of a meter", this::open);
     }
 
     private List<Node> fromPhoto() {
@@ -290,12 +284,7 @@ final class HullPage {
     }
 
     private void openPhoto() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("A photo of the hull with the sheet on it");
-        File chosen = chooser.showOpenDialog(patches.getScene().getWindow());
-        if (chosen != null) {
-            read(chosen.toPath());
-        }
+        AskForFile.toRead(patches, "A photo of the hull with the sheet on it", this::read);
     }
 
     /** Reads a photo with the sheet on it, into the place whose name was typed or else the one in hand. */
@@ -305,13 +294,7 @@ final class HullPage {
     }
 
     private void printSheet() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("The sheet, to print");
-        chooser.setInitialFileName("hull-sheet.pdf");
-        File chosen = chooser.showSaveDialog(patches.getScene().getWindow());
-        if (chosen != null) {
-            sheet.print(chosen.toPath());
-        }
+        AskForFile.toWrite(patches, "The sheet, to print", "hull-sheet.pdf", sheet::print);
     }
 
     private static VBox eyes() {

@@ -20,7 +20,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.Rectangle;
-import javafx.stage.FileChooser;
+import javafx.stage.FileChooser.ExtensionFilter;
 import javafx.util.StringConverter;
 import tintwright.colour.Lab;
 import tintwright.colour.RgbSpace;
@@ -30,6 +30,7 @@ import tintwright.reading.photo.PhotoReadings;
 import tintwright.reading.photo.SpotReading;
 import tintwright.reading.photo.card.CardFinder;
 import tintwright.reading.photo.card.ReferenceCard;
+import tintwright.window.pieces.AskForFile;
 import tintwright.window.pieces.Controls;
 
 /** The photo station: the picture with its marks, what to do next, and the readings beside it. */
@@ -211,25 +212,16 @@ public final class PhotoView extends StackPane {
     }
 
     private void openPhoto() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("A photo of the hull");
-        chooser.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter(
+        AskForFile.toRead(
+                this,
+                "A photo of the hull",
+                model::open,
+                new ExtensionFilter(
                         "Photos", "*.jpg", "*.jpeg", "*.png", "*.tif", "*.tiff", "*.JPG", "*.JPEG", "*.PNG", "*.TIF"));
-        File chosen = chooser.showOpenDialog(getScene().getWindow());
-        if (chosen != null) {
-            model.open(chosen.toPath());
-        }
     }
 
     private void openCard() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("A card of known colours");
-        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("Cards", "*.json"));
-        File chosen = chooser.showOpenDialog(getScene().getWindow());
-        if (chosen != null) {
-            model.openCard(chosen.toPath());
-        }
+        AskForFile.toRead(this, "A card of known colours", model::openCard, new ExtensionFilter("Cards", "*.json"));
     }
 
     private void show(PhotoReadings now) {

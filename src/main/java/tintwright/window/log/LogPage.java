@@ -1,9 +1,7 @@
 package tintwright.window.log;
 
-import java.io.File;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
@@ -16,12 +14,12 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import tintwright.bench.job.Job;
 import tintwright.bench.log.BoatLog;
 import tintwright.logbook.Page;
 import tintwright.window.picture.Patches;
 import tintwright.window.picture.Shade;
+import tintwright.window.pieces.AskForFile;
 import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.FileNames;
 import tintwright.window.pieces.SideBySide;
@@ -179,12 +177,18 @@ public final class LogPage {
                 Controls.gap(),
                 Controls.quietButton(
                         "Label to print",
-                        () -> save(
-                                name(line, "label") + ".pdf", (name, file) -> model.label(line.id(), file.toPath()))),
+                        () -> AskForFile.toWrite(
+                                patches,
+                                "Label to print",
+                                name(line, "label") + ".pdf",
+                                file -> model.label(line.id(), file))),
                 Controls.quietButton(
                         "Recipe card",
-                        () -> save(
-                                name(line, "recipe") + ".pdf", (name, file) -> model.card(line.id(), file.toPath()))));
+                        () -> AskForFile.toWrite(
+                                patches,
+                                "Recipe card",
+                                name(line, "recipe") + ".pdf",
+                                file -> model.card(line.id(), file))));
         FlowPane came = Controls.flow(Controls.soft("It came out:"));
         for (Page.Outcome outcome : Page.Outcome.values()) {
             boolean so = line.verdict().filter(outcome::equals).isPresent();
@@ -201,14 +205,5 @@ public final class LogPage {
     /** A file's name that no other cup's takes, safe on every system. */
     private static String name(BoatLog.Line line, String what) {
         return FileNames.safe(line.title() + " " + line.day() + " " + what);
-    }
-
-    private void save(String name, BiConsumer<String, File> take) {
-        FileChooser chooser = new FileChooser();
-        chooser.setInitialFileName(name);
-        File chosen = chooser.showSaveDialog(patches.getScene().getWindow());
-        if (chosen != null) {
-            take.accept(name, chosen);
-        }
     }
 }

@@ -1,6 +1,5 @@
 package tintwright.window.shelf;
 
-import java.io.File;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,8 +12,8 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import tintwright.window.picture.Patches;
+import tintwright.window.pieces.AskForFile;
 import tintwright.window.pieces.Choices;
 import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.MeterFields;
@@ -155,12 +154,7 @@ final class ChipCard {
     }
 
     private void choose() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("A photo of the chip");
-        File chosen = chooser.showOpenDialog(sheet.getScene().getWindow());
-        if (chosen != null) {
-            model.fromPhoto(chosen.toPath());
-        }
+        AskForFile.toRead(sheet, "A photo of the chip", model::fromPhoto);
     }
 
     private void add() {

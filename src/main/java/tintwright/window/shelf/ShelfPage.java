@@ -1,6 +1,5 @@
 package tintwright.window.shelf;
 
-import java.io.File;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -14,10 +13,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import tintwright.shelf.ItemKind;
 import tintwright.units.UnitSystem;
 import tintwright.window.picture.Shade;
+import tintwright.window.pieces.AskForFile;
 import tintwright.window.pieces.Controls;
 import tintwright.window.pieces.Doors;
 import tintwright.window.pieces.SideBySide;
@@ -97,12 +96,7 @@ public final class ShelfPage {
     }
 
     private void choose() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("A shelf");
-        File chosen = chooser.showOpenDialog(table.getScene().getWindow());
-        if (chosen != null) {
-            model.open(chosen.toPath());
-        }
+        AskForFile.toRead(table, "A shelf", model::open);
     }
 
     private void show(ShelfModel.Stand stand) {
