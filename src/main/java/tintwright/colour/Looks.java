@@ -1,8 +1,8 @@
 package tintwright.colour;
 
 /**
- * A few plain words for a colour, so that "the light green one" can be found again. The borders are ours and only
- * serve the search: common practice, no source.
+ * A few plain words for a colour, so that "the light green one" can be found again. The borders are ours: common
+ * practice, no source; blue reaches as far as the blue and navy of CSS Color Module Level 4, 6.1, green to its turquoise.
  */
 public final class Looks {
     private static final double GREY_BELOW = 4;
@@ -47,12 +47,12 @@ public final class Looks {
         if (hue < 135) {
             return "yellow green";
         }
-        if (hue < 195) {
+        if (hue < 180) {
             return "green";
         }
         if (hue < 225) {
             return "blue green, turquoise";
         }
-        return hue < 290 ? "blue" : "violet";
+        return hue < 308 ? "blue" : "violet";
     }
 }

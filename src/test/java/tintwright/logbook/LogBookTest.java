@@ -1,7 +1,6 @@
 package tintwright.logbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -174,15 +173,6 @@ class LogBookTest {
             assertEquals(List.of(), book.of(boat, Page.Remark.class));
             assertTrue(book.of(boat).stream().noneMatch(noted -> noted.page() instanceof Page.Unknown));
         }
-    }
-
-    @Test
-    void looksSaysWhatAPersonWouldSay() {
-        assertEquals("warm white", Looks.of(new Lab(93, 0, 3, Viewing.D65_10)));
-        assertEquals("dark grey", Looks.of(new Lab(30, 0, 0, Viewing.D65_10)));
-        assertEquals("strong blue", Looks.of(new Lab(40, 5, -55, Viewing.D65_10)));
-        assertEquals("off-white, cream", Looks.of(new Lab(91, 0.5, 8, Viewing.D65_10)));
-        assertFalse(Looks.of(new Lab(60, -20, 5, Viewing.D65_10)).contains("grey"));
     }
 
     private static List<UUID> ids(List<Noted<Page.Boat>> boats) {
