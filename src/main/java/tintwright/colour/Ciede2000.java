@@ -65,12 +65,12 @@ public final class Ciede2000 {
 
         double dL = second.lightness() - first.lightness();
         double dC = c2 - c1;
-        double dh = hueStep(h1, h2, c1 * c2);
+        double dh = hueStep(h1, h2);
         double dH = 2 * Math.sqrt(c1) * Math.sqrt(c2) * Math.sin(Math.toRadians(dh / 2));
 
         double meanL = (first.lightness() + second.lightness()) / 2;
         double meanC = (c1 + c2) / 2;
-        double meanH = meanHue(h1, h2, c1 * c2);
+        double meanH = meanHue(h1, h2);
         double fromMiddle = (meanL - 50) * (meanL - 50);
         double sL = 1 + 0.015 * fromMiddle / Math.sqrt(20 + fromMiddle);
         double sC = 1 + 0.045 * meanC;
@@ -156,18 +156,13 @@ public final class Ciede2000 {
         return hue < 0 ? hue + 360 : hue;
     }
 
-    private static double hueStep(double h1, double h2, double product) {
-        if (product == 0) {
-            return 0;
-        }
+    /** A grey has no hue; any step will do for it, since dH carries its chroma, 0, and so does all that dH weighs. */
+    private static double hueStep(double h1, double h2) {
         double step = turned(h2) - turned(h1);
         return step > 180 ? step - 360 : step < -180 ? step + 360 : step;
     }
 
-    private static double meanHue(double h1, double h2, double product) {
-        if (product == 0) {
-            return turned(h1) + turned(h2);
-        }
+    private static double meanHue(double h1, double h2) {
         if (Math.abs(turned(h1) - turned(h2)) <= 180) {
             return (turned(h1) + turned(h2)) / 2;
         }

@@ -35,7 +35,7 @@ final class Interpolation {
         if (last + 1 < SIX || position <= 0 || position >= last) {
             return at(grid, values, nm);
         }
-        int left = Math.min((int) position, last - 1);
+        int left = (int) position;
         double t = position - left;
         double value = 0;
         for (int power = SIX - 1; power >= 0; power--) {
@@ -94,10 +94,9 @@ final class Interpolation {
             weight[1] = held - left;
             return left;
         }
-        int interval = Math.min((int) position, last - 1);
-        boolean quadratic = interval == 0 || interval == last - 1;
-        int points = quadratic ? 3 : 4;
-        int first = interval == 0 ? 0 : interval == last - 1 ? last - 2 : interval - 1;
+        int interval = (int) position;
+        int points = interval == 0 || interval == last - 1 ? 3 : 4;
+        int first = Math.max(0, interval - 1);
         double t = position - first;
         for (int k = 0; k < points; k++) {
             double w = 1;

@@ -18,8 +18,8 @@ public final class SmoothReflectance {
     private static final int MOST_STEPS = 60;
     /** Longest step of one z in one round: beyond it the curve bends too much for a straight prediction. */
     private static final double LONGEST = 1.5;
-    /** Tristimulus values over the white agree to this: far below what a colour reading can hold. */
-    private static final double CLOSE = 1e-10;
+    /** After a step this short the tristimulus values agree to its square: far below what a colour reading can hold. */
+    private static final double SHORT = 1e-7;
 
     private static final int HALVINGS = 24;
     /** No pigmented film is blacker or whiter; the search for a reachable colour stays within. */
@@ -115,7 +115,7 @@ public final class SmoothReflectance {
             for (int axis = 0; axis < 3; axis++) {
                 pull[axis] += share * step.get(COUNT + axis, 0);
             }
-            if (share == 1 && longest < 1e-7 && miss(weight, wanted, z) < CLOSE) {
+            if (longest < SHORT) {
                 return z;
             }
         }
@@ -154,18 +154,6 @@ public final class SmoothReflectance {
         for (int axis = 0; axis < 3; axis++) {
             right.set(COUNT + axis, 0, wanted[axis] - reached[axis]);
         }
-    }
-
-    private static double miss(double[][] weight, double[] wanted, double[] z) {
-        double worst = 0;
-        for (int axis = 0; axis < 3; axis++) {
-            double sum = 0;
-            for (int i = 0; i < COUNT; i++) {
-                sum += weight[axis][i] * logistic(z[i]);
-            }
-            worst = Math.max(worst, Math.abs(sum - wanted[axis]));
-        }
-        return worst;
     }
 
     /** Weights over the white, rows X, Y, Z. */

@@ -104,6 +104,19 @@ class Ciede2000LawTest {
         }
     }
 
+    /**
+     * Red and green of chroma 25, half a turn apart: of the two hues midway the formula means yellow, 90 degrees. Worked
+     * by hand: G = (1 - sqrt(1/2)) / 2, C' = 28.66116524, T = 1 - 0.085 - 0.24 + 0.033449108 - 0.0907981.
+     */
+    @Test
+    void betweenRedAndGreenLiesYellow() {
+        double worked = 2 * 28.66116524 / (1 + 0.015 * 28.66116524 * 0.617651008);
+        Ciede2000.Parts parts = Ciede2000.parts(lab(50, 25, 0), lab(50, -25, 0));
+        assertEquals(worked, parts.hue(), 1e-6);
+        assertEquals(worked, parts.total(), 1e-6);
+        assertEquals(-worked, Ciede2000.parts(lab(50, -25, 0), lab(50, 25, 0)).hue(), 1e-6);
+    }
+
     @Test
     void greaterWeightsForgiveMore() {
         Lab first = lab(50, 20, 10);
@@ -117,6 +130,8 @@ class Ciede2000LawTest {
                 plain.rotation() / 12, Ciede2000.parts(first, second, 1, 3, 4).rotation(), 1e-14);
         assertThrows(IllegalArgumentException.class, () -> Ciede2000.parts(first, second, 0, 1, 1));
         assertThrows(IllegalArgumentException.class, () -> Ciede2000.parts(first, second, 1, Double.NaN, 1));
+        assertThrows(IllegalArgumentException.class, () -> Ciede2000.parts(first, second, 1, 0, 1));
+        assertThrows(IllegalArgumentException.class, () -> Ciede2000.parts(first, second, 1, 1, 0));
     }
 
     @Test

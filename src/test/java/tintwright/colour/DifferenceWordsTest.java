@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
+import tintwright.colour.DifferenceWords.Said;
 import tintwright.colour.DifferenceWords.Word;
 
 class DifferenceWordsTest {
@@ -102,6 +104,62 @@ class DifferenceWordsTest {
                 "much redder", DifferenceWords.of(lab(65, 4, 1), lab(65, -5, 1)).phrase());
         assertEquals(
                 "greener", DifferenceWords.of(lab(65, -7, 1), lab(65, -5, 1)).phrase());
+    }
+
+    @Test
+    void theClearestComesFirst() {
+        assertEquals(
+                "much yellower, less red and a touch darker",
+                DifferenceWords.of(lab(89, 0, 9), lab(90, 4, 0)).phrase());
+    }
+
+    /** Straight along the axes of a grey, the sizes of the words are the whole difference, by Pythagoras. */
+    @Test
+    void theWordsOfAGreyShareTheWholeDifference() {
+        Random random = new Random(61);
+        for (int i = 0; i < 100; i++) {
+            DifferenceWords words = DifferenceWords.of(
+                    lab(60, 2 + random.nextDouble(), 1 + random.nextDouble()),
+                    lab(60, -2 - random.nextDouble(), -1 - random.nextDouble()));
+            double squares = words.said().stream()
+                    .mapToDouble(said -> said.size() * said.size())
+                    .sum();
+            assertEquals(words.parts().total(), Math.sqrt(squares), 1e-12);
+        }
+    }
+
+    @Test
+    void fromWhereOnAWordIsSaid() {
+        assertEquals("a touch redder", new Said(Word.REDDER, 1.19).text());
+        assertEquals("redder", new Said(Word.REDDER, DifferenceWords.PLAIN).text());
+        assertEquals("much redder", new Said(Word.REDDER, DifferenceWords.MUCH).text());
+        assertEquals("no eye sees it", DifferenceWords.seen(0.34));
+        assertEquals("hard to see", DifferenceWords.seen(DifferenceWords.UNSEEN));
+        assertEquals("hard to see", DifferenceWords.seen(1));
+        assertEquals("seen edge to edge", DifferenceWords.seen(2));
+        assertEquals("seen side by side", DifferenceWords.seen(4));
+        assertEquals("seen at a glance", DifferenceWords.seen(4.1));
+        DifferenceWords alike = DifferenceWords.of(lab(60, 0, 0), lab(60, 0, 0));
+        assertEquals("no difference to see", alike.phrase(1));
+        assertTrue(alike.sentence(1).endsWith("hard to see."));
+    }
+
+    /** Two things too small for a word can together be seen; then it is not said that there is nothing. */
+    @Test
+    void twoSmallDifferencesAreNotNone() {
+        DifferenceWords words = DifferenceWords.of(lab(60.3, 0.2, 0), lab(60, 0, 0));
+        assertTrue(words.said().isEmpty());
+        assertTrue(words.parts().total() > DifferenceWords.UNSEEN);
+        assertEquals("hardly a difference to see", words.phrase());
+    }
+
+    @Test
+    void aChanceIsNeverAsGoodAsCertain() {
+        assertEquals("more than 95 %", DifferenceWords.chance(1));
+        assertEquals("about 95 %", DifferenceWords.chance(0.95));
+        assertEquals("about 80 %", DifferenceWords.chance(0.79));
+        assertEquals("about 5 %", DifferenceWords.chance(0.05));
+        assertEquals("hardly any chance", DifferenceWords.chance(0.049));
     }
 
     @Test

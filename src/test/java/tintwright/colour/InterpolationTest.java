@@ -1,5 +1,6 @@
 package tintwright.colour;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -109,6 +110,26 @@ class InterpolationTest {
         assertEquals(0.275, few.resampled(new Grid(400, 10, 5)).at(1), 1e-15);
         Spectrum two = Spectrum.of(new Grid(400, 20, 2), 0.1, 0.3);
         assertEquals(0.2, two.resampled(new Grid(400, 10, 3)).at(1), 1e-15);
+    }
+
+    /** Six readings have one stretch in their middle that rests on nothing supposed; there the curve is Sprague's. */
+    @Test
+    void sixReadingsAreEnoughForTheSmoothCurve() {
+        Grid six = new Grid(400, 20, 6);
+        double[] quartic = new double[6];
+        for (int i = 0; i < 6; i++) {
+            quartic[i] = Math.pow(i, 4);
+        }
+        assertEquals(Math.pow(2.5, 4), Interpolation.smooth(six, quartic, 450), 1e-12);
+    }
+
+    @Test
+    void theWeightsDoNotDependOnWhatTheirArrayHeld() {
+        double[] used = {7, 7, 7, 7};
+        assertEquals(0, Interpolation.weights(new Grid(400, 20, 3), 400, used));
+        assertArrayEquals(new double[] {1, 0, 0, 0}, used);
+        Interpolation.weights(new Grid(400, 20, 3), 410, used);
+        assertEquals(0, used[3]);
     }
 
     @Test

@@ -28,8 +28,12 @@ class LabBatchTest {
                 Lab readable = Lab.of(Spectrum.of(Grid.INSIDE, own), viewing);
                 batch.lab(reflectances, 31 * s, one, 0);
                 same(readable, one[0], one[1], one[2]);
+                one = new double[3];
                 batch.labAndSlopes(own, one, slopes);
                 same(readable, one[0], one[1], one[2]);
+                double[] fromItsOwn = new double[3];
+                batch.lab(own, fromItsOwn);
+                same(readable, fromItsOwn[0], fromItsOwn[1], fromItsOwn[2]);
                 int at = random.nextInt(31);
                 own[at] += 1e-6;
                 double[] moved = new double[3];

@@ -1,5 +1,6 @@
 package tintwright.colour;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -72,6 +73,7 @@ class LabTest {
     void polarFormIsTheRightAngledTriangle() {
         Lab lab = new Lab(40, -3, 4, Viewing.D50_2);
         assertEquals(5, lab.chroma(), 1e-15);
+        assertArrayEquals(new double[] {40, -3, 4}, lab.axes());
         assertEquals(126.86989764584402, lab.hueDegrees(), 1e-12);
         assertEquals(0, new Lab(40, 0, 0, Viewing.D50_2).hueDegrees(), 0);
         assertEquals(270, new Lab(40, 0, -1, Viewing.D50_2).hueDegrees(), 1e-12);

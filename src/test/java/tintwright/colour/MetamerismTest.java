@@ -49,6 +49,7 @@ class MetamerismTest {
             // With no mismatch to correct the index is the plain difference under the other light.
             assertEquals(
                     Ciede2000.between(Lab.of(rough, Viewing.A_10), Lab.of(smooth, Viewing.A_10)), shift.index(), 1e-5);
+            assertEquals(shift.index(), Metamerism.index(rough, smooth, Viewing.D65_10, Viewing.A_10));
             if (shift.index() > 0.3) {
                 apart++;
             }

@@ -37,6 +37,11 @@ class SmoothReflectanceTest {
                 Ciede2000.parts(new Lab(50, 150, 0, Viewing.D65_10), fit.reached())
                         .hue(),
                 0.05);
+        // It goes as far that way as a reflectance can: a little less is had exactly, a little more is missed.
+        double chroma = fit.reached().chroma();
+        assertEquals(0, fit.reached().b(), 1e-4);
+        assertTrue(SmoothReflectance.fit(red(0.999 * chroma)).miss() < 1e-6);
+        assertTrue(SmoothReflectance.fit(red(1.001 * chroma)).miss() > 1e-3);
         SmoothReflectance.Fit white = SmoothReflectance.fit(new Lab(101, 0, 0, Viewing.D65_10));
         assertEquals(99.5, white.reached().lightness(), 1e-6);
         SmoothReflectance.Fit black = SmoothReflectance.fit(new Lab(-0.3, 0.1, 0.1, Viewing.D65_10));
@@ -51,6 +56,10 @@ class SmoothReflectanceTest {
             Spectrum smooth = SmoothReflectance.of(Lab.of(rough, Viewing.D65_10));
             assertTrue(roughness(smooth) <= roughness(rough) + 1e-9);
         }
+    }
+
+    private static Lab red(double chroma) {
+        return new Lab(50, chroma, 0, Viewing.D65_10);
     }
 
     private static double roughness(Spectrum spectrum) {

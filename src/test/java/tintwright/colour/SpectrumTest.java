@@ -1,6 +1,8 @@
 package tintwright.colour;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -35,6 +37,20 @@ class SpectrumTest {
         assertThrows(IllegalArgumentException.class, () -> new Grid(400, 10, 1));
         assertThrows(IllegalArgumentException.class, () -> Grid.between(700, 400, 10));
         assertThrows(IllegalArgumentException.class, () -> Grid.between(400, 705, 10));
+        assertThrows(IllegalArgumentException.class, () -> new Grid(199, 10, 10));
+        assertThrows(IllegalArgumentException.class, () -> new Grid(2501, 10, 10));
+        assertThrows(IllegalArgumentException.class, () -> new Grid(400, 10, 2501));
+        assertEquals(
+                "wavelengths 400 to 400 nm cannot be walked in steps of 10 nm",
+                assertThrows(IllegalArgumentException.class, () -> Grid.between(400, 400, 10))
+                        .getMessage());
+    }
+
+    @Test
+    void aGridReachesFromEndToEnd() {
+        assertEquals(new Grid(401, 10, 3), Grid.between(401, 421, 10));
+        assertEquals(2500, new Grid(200, 1, 2301).lastNm());
+        assertEquals(4999, new Grid(2500, 1, 2500).lastNm());
     }
 
     @Test
@@ -68,6 +84,16 @@ class SpectrumTest {
         mine[0] = 9;
         spectrum.toArray()[1] = 9;
         assertEquals(Spectrum.of(THREE, 0.1, 0.2, 0.3), spectrum);
+    }
+
+    @Test
+    void isEqualWhenGridAndReflectancesAre() {
+        Spectrum spectrum = Spectrum.of(THREE, 0.1, 0.2, 0.3);
+        assertEquals(Spectrum.of(THREE, 0.1, 0.2, 0.3).hashCode(), spectrum.hashCode());
+        assertNotEquals(Spectrum.of(THREE, 0.1, 0.2, 0.4), spectrum);
+        assertNotEquals(Spectrum.of(new Grid(410, 10, 3), 0.1, 0.2, 0.3), spectrum);
+        assertSame(spectrum, spectrum.resampled(THREE));
+        assertEquals("Spectrum 400 to 420 nm every 10 nm [0.1, 0.2, 0.3]", spectrum.toString());
     }
 
     @Test

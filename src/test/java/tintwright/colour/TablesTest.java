@@ -101,6 +101,28 @@ class TablesTest {
                 Illuminant.names().size(),
                 kinds.values().stream().mapToInt(Set::size).sum());
         assertEquals(JudgedLight.DAYLIGHT, JudgedLight.of(Illuminant.daylight(5500)));
+        Map<JudgedLight, String> words = Map.of(
+                JudgedLight.DAYLIGHT,
+                "daylight",
+                JudgedLight.LAMP,
+                "lamp light",
+                JudgedLight.LED,
+                "LED",
+                JudgedLight.TUBE,
+                "fluorescent tube");
+        assertEquals(words, JudgedLight.each(JudgedLight::words));
+        assertEquals(
+                Map.of(
+                        JudgedLight.DAYLIGHT,
+                        "Daylight",
+                        JudgedLight.LAMP,
+                        "Lamp",
+                        JudgedLight.LED,
+                        "LED",
+                        JudgedLight.TUBE,
+                        "Tube"),
+                JudgedLight.each(JudgedLight::label));
+        assertEquals("daylight (D50)", JudgedLight.words(Illuminant.D50));
         assertEquals(Viewing.D50_2, JudgedLight.DAYLIGHT.viewing(Viewing.D50_2), "as it was read");
         assertEquals(Viewing.of("A", 2), JudgedLight.LAMP.viewing(Viewing.D50_2), "the observer stays");
     }
@@ -135,6 +157,14 @@ class TablesTest {
         for (int nm = 380; nm <= 780; nm += 10) {
             assertEquals(Illuminant.D65.power(nm), d65.power(nm), 0.0006, "D65 at " + nm + " nm");
             assertEquals(Illuminant.D50.power(nm), d50.power(nm), 0.0006, "D50 at " + nm + " nm");
+        }
+    }
+
+    /** At 560 nm every daylight is 100 (CIE 15:2018: there S0 is 100 and S1 and S2 are 0), to both ends of the range. */
+    @Test
+    void everyDaylightIsAHundredAt560() {
+        for (double kelvin : new double[] {4000, 6999, 7001, 25000}) {
+            assertEquals(100, Illuminant.daylight(kelvin).power(560), 1e-12);
         }
     }
 
