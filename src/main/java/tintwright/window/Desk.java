@@ -152,7 +152,12 @@ public final class Desk {
         phone = new PhoneModel(top, ShopLog.usualHome().resolve("photos"), clock, LocalNetwork::all, screen);
         recent = new RecentModel(job, shell, new QueuedWork(worker, screen));
         new Guide(shell, job, plan, cup, fill);
-        job.jobProperty().addListener((property, before, after) -> captions(after));
+        job.jobProperty().addListener((property, before, after) -> {
+            captions(after);
+            if (before.cup().isEmpty() && after.cup().isPresent()) {
+                walk.over();
+            }
+        });
         captions(first);
     }
 

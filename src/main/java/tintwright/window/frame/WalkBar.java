@@ -34,6 +34,8 @@ public final class WalkBar extends HBox {
                         walk.atProperty()));
         Button skip = Controls.quietButton("Skip the walk", walk::skip);
         skip.setId("walk-skip");
+        // At the last stop the key beside it does the same.
+        Controls.onlyWhen(walk.atProperty().lessThan(WalkModel.STOPS.size() - 1), skip);
         getChildren().addAll(count, words, next, skip, Controls.quietButton(toOwn, startOwn));
         Controls.onlyWhen(walk.walkingProperty(), this);
     }

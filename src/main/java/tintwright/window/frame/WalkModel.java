@@ -61,6 +61,11 @@ public final class WalkModel {
         shell.stepProperty().set(STOPS.get(at.get()).where());
     }
 
+    /** Whoever has begun a cup walks no more; they stay where they are. */
+    public void over() {
+        walking.set(false);
+    }
+
     public void skip() {
         walking.set(false);
         shell.stepProperty().set(Step.CUP);
