@@ -114,7 +114,7 @@ public final class BenchWindow extends Application {
         shell.unitsProperty().set(UnitSystem.named(memory.words("units", "metric")));
         letMove(shell);
         memory.keep("own", opening.own());
-        scene.setRoot(desk.view(opening.own(), Opening.ownBegun(home), () -> changeOver(scene, !opening.own())));
+        // Before there is a view: it builds the station that is chosen, and no other.
         if (opening.own()) {
             shell.stepProperty().set(opening.blank() ? Step.BOAT : Step.CUP);
         } else if (!memory.truth("walked", false)) {
@@ -123,6 +123,7 @@ public final class BenchWindow extends Application {
         } else if (desk.job().now().cup().isEmpty()) {
             shell.stepProperty().set(Step.HULL);
         }
+        scene.setRoot(desk.view(opening.own(), Opening.ownBegun(home), () -> changeOver(scene, !opening.own())));
         // At once: a window that is killed must open on the same bench again, and not walk the person around anew.
         memory.save();
     }

@@ -125,7 +125,8 @@ public final class Desk {
                 job,
                 hull,
                 new LatestAnswer(worker, screen, shell, "Reading the photo\u2026"),
-                new LatestAnswer(worker, screen, shell, "Looking at the photo\u2026"));
+                new LatestAnswer(worker, screen, shell, "Looking at the photo\u2026"),
+                new QueuedWork(worker, screen));
         photo = new PhotoModel(worker, screen, hull::fromPhoto);
         chipPhoto = PhotoModel.ofChip(worker, screen, cup::read);
         shelf = new ShelfModel(

@@ -16,7 +16,7 @@ import javafx.scene.Parent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Window;
-import tintwright.command.Commands;
+import tintwright.Main;
 import tintwright.window.frame.Step;
 
 /**
@@ -52,10 +52,12 @@ public final class ClassesAtStart {
     }
 
     private static void visit() {
-        PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
+        PrintStream terminal = System.out;
+        System.setOut(new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8));
         for (List<String> words : COMMANDS) {
-            Commands.run(nowhere, nowhere, words.toArray(String[]::new));
+            Main.main(words.toArray(String[]::new));
         }
+        System.setOut(terminal);
         Thread driver = new Thread(
                 () -> {
                     try {
@@ -120,37 +122,33 @@ public final class ClassesAtStart {
             }
         }
         List<String> list = Stream.concat(
-                        Files.readAllLines(seen).stream().filter(ClassesAtStart::inTheRuntime), screen.stream())
+                        Files.readAllLines(seen).stream().filter(ClassesAtStart::inTheImage), screen.stream())
                 .toList();
         Path kept = Files.write(seen.resolveSibling("classes-archived.lst"), list);
         Path java = find(
                 image, System.getProperty("os.name").toLowerCase(Locale.ROOT).contains("win") ? "java.exe" : "java");
-        Path archive = find(image, "Tintwright.cfg").resolveSibling("start.jsa");
         Process dump = new ProcessBuilder(
                         java.toString(),
                         "-Xshare:dump",
                         "-XX:SharedClassListFile=" + kept,
-                        "-XX:SharedArchiveFile=" + archive,
                         "-Xlog:disable",
                         "-Xlog:all=error")
                 .inheritIO()
                 .start();
-        if (dump.waitFor() != 0 || !Files.exists(archive)) {
+        if (dump.waitFor() != 0) {
             System.err.println("The class-data archive could not be made; the image starts without it, slower.");
         }
     }
 
     /**
-     * Only what lies in the image's own runtime: an archive that knew the program's jars as well would fit no longer
-     * once the image is moved, because Java 17 compares the paths.
+     * What the image does not hold is left out, and so are the lambdas of the program: dumping one that stands twice in
+     * the list ends Debian's Java 17.0.15 with a crash, and without them a command needs no more time.
      */
-    private static boolean inTheRuntime(String line) {
-        return !line.contains("tintwright/")
-                && !line.contains("com/fasterxml/")
-                && !line.contains("org/ejml/")
-                && !line.contains("picocli/")
-                && !line.contains("/monocle/")
-                && !line.startsWith("org/apache/");
+    private static boolean inTheImage(String line) {
+        return !line.contains("/monocle/")
+                && !line.startsWith("tintwright/window/ClassesAtStart")
+                && !line.startsWith("tintwright/window/Stagehand")
+                && !line.startsWith("@lambda-proxy tintwright/");
     }
 
     private static Path find(Path folder, String name) throws Exception {

@@ -12,6 +12,8 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +35,9 @@ import tintwright.window.holes.AtTheHullModel;
 class OpeningTest {
     private static final Instant NOON = Instant.parse("2026-05-09T12:00:00Z");
 
+    private static final String MIXED = "the first mix";
+    private static final String LOOKING = "Looking at the photo\u2026";
+
     @TempDir
     Path home;
 
@@ -40,6 +45,46 @@ class OpeningTest {
         Clock clock = Clock.fixed(now, ZoneOffset.UTC);
         return Opening.fetch(home, own, Desks::learn)
                 .desk(Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock));
+    }
+
+    @Test
+    void theDemosPhotoIsLookedAtWhenTheHullIsAndAfterTheFirstMix() {
+        ArrayDeque<Runnable> work = new ArrayDeque<>();
+        List<String> done = new ArrayList<>();
+        Stagehand.onScreen(() -> {
+            Desk desk = open(work, done);
+            desk.view();
+            work(work);
+            assertTrue(done.contains(MIXED), done.toString());
+            assertFalse(done.contains(LOOKING), done.toString());
+            desk.shell().stepProperty().set(Step.HULL);
+            work(work);
+            assertTrue(done.contains(LOOKING), done.toString());
+
+            done.clear();
+            Desk atTheHull = open(work, done);
+            atTheHull.shell().stepProperty().set(Step.HULL);
+            atTheHull.view();
+            work(work);
+            assertTrue(done.contains(LOOKING), done.toString());
+            assertTrue(done.indexOf(MIXED) < done.indexOf(LOOKING), done.toString());
+            return null;
+        });
+    }
+
+    private Desk open(ArrayDeque<Runnable> work, List<String> done) {
+        Clock clock = Clock.fixed(NOON, ZoneOffset.UTC);
+        Desk desk = Opening.fetch(home, false, Desks::learn)
+                .desk(work::add, Runnable::run, clock, () -> ShopLog.demo(clock));
+        desk.shell().doingProperty().addListener((property, before, after) -> done.add(after));
+        desk.plan().planProperty().addListener((property, before, after) -> done.add(MIXED));
+        return desk;
+    }
+
+    private static void work(ArrayDeque<Runnable> work) {
+        while (!work.isEmpty()) {
+            work.poll().run();
+        }
     }
 
     @Test

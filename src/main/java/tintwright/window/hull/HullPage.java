@@ -128,6 +128,7 @@ final class HullPage {
                 sheet.sightProperty(),
                 (before, after) -> show(model.hullProperty().get()));
         show(model.hullProperty().get());
+        sheet.inSight();
         return new SideBySide(left, right, false);
     }
 

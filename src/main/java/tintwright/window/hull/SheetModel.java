@@ -28,6 +28,7 @@ import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.shelf.Shelf;
 import tintwright.window.frame.FailureWords;
 import tintwright.window.frame.LatestAnswer;
+import tintwright.window.frame.QueuedWork;
 import tintwright.window.job.JobModel;
 import tintwright.window.pieces.Figures;
 
@@ -42,10 +43,13 @@ public final class SheetModel {
     private final HullModel hull;
     private final LatestAnswer reading;
     private final LatestAnswer looking;
+    private final QueuedWork queue;
     private final ReadOnlyObjectWrapper<SheetContents> contents =
             new ReadOnlyObjectWrapper<>(SheetContents.PAPER_ALONE);
     private final ReadOnlyObjectWrapper<Optional<Sight>> sight = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Path> kept = Optional.empty();
+    private Optional<Path> toShow = Optional.empty();
+    private boolean inSight;
 
     /**
      * One place that is read in the photo, in pixels of the preview.
@@ -70,12 +74,14 @@ public final class SheetModel {
      * @param hull    takes what was read
      * @param reading for a photo that is read
      * @param looking for one that is only shown
+     * @param queue   for waiting until what is being worked out is done
      */
-    public SheetModel(JobModel job, HullModel hull, LatestAnswer reading, LatestAnswer looking) {
+    public SheetModel(JobModel job, HullModel hull, LatestAnswer reading, LatestAnswer looking, QueuedWork queue) {
         this.job = job;
         this.hull = hull;
         this.reading = reading;
         this.looking = looking;
+        this.queue = queue;
     }
 
     /** Keeps what lies on the sheet there, and takes up what was kept. */
@@ -200,6 +206,7 @@ public final class SheetModel {
     public void read(Path photo, String place) {
         Shelf shelf = job.now().shelf();
         SheetContents lying = contents.get();
+        toShow = Optional.empty();
         reading.ask(
                 () -> look(photo, lying, Optional.of(shelf)),
                 done -> {
@@ -209,7 +216,7 @@ public final class SheetModel {
                             .collect(Collectors.joining(" "));
                     hull.fromSheet(done.read(), place, flags.isEmpty() ? said(done.read()) : flags);
                 },
-                failure -> hull.wrong(HullModel.Where.PHOTO, FailureWords.of(failure)));
+                this::wrong);
     }
 
     private static String said(SheetBench.Read read) {
@@ -221,13 +228,36 @@ public final class SheetModel {
                 + (read.chips().isEmpty() ? "" : " Your chips in the photo have taught the tints.");
     }
 
-    /** Only shows a photo that was read before. */
+    /** Only shows a photo that was read before, as soon as somebody looks: finding the sheet in it takes a while. */
     public void show(Path photo) {
+        toShow = Optional.of(photo);
+        if (inSight) {
+            find();
+        }
+    }
+
+    /** Somebody looks at what was read. */
+    void inSight() {
+        inSight = true;
+        find();
+    }
+
+    private void find() {
+        // At the start the first mix is asked for meanwhile, and comes before the picture.
+        if (toShow.isPresent()) {
+            queue.run(() -> true, done -> toShow.ifPresent(this::find), this::wrong);
+        }
+    }
+
+    private void find(Path photo) {
+        toShow = Optional.empty();
         SheetContents lying = contents.get();
         looking.ask(
-                () -> look(photo, lying, Optional.empty()),
-                done -> sight.set(Optional.of(done.sight())),
-                failure -> hull.wrong(HullModel.Where.PHOTO, FailureWords.of(failure)));
+                () -> look(photo, lying, Optional.empty()), done -> sight.set(Optional.of(done.sight())), this::wrong);
+    }
+
+    private void wrong(Exception failure) {
+        hull.wrong(HullModel.Where.PHOTO, FailureWords.of(failure));
     }
 
     private static Read look(Path photo, SheetContents contents, Optional<Shelf> shelf) throws PhotoException {
@@ -264,7 +294,7 @@ public final class SheetModel {
                     return file;
                 },
                 written -> hull.say("Print " + written + " at full size, without fitting it to the page."),
-                failure -> hull.wrong(HullModel.Where.PHOTO, FailureWords.of(failure)));
+                this::wrong);
     }
 
     /** @return what lies on the sheet */
