@@ -116,7 +116,7 @@ public final class BenchWindow extends Application {
         memory.keep("own", opening.own());
         // Before there is a view: it builds the station that is chosen, and no other.
         if (opening.own()) {
-            shell.stepProperty().set(opening.blank() ? Step.BOAT : Step.CUP);
+            shell.stepProperty().set(opening.first());
         } else if (!memory.truth("walked", false)) {
             desk.walk().begin();
             memory.keep("walked", true);

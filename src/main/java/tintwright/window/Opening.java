@@ -18,6 +18,7 @@ import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.knowledge.Knowledge;
 import tintwright.window.frame.FailureWords;
+import tintwright.window.frame.Step;
 import tintwright.window.frame.WindowMemory;
 import tintwright.window.holes.KeptTimers;
 
@@ -132,8 +133,11 @@ public final class Opening {
         return own;
     }
 
-    /** @return true before anything was entered at all */
-    boolean blank() {
-        return first.boat().isBlank();
+    /** @return where one's own bench opens: where the next thing is to be done */
+    Step first() {
+        if (first.boat().isBlank()) {
+            return Step.BOAT;
+        }
+        return first.place() < 0 ? Step.HULL : first.shelf().tints().isEmpty() ? Step.SHELF : Step.CUP;
     }
 }

@@ -26,6 +26,7 @@ import tintwright.cup.Deed;
 import tintwright.fill.catalyst.Basis;
 import tintwright.fill.repair.Lie;
 import tintwright.fill.repair.RepairKind;
+import tintwright.reading.HullFamily;
 import tintwright.units.UnitSystem;
 import tintwright.window.frame.Step;
 import tintwright.window.frame.WindowMemory;
@@ -85,6 +86,20 @@ class OpeningTest {
         while (!work.isEmpty()) {
             work.poll().run();
         }
+    }
+
+    @Test
+    void onesOwnBenchOpensWhereSomethingIsToBeDone() {
+        assertEquals(Step.BOAT, Opening.fetch(home, true, Desks::learn).first());
+        Desk desk = open(true, NOON);
+        desk.job().change(job -> job.withPlaces("Quillmarrow", List.of(), -1));
+        assertEquals(Step.HULL, Opening.fetch(home, true, Desks::learn).first());
+        desk.job()
+                .change(job ->
+                        job.withPlaces("Quillmarrow", List.of(HullFamily.STONE.place("Quillmarrow", "transom")), 0));
+        assertEquals(Step.SHELF, Opening.fetch(home, true, Desks::learn).first());
+        desk.job().change(job -> job.with(Desk.demo().shelf()));
+        assertEquals(Step.CUP, Opening.fetch(home, true, Desks::learn).first());
     }
 
     @Test

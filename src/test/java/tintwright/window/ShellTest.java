@@ -82,6 +82,33 @@ class ShellTest {
         });
     }
 
+    /** With nothing to mix for, the one thing to press is the way to where it is read. */
+    @Test
+    void beforeThereIsAHullNoCupCanBeBegun() {
+        Stagehand.onScreen(() -> {
+            Desk desk = Desks.blank(Clock.systemUTC());
+            Scene scene = open(desk);
+            desk.shell().stepProperty().set(Step.CUP);
+            for (int i = 0; i < 2; i++) {
+                scene.getRoot().applyCss();
+                scene.getRoot().layout();
+            }
+            List<String> keys = scene.getRoot().lookupAll(".button").stream()
+                    .filter(ShellTest::seen)
+                    .map(node -> ((Button) node).getText())
+                    .toList();
+            assertTrue(keys.contains("To the boat") && !keys.contains("Begin the cup"), keys.toString());
+            assertTrue(
+                    scene.getRoot().lookupAll(".picture").stream().noneMatch(ShellTest::seen),
+                    "a picture of nothing is drawn");
+            return null;
+        });
+    }
+
+    private static boolean seen(Node node) {
+        return node.isVisible() && (node.getParent() == null || seen(node.getParent()));
+    }
+
     @Test
     void everyStationOpensByItsNumberKey() {
         Stagehand.onScreen(() -> {

@@ -8,6 +8,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import tintwright.bench.job.Job;
 import tintwright.colour.Lab;
 import tintwright.cup.CupDeeds;
 import tintwright.match.Aim;
@@ -40,8 +41,8 @@ public final class CupStation extends StackPane {
             }
         });
         Controls.follow(this, planModel.job().jobProperty(), (before, after) -> {
-            // Taken back before it could be shown.
-            if (before.cup().isPresent() && after.cup().isEmpty()) {
+            // Taken back before it could be shown; or there is something to mix now, or no more.
+            if (before.cup().isPresent() && after.cup().isEmpty() || something(before) != something(after)) {
                 show();
             }
         });
@@ -55,16 +56,29 @@ public final class CupStation extends StackPane {
 
     private void show() {
         if (cup.inHandProperty().get().isEmpty()) {
+            Job now = planModel.job().now();
             turnTo(
-                    planModel.job().now().cup().isPresent()
+                    now.cup().isPresent()
                             ? Controls.sheet("", Controls.plain("Your cup comes back in a moment."))
-                            : plan);
+                            : something(now)
+                                    ? plan
+                                    : Controls.sheet(
+                                            "Nothing to weigh yet",
+                                            Controls.plain(
+                                                    "Read the hull and put your tints on the shelf: then it stands"
+                                                            + " here what goes into the cup, gram by gram, with hull and mix"
+                                                            + " edge to edge.")));
             return;
         }
         if (inHand == null) {
             inHand = new CupPage(cup, this::toThePhoto, this::toTheEye).build();
         }
         turnTo(inHand);
+    }
+
+    /** A hull to mix for, and a tint to mix with. */
+    private static boolean something(Job job) {
+        return job.place() >= 0 && !job.shelf().tints().isEmpty();
     }
 
     /** What was pressed went with its page, and the focus with it: it goes to where the thing to do now is done. */

@@ -127,9 +127,16 @@ final class HullPage {
                 left,
                 sheet.sightProperty(),
                 (before, after) -> show(model.hullProperty().get()));
+        SideBySide sides = new SideBySide(left, right, false);
+        // Until something is read the doors to it come before the picture that explains them.
+        Controls.follow(
+                sides,
+                model.hullProperty(),
+                (was, hull) -> sides.narrowAbove(hull.lines().isEmpty()));
+        sides.narrowAbove(model.hullProperty().get().lines().isEmpty());
         show(model.hullProperty().get());
         sheet.inSight();
-        return new SideBySide(left, right, false);
+        return sides;
     }
 
     /** Reads an instrument's file; what it does not say is as chosen on this page. */
