@@ -82,6 +82,8 @@ public final class BenchWindow extends Application {
                 .filter(key -> ((ToggleButton) key).isSelected())
                 .findFirst()
                 .ifPresent(Node::requestFocus);
+        // Where something is typed first, the cursor stands in it once the window is there.
+        Platform.runLater(desk.shell()::pointOut);
         if (StartTime.given().isPresent()) {
             sayStartTime();
         }
