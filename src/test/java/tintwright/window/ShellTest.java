@@ -20,6 +20,7 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
@@ -30,6 +31,8 @@ import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import tintwright.bench.log.ShopLog;
+import tintwright.colour.Geometry;
+import tintwright.colour.Viewing;
 import tintwright.window.frame.Shell;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.StationPage;
@@ -107,6 +110,27 @@ class ShellTest {
 
     private static boolean seen(Node node) {
         return node.isVisible() && (node.getParent() == null || seen(node.getParent()));
+    }
+
+    /** Read with gloss before, a spot must not be read without it unasked. */
+    @Test
+    void aMeterIsSetAsThePlaceWasRead() {
+        Stagehand.onScreen(() -> {
+            Desk before = desk();
+            before.hull().newPlace("transom", "80", "-2.0", "6.5", Viewing.D50_2, Geometry.SPECULAR_INCLUDED);
+            Desk after = new Desk(
+                    before.job().now(),
+                    Runnable::run,
+                    Runnable::run,
+                    Clock.systemUTC(),
+                    () -> ShopLog.demo(Clock.systemUTC()),
+                    Desks::learn);
+            after.shell().stepProperty().set(Step.HULL);
+            Scene scene = open(after);
+            assertEquals(Geometry.SPECULAR_INCLUDED, ((ComboBox<?>) scene.lookup("#meter-gloss")).getValue());
+            assertEquals(Viewing.D50_2, ((ComboBox<?>) scene.lookup("#meter-light")).getValue());
+            return null;
+        });
     }
 
     @Test

@@ -268,6 +268,14 @@ public final class HullModel {
         return job.place().filter(PlaceReadings::metered).isPresent();
     }
 
+    /** @return what a meter last read of the place in hand: it is set so still */
+    Optional<Reading> lastMetered() {
+        return job.place().stream()
+                .flatMap(place -> place.readings().stream())
+                .filter(each -> each.photo().isEmpty() && HullFamily.of(each).isEmpty())
+                .reduce((one, later) -> later);
+    }
+
     private void replace(PlaceReadings changed) {
         job.change(before -> HullPlaces.replaced(before, changed));
     }

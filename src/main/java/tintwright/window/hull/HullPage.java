@@ -23,6 +23,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import tintwright.colour.DifferenceWords;
+import tintwright.reading.ColourReading;
 import tintwright.reading.HullFamily;
 import tintwright.reading.photo.sheet.SheetContents;
 import tintwright.window.picture.Patches;
@@ -66,6 +67,9 @@ final class HullPage {
     private final Button open = Controls.mainButton("Open the photo", this::openPhoto);
     private final MeterFields numbers = new MeterFields("lightness", "red-green", "yellow-blue", this::add);
     private final MeterSetting setting = new MeterSetting();
+    /** The place whose readings the meter was last set by. */
+    private String setFor = "";
+
     private final TextField place = new TextField();
 
     private enum Door {
@@ -332,6 +336,13 @@ final class HullPage {
     }
 
     private void draw(HullModel.Hull hull) {
+        if (!hull.place().equals(setFor)) {
+            setFor = hull.place();
+            model.lastMetered()
+                    .ifPresent(read -> setting.setTo(
+                            read instanceof ColourReading typed ? typed.lab().viewing() : setting.viewing(),
+                            read.geometry()));
+        }
         filling = true;
         if (!places.getItems().equals(model.places())) {
             places.getItems().setAll(model.places());
