@@ -50,11 +50,10 @@ public final class EntryIds {
 
     private UUID justAfter(UUID floor) {
         long millis = millis(floor);
-        int counter = (int) (floor.getMostSignificantBits() & 0xfff) + 1;
-        // Twelve bits count the names of one millisecond; past that the name borrows from the next one.
-        UUID after =
-                counter < 1 << 12 ? name(millis, counter, random.nextLong()) : name(millis + 1, 0, random.nextLong());
-        // A name of other making may hold a higher version than seven.
+        // Twelve bits count the names of one millisecond, and a name of other making may hold a higher version than
+        // seven; past both the name borrows from the next millisecond.
+        int counter = (int) (floor.getMostSignificantBits() + 1) & 0xfff;
+        UUID after = name(millis, counter, random.nextLong());
         return ORDER.compare(after, floor) > 0 ? after : name(millis + 1, 0, random.nextLong());
     }
 

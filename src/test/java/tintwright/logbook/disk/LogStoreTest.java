@@ -59,6 +59,7 @@ class LogStoreTest {
         }
         assertEquals("anna-0001.jsonl", Folders.onlyFile(log()).getFileName().toString());
         assertEquals(4, Files.readAllLines(Folders.onlyFile(log())).size());
+        assertFalse(Files.exists(log().resolve(Pen.SET_ASIDE)), "nothing was torn");
     }
 
     @Test
@@ -269,6 +270,53 @@ class LogStoreTest {
         assertEquals(List.of(Trouble.Kind.MISSING), troublesAt(bench, moved.plusSeconds(90)));
         Files.move(away, file);
         assertEquals(List.of(), troublesAt(bench, moved.plusSeconds(5)));
+    }
+
+    /** A window that only reads, and an hour in which files come and go. */
+    @Test
+    void whatAReaderSawIsMissedOnceItIsGoneAndNamedOnce() throws IOException {
+        ThisBench reader = Folders.bench(tmp, "reader");
+        Path away = tmp.resolve("away.jsonl");
+        try (LogStore window = opened(reader)) {
+            try (LogStore store = Folders.open(log(), Folders.bench(tmp, "anna"))) {
+                store.append("note", null, Folders.note("one"));
+            }
+            window.refresh();
+            assertEquals(List.of(), window.troubles());
+            Path file = Folders.onlyFile(log());
+            Files.move(file, away);
+            window.refresh();
+            assertEquals(
+                    List.of("anna-0001.jsonl MISSING"),
+                    window.troubles().stream()
+                            .map(trouble -> trouble.file() + " " + trouble.kind())
+                            .toList());
+            assertEquals(1, Folders.count(window), "this window knows it still");
+            Files.move(away, file);
+            window.refresh();
+            assertEquals(List.of(), window.troubles());
+        }
+        Path file = Folders.onlyFile(log());
+        Files.move(file, away);
+        try (LogStore window = opened(reader)) {
+            assertEquals(Trouble.Kind.MISSING, window.troubles().get(0).kind(), "what a look brought is remembered");
+        }
+        ThisBench visitor = Folders.bench(tmp, "visitor");
+        Files.move(away, file);
+        opened(visitor).close();
+        Files.delete(file);
+        try (LogStore window = opened(visitor)) {
+            assertEquals(1, window.troubles().size(), "and so is what was there from the start");
+            window.acceptLosses();
+            assertEquals(List.of(), window.troubles());
+        }
+        try (LogStore window = opened(visitor)) {
+            assertEquals(List.of(), window.troubles());
+        }
+    }
+
+    private LogStore opened(ThisBench bench) {
+        return Folders.open(log(), bench);
     }
 
     private List<Trouble.Kind> troublesAt(ThisBench bench, Instant moment) {
