@@ -25,6 +25,7 @@ import tintwright.logbook.DemoLog;
 import tintwright.logbook.disk.LogFailure;
 import tintwright.shelf.knowledge.Knowledge;
 import tintwright.units.UnitSystem;
+import tintwright.window.frame.Shell;
 import tintwright.window.frame.ShellModel;
 import tintwright.window.frame.Step;
 import tintwright.window.frame.WindowMemory;
@@ -62,7 +63,7 @@ public final class BenchWindow extends Application {
         memory = new WindowMemory(home.resolve("window.json"));
         Scene scene = new Scene(new Group());
         Look.dress(scene);
-        open(
+        Shell frame = open(
                 scene,
                 prepared == null ? Opening.fetch(home, Opening.lastOwn(home, memory), Knowledge::of) : prepared.join());
         stage.setScene(scene);
@@ -82,16 +83,13 @@ public final class BenchWindow extends Application {
                 .filter(key -> ((ToggleButton) key).isSelected())
                 .findFirst()
                 .ifPresent(Node::requestFocus);
-        // Where something is typed first, the cursor stands in it once the window is there.
-        Platform.runLater(desk.shell()::pointOut);
-        if (StartTime.given().isPresent()) {
-            sayStartTime();
-        }
-    }
-
-    /** Prints when the window could be used, and when the first match stood. */
-    private void sayStartTime() {
-        Platform.runLater(() -> StartTime.say("window usable"));
+        WindowStart.afterPicture(scene, () -> {
+            StartTime.say("first picture");
+            frame.showStation();
+            // Where something is typed first, the cursor stands in it once the window is there.
+            desk.shell().pointOut();
+            WindowStart.afterPicture(scene, () -> StartTime.say("window usable"));
+        });
         desk.plan().planProperty().addListener((property, before, after) -> StartTime.say("match shown"));
     }
 
@@ -102,8 +100,8 @@ public final class BenchWindow extends Application {
         prepared = CompletableFuture.supplyAsync(() -> Opening.fetch(home, Opening.lastOwn(home, left), Knowledge::of));
     }
 
-    /** Opens the demo, or the person's own bench as it was left. */
-    private void open(Scene scene, Opening opening) {
+    /** Opens the demo, or the person's own bench as it was left; its station is still to be shown. */
+    private Shell open(Scene scene, Opening opening) {
         Path home = ShopLog.usualHome();
         desk = opening.desk(
                 worker,
@@ -116,7 +114,7 @@ public final class BenchWindow extends Application {
         shell.unitsProperty().set(UnitSystem.named(memory.words("units", "metric")));
         letMove(shell);
         memory.keep("own", opening.own());
-        // Before there is a view: it builds the station that is chosen, and no other.
+        // Before there is a frame around it: no other station is built then.
         if (opening.own()) {
             shell.stepProperty().set(opening.first());
         } else if (!memory.truth("walked", false)) {
@@ -125,9 +123,11 @@ public final class BenchWindow extends Application {
         } else if (desk.job().now().cup().isEmpty()) {
             shell.stepProperty().set(Step.HULL);
         }
-        scene.setRoot(desk.view(opening.own(), Opening.ownBegun(home), () -> changeOver(scene, !opening.own())));
+        Shell frame = desk.frame(opening.own(), Opening.ownBegun(home), () -> changeOver(scene, !opening.own()));
+        scene.setRoot(frame);
         // At once: a window that is killed must open on the same bench again, and not walk the person around anew.
         memory.save();
+        return frame;
     }
 
     /** As the person has chosen it; until they have, as the system says, asked when the window has begun to be used. */
@@ -154,7 +154,7 @@ public final class BenchWindow extends Application {
         worker.execute(() -> {
             Opening other = Opening.fetch(ShopLog.usualHome(), own, Knowledge::of);
             Platform.runLater(() -> {
-                open(scene, other);
+                open(scene, other).showStation();
                 desk.shell().pointOut();
             });
         });

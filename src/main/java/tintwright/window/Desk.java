@@ -231,12 +231,20 @@ public final class Desk {
         return pages().keySet();
     }
 
+    /** @return as {@link #frame}, with the station in it */
+    public Shell view(boolean own, boolean ownBegun, Runnable other) {
+        Shell view = frame(own, ownBegun, other);
+        view.showStation();
+        return view;
+    }
+
     /**
      * @param own      true when this is the person's own bench, false for the demo
      * @param ownBegun true when something stands on the person's own bench already
      * @param other    goes over to the other of the two
+     * @return what stands around the stations, none of which is shown yet
      */
-    public Shell view(boolean own, boolean ownBegun, Runnable other) {
+    Shell frame(boolean own, boolean ownBegun, Runnable other) {
         ownBench = own;
         otherBench = other;
         toTheOther = own ? "Back to the demo boat" : ownBegun ? "Back to my own bench" : "Start my own shelf";

@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.Scene;
 
 /** Opens the window. */
 public final class WindowStart {
@@ -58,6 +60,17 @@ public final class WindowStart {
         } catch (UnsatisfiedLinkError | NoClassDefFoundError | ExceptionInInitializerError e) {
             throw libraryMissing(e);
         }
+    }
+
+    /** Runs something once, as soon as the next picture of the scene is handed on to be drawn; on the screen's thread. */
+    static void afterPicture(Scene scene, Runnable then) {
+        scene.addPostLayoutPulseListener(new Runnable() {
+            @Override
+            public void run() {
+                scene.removePostLayoutPulseListener(this);
+                Platform.runLater(then);
+            }
+        });
     }
 
     private static NoScreenException libraryMissing(Throwable e) {

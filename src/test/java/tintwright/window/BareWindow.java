@@ -27,7 +27,7 @@ public final class BareWindow extends Application {
     public void start(Stage stage) {
         stage.setScene(new Scene(new StackPane(new Button("bare")), 1280, 800));
         stage.show();
-        Platform.runLater(() -> {
+        WindowStart.afterPicture(stage.getScene(), () -> {
             StartTime.say("window usable");
             Platform.exit();
         });

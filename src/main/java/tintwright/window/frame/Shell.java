@@ -78,7 +78,11 @@ public final class Shell extends BorderPane {
 
     private final Runnable signal = this::oneSignal;
 
-    /** @param stations the stations that can be worked, each built when it is first opened */
+    /**
+     * The frame; {@link #showStation} shows what it is around.
+     *
+     * @param stations the stations that can be worked, each built when it is first opened
+     */
     public Shell(ShellModel model, Map<Step, Supplier<Node>> stations) {
         this.model = model;
         this.stations = new EnumMap<>(stations);
@@ -121,13 +125,20 @@ public final class Shell extends BorderPane {
         });
         size();
         dress();
-        open(model.stepProperty().get());
+    }
+
+    /** Shows the station in hand; until then there is the frame alone, which is drawn in a fraction of the time. */
+    public void showStation() {
+        if (middle.getContent() == null) {
+            open(model.stepProperty().get());
+        }
     }
 
     /** One key alone is in the signal colour: while the station shows one of its own, the foot's steps back. */
     public void oneSignal() {
-        now.stepBack(middle.getContent() != null
-                && middle.getContent().lookupAll(".main-button").stream().anyMatch(Shell::inSight));
+        // A station that is still to come mostly brings a key of its own.
+        now.stepBack(middle.getContent() == null
+                || middle.getContent().lookupAll(".main-button").stream().anyMatch(Shell::inSight));
     }
 
     private static boolean inSight(Node node) {
@@ -326,6 +337,7 @@ public final class Shell extends BorderPane {
 
     /** Puts the cursor where the thing to do now is done. */
     private void pointOut() {
+        showStation();
         laidOut();
         Node where = middle.getContent().lookup(".do-now");
         if (where != null) {
