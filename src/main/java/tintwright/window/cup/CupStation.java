@@ -42,7 +42,9 @@ public final class CupStation extends StackPane {
         });
         Controls.follow(this, planModel.job().jobProperty(), (before, after) -> {
             // Taken back before it could be shown; or there is something to mix now, or no more.
-            if (before.cup().isPresent() && after.cup().isEmpty() || something(before) != something(after)) {
+            if (before.cup().isPresent() && after.cup().isEmpty()
+                    || something(before) != something(after)
+                    || !something(after)) {
                 show();
             }
         });
@@ -60,20 +62,23 @@ public final class CupStation extends StackPane {
             turnTo(
                     now.cup().isPresent()
                             ? Controls.sheet("", Controls.plain("Your cup comes back in a moment."))
-                            : something(now)
-                                    ? plan
-                                    : Controls.sheet(
-                                            "Nothing to weigh yet",
-                                            Controls.plain(
-                                                    "Read the hull and put your tints on the shelf: then it stands"
-                                                            + " here what goes into the cup, gram by gram, with hull and mix"
-                                                            + " edge to edge.")));
+                            : something(now) ? plan : nothingYet(now));
             return;
         }
         if (inHand == null) {
             inHand = new CupPage(cup, this::toThePhoto, this::toTheEye).build();
         }
         turnTo(inHand);
+    }
+
+    private static Region nothingYet(Job job) {
+        return Controls.column(Controls.sheet(
+                "Nothing to weigh yet",
+                DeedList.wanted(!job.boat().isBlank(), "a boat"),
+                DeedList.wanted(job.place() >= 0, "the colour of a place on her hull"),
+                DeedList.wanted(!job.shelf().tints().isEmpty(), "a tint on the shelf, better three or four"),
+                Controls.plain("Then it stands here what goes into the cup, gram by gram, with hull and mix edge to"
+                        + " edge.")));
     }
 
     /** A hull to mix for, and a tint to mix with. */

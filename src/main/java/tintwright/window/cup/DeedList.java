@@ -69,6 +69,11 @@ final class DeedList extends VBox {
         return row;
     }
 
+    /** What is wanted before there is anything to weigh, ticked when it is there. */
+    static HBox wanted(boolean there, String words) {
+        return there ? line("\u2713", "deed-done", words) : line("\u25cb", "deed-next", words);
+    }
+
     private static HBox line(String sign, String style, String words) {
         Label mark = new Label(sign);
         mark.getStyleClass().add("deed-sign");

@@ -38,6 +38,10 @@ public final class LogPage {
     private final VBox again = new VBox();
     private final Label trouble = Controls.whenSaid(Controls.wrapped("", "caution"));
 
+    private final Label nothing =
+            Controls.plain("Nothing is written of her yet. What is read of her and what goes into a"
+                    + " cup for her stands here by its day, and next spring it is made again from here.");
+
     public LogPage(LogModel model) {
         this.model = model;
         places.getStyleClass().add("table");
@@ -47,7 +51,7 @@ public final class LogPage {
     }
 
     public Region build() {
-        VBox wide = new VBox(patches, Controls.sheet("", title, trouble, places), entries);
+        VBox wide = new VBox(patches, Controls.sheet("", title, trouble, nothing, places), entries);
         wide.getStyleClass().add("pictures");
         VBox againSheet =
                 Controls.sheet("", Controls.bound(model.againProperty().map(LogModel.Again::title), "heading"), again);
@@ -127,6 +131,7 @@ public final class LogPage {
         shown.near().forEach(line -> near.getChildren().add(near(line)));
         entries.getChildren().clear();
         List<BoatLog.Line> lines = shown.entries();
+        Controls.show(nothing, lines.isEmpty() && shown.places().isEmpty());
         for (int i = lines.size() - 1; i >= 0; i--) {
             entries.getChildren().add(entry(lines.get(i)));
         }
