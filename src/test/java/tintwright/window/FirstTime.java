@@ -42,8 +42,8 @@ final class FirstTime {
     private final Set<String> read = new HashSet<>();
     private int presses;
     private int keys;
-    private int words;
-    private int wordsOfTheDeed;
+    private long words;
+    private long wordsOfTheDeed;
     private boolean atTheKeys;
     private double atWork;
 
