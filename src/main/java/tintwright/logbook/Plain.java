@@ -12,7 +12,7 @@ final class Plain {
         return squeeze(isAscii(lower) ? lower : withoutAccents(lower));
     }
 
-    private static boolean isAscii(String text) {
+    static boolean isAscii(String text) {
         for (int i = 0; i < text.length(); i++) {
             if (text.charAt(i) > 0x7f) {
                 return false;

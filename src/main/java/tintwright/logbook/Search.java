@@ -1,10 +1,12 @@
 package tintwright.logbook;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +25,7 @@ import tintwright.logbook.disk.Ledger;
 final class Search {
     private final Map<UUID, Text> texts = new HashMap<>();
     private final Set<UUID> stale = new HashSet<>();
+    private boolean asked;
 
     /** All the words of one boat, its own name first. */
     private record Text(String name, String all, UUID newest) {}
@@ -37,8 +40,8 @@ final class Search {
      * @return boats, those found by their names first, then the most recently written; all for an empty query
      */
     List<UUID> find(String query, int most, Ledger ledger) {
-        freshen(ledger);
         String[] words = Plain.of(query).split(" ");
+        freshen(words, ledger);
         String[] beginnings = Stream.of(words).map(word -> " " + word).toArray(String[]::new);
         List<Map.Entry<UUID, Integer>> found = new ArrayList<>();
         texts.forEach((boat, text) -> {
@@ -72,16 +75,39 @@ final class Search {
         return allInName ? text.name().startsWith(words[0]) ? 0 : 1 : beginning ? 2 : 3;
     }
 
-    private void freshen(Ledger ledger) {
-        for (UUID boat : stale) {
-            Text text = textOf(boat, ledger);
-            if (text == null) {
-                texts.remove(boat);
+    /**
+     * Whoever asks once, as a command does, needs the texts of those boats only that can be found; they are told from
+     * the bytes on disk. Whoever asks again is typing, and every text is made ready.
+     */
+    private void freshen(String[] words, Ledger ledger) {
+        byte[][] pieces = Stream.of(words)
+                .filter(Plain::isAscii)
+                .map(word -> word.getBytes(StandardCharsets.US_ASCII))
+                .toArray(byte[][]::new);
+        boolean all = asked;
+        asked = true;
+        for (Iterator<UUID> boats = stale.iterator(); boats.hasNext(); ) {
+            UUID boat = boats.next();
+            if (all || mayBeFound(boat, pieces, ledger)) {
+                freshen(boat, ledger);
+                boats.remove();
             } else {
-                texts.put(boat, text);
+                texts.remove(boat);
             }
         }
-        stale.clear();
+    }
+
+    private static boolean mayBeFound(UUID boat, byte[][] pieces, Ledger ledger) {
+        return Stream.of(pieces).allMatch(piece -> ledger.mayHold(boat, entry -> entry.mayHold(piece)));
+    }
+
+    private void freshen(UUID boat, Ledger ledger) {
+        Text text = textOf(boat, ledger);
+        if (text == null) {
+            texts.remove(boat);
+        } else {
+            texts.put(boat, text);
+        }
     }
 
     /** Each word once, in the order they first come: a log says the same few words again and again. */

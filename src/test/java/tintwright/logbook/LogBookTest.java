@@ -84,6 +84,36 @@ class LogBookTest {
         }
     }
 
+    /** The first question is answered from the bytes, the second from texts that are made ready. */
+    @Test
+    void findsTheSameWhenAskedForTheFirstTime() {
+        try (LogBook book = open()) {
+            book.begin(new Page.Boat("Gr\u00f8lle \"\u00c9trin\"", "DINGHY", Optional.of(2001), "a/b", List.of()));
+            UUID other = book.begin(new Page.Boat("Sallow\tQuay", "", Optional.empty(), "", List.of()))
+                    .entry()
+                    .id();
+            book.write(Optional.of(other), new Page.Remark(Optional.empty(), "soot on the SAIL, film by film"));
+        }
+        for (String query : List.of(
+                "",
+                "etrin",
+                "dinghy GROLLE",
+                "a/b",
+                "\"",
+                "sallow quay",
+                "sail quux",
+                "sail",
+                "film",
+                "ssoot",
+                "\u00d8")) {
+            try (LogBook fresh = open()) {
+                List<UUID> first = ids(fresh.search(query, 9));
+                assertEquals(ids(fresh.search(query, 9)), first, query);
+                assertEquals(query.equals("ssoot") || query.equals("sail quux"), first.isEmpty(), query);
+            }
+        }
+    }
+
     @Test
     void findsByThePlainWordsOfAColour() {
         try (LogBook book = open()) {

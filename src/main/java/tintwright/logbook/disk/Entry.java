@@ -79,6 +79,35 @@ public final class Entry {
         return look().map(BodyReader::words).orElse("");
     }
 
+    /**
+     * Looks at the bytes alone, without taking the body apart.
+     *
+     * @param piece of a word, in small letters, digits and signs of ASCII
+     * @return false when surely none of its {@link #words} has this in it, in small letters or capitals
+     */
+    public boolean mayHold(byte[] piece) {
+        for (int at = bodyFrom; at < restTo; at++) {
+            // What is no ASCII may become it when accents are taken off, and what is escaped stands there otherwise.
+            if (source[at] < 0 || source[at] == '\\' || holds(piece, at)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean holds(byte[] piece, int from) {
+        if (from + piece.length > restTo) {
+            return false;
+        }
+        for (int i = 0; i < piece.length; i++) {
+            byte letter = source[from + i];
+            if (piece[i] != (letter >= 'A' && letter <= 'Z' ? letter + ('a' - 'A') : letter)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** @return the colour that its body states as a summary */
     public Optional<Colour> colour() {
         if (colour == null) {

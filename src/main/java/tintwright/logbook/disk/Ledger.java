@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -99,6 +100,16 @@ public final class Ledger {
                 .filter(Ledger::stands)
                 .filter(entry -> entry.boat().filter(boat::equals).isPresent())
                 .toList();
+    }
+
+    /**
+     * Quicker than {@link #currentOf}, for a first look.
+     *
+     * @return false when surely none of what counts today of a boat passes
+     */
+    public boolean mayHold(UUID boat, Predicate<Entry> test) {
+        return ofBoat.getOrDefault(boat, List.of()).stream().map(latest::get).anyMatch(test)
+                || current(boat).filter(test).isPresent();
     }
 
     /** @return every word ever written of one boat, oldest first */
