@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import tintwright.colour.Ciede2000;
+import tintwright.colour.Lab;
 import tintwright.files.TextFile;
 
 /** The rooms of the house and which may look into which: the picture in DEVELOPERS.md, held by a test. */
@@ -235,6 +237,21 @@ class ArchitectureTest {
                 .resideInAnyPackage("javafx.scene..", "javafx.stage..")
                 .allowEmptyShould(true)
                 .because("tests drive the view models without a window")
+                .check(classes);
+    }
+
+    @ArchTest
+    static void whereColoursAreComparedInRowsNoPairIsMadeOfObjects(JavaClasses classes) {
+        noClasses()
+                .that()
+                .haveFullyQualifiedName("tintwright.match.Odds")
+                .or()
+                .haveFullyQualifiedName("tintwright.cup.CupVersions")
+                .or()
+                .haveFullyQualifiedName("tintwright.logbook.Nearest")
+                .should()
+                .callMethod(Ciede2000.class, "between", Lab.class, Lab.class)
+                .because("each version is turned into L*, a* and b* once, by rows, and compared as plain numbers")
                 .check(classes);
     }
 
