@@ -231,13 +231,6 @@ public final class Desk {
         return pages().keySet();
     }
 
-    /** @return as {@link #frame}, with the station in it */
-    public Shell view(boolean own, boolean ownBegun, Runnable other) {
-        Shell view = frame(own, ownBegun, other);
-        view.showStation();
-        return view;
-    }
-
     /**
      * @param own      true when this is the person's own bench, false for the demo
      * @param ownBegun true when something stands on the person's own bench already
@@ -256,8 +249,11 @@ public final class Desk {
         return view;
     }
 
+    /** @return the demo as it stands in the window */
     public Shell view() {
-        return view(false, false, () -> {});
+        Shell view = frame(false, false, () -> {});
+        view.showStation();
+        return view;
     }
 
     private Map<Step, Supplier<Node>> pages() {

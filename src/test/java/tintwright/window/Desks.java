@@ -14,6 +14,7 @@ import tintwright.demo.MeteredShop;
 import tintwright.reading.HullFamily;
 import tintwright.shelf.Shelf;
 import tintwright.shelf.knowledge.Knowledge;
+import tintwright.window.frame.Shell;
 
 /** Desks for tests: everything happens at once, on the thread that asks. */
 public final class Desks {
@@ -45,6 +46,13 @@ public final class Desks {
     /** @return a desk of one's own before anything is on it */
     public static Desk blank(Clock clock) {
         return new Desk(Desk.own(), Runnable::run, Runnable::run, clock, () -> ShopLog.demo(clock), Desks::learn);
+    }
+
+    /** @return the window's scene of a bench, the person's own or the demo, with its station in it */
+    public static Shell view(Desk desk, boolean own, boolean ownBegun) {
+        Shell view = desk.frame(own, ownBegun, () -> {});
+        view.showStation();
+        return view;
     }
 
     /** Of the hull nothing is known but that it is like stone: what may not go into the cup is tried in small pots. */

@@ -241,7 +241,7 @@ class OpeningTest {
             for (boolean begun : new boolean[] {false, true}) {
                 Desk desk = open(false, NOON);
                 desk.shell().stepProperty().set(Step.BOAT);
-                javafx.scene.Scene scene = new javafx.scene.Scene(desk.view(false, begun, () -> {}), 1280, 800);
+                javafx.scene.Scene scene = new javafx.scene.Scene(Desks.view(desk, false, begun), 1280, 800);
                 scene.getRoot().applyCss();
                 assertEquals(
                         begun ? "Back to my own bench" : "Start my own shelf",

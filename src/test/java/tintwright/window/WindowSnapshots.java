@@ -111,7 +111,7 @@ class WindowSnapshots {
                     clock,
                     () -> tintwright.bench.log.ShopLog.demo(clock),
                     Desks::learn);
-            Scene scene = new Scene(desk.view(true, true, () -> {}), 1280, 800);
+            Scene scene = new Scene(Desks.view(desk, true, true), 1280, 800);
             Look.dress(scene);
             for (Step step : desk.stations()) {
                 desk.shell().stepProperty().set(step);

@@ -24,7 +24,7 @@ class BoatPageTest {
     private final Clock clock = Clock.systemUTC();
 
     private Scene scene(Desk desk) {
-        Scene scene = new Scene(desk.view(true, true, () -> {}), 1280, 800);
+        Scene scene = new Scene(Desks.view(desk, true, true), 1280, 800);
         Look.dress(scene);
         desk.shell().stepProperty().set(Step.BOAT);
         laidOut(scene);
