@@ -49,6 +49,71 @@ class EyeJudgeTest {
         }
     }
 
+    private static EyeVerdict depth(Depth depth) {
+        return new EyeVerdict(Optional.of(depth), Optional.empty(), Amount.NOT_SAID, FilmState.CURED);
+    }
+
+    /** "The same" is within 1.2, a look strays by 0.8: 1.5 standard deviations, and the table of the normal law. */
+    @Test
+    void howDeepADabLooksFollowsTheNormalLaw() {
+        EyeJudge.Weights weights = EyeJudge.Weights.beside(GREY);
+        assertEquals(2 * 0.9331928 - 1, USUAL.chance(depth(Depth.SAME), new double[3], weights), 1e-6);
+        for (double l = -12; l <= 12; l += 0.7) {
+            double sum = 0;
+            for (Depth depth : Depth.values()) {
+                double chance = USUAL.chance(depth(depth), new double[] {l, 0, 0}, weights);
+                Depth mirrored = Depth.values()[Depth.values().length - 1 - depth.ordinal()];
+                assertEquals(chance, USUAL.chance(depth(mirrored), new double[] {-l, 0, 0}, weights), 1e-6);
+                sum += chance;
+            }
+            assertEquals(1, sum, 1e-6);
+        }
+    }
+
+    /** Two axes that stray alike, from the hull itself: the distance follows the law of Rayleigh. */
+    @Test
+    void thatADabHasNoOtherHueFollowsTheLawOfRayleigh() {
+        EyeVerdict none = new EyeVerdict(Optional.empty(), Optional.of(Hue.NONE), Amount.NOT_SAID, FilmState.CURED);
+        assertEquals(
+                1 - Math.exp(-1.5 * 1.5 / 2), USUAL.chance(none, new double[3], EyeJudge.Weights.beside(GREY)), 1e-6);
+    }
+
+    @Test
+    void oneOfTwoDabsLooksNearerAndASlipMayBeAnyAnswer() {
+        double[] near = {1, 0, 0};
+        double[] far = {-3, 2, 4};
+        EyeJudge.Weights weights = EyeJudge.Weights.beside(CREAM);
+        double there = USUAL.nearer(near, far, weights);
+        assertTrue(there > 0.8, "chance " + there);
+        assertEquals(1, there + USUAL.nearer(far, near, weights), 1e-6);
+        assertEquals(0.5, USUAL.nearer(far, far, weights), 1e-6);
+        assertEquals(0.98, USUAL.nearer(new double[3], new double[] {90, 0, 0}, weights), 1e-3);
+        assertTrue(EyeJudge.of(new double[] {2, 0, 0, 0}).nearer(near, far, weights) < there - 0.05);
+        double sum = 0;
+        for (EyeVerdict said : all()) {
+            sum += EyeJudge.withSlips(USUAL.chance(said, near, weights));
+        }
+        assertEquals(1, sum, 0.02);
+        assertEquals(EyeJudge.ofSlip(), EyeJudge.withSlips(0), 0);
+    }
+
+    @Test
+    void aPersonsBordersAreTheirOwn() {
+        EyeJudge.Weights weights = EyeJudge.Weights.beside(GREY);
+        double[] little = {1.5, 0, 0};
+        assertTrue(EyeJudge.of(new double[] {0, 1, 0, 0}).chance(depth(Depth.SAME), little, weights)
+                > USUAL.chance(depth(Depth.SAME), little, weights));
+        double[] much = {4.5, 0, 0};
+        assertEquals(0.5, USUAL.chance(depth(Depth.MUCH_TOO_LIGHT), much, weights), 1e-6);
+        assertTrue(EyeJudge.of(new double[] {0, 0, 1, 0}).chance(depth(Depth.MUCH_TOO_LIGHT), much, weights) < 0.3);
+        // One who turns all hues by 36 degrees calls red what others call by the border of yellow.
+        EyeVerdict yellow =
+                new EyeVerdict(Optional.empty(), Optional.of(Hue.TOO_YELLOW), Amount.NOT_SAID, FilmState.CURED);
+        double[] reddish = {0, 6 * Math.cos(Math.toRadians(40)), 6 * Math.sin(Math.toRadians(40))};
+        assertTrue(EyeJudge.of(new double[] {0, 0, 0, 3}).chance(yellow, reddish, weights)
+                > 0.4 + USUAL.chance(yellow, reddish, weights));
+    }
+
     @Test
     void aPoorEyeIsLessSureOfWhatIsPlain() {
         EyeVerdict plain =
