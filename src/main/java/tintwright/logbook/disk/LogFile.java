@@ -127,8 +127,6 @@ public final class LogFile {
                     0,
                     Trouble.Kind.DAMAGED,
                     "the file is empty; it was begun with one line at least." + " Copy it again from where it came");
-        } else if (header == null && troubles.isEmpty()) {
-            trouble(1, Trouble.Kind.DAMAGED, "the first line, which says what the file is, is missing");
         }
     }
 

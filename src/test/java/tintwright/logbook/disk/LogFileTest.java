@@ -77,7 +77,7 @@ class LogFileTest {
     @Test
     void aWholeLineThatMeansNothingIsNamedAndTheRestIsRead() {
         for (String strange :
-                List.of("}", "\"n\":1", "\"m\":1}", "\"n\":x}", "\"n\":99999999999}", "\"n\":1,\"id\":7}")) {
+                List.of("}", "\"n\"", "\"n\":1", "\"m\":1}", "\"n\":x}", "\"n\":99999999999}", "\"n\":1,\"id\":7}")) {
             LogFile middle = read(header(1), sealed(strange), note(2));
             assertEquals(1, middle.entries().size(), strange);
             assertEquals(Trouble.Kind.DAMAGED, kinds(middle).get(0), strange);
@@ -87,6 +87,31 @@ class LogFileTest {
             assertEquals(List.of(Trouble.Kind.DAMAGED), kinds(last), strange);
             assertTrue(!last.isSound());
         }
+    }
+
+    /** Somebody has put two files behind each other, or an empty line before the first. */
+    @Test
+    void filesBehindEachOtherAreRead() {
+        LogFile read = read(header(1), note(1), header(1), note(1), note(2));
+        assertEquals(List.of(), read.troubles());
+        assertEquals(3, read.entries().size());
+        assertEquals(2, read(header(1), header(2)).header().orElseThrow().version());
+        assertEquals(2, read(header(2), header(1)).header().orElseThrow().version());
+        assertEquals(
+                1,
+                read("\n".getBytes(StandardCharsets.US_ASCII), header(1), note(1))
+                        .entries()
+                        .size());
+    }
+
+    @Test
+    void whatIsMissingOrCutOffIsNamedWithItsPlace() {
+        assertEquals(List.of(Trouble.Kind.MISSING), kinds(read(note(1), note(2))), "without a first line");
+        LogFile torn = read(header(1), note(1), "{\"crc\"".getBytes(StandardCharsets.US_ASCII));
+        Trouble named = torn.troubles().get(0);
+        assertEquals(3, named.line());
+        assertTrue(named.what().contains("(6 bytes)"), named.what());
+        assertTrue(torn.isSound(), "what is before it is as it was written");
     }
 
     @Test

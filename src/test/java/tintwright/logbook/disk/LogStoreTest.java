@@ -315,6 +315,26 @@ class LogStoreTest {
         }
     }
 
+    @Test
+    void anOlderCopyThatThenVanishesIsNamedOnce() throws IOException {
+        ThisBench bench = Folders.bench(tmp, "anna");
+        byte[] older;
+        try (LogStore store = opened(bench)) {
+            store.append("note", null, Folders.note("one"));
+            older = Files.readAllBytes(Folders.onlyFile(log()));
+            store.append("note", null, Folders.note("two"));
+        }
+        Files.write(Folders.onlyFile(log()), older);
+        try (LogStore window = opened(bench)) {
+            assertEquals(1, window.troubles().size());
+            window.refresh();
+            assertEquals(1, window.troubles().size());
+            Files.delete(Folders.onlyFile(log()));
+            window.refresh();
+            assertEquals(1, window.troubles().size(), window.troubles().toString());
+        }
+    }
+
     private LogStore opened(ThisBench bench) {
         return Folders.open(log(), bench);
     }

@@ -86,6 +86,7 @@ class NothingLostTest {
                 Files.delete(log());
                 Files.move(unplugged, log());
                 assertInstanceOf(Saved.OnDisk.class, store.append("note", null, Folders.note("after")));
+                assertEquals(List.of(), store.waiting());
                 assertFalse(Files.exists(kept));
                 assertEquals(List.of(), aside(kept));
                 assertEquals(List.of(), store.troubles());
@@ -129,6 +130,7 @@ class NothingLostTest {
         try (LogStore store = Folders.open(log(), bench)) {
             assertEquals(1, store.waiting().size());
             Files.writeString(kept, whole);
+            assertTrue(store.tryWaiting().isPresent(), "the log still refuses");
             Files.delete(log());
             assertEquals(Optional.empty(), store.tryWaiting());
         }
