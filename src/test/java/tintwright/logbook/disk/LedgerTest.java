@@ -2,6 +2,7 @@ package tintwright.logbook.disk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
@@ -123,6 +124,7 @@ class LedgerTest {
         for (int i = 2; i < 20_000; i++) {
             last = ids.next();
         }
+        assertThrows(IllegalArgumentException.class, () -> ids.nextAfter(new UUID(0xffffffffffffL << 16, 0)));
         // Twelve bits count 4096 names, from a random one on: so many milliseconds are borrowed and no more.
         long borrowed = EntryIds.millis(last) - Folders.NOON.millis();
         assertTrue(borrowed == 4 || borrowed == 5, "borrowed " + borrowed);

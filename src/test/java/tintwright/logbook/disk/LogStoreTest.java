@@ -307,11 +307,47 @@ class LogStoreTest {
         Files.delete(file);
         try (LogStore window = opened(visitor)) {
             assertEquals(1, window.troubles().size(), "and so is what was there from the start");
+            assertTrue(window.troubles().get(0).what().contains("and is gone"));
             window.acceptLosses();
             assertEquals(List.of(), window.troubles());
         }
         try (LogStore window = opened(visitor)) {
             assertEquals(List.of(), window.troubles());
+        }
+    }
+
+    @Test
+    void whatIsAcceptedAsLostIsAllThatIsForgotten() throws IOException {
+        for (String name : List.of("anna", "bert")) {
+            try (LogStore store = opened(Folders.bench(tmp, name))) {
+                store.append("note", null, Folders.note("of " + name));
+            }
+        }
+        ThisBench reader = Folders.bench(tmp, "reader");
+        opened(reader).close();
+        Files.delete(log().resolve("anna-0001.jsonl"));
+        try (LogStore window = opened(reader)) {
+            window.acceptLosses();
+        }
+        Files.delete(log().resolve("bert-0001.jsonl"));
+        try (LogStore window = opened(reader)) {
+            assertEquals(
+                    List.of("bert-0001.jsonl"),
+                    window.troubles().stream().map(Trouble::file).toList());
+        }
+    }
+
+    @Test
+    void aFolderThatIsGoneIsNotArriving() throws IOException {
+        ThisBench bench = Folders.bench(tmp, "anna");
+        try (LogStore store = opened(bench)) {
+            store.append("note", null, Folders.note("one"));
+            store.refresh();
+            Files.move(log(), tmp.resolve("unplugged"));
+            store.refresh();
+            assertEquals(
+                    List.of(Trouble.Kind.MISSING),
+                    store.troubles().stream().map(Trouble::kind).toList());
         }
     }
 
@@ -327,6 +363,7 @@ class LogStoreTest {
         Files.write(Folders.onlyFile(log()), older);
         try (LogStore window = opened(bench)) {
             assertEquals(1, window.troubles().size());
+            assertTrue(window.troubles().get(0).what().startsWith("the file ends here and had 3 lines"));
             window.refresh();
             assertEquals(1, window.troubles().size());
             Files.delete(Folders.onlyFile(log()));
