@@ -2,6 +2,7 @@ package tintwright.cup;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import tintwright.colour.Geometry;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
@@ -19,6 +21,7 @@ import tintwright.reading.EyeVerdict;
 import tintwright.reading.EyeVerdict.Amount;
 import tintwright.reading.EyeVerdict.Depth;
 import tintwright.reading.FilmState;
+import tintwright.reading.PlaceReadings;
 import tintwright.shelf.Parts;
 
 /** How far the masses of a cup may be off, by the law that variances add, and what counts as judged. */
@@ -188,5 +191,69 @@ class CupStateTest {
         assertEquals(1, photographed.state().photosOfThis());
         assertEquals(0, photographed.add(NOW, weighed("soot", 1)).state().photosOfThis());
         assertEquals(0, cup(weighed("white", 60), read(true)).state().photosOfThis());
+        assertEquals(1, cup(weighed("white", 60), LOOK).state().looksAtThis());
+        Deed byMeter =
+                new Deed.Read(CupHistoryTest.reading(60, 0, 0), Optional.of(CupHistoryTest.reading(62, 0, 0)), true);
+        assertEquals(0, cup(weighed("white", 60), byMeter).state().photosOfThis(), "a meter takes no photo");
+    }
+
+    private static void refused(Executable made) {
+        assertThrows(IllegalArgumentException.class, made);
+    }
+
+    /** The ends of each range are in it, and nothing beyond. */
+    @Test
+    void whatCannotBeIsRefused() {
+        refused(() -> weighed("soot", 0));
+        refused(() -> weighed("soot", 100_001));
+        refused(() -> new Deed.Weighed("soot", 1, 0));
+        refused(() -> new Deed.Weighed("soot", 1, 11));
+        refused(() -> new Deed.LetDown("soot", 10, 0, 0.01));
+        refused(() -> new Deed.LetDown("soot", 10, 1, 0));
+        refused(() -> new Deed.LetDown("soot", 1001, 1, 0.01));
+        refused(() -> new Deed.Dropped("soot", 0, 0.04));
+        refused(() -> new Deed.Dropped("soot", 1001, 0.04));
+        refused(() -> new Deed.Dropped("soot", 1, 0));
+        refused(() -> new Deed.Dropped("soot", 1, 1));
+        refused(() -> new Deed.Held(-0.1));
+        refused(() -> new Deed.SetAside(0, "rest"));
+        refused(() -> new Deed.SetAside(1, " "));
+        refused(() -> new Deed.Trial(0, List.of(weighed("soot", 1))));
+        refused(() -> new Deed.Trial(1, List.of()));
+        refused(() -> new Deed.Trial(1, List.of(new Deed.Held(1))));
+        refused(() -> new Deed.Corrected("e1", new Deed.Undone("e1")));
+        CupState ends = cup(
+                        new Deed.Weighed("soot", 100_000, 10),
+                        new Deed.Weighed("soot", 1, 0.0001),
+                        new Deed.LetDown("soot", 2, 2, 0.01),
+                        new Deed.LetDown("soot", 1000, 1000, 0.01),
+                        new Deed.Dropped("brick", 1, 0.5),
+                        new Deed.Dropped("brick", 1000, 0.5),
+                        new Deed.Held(0))
+                .state();
+        assertEquals(100_003, ends.grams().get("soot"), SAME);
+        assertEquals(500.5, ends.grams().get("brick"), SAME);
+    }
+
+    @Test
+    void aCupIsRefusedThatNobodyCouldMix() {
+        PlaceReadings hull = CupHistoryTest.empty().hull();
+        refused(() -> Cup.empty(" ", hull, 100, 0.01, "white"));
+        refused(() -> Cup.empty("cup", hull, 0.9, 0.01, "white"));
+        refused(() -> Cup.empty("cup", hull, 100_001, 0.01, "white"));
+        refused(() -> Cup.empty("cup", hull, 100, 0, "white"));
+        refused(() -> Cup.empty("cup", hull, 100, 0.01, ""));
+        assertEquals(1, Cup.empty("cup", hull, 1, 0.01, "white").wantedGrams());
+        assertEquals(100_000, Cup.empty("cup", hull, 100_000, 0.01, "white").wantedGrams());
+    }
+
+    /** Somebody wrote the file by hand and called the only entry as the second would be. */
+    @Test
+    void anEntryNeverTakesTheNameOfAnother() {
+        CupEntry byHand = new CupEntry("e2", NOW, weighed("white", 60));
+        Cup cup = new Cup("cup", CupHistoryTest.empty().hull(), 100, 0.01, "white", List.of(byHand))
+                .add(NOW, weighed("soot", 1));
+        assertEquals("e3", cup.entries().get(1).id());
+        refused(() -> new Cup("cup", cup.hull(), 100, 0.01, "white", List.of(byHand, byHand)));
     }
 }

@@ -78,6 +78,23 @@ class EyeJudgeTest {
                 1 - Math.exp(-1.5 * 1.5 / 2), USUAL.chance(none, new double[3], EyeJudge.Weights.beside(GREY)), 1e-6);
     }
 
+    /** S_C and S_H of ISO/CIE 11664-6: what is outward counts by 1 / (1 + 0.045 C), what is round by 1 / (1 + 0.015 C). */
+    @Test
+    void onlyChromaAndTheWayItPointsWeighWhateverTheHue() {
+        EyeVerdict none = new EyeVerdict(Optional.empty(), Optional.of(Hue.NONE), Amount.NOT_SAID, FilmState.CURED);
+        for (double degrees = 0; degrees < 360; degrees += 25) {
+            double a = Math.cos(Math.toRadians(degrees));
+            double b = Math.sin(Math.toRadians(degrees));
+            EyeJudge.Weights weights = EyeJudge.Weights.beside(new Lab(60, 40 * a, 40 * b, Viewing.D65_10));
+            assertEquals(1 / 2.8, weights.aa() * a * a + 2 * weights.ab() * a * b + weights.bb() * b * b, 1e-12);
+            assertEquals(1 / 1.6, weights.aa() * b * b - 2 * weights.ab() * a * b + weights.bb() * a * a, 1e-12);
+            double grey = USUAL.chance(none, new double[] {0, 1.5, 0}, EyeJudge.Weights.beside(GREY));
+            // 1.5 to the eye, outward and round.
+            assertEquals(grey, USUAL.chance(none, new double[] {0, 4.2 * a, 4.2 * b}, weights), 1e-5);
+            assertEquals(grey, USUAL.chance(none, new double[] {0, -2.4 * b, 2.4 * a}, weights), 1e-5);
+        }
+    }
+
     @Test
     void oneOfTwoDabsLooksNearerAndASlipMayBeAnyAnswer() {
         double[] near = {1, 0, 0};
