@@ -57,6 +57,7 @@ public final class MarksFile {
                 marks.spots().stream().collect(Collectors.partitioningBy(spot -> spot.purpose() == Spot.Purpose.CHIP));
         return JsonText.of(JsonText.head(KIND, VERSION)
                 .with("linearCodes", marks.linearCodes())
+                .with("cardOnHull", marks.cardOnHull())
                 .each(
                         "cards",
                         marks.cards(),
@@ -95,7 +96,7 @@ public final class MarksFile {
     }
 
     static Marks from(JsonPlace root, Path folder) throws FileProblem {
-        root.head(KIND, VERSION, "linearCodes", "cards", "known", "spots", "chips");
+        root.head(KIND, VERSION, "linearCodes", "cardOnHull", "cards", "known", "spots", "chips");
         List<PlacedCard> cards = root.each("cards", one -> placed(one, folder));
         List<KnownPatch> known = root.each("known", one -> {
             one.only("name", "lab", "spectrum", "light", "observer", "sigma", "at", "radius");
@@ -114,7 +115,7 @@ public final class MarksFile {
             one.at("parts");
             return spot(one, Spot.Purpose.CHIP, one.eachNamed("parts", ChipShape::mass));
         }));
-        return root.make(() -> new Marks(cards, known, spots, root.truth("linearCodes")));
+        return root.make(() -> new Marks(cards, known, spots, root.truth("linearCodes"), root.truth("cardOnHull")));
     }
 
     private static Spot spot(JsonPlace one, Spot.Purpose purpose, Map<String, Double> parts) throws FileProblem {

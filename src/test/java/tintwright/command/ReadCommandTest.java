@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -111,6 +113,21 @@ class ReadCommandTest {
         CommandLineTest.Ran ran = read(photo, "--card", "grey-six");
         assertEquals(2, ran.code(), ran.err());
         assertTrue(ran.err().contains("single row") && ran.err().contains("drag"), ran.err());
+    }
+
+    @Test
+    void aPersonCanSayThatTheCardLiesOnTheHull() throws Exception {
+        BufferedImage image = ImageIO.read(photo.toFile());
+        Graphics2D paint = image.createGraphics();
+        paint.setColor(new Color(code(new Lab(60, -6, -14, Viewing.D50_2))));
+        paint.fillRect(630, 210, 100, 100);
+        paint.dispose();
+        ImageIO.write(image, "png", photo.toFile());
+        CommandLineTest.Ran asked = read(photo);
+        CommandLineTest.Ran said = read(photo, "--card-on-hull");
+        assertTrue(asked.out().contains("paint or other light") && asked.out().contains("--card-on-hull"), asked.out());
+        assertTrue(asked.out().contains("a rough idea only"), asked.out());
+        assertFalse(said.out().contains("paint or other light") || said.out().contains("rough"), said.out());
     }
 
     @Test

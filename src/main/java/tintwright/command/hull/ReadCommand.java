@@ -74,6 +74,13 @@ public final class ReadCommand extends Command {
     private String card;
 
     @Option(
+            names = "--card-on-hull",
+            description =
+                    "The card lies on the hull, in the light of the spots: when the ground between them changes, it"
+                            + " is paint.")
+    private boolean cardOnHull;
+
+    @Option(
             names = "--on-sheet",
             paramLabel = "FILE",
             description = "Which chips lie on the sheet, and how many layers of tape (docs/formats.md);"
@@ -181,7 +188,8 @@ public final class ReadCommand extends Command {
             throw new IllegalArgumentException("nothing says where the spots are in "
                     + bench.path().getFileName() + "; give --marks FILE, or mark them in the window");
         }
-        Marks read = MarksFile.read(file);
+        Marks kept = MarksFile.read(file);
+        Marks read = cardOnHull ? kept.withCardOnHull(true) : kept;
         if (card == null) {
             return read;
         }
@@ -197,7 +205,8 @@ public final class ReadCommand extends Command {
                     + bench.path().getFileName() + ". Mark its four corners, or go nearer and hold the phone square.");
         }
         lines.add("Card found: " + wanted.name() + ". Look at it in the window before you trust it.");
-        return new Marks(List.of(found.get().placed()), read.known(), read.spots(), read.linearCodes());
+        return new Marks(
+                List.of(found.get().placed()), read.known(), read.spots(), read.linearCodes(), read.cardOnHull());
     }
 
     private void say(PhotoReadings one) {

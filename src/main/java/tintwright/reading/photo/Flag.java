@@ -16,6 +16,9 @@ public record Flag(Kind kind, String where, String message) {
         GLARE("Turn until no bright reflection lies on the spot or the card, and take it again."),
         UNEVEN_LIGHT("Move into open shade, or turn card and hull so that both get the same light."),
         SHADOW_EDGE("See that no shadow falls across the card or the hull, and take it again."),
+        OTHER_GROUND(
+                "Lay the card flat on the hull beside the spot and take it again. If it does lie on the hull, in the"
+                        + " spot's light, say so: the tick beside the photo, or --card-on-hull after read."),
         CARD_TOO_SMALL(
                 "Go nearer, or lay the card closer to the spot, so that the card fills a third of the " + "picture."),
         BLURRED("Hold the phone still, half a metre away, and wait until the picture is sharp."),

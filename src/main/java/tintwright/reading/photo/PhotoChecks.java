@@ -7,6 +7,7 @@ import tintwright.colour.Ciede2000;
 import tintwright.colour.Lab;
 import tintwright.colour.Viewing;
 import tintwright.reading.photo.camera.Correction;
+import tintwright.reading.photo.camera.KnownSample;
 import tintwright.reading.photo.card.Marks;
 import tintwright.reading.photo.card.PatchRecord;
 import tintwright.reading.photo.card.PlacedCard;
@@ -182,6 +183,15 @@ final class PhotoChecks {
                     Flag.Kind.GLARE,
                     String.join(", ", glare),
                     "A reflection lies on " + String.join(", ", glare) + "."));
+        }
+        if (!records.shining.isEmpty()) {
+            String names = String.join(
+                    ", ", records.shining.stream().map(KnownSample::name).toList());
+            flags.add(new Flag(
+                    Flag.Kind.GLARE,
+                    names,
+                    "A reflection seems to lie over one side of the card, so what lies there was left out: " + names
+                            + "."));
         }
         if (!correction.setAside().isEmpty()) {
             String names = String.join(", ", correction.setAside());

@@ -72,7 +72,11 @@ public final class PhotoReader {
                     + ". Mark at least one place on the hull or one chip.");
         }
         notOnACard(marks);
-        Pixels pixels = decode(photo, references, marks.spots(), spots, progress);
+        List<Region> ground = new ArrayList<>();
+        if (CardGround.matters(marks)) {
+            marks.cards().forEach(placed -> ground.addAll(CardGround.looks(photo, placed)));
+        }
+        Pixels pixels = decode(photo, references, marks.spots(), spots, ground, progress);
         Records records = new Records(
                 photo,
                 pixels,
@@ -122,12 +126,8 @@ public final class PhotoReader {
     }
 
     private static PhotoReadings answer(
-            PhotoFile photo,
-            Marks marks,
-            Records records,
-            Correction correction,
-            Viewing viewing,
-            boolean foundLinear) {
+            PhotoFile photo, Marks marks, Records records, Correction correction, Viewing viewing, boolean foundLinear)
+            throws PhotoException {
         List<Sample> samples = new ArrayList<>();
         List<Spot> readable = new ArrayList<>();
         for (int i = 0; i < marks.spots().size(); i++) {
@@ -138,19 +138,21 @@ public final class PhotoReader {
             }
         }
         List<Correction.Answer> answers = correction.apply(samples);
+        CardGround ground = CardGround.under(photo, marks, records.reader, readable, samples, answers, correction);
         String name = photo.path().getFileName().toString();
         List<SpotReading> out = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
             Correction.Answer one = answers.get(i);
             ColourReading reading = new ColourReading(
                     one.colour(),
-                    one.own(),
+                    one.own().plus(ground.own(readable.get(i), one.colour())),
                     Geometry.SPECULAR_EXCLUDED,
                     readable.get(i).film(),
-                    Optional.of(new ColourReading.PhotoBias(name, one.shared())));
+                    Optional.of(new ColourReading.PhotoBias(name, one.shared().plus(ground.shared(one.colour())))));
             out.add(new SpotReading(readable.get(i), reading));
         }
         List<Flag> flags = PhotoChecks.flags(photo, marks, records, correction, out, viewing, foundLinear);
+        flags.addAll(ground.flags());
         int used = correction.references();
         String words = used == 0
                 ? "none: taken as plain sRGB"
@@ -188,7 +190,12 @@ public final class PhotoReader {
     }
 
     private static Pixels decode(
-            PhotoFile photo, List<Reference> references, List<Spot> spots, List<Region> regions, Progress progress)
+            PhotoFile photo,
+            List<Reference> references,
+            List<Spot> spots,
+            List<Region> regions,
+            List<Region> ground,
+            Progress progress)
             throws PhotoException {
         Rectangle all = null;
         for (Reference one : references) {
@@ -196,6 +203,9 @@ public final class PhotoReader {
         }
         for (int i = 0; i < regions.size(); i++) {
             all = inside(photo, spots.get(i).name(), regions.get(i), all);
+        }
+        for (Region look : ground) {
+            all = all.union(look.bounds());
         }
         return photo.decode(all.x, all.y, all.x + all.width, all.y + all.height, progress);
     }
@@ -220,9 +230,12 @@ public final class PhotoReader {
     /** Everything marked, as the camera recorded it. */
     static final class Records {
         final Pixels pixels;
+        final PatchReader reader;
         final List<Reference> references;
         final List<PatchRecord> patches = new ArrayList<>();
         final List<PatchRecord> spots = new ArrayList<>();
+        /** References left out because a reflection lies on that side of the card. */
+        List<KnownSample> shining = List.of();
 
         Records(
                 PhotoFile photo,
@@ -234,7 +247,7 @@ public final class PhotoReader {
                 throws PhotoException {
             this.pixels = pixels;
             this.references = references;
-            PatchReader reader = new PatchReader(photo, pixels, profile);
+            reader = new PatchReader(photo, pixels, profile);
             for (Reference one : references) {
                 patches.add(reader.read(one.name(), one.region()));
             }
@@ -270,7 +283,10 @@ public final class PhotoReader {
                     wanted.add(one.sample());
                 }
             }
-            return Correction.learn(known(viewing), wanted, viewing);
+            List<KnownSample> known = new ArrayList<>(known(viewing));
+            shining = Correction.underReflection(known);
+            known.removeAll(shining);
+            return Correction.learn(known, wanted, viewing);
         }
     }
 }

@@ -38,7 +38,11 @@ record PhotoMarks(ReferenceCard card, List<PixelPoint> corners, List<Spot> spots
                 first.corners(),
                 marks.spots(),
                 new Marks(
-                        marks.cards().subList(1, marks.cards().size()), marks.known(), List.of(), marks.linearCodes()));
+                        marks.cards().subList(1, marks.cards().size()),
+                        marks.known(),
+                        List.of(),
+                        marks.linearCodes(),
+                        marks.cardOnHull()));
     }
 
     PhotoMarks withCard(ReferenceCard other) {
@@ -65,6 +69,10 @@ record PhotoMarks(ReferenceCard card, List<PixelPoint> corners, List<Spot> spots
         return withSpots(all);
     }
 
+    PhotoMarks withCardOnHull(boolean said) {
+        return new PhotoMarks(card, corners, spots, rest.withCardOnHull(said));
+    }
+
     /** @return the card where it lies; empty while none is placed or its corners are crossed */
     Optional<PlacedCard> placed() {
         try {
@@ -81,6 +89,6 @@ record PhotoMarks(ReferenceCard card, List<PixelPoint> corners, List<Spot> spots
             cards.add(new PlacedCard(card, corners));
         }
         cards.addAll(rest.cards());
-        return new Marks(cards, rest.known(), spots, rest.linearCodes());
+        return new Marks(cards, rest.known(), spots, rest.linearCodes(), rest.cardOnHull());
     }
 }

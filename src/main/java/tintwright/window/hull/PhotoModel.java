@@ -210,6 +210,14 @@ public final class PhotoModel {
         });
     }
 
+    /** Says whether the card lies on the hull, in the light of the spots. */
+    public void cardOnHull(boolean said) {
+        if (said != marks.get().rest().cardOnHull()) {
+            marks.set(marks.get().withCardOnHull(said));
+            readAgain();
+        }
+    }
+
     /** Looks for the card; what is found is for the person to confirm. */
     public void findCard() {
         if (bench == null) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
@@ -118,10 +119,22 @@ public final class PhotoView extends StackPane {
                 finder(),
                 needsPhoto(button("Corners by hand", "by-hand", model::placeByHand)),
                 needsPhoto(button("Turn the card", "turn-card", model::turnCard)),
-                needsPhoto(button("Whole picture", "fit-photo", pane::fit)));
+                needsPhoto(button("Whole picture", "fit-photo", pane::fit)),
+                onHull());
         model.film().ifPresent(film -> row.getChildren().add(film(film)));
         row.getStyleClass().add("row");
         return row;
+    }
+
+    private Node onHull() {
+        CheckBox said = new CheckBox("The card lies on the hull, in the spot's light");
+        said.setId("card-on-hull");
+        said.disableProperty().bind(model.previewProperty().isNull());
+        model.marksProperty()
+                .addListener((property, before, after) ->
+                        said.setSelected(after.rest().cardOnHull()));
+        said.setOnAction(event -> model.cardOnHull(said.isSelected()));
+        return said;
     }
 
     private Node film(FilmState now) {

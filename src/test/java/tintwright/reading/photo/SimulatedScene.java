@@ -96,7 +96,7 @@ final class SimulatedScene {
         }
         PhotoReadings readings = PhotoReader.read(
                 PhotoFile.open(file),
-                new Marks(List.of(placed), List.of(), spots, false),
+                new Marks(List.of(placed), List.of(), spots, false, true),
                 Viewing.D65_10,
                 Progress.NONE);
         Files.delete(file);

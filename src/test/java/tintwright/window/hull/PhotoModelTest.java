@@ -21,6 +21,8 @@ import tintwright.files.MarksFile;
 import tintwright.reading.ColourReading;
 import tintwright.reading.FilmState;
 import tintwright.reading.Reading;
+import tintwright.reading.photo.Flag;
+import tintwright.reading.photo.PhotoReadings;
 import tintwright.reading.photo.card.PixelPoint;
 
 class PhotoModelTest {
@@ -108,6 +110,31 @@ class PhotoModelTest {
                 model.messageProperty().get());
         assertEquals(4, model.marksProperty().get().corners().size());
         assertNull(model.readingsProperty().get(), "nothing is read through a frame that nobody laid on the card");
+    }
+
+    @Test
+    void aTickThatTheCardLiesOnTheHullIsKeptWithThePhoto() throws Exception {
+        double[] hull = {0.52, 0.60, 0.62};
+        Path table = DrawnPhoto.of(folder.resolve("table.png"), hull, new double[] {0.3, 0.25, 0.2});
+        model.open(table);
+        model.findCard();
+        model.addSpot(DrawnPhoto.CHIP);
+        assertEquals(
+                Flag.Kind.OTHER_GROUND,
+                last(model).flags().get(last(model).flags().size() - 1).kind());
+        double wide = last(model).spots().get(0).goodTo();
+        model.cardOnHull(true);
+        double narrow = last(model).spots().get(0).goodTo();
+        assertTrue(narrow < wide / 3, wide + " became " + narrow);
+        assertTrue(last(model).flags().stream().noneMatch(flag -> flag.kind() == Flag.Kind.OTHER_GROUND));
+        model.use();
+        PhotoModel again = new PhotoModel(Runnable::run, Runnable::run, taken::addAll);
+        again.open(table);
+        assertEquals(narrow, last(again).spots().get(0).goodTo(), 0.01, "but for tenths of a pixel");
+    }
+
+    private static PhotoReadings last(PhotoModel model) {
+        return model.readingsProperty().get();
     }
 
     @Test

@@ -351,7 +351,7 @@ public final class Correction {
         return setAside;
     }
 
-    /** @return log of the light at a place of the frame, against its middle */
+    /** @return log of what makes up for the light at a place of the frame, against its middle: below 0 where it is brighter */
     public double lightAt(double x, double y) {
         double[] t = fit.unknowns;
         return t[CameraModel.LIGHT] * x + t[CameraModel.LIGHT + 1] * y + t[CameraModel.LIGHT + 2] * (x * x + y * y);
@@ -384,6 +384,11 @@ public final class Correction {
             xx += (x[i] - meanX) * (x[i] - meanX);
         }
         return xy / xx;
+    }
+
+    /** @return the references on one side of the card that a reflection lies on; mostly none */
+    public static List<KnownSample> underReflection(List<KnownSample> known) {
+        return ShadowEdge.underReflection(known);
     }
 
     /** @return the share of light that a part of the references lacks, when they fall into two lots */

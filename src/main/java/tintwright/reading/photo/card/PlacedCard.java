@@ -59,6 +59,33 @@ public record PlacedCard(ReferenceCard card, List<PixelPoint> corners) {
         return new double[][] {{-out, -out}, {right + out, -out}, {right + out, bottom + out}, {-out, bottom + out}};
     }
 
+    /**
+     * Discs round the card, one beside each outer patch.
+     *
+     * @param beyond how far from the edge of the outer patches, in patches
+     * @param radius of each, in patches
+     * @param least  no radius is smaller, pixels
+     */
+    public List<Region.Disc> round(double beyond, double radius, double least) {
+        Homography grid = grid();
+        double out = card.patchShare() / 2 + beyond;
+        List<Region.Disc> discs = new ArrayList<>();
+        for (int column = 0; column < card.columns(); column++) {
+            discs.add(disc(grid, column, -out, radius, least));
+            discs.add(disc(grid, column, card.rows() - 1 + out, radius, least));
+        }
+        for (int row = 0; row < card.rows(); row++) {
+            discs.add(disc(grid, -out, row, radius, least));
+            discs.add(disc(grid, card.columns() - 1 + out, row, radius, least));
+        }
+        return discs;
+    }
+
+    private static Region.Disc disc(Homography grid, double column, double row, double radius, double least) {
+        PixelPoint at = grid.at(column, row);
+        return new Region.Disc(at, Math.max(least, radius * at.distance(grid.at(column + 1, row))));
+    }
+
     /** @return true when a point of the photo lies between the outer corners */
     public boolean holds(PixelPoint point) {
         for (int i = 0; i < 4; i++) {
