@@ -1,6 +1,12 @@
 package tintwright.reading.photo.sheet;
 
 import boofcv.struct.image.GrayU8;
+import java.awt.geom.AffineTransform;
+import java.awt.image.AffineTransformOp;
+import java.awt.image.DataBuffer;
+import java.awt.image.DataBufferByte;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
 import java.util.Arrays;
 import tintwright.reading.photo.file.Pixels;
 
@@ -58,22 +64,19 @@ record GreyPicture(int width, int height, byte[] values, double scale) {
         return new GreyPicture(w, h, out, 2 * scale);
     }
 
-    /** @return twice as many pixels along each side, what lies between them drawn straight */
-    GreyPicture doubled() {
-        int w = 2 * width;
-        int h = 2 * height;
-        byte[] out = new byte[w * h];
-        for (int y = 0; y < h; y++) {
-            int above = Math.min(height - 1, y / 2);
-            int below = Math.min(height - 1, (y + 1) / 2);
-            for (int x = 0; x < w; x++) {
-                int left = Math.min(width - 1, x / 2);
-                int right = Math.min(width - 1, (x + 1) / 2);
-                out[y * w + x] =
-                        (byte) (at(left, above) + at(right, above) + at(left, below) + at(right, below) + 2 >> 2);
-            }
-        }
-        return new GreyPicture(w, h, out, scale / 2);
+    /** @return so many times as many pixels along each side, what lies between them drawn as cubic curves */
+    GreyPicture enlarged(int times) {
+        WritableRaster small = raster(width, height);
+        small.setDataElements(0, 0, width, height, values);
+        WritableRaster large = raster(times * width, times * height);
+        new AffineTransformOp(AffineTransform.getScaleInstance(times, times), AffineTransformOp.TYPE_BICUBIC)
+                .filter(small, large);
+        return new GreyPicture(
+                times * width, times * height, ((DataBufferByte) large.getDataBuffer()).getData(), scale / times);
+    }
+
+    private static WritableRaster raster(int width, int height) {
+        return Raster.createInterleavedRaster(DataBuffer.TYPE_BYTE, width, height, 1, null);
     }
 
     /** @return the grey that this share of the pixels is darker than, from one row in eight */

@@ -37,6 +37,10 @@ public sealed interface SheetSearch {
                 + " camera, or switch mirroring off."),
         TOO_SMALL("The sheet is too small in the picture to read. Go nearer until it fills a third of the picture, and"
                 + " send the photo in its full size."),
+        SMALL_COPY(
+                "No sheet was found in the picture, which is a small copy, as chats make them, so its codes may be too"
+                        + " small in it. Send the photo itself, or a copy of 1300 pixels along its longer side of which the sheet"
+                        + " fills a quarter."),
         BLURRED(
                 "The picture is blurred, so the sheet's corner codes cannot be read. Hold the phone still, tap the sheet"
                         + " to focus, and take it again."),

@@ -127,11 +127,27 @@ class SheetFinderTest {
         MadeUpView far = view(0.012, 5, 10, 0, Double.POSITIVE_INFINITY);
         String small = missed(photo(far, MadeUpGreys.Taken.WELL)).sentence();
         assertTrue(small.contains("nearer"), small);
-        GreyPicture empty = new GreyPicture(800, 600, new byte[800 * 600], 1);
-        for (int i = 0; i < empty.values().length; i++) {
-            empty.values()[i] = (byte) ((i / 40 + i / 32000) % 2 == 0 ? 60 : 190);
+        assertEquals(SheetSearch.Why.NOT_SEEN, missed(checked(1600, 1200)));
+        assertEquals(SheetSearch.Why.SMALL_COPY, missed(checked(640, 480)));
+    }
+
+    private static GreyPicture checked(int width, int height) {
+        GreyPicture picture = new GreyPicture(width, height, new byte[width * height], 1);
+        for (int i = 0; i < picture.values().length; i++) {
+            picture.values()[i] = (byte) ((i % width / 40 + i / width / 40) % 2 == 0 ? 60 : 190);
         }
-        assertEquals(SheetSearch.Why.NOT_SEEN, missed(empty));
+        return picture;
+    }
+
+    @Test
+    void aCopyFromAChatIsReadWhereItsCodesCanBe() {
+        MadeUpGreys.Taken chat = new MadeUpGreys.Taken(0.8, 0.15, 0, 0.012, 1.0, 0.6f, 640);
+        MadeUpGreys.Taken larger = new MadeUpGreys.Taken(0.8, 0.15, 0, 0.012, 1.0, 0.6f, 1300);
+        MadeUpView near = view(0.4, 20, 10, 40, Double.POSITIVE_INFINITY);
+        MadeUpView far = view(0.25, 20, 10, 40, Double.POSITIVE_INFINITY);
+        assertInstanceOf(SheetSearch.Found.class, SheetFinder.find(photo(near, chat), Optional.empty()));
+        assertEquals(SheetSearch.Why.SMALL_COPY, missed(photo(far, chat)));
+        assertInstanceOf(SheetSearch.Found.class, SheetFinder.find(photo(far, larger), Optional.empty()));
     }
 
     @Test
