@@ -113,7 +113,7 @@ final class CardBesideHull {
                         && row < ROWS
                         && Math.abs(column % 1 - 0.5) < 0.425
                         && Math.abs(row % 1 - 0.5) < 0.425;
-                surface = inside ? 3 + (int) row * COLUMNS + (int) column : 1;
+                surface = inside ? 3 + ((int) row) * COLUMNS + (int) column : 1;
             } else {
                 surface = switch (kind) {
                     case STRIPE_BETWEEN -> Math.abs(x - edge - lean * (y - middleY)) < 12 ? 2 : 0;
