@@ -41,7 +41,6 @@ class UnusedCodeTest {
             "Desk.shelf()",
             "Desk.stations()",
             "Desk.view()",
-            "Desk.view(boolean, boolean, Runnable)",
             "Ledger.all()",
             "RgbProfile.name()",
             "SplitSwatch.chosenLight()");
