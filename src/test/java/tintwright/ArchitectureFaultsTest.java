@@ -77,6 +77,11 @@ class ArchitectureFaultsTest {
                         ArchitectureTest::viewModelsKnowNoControls,
                         "tintwright.window.cup.PlantedModel { javafx.scene.control.Button button; }"),
                 fault(
+                        "a pair of colours where they come in rows",
+                        ArchitectureTest::whereColoursAreComparedInRowsNoPairIsMadeOfObjects,
+                        "tintwright.cup.CupVersions { double asPlanted(tintwright.colour.Lab one) {"
+                                + " return tintwright.colour.Ciede2000.between(one, one); } }"),
+                fault(
                         "JSON in the engine",
                         ArchitectureTest::onlyTheDiskRoomsKnowJson,
                         "tintwright.cup.Planted { com.fasterxml.jackson.databind.JsonNode node; }"),

@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Function;
 import tintwright.colour.Ciede2000;
 import tintwright.colour.Grid;
 import tintwright.colour.Lab;
+import tintwright.colour.SmoothReflectance;
 import tintwright.colour.Spectrum;
 import tintwright.colour.Viewing;
 import tintwright.reading.photo.card.CardPatch;
@@ -32,7 +34,21 @@ final class CardBesideHull {
     private static final double FRAME = 0.2;
 
     private final SimulatedScene scene = new SimulatedScene();
-    private final PaintedHulls paints = new PaintedHulls();
+    private final Function<Random, Spectrum> hulls;
+
+    /** @param hulls a hull's reflectance, and that of any other paint in the picture */
+    CardBesideHull(Function<Random, Spectrum> hulls) {
+        this.hulls = hulls;
+    }
+
+    /** Smooth curves of invented hulls, most of them light: made of no pigment. */
+    static CardBesideHull ofSmoothHulls() {
+        return new CardBesideHull(random -> SmoothReflectance.of(new Lab(
+                92 - 45 * Math.pow(random.nextDouble(), 2),
+                12 * random.nextGaussian(),
+                14 * random.nextGaussian(),
+                Viewing.D65_10)));
+    }
 
     /** What lies round card and spot, and how it is lit. */
     enum Kind {
@@ -78,7 +94,7 @@ final class CardBesideHull {
         double middleY = top + ROWS * pitch / 2;
 
         List<Spectrum> plain = new ArrayList<>();
-        plain.add(paints.random(random)); // 0: the hull
+        plain.add(hulls.apply(random)); // 0: the hull
         plain.add(flat(0.05)); // 1: the card's frame
         plain.add(other(kind, random)); // 2: stripe, antifouling, table, trailer, bench
         List<CardPatch> patches = new ArrayList<>();
@@ -164,7 +180,7 @@ final class CardBesideHull {
             // Wood, concrete, cardboard: anything up to a light bench.
             case CARD_ON_SUNNY_BENCH, CARD_ON_SHADY_BENCH ->
                 inShade(flat(between(0.1, 0.7, random.nextDouble())), 1, between(0, 0.4, random.nextDouble()));
-            default -> paints.random(random);
+            default -> hulls.apply(random);
         };
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,24 +19,29 @@ class CardGroundTest {
     @TempDir
     Path folder;
 
-    private final CardBesideHull scene = new CardBesideHull();
+    /** The study takes hulls of published pigments beside these. */
+    private final CardBesideHull scene = CardBesideHull.ofSmoothHulls();
 
-    @ParameterizedTest
-    @EnumSource(
-            names = {
-                "HULL_IN_SHADE",
-                "CARD_IN_SHADE",
-                "OTHER_HUE_OF_LIGHT",
-                "CARD_ON_SUNNY_BENCH",
-                "CARD_ON_SHADY_BENCH"
-            })
-    void otherLightOnTheCardIsSaidAndItsRangeHolds(Kind kind) throws Exception {
-        for (long seed : SEEDS) {
-            CardBesideHull.Outcome one = scene.read(kind, seed, false, folder);
-            assertTrue(one.off() > 4, "light that matters, off by " + one.off());
-            assertTrue(one.said(Flag.Kind.OTHER_GROUND), seed + " said only " + one.flags());
-            assertTrue(one.off() <= one.stated(), seed + " off by " + one.off() + ", stated " + one.stated());
+    @Test
+    void otherLightOnTheCardIsSaidAndNearlyAllRangesHold() throws Exception {
+        int held = 0;
+        int all = 0;
+        for (Kind kind : List.of(
+                Kind.HULL_IN_SHADE,
+                Kind.CARD_IN_SHADE,
+                Kind.OTHER_HUE_OF_LIGHT,
+                Kind.CARD_ON_SUNNY_BENCH,
+                Kind.CARD_ON_SHADY_BENCH)) {
+            for (long seed : new long[] {1, 3, 5, 7}) {
+                CardBesideHull.Outcome one = scene.read(kind, seed, false, folder);
+                assertTrue(one.said(Flag.Kind.OTHER_GROUND), kind + " " + seed + " said only " + one.flags());
+                assertTrue(one.stated() > 10, "light that matters, stated " + one.stated());
+                held += one.off() <= one.stated() ? 1 : 0;
+                all++;
+            }
         }
+        // Nine in ten are meant; of twenty with a true share of nine in ten, 16 or more hold in 24 of 25 samples.
+        assertTrue(held >= 16, held + " of " + all);
     }
 
     @ParameterizedTest
