@@ -33,21 +33,42 @@ final class CardBesideHull {
     /** The printed frame beyond the outer patches, in patches. */
     private static final double FRAME = 0.2;
 
-    private final SimulatedScene scene = new SimulatedScene();
+    /** Reflectance of the card's patches, row by row. */
+    private final List<Spectrum> chart;
+
     private final Function<Random, Spectrum> hulls;
 
     /** @param hulls a hull's reflectance, and that of any other paint in the picture */
-    CardBesideHull(Function<Random, Spectrum> hulls) {
+    private CardBesideHull(List<Spectrum> chart, Function<Random, Spectrum> hulls) {
+        this.chart = chart;
         this.hulls = hulls;
     }
 
-    /** Smooth curves of invented hulls, most of them light: made of no pigment. */
-    static CardBesideHull ofSmoothHulls() {
-        return new CardBesideHull(random -> SmoothReflectance.of(new Lab(
-                92 - 45 * Math.pow(random.nextDouble(), 2),
-                12 * random.nextGaussian(),
-                14 * random.nextGaussian(),
-                Viewing.D65_10)));
+    /** The published 24-patch chart, and hulls mixed of published pigments. */
+    static CardBesideHull published() {
+        return new CardBesideHull(new SimulatedScene().chart, new PaintedHulls()::random);
+    }
+
+    /** A card and hulls of smooth invented curves, most hulls light: made of no pigment, and of no table from outside. */
+    static CardBesideHull invented() {
+        List<Spectrum> chart = new ArrayList<>();
+        for (int i = 0; i < (ROWS - 1) * COLUMNS; i++) {
+            double hue = 2 * Math.PI * i / ((ROWS - 1) * COLUMNS);
+            chart.add(smooth(40 + 15 * (i % 3), 38 * Math.cos(hue), 38 * Math.sin(hue)));
+        }
+        for (int i = 0; i < COLUMNS; i++) {
+            chart.add(smooth(95 - 15 * i, 0, 0));
+        }
+        return new CardBesideHull(
+                chart,
+                random -> smooth(
+                        92 - 45 * Math.pow(random.nextDouble(), 2),
+                        12 * random.nextGaussian(),
+                        14 * random.nextGaussian()));
+    }
+
+    private static Spectrum smooth(double lightness, double a, double b) {
+        return SmoothReflectance.of(new Lab(lightness, a, b, Viewing.D65_10));
     }
 
     /** What lies round card and spot, and how it is lit. */
@@ -83,7 +104,7 @@ final class CardBesideHull {
 
     Outcome read(Kind kind, long seed, boolean vouched, Path folder) throws IOException, PhotoException {
         Random random = new Random(31 * seed + kind.ordinal());
-        SimulatedPhone phone = new SimulatedPhone(seed, scene.chart);
+        SimulatedPhone phone = new SimulatedPhone(seed, chart);
         double pitch = 48 + 12 * random.nextDouble();
         double left = 90 + 40 * random.nextDouble();
         double top = 130 + 60 * random.nextDouble();
@@ -99,8 +120,8 @@ final class CardBesideHull {
         plain.add(other(kind, random)); // 2: stripe, antifouling, table, trailer, bench
         List<CardPatch> patches = new ArrayList<>();
         for (int i = 0; i < ROWS * COLUMNS; i++) {
-            patches.add(CardPatch.of("patch " + (i + 1), scene.chart.get(i)));
-            plain.add(scene.chart.get(i)); // 3 and on
+            patches.add(CardPatch.of("patch " + (i + 1), chart.get(i)));
+            plain.add(chart.get(i)); // 3 and on
         }
         double ratio = Math.exp(-between(0.3, 1.0, random.nextDouble()));
         double tilt = kind == Kind.OTHER_HUE_OF_LIGHT

@@ -19,8 +19,8 @@ class CardGroundTest {
     @TempDir
     Path folder;
 
-    /** The study takes hulls of published pigments beside these. */
-    private final CardBesideHull scene = CardBesideHull.ofSmoothHulls();
+    /** The study takes a published chart and hulls of published pigments beside these. */
+    private final CardBesideHull scene = CardBesideHull.invented();
 
     @Test
     void otherLightOnTheCardIsSaidAndNearlyAllRangesHold() throws Exception {
