@@ -43,7 +43,9 @@ final class PlanWords {
         } else if (plan instanceof Plan.Doses doses) {
             for (Dose dose : doses.doses()) {
                 Todo step = step(dose.deed(), why(dose, doses));
-                String drops = dose.drops().map(this::drops).orElse("");
+                String drops = dose.drops()
+                        .map(all -> (dose.letDown().isPresent() ? "Or straight from the pot: " : "") + drops(all))
+                        .orElse("");
                 todo.add(new Todo(
                         step.kind(),
                         step.sentence(),
